@@ -1,0 +1,91 @@
+package loadwalk.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * The amplifier on the bench; only maker and model are always known.
+ *
+ * @param maker the maker's name
+ * @param model the model's name
+ * @param serial the serial number
+ * @param year the year it was made
+ * @param amplifierClass the class of its output stage, as written: "A", "AB", "B", "D", "G", "H"
+ * @param channels how many channels it has
+ * @param ratings its rated powers
+ * @param minimumStereoOhms the least load each channel is allowed, ohms
+ * @param minimumBridgedOhms the least bridged load allowed, ohms
+ * @param fuses the amplifier's own fuses, amperes each
+ * @param regulated whether its rails are regulated, where known
+ */
+public record Amplifier(
+    String maker,
+    String model,
+    Optional<String> serial,
+    OptionalInt year,
+    Optional<String> amplifierClass,
+    OptionalInt channels,
+    List<Rating> ratings,
+    OptionalDouble minimumStereoOhms,
+    OptionalDouble minimumBridgedOhms,
+    List<Double> fuses,
+    Optional<Boolean> regulated) {
+  /** Checks and copies. */
+  public Amplifier {
+    Checks.text(maker, "maker");
+    Checks.text(model, "model");
+    ratings = List.copyOf(ratings);
+    fuses = List.copyOf(fuses);
+    fuses.forEach(amps -> Checks.positive(amps, "fuses"));
+    minimumStereoOhms.ifPresent(ohms -> Checks.positive(ohms, "minimumOhms.stereo"));
+    minimumBridgedOhms.ifPresent(ohms -> Checks.positive(ohms, "minimumOhms.bridged"));
+  }
+
+  /** Returns an amplifier of which nothing but the name is known. */
+  public static Amplifier named(String maker, String model) {
+    return new Amplifier(
+        maker,
+        model,
+        Optional.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        OptionalInt.empty(),
+        List.of(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        Optional.empty());
+  }
+
+  /** Returns maker and model as one name. */
+  public String name() {
+    return maker + " " + model;
+  }
+
+  /** Returns the least allowed load in a mode, ohms; bridged falls back to twice stereo. */
+  public OptionalDouble minimumOhms(Mode mode) {
+    if (mode == Mode.STEREO) {
+      return minimumStereoOhms;
+    }
+    if (minimumBridgedOhms.isPresent() || minimumStereoOhms.isEmpty()) {
+      return minimumBridgedOhms;
+    }
+    return OptionalDouble.of(2 * minimumStereoOhms.getAsDouble());
+  }
+
+  /** Returns the sum of the amplifier's own fuses, amperes, where it has any. */
+  public OptionalDouble fuseAmps() {
+    return fuses.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(fuses.stream().mapToDouble(Double::doubleValue).sum());
+  }
+
+  /** Finds the rating for a mode and load, ohms. */
+  public Optional<Rating> rating(Mode mode, double ohms) {
+    return ratings.stream()
+        .filter(r -> r.mode() == mode && Math.abs(r.ohms() - ohms) <= 0.01 * ohms)
+        .findFirst();
+  }
+}

@@ -1,0 +1,63 @@
+package loadwalk.bench;
+
+import java.util.Optional;
+import loadwalk.quantity.Unit;
+
+/** The readings a step may ask for, with the id used in every file and output. */
+public enum ReadingId {
+  /** RMS volts across one load. */
+  OUTPUT_VOLTS("outputVolts", "output volts", Unit.VOLT),
+  /** Watts in one load, where the meter shows watts; stands for {@link #OUTPUT_VOLTS}. */
+  OUTPUT_WATTS("outputWatts", "output watts", Unit.WATT),
+  /** RMS volts across the other channel's load, where both channels are measured. */
+  OTHER_OUTPUT_VOLTS("otherOutputVolts", "other channel volts", Unit.VOLT),
+  /** DC volts at the amplifier's terminals. */
+  SUPPLY_VOLTS("supplyVolts", "supply volts", Unit.VOLT),
+  /** DC amperes drawn from the supplies. */
+  SUPPLY_AMPS("supplyAmps", "supply amps", Unit.AMPERE),
+  /** Heatsink temperature. */
+  SINK_CELSIUS("sinkCelsius", "heatsink", Unit.CELSIUS),
+  /** Load measured cold at the amplifier's end of the speaker lead, amplifier off. */
+  LOAD_OHMS("loadOhms", "load ohms", Unit.OHM),
+  /** Total harmonic distortion at the reading. */
+  THD_PERCENT("thdPercent", "THD", Unit.PERCENT),
+  /** Frequency of the test tone. */
+  FREQUENCY_HERTZ("frequencyHertz", "tone", Unit.HERTZ),
+  /** RMS output volts with the load taken off, generator untouched. */
+  OPEN_VOLTS("openVolts", "unloaded volts", Unit.VOLT);
+
+  private final String key;
+  private final String label;
+  private final Unit unit;
+
+  ReadingId(String key, String label, Unit unit) {
+    this.key = key;
+    this.label = label;
+    this.unit = unit;
+  }
+
+  /** Returns the id used in files and JSON output. */
+  public String key() {
+    return key;
+  }
+
+  /** Returns the words used on screens. */
+  public String label() {
+    return label;
+  }
+
+  /** Returns the unit of the reading. */
+  public Unit unit() {
+    return unit;
+  }
+
+  /** Finds the reading with the given id. */
+  public static Optional<ReadingId> ofKey(String key) {
+    for (ReadingId id : values()) {
+      if (id.key.equals(key)) {
+        return Optional.of(id);
+      }
+    }
+    return Optional.empty();
+  }
+}

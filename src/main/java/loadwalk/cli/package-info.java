@@ -1,0 +1,2 @@
+/** Row 5: the commands and their exit codes. */
+package loadwalk.cli;

@@ -1,0 +1,60 @@
+package loadwalk.forecast;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+
+/**
+ * What a step should read and what it asks of the bench.
+ *
+ * @param stepId the step
+ * @param level the probability that a reading falls in its band, such as 0.95
+ * @param readings the band of each reading that can be told
+ * @param demand what the step asks of the bench
+ * @param cautions what to heed, worst first
+ * @param verdict the gravest of the cautions
+ * @param basis one sentence: what the forecast rests on, and why it is wide where it is
+ */
+public record Forecast(
+    String stepId,
+    double level,
+    Map<ReadingId, Band> readings,
+    Demand demand,
+    List<Caution> cautions,
+    Verdict verdict,
+    String basis) {
+  /** Copies the maps and lists. */
+  public Forecast {
+    Map<ReadingId, Band> copy = new EnumMap<>(ReadingId.class);
+    copy.putAll(readings);
+    readings = Collections.unmodifiableMap(copy);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** Returns the band of a reading where it can be told. */
+  public Optional<Band> band(ReadingId id) {
+    return Optional.ofNullable(readings.get(id));
+  }
+
+  /**
+   * What a step asks of the bench; a part is empty where nothing tells it.
+   *
+   * @param loadWatts the watts in one load
+   * @param totalWatts the watts in all loads
+   * @param heatWatts the watts the amplifier turns into heat
+   * @param leadVolts the volts lost in all lead runs
+   */
+  public record Demand(
+      Optional<Band> loadWatts,
+      Optional<Band> totalWatts,
+      Optional<Band> heatWatts,
+      Optional<Band> leadVolts) {
+    /** Returns a demand of which nothing is known. */
+    public static Demand unknown() {
+      return new Demand(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package loadwalk.forecast;
+
+import java.util.List;
+import java.util.Map;
+import loadwalk.bench.ReadingId;
+
+/** Predicts steps and judges entries; pure, so every part of Loadwalk gets the same answer. */
+public interface Forecaster {
+
+  /** Returns the forecast of a step from all that is known before it. */
+  Forecast forecast(Evidence evidence, Target target);
+
+  /**
+   * Judges the entries of a step against its forecast and against each other.
+   *
+   * @param evidence all that is known before the step
+   * @param target the step
+   * @param entries the step's entries so far in SI units, the newest among them
+   * @return the doubts, likeliest slip first in each; empty where nothing is contradicted
+   */
+  List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries);
+}

@@ -1,0 +1,32 @@
+package loadwalk.forecast;
+
+import loadwalk.bench.Mode;
+
+/**
+ * A step as the forecast sees it.
+ *
+ * @param stepId the step's id
+ * @param kind what is done
+ * @param mode how the load is connected; for warm-up and open-load the mode it runs in
+ * @param ohms the load, ohms; NaN where no load is connected (idle)
+ * @param powerFraction the part of the power at the limit: 1 at the limit, below 1 in a warm-up
+ */
+public record Target(String stepId, Kind kind, Mode mode, double ohms, double powerFraction) {
+  /** What a step does, as far as the forecast cares. */
+  public enum Kind {
+    WARM_UP,
+    IDLE,
+    LOADED,
+    OPEN_LOAD
+  }
+
+  /** Returns a step measured at the limit. */
+  public static Target loaded(String stepId, Mode mode, double ohms) {
+    return new Target(stepId, Kind.LOADED, mode, ohms, 1);
+  }
+
+  /** Returns the idle step. */
+  public static Target idle(String stepId) {
+    return new Target(stepId, Kind.IDLE, Mode.STEREO, Double.NaN, 0);
+  }
+}

@@ -1,0 +1,2 @@
+/** Row 0: strict JSON reading that remembers where each key stood. */
+package loadwalk.json;

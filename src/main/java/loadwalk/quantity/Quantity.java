@@ -1,0 +1,137 @@
+package loadwalk.quantity;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Holds a value with its standard uncertainty (k = 1), split by the source each part comes from.
+ *
+ * <p>Keeping the signed part of every source lets equal sources cancel or add before they are
+ * squared, so that {@code x.minus(x)} is 0 ± 0 (JCGM 100:2008, 5.2). Sources with different names
+ * are taken as independent.
+ *
+ * @param value the estimate, finite, in the unit
+ * @param unit the unit of value and contributions
+ * @param contributions the signed part of the standard uncertainty by source, each finite, in the
+ *     unit
+ */
+public record Quantity(double value, Unit unit, Map<String, Double> contributions) {
+
+  /** The coverage factor of every printed uncertainty. */
+  public static final double COVERAGE_FACTOR = 2.0;
+
+  /** Checks that every number is finite and copies the contributions. */
+  public Quantity {
+    Objects.requireNonNull(unit, "unit");
+    requireFinite(value, "value");
+    SortedMap<String, Double> copy = new TreeMap<>(contributions);
+    copy.values().forEach(part -> requireFinite(part, "contribution"));
+    contributions = Collections.unmodifiableSortedMap(copy);
+  }
+
+  /** Returns a value whose whole standard uncertainty comes from one named source. */
+  public static Quantity of(double value, Unit unit, String source, double u) {
+    if (!(u >= 0)) {
+      throw new IllegalArgumentException("standard uncertainty must be 0 or more, got " + u);
+    }
+    return new Quantity(value, unit, Map.of(source, u));
+  }
+
+  /** Returns a number that is exact by definition, such as a factor of two in a formula. */
+  public static Quantity exact(double value, Unit unit) {
+    return new Quantity(value, unit, Map.of());
+  }
+
+  /** Returns the standard uncertainty (k = 1): the root of the summed squares of the parts. */
+  public double u() {
+    double sum = 0;
+    for (double part : contributions.values()) {
+      sum = Math.hypot(sum, part);
+    }
+    return sum;
+  }
+
+  /** Returns the expanded uncertainty U = 2 u. */
+  public double expanded() {
+    return COVERAGE_FACTOR * u();
+  }
+
+  /** Returns this plus other; both must carry the same unit. */
+  public Quantity plus(Quantity other) {
+    requireSameUnit(other);
+    return combine(other, value + other.value, 1, 1, unit);
+  }
+
+  /** Returns this minus other; both must carry the same unit. */
+  public Quantity minus(Quantity other) {
+    requireSameUnit(other);
+    return combine(other, value - other.value, 1, -1, unit);
+  }
+
+  /** Returns the product in the given unit. */
+  public Quantity times(Quantity other, Unit resultUnit) {
+    return combine(other, value * other.value, other.value, value, resultUnit);
+  }
+
+  /**
+   * Returns the quotient in the given unit.
+   *
+   * @throws IllegalArgumentException if the divisor is zero
+   */
+  public Quantity dividedBy(Quantity other, Unit resultUnit) {
+    if (other.value == 0) {
+      throw new IllegalArgumentException("division by a quantity of 0 " + other.unit.symbol());
+    }
+    double quotient = value / other.value;
+    return combine(other, quotient, 1 / other.value, -quotient / other.value, resultUnit);
+  }
+
+  /** Returns this times an exact number, in the same unit. */
+  public Quantity scaledBy(double factor) {
+    return mapped(value * factor, factor, unit);
+  }
+
+  /**
+   * Returns f(this), given the value of f and its derivative here.
+   *
+   * @param result the value of f at this value
+   * @param derivative the derivative of f at this value
+   * @param resultUnit the unit of f
+   */
+  public Quantity mapped(double result, double derivative, Unit resultUnit) {
+    Map<String, Double> parts = new TreeMap<>();
+    contributions.forEach((source, part) -> parts.put(source, derivative * part));
+    return new Quantity(result, resultUnit, parts);
+  }
+
+  /** Returns this with one more independent part of the standard uncertainty. */
+  public Quantity withPart(String source, double u) {
+    Map<String, Double> parts = new TreeMap<>(contributions);
+    parts.merge(source, u, Math::hypot);
+    return new Quantity(value, unit, parts);
+  }
+
+  private Quantity combine(
+      Quantity other, double result, double derivative, double otherDerivative, Unit resultUnit) {
+    Map<String, Double> parts = new TreeMap<>();
+    contributions.forEach((source, part) -> parts.put(source, derivative * part));
+    other.contributions.forEach(
+        (source, part) -> parts.merge(source, otherDerivative * part, Double::sum));
+    return new Quantity(result, resultUnit, parts);
+  }
+
+  private void requireSameUnit(Quantity other) {
+    if (unit != other.unit) {
+      throw new IllegalArgumentException("units differ: " + unit + " and " + other.unit);
+    }
+  }
+
+  private static void requireFinite(double number, String what) {
+    if (!Double.isFinite(number)) {
+      throw new IllegalArgumentException(what + " must be finite, got " + number);
+    }
+  }
+}

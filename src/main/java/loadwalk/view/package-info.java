@@ -1,0 +1,2 @@
+/** Row 4: pure: model and size to a frame of styled cells. */
+package loadwalk.view;

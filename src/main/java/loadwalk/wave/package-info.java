@@ -1,0 +1,2 @@
+/** Row 2: test tones and captured waves: reading, judging, finding the limit. */
+package loadwalk.wave;
