@@ -1,0 +1,75 @@
+package loadwalk.numeric;
+
+/**
+ * Judges a measured value against a one-sided requirement with a guard band (JCGM 106:2012, 8.3.3):
+ * the value is shown to meet a limit only where it stays there after its guard band is taken off.
+ *
+ * @param level the probability the verdict must reach, above 0.5 and below 1
+ */
+public record GuardBand(double level) {
+  /** The guard band of every verdict on a sheet: one-sided, 95 %. */
+  public static final GuardBand AT_95_PERCENT = new GuardBand(0.95);
+
+  /** Checks that the level makes a band on the cautious side. */
+  public GuardBand {
+    if (!(level > 0.5 && level < 1)) {
+      throw new IllegalArgumentException("level must be between 0.5 and 1, got " + level);
+    }
+  }
+
+  /**
+   * Returns the width of the guard band, in the unit of u.
+   *
+   * @param u the standard uncertainty, 0 or more
+   */
+  public double width(double u) {
+    return Quantiles.normalQuantile(level) * Samples.zeroOrMore(u, "standard uncertainty");
+  }
+
+  /**
+   * Returns the width of the guard band where u is known with few degrees of freedom.
+   *
+   * @param u the standard uncertainty, 0 or more
+   * @param degreesOfFreedom of u, above 0, infinite where u is known
+   */
+  public double width(double u, double degreesOfFreedom) {
+    return Quantiles.studentQuantile(level, degreesOfFreedom)
+        * Samples.zeroOrMore(u, "standard uncertainty");
+  }
+
+  /**
+   * Judges whether the measured quantity is at least the limit, as delivered power against a
+   * rating.
+   *
+   * @param value the measured value
+   * @param u its standard uncertainty, in the same unit
+   * @param limit the requirement, in the same unit
+   */
+  public Conformance atLeast(double value, double u, double limit) {
+    return judge(Samples.finite(value, "value") - Samples.finite(limit, "limit"), width(u));
+  }
+
+  /** Judges whether the measured quantity is at most the limit. */
+  public Conformance atMost(double value, double u, double limit) {
+    return judge(Samples.finite(limit, "limit") - Samples.finite(value, "value"), width(u));
+  }
+
+  /**
+   * Returns the probability that the quantity is at least the limit, taking it as normally
+   * distributed about the value (JCGM 106:2012, 7.3).
+   */
+  public static double probabilityAtLeast(double value, double u, double limit) {
+    double margin = Samples.finite(value, "value") - Samples.finite(limit, "limit");
+    if (Samples.zeroOrMore(u, "standard uncertainty") == 0) {
+      return margin >= 0 ? 1 : 0;
+    }
+    return Quantiles.normalCdf(margin / u);
+  }
+
+  private static Conformance judge(double margin, double guard) {
+    if (margin >= guard) {
+      return Conformance.SHOWN_TO_MEET;
+    }
+    return margin <= -guard ? Conformance.SHOWN_TO_MISS : Conformance.TOO_CLOSE;
+  }
+}

@@ -1,0 +1,60 @@
+package loadwalk.numeric;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class GuardBandTest {
+  private static final GuardBand BAND = GuardBand.AT_95_PERCENT;
+
+  @Test
+  void threeVerdicts_areTold() {
+    assertEquals(1.6449, BAND.width(1), 0.0001);
+    assertEquals(Conformance.SHOWN_TO_MEET, BAND.atLeast(101.65, 1, 100));
+    assertEquals(Conformance.TOO_CLOSE, BAND.atLeast(101.64, 1, 100));
+    assertEquals(Conformance.TOO_CLOSE, BAND.atLeast(98.36, 1, 100));
+    assertEquals(Conformance.SHOWN_TO_MISS, BAND.atLeast(98.35, 1, 100));
+    assertEquals(Conformance.SHOWN_TO_MEET, BAND.atMost(98.35, 1, 100));
+    assertEquals(Conformance.SHOWN_TO_MISS, BAND.atMost(101.65, 1, 100));
+    assertEquals("too close to call", Conformance.TOO_CLOSE.words());
+  }
+
+  @Test
+  void fewDegreesOfFreedom_widenTheBand() {
+    assertEquals(2.9200, BAND.width(1, 2), 0.0001);
+    assertEquals(BAND.width(1), BAND.width(1, Double.POSITIVE_INFINITY));
+  }
+
+  @Test
+  void probability_isHalfAtTheLimit() {
+    assertEquals(0.5, GuardBand.probabilityAtLeast(100, 2, 100));
+    assertEquals(0.95, GuardBand.probabilityAtLeast(100 + BAND.width(2), 2, 100), 1e-9);
+    assertEquals(1, GuardBand.probabilityAtLeast(100, 0, 100));
+    assertEquals(0, GuardBand.probabilityAtLeast(99, 0, 100));
+  }
+
+  @Test
+  void verdict_isTurnedByMirroring() {
+    long seed = 7;
+    Random random = new Random(seed);
+    for (int i = 0; i < 1000; i++) {
+      double value = random.nextGaussian();
+      double u = random.nextDouble();
+      assertEquals(BAND.atLeast(value, u, 0.1), BAND.atMost(-value, u, -0.1), "seed " + seed);
+      if (value < 0.1) {
+        assertNotEquals(Conformance.SHOWN_TO_MEET, BAND.atLeast(value, u, 0.1));
+      }
+    }
+  }
+
+  @Test
+  void unknown_neverPasses() {
+    assertThrows(IllegalArgumentException.class, () -> BAND.atLeast(Double.NaN, 1, 100));
+    assertThrows(IllegalArgumentException.class, () -> BAND.atLeast(200, Double.NaN, 100));
+    assertThrows(IllegalArgumentException.class, () -> BAND.atLeast(200, 1, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> new GuardBand(0.5));
+  }
+}
