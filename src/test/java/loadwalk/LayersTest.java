@@ -127,11 +127,12 @@ class LayersTest {
   private static void forEachDependency(Visit visit) {
     for (JavaClass from : classes) {
       from.getDirectDependenciesFromSelf()
-          .forEach(d -> visit.of(from.getName(), d.getTargetClass()));
+          .forEach(d -> visit.of(from.getName(), d.getTargetClass().getBaseComponentType()));
     }
   }
 
   private static String topPackage(String className) {
-    return className.split("\\.")[1];
+    String[] parts = className.split("\\.");
+    return parts.length > 1 ? parts[1] : className;
   }
 }
