@@ -31,6 +31,7 @@ class LayersTest {
           Map.entry("forecast", 2),
           Map.entry("journal", 2),
           Map.entry("practice", 2),
+          Map.entry("result", 2),
           Map.entry("wave", 2),
           Map.entry("bench", 1),
           Map.entry("numeric", 1),

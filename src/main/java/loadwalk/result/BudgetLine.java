@@ -1,0 +1,26 @@
+package loadwalk.result;
+
+import java.util.Objects;
+import loadwalk.quantity.Unit;
+
+/**
+ * One line of the uncertainty budget of a step's watts in one load (JCGM 100:2008, H.1 form).
+ *
+ * @param source where the uncertainty comes from
+ * @param inputU the standard uncertainty of the input, in inputUnit
+ * @param inputUnit the unit of the input
+ * @param sensitivity the partial derivative of the watts by the input, watts per inputUnit; 1 for a
+ *     part that is already in watts
+ * @param contribution the absolute part of the standard uncertainty of the watts, watts
+ */
+public record BudgetLine(
+    String source, double inputU, Unit inputUnit, double sensitivity, double contribution) {
+  /** Checks the numbers. */
+  public BudgetLine {
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(inputUnit, "inputUnit");
+    if (!(inputU >= 0) || !Double.isFinite(sensitivity) || !(contribution >= 0)) {
+      throw new IllegalArgumentException("budget line " + source + " holds a bad number");
+    }
+  }
+}

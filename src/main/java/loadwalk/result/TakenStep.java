@@ -1,0 +1,103 @@
+package loadwalk.result;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+
+/**
+ * The raw readings of one step.
+ *
+ * @param stepId the step's id
+ * @param kind what was done
+ * @param mode how the load was connected; for idle any
+ * @param ohms the nominal load, ohms, above 0; NaN where none was connected
+ * @param criterion at what point the output was read
+ * @param readings the readings by id
+ * @param pairs points near the limit, in any order; empty where the limit was read directly
+ * @param recheckOf the id of the step that this one measured again
+ */
+public record TakenStep(
+    String stepId,
+    Kind kind,
+    Mode mode,
+    double ohms,
+    Criterion criterion,
+    Map<ReadingId, Taken> readings,
+    List<LimitPair> pairs,
+    Optional<String> recheckOf) {
+
+  /** What a step did, as far as its result cares. */
+  public enum Kind {
+    WARM_UP,
+    IDLE,
+    LOADED,
+    OPEN_LOAD
+  }
+
+  /** Checks and copies. */
+  public TakenStep {
+    Objects.requireNonNull(stepId, "stepId");
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(mode, "mode");
+    Objects.requireNonNull(criterion, "criterion");
+    Objects.requireNonNull(recheckOf, "recheckOf");
+    boolean open = Double.isNaN(ohms) && kind != Kind.LOADED;
+    if (!open && (!(ohms > 0) || Double.isInfinite(ohms))) {
+      throw new IllegalArgumentException(
+          "ohms of step " + stepId + " must be a number above 0, got " + ohms);
+    }
+    Map<ReadingId, Taken> copy = new EnumMap<>(ReadingId.class);
+    copy.putAll(readings);
+    copy.forEach((id, taken) -> requireSame(id, taken.id()));
+    readings = Map.copyOf(copy);
+    pairs = List.copyOf(pairs);
+  }
+
+  /** Returns a step measured with a load, without limit pairs, not a recheck. */
+  public static TakenStep loaded(
+      String stepId, Mode mode, double ohms, Criterion criterion, List<Taken> readings) {
+    return new TakenStep(
+        stepId, Kind.LOADED, mode, ohms, criterion, byId(readings), List.of(), Optional.empty());
+  }
+
+  /** Returns this step marked as a recheck of an earlier one. */
+  public TakenStep rechecking(String earlierId) {
+    return new TakenStep(
+        stepId, kind, mode, ohms, criterion, readings, pairs, Optional.of(earlierId));
+  }
+
+  /** Returns this step with points near the limit. */
+  public TakenStep withPairs(List<LimitPair> points) {
+    return new TakenStep(stepId, kind, mode, ohms, criterion, readings, points, recheckOf);
+  }
+
+  /** Returns a reading where it was taken. */
+  public Optional<Taken> reading(ReadingId id) {
+    return Optional.ofNullable(readings.get(id));
+  }
+
+  /**
+   * Returns readings by their ids.
+   *
+   * @throws IllegalArgumentException if an id occurs twice
+   */
+  public static Map<ReadingId, Taken> byId(List<Taken> readings) {
+    Map<ReadingId, Taken> map = new EnumMap<>(ReadingId.class);
+    for (Taken taken : readings) {
+      if (map.put(taken.id(), taken) != null) {
+        throw new IllegalArgumentException(taken.id().key() + " is given twice");
+      }
+    }
+    return map;
+  }
+
+  private static void requireSame(ReadingId key, ReadingId id) {
+    if (key != id) {
+      throw new IllegalArgumentException(id.key() + " is filed under " + key.key());
+    }
+  }
+}
