@@ -1,0 +1,150 @@
+package loadwalk.bench;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the data tables from text. */
+final class TableReader {
+  private static final String WIRE = "wire.csv";
+  private static final String AMPACITY = "ampacity.csv";
+  private static final String FUSE = "fuse.csv";
+  private static final String LIMITS = "limits.csv";
+  static final List<String> FILE_NAMES = List.of(WIRE, AMPACITY, FUSE, LIMITS);
+
+  private static final Pattern AWG = Pattern.compile("AWG (?:(\\d{1,2})|([1-4])/0)");
+  private static final Pattern MM2 = Pattern.compile("(\\d{1,4}(?:\\.\\d{1,3})?) mm(?:2|²)");
+
+  private TableReader() {}
+
+  static Tables stock() {
+    Tables tables = new Tables(Map.of(), Map.of(), List.of(), Map.of());
+    for (String name : FILE_NAMES) {
+      tables = with(tables, name, resource(name));
+    }
+    return tables;
+  }
+
+  static Tables with(Tables tables, String fileName, String text) {
+    switch (fileName) {
+      case WIRE:
+        return new Tables(
+            gauges(tables.wires(), fileName, text, "ohmsPerKilometre"),
+            tables.ampacities(),
+            tables.fuses(),
+            tables.limits());
+      case AMPACITY:
+        return new Tables(
+            tables.wires(),
+            gauges(tables.ampacities(), fileName, text, "amps"),
+            tables.fuses(),
+            tables.limits());
+      case FUSE:
+        return new Tables(
+            tables.wires(), tables.ampacities(), fuses(tables.fuses(), text), tables.limits());
+      case LIMITS:
+        return new Tables(
+            tables.wires(), tables.ampacities(), tables.fuses(), limits(tables.limits(), text));
+      default:
+        throw new IllegalArgumentException(
+            fileName + " is no data table; there are " + String.join(", ", FILE_NAMES));
+    }
+  }
+
+  static Lead.Gauge gauge(String where, String text) {
+    Matcher awg = AWG.matcher(text);
+    if (awg.matches()) {
+      return new Lead.Awg(
+          awg.group(1) != null
+              ? Integer.parseInt(awg.group(1))
+              : 1 - Integer.parseInt(awg.group(2)));
+    }
+    Matcher mm2 = MM2.matcher(text);
+    if (mm2.matches()) {
+      return new Lead.Mm2(Double.parseDouble(mm2.group(1)));
+    }
+    throw new IllegalArgumentException(
+        where
+            + ": gauge must read like \"AWG 4\", \"AWG 2/0\" or \"25 mm2\", got \""
+            + text
+            + "\"");
+  }
+
+  private static Map<Lead.Gauge, Sourced> gauges(
+      Map<Lead.Gauge, Sourced> before, String fileName, String text, String column) {
+    Map<Lead.Gauge, Sourced> after = new LinkedHashMap<>(before);
+    for (Csv.Row row : Csv.rows(fileName, text, List.of("gauge", column, "source", "how"))) {
+      after.put(gauge(row.where(), row.text("gauge")), row.sourced(row.positive(column)));
+    }
+    return after;
+  }
+
+  private static Map<String, Sourced> limits(Map<String, Sourced> before, String text) {
+    Map<String, Sourced> after = new LinkedHashMap<>(before);
+    boolean stock = before.isEmpty();
+    for (Csv.Row row : Csv.rows(LIMITS, text, List.of("key", "value", "unit", "source", "how"))) {
+      String key = row.text("key");
+      if (!stock && !before.containsKey(key)) {
+        throw new IllegalArgumentException(
+            row.where() + ": unknown key \"" + key + "\"; there are " + before.keySet());
+      }
+      after.put(key, row.sourced(row.number("value")));
+    }
+    return after;
+  }
+
+  private static List<FuseCurve> fuses(List<FuseCurve> before, String text) {
+    Map<String, FuseCurve> after = new LinkedHashMap<>();
+    before.forEach(fuse -> after.put(fuse.type(), fuse));
+    Map<String, List<FuseCurve.Point>> points = new LinkedHashMap<>();
+    List<String> columns =
+        List.of("type", "upToAmps", "percentOfRating", "minSeconds", "maxSeconds", "source", "how");
+    for (Csv.Row row : Csv.rows(FUSE, text, columns)) {
+      String type = row.text("type");
+      List<FuseCurve.Point> ofType = points.computeIfAbsent(type, t -> new ArrayList<>());
+      try {
+        ofType.add(point(row));
+        after.put(type, new FuseCurve(type, row.positive("upToAmps"), ofType));
+      } catch (IllegalArgumentException e) {
+        String sentence = e.getMessage();
+        boolean placed = sentence.startsWith(row.where());
+        throw new IllegalArgumentException(placed ? sentence : row.where() + ": " + sentence, e);
+      }
+    }
+    return after.values().stream().sorted(Comparator.comparingDouble(FuseCurve::upToAmps)).toList();
+  }
+
+  private static FuseCurve.Point point(Csv.Row row) {
+    OptionalDouble longest =
+        row.has("maxSeconds")
+            ? OptionalDouble.of(row.positive("maxSeconds"))
+            : OptionalDouble.empty();
+    return new FuseCurve.Point(
+        row.positive("percentOfRating") / 100,
+        row.positive("minSeconds"),
+        longest,
+        row.text("source"),
+        row.text("how"));
+  }
+
+  private static String resource(String name) {
+    String path = "/loadwalk/data/" + name;
+    try (InputStream in = TableReader.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new IllegalStateException("the jar lacks " + path);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + path + " from the jar", e);
+    }
+  }
+}

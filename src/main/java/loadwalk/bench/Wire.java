@@ -1,0 +1,135 @@
+package loadwalk.bench;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Computes resistance, drop, heat and permitted current of copper leads.
+ *
+ * <p>AWG: diameter 0.127 mm · 92^((36 − n)/39) (ASTM B258) with annealed copper (IACS, IEC 60028);
+ * the strands of a real lead add about 2 %. Metric: the maxima of IEC 60228 class 5, between sizes
+ * interpolated on area. Copper at temperature t: R(t) = R20 (234.5 + t)/254.5 (IEC 60228).
+ */
+public final class Wire {
+  private static final double REFERENCE_CELSIUS = 20;
+
+  private final Tables tables;
+  private final Curve ohmsPerKilometreByArea;
+  private final Curve ampsByAwgArea;
+  private final Curve ampsByMm2;
+
+  /** Prepares the curves of the tables. */
+  public Wire(Tables tables) {
+    this.tables = tables;
+    ohmsPerKilometreByArea = curve(tables.wires(), Lead.Mm2.class);
+    ampsByAwgArea = curve(tables.ampacities(), Lead.Awg.class);
+    ampsByMm2 = curve(tables.ampacities(), Lead.Mm2.class);
+  }
+
+  /** Returns the copper cross-section of a gauge, mm². */
+  public static double areaMm2(Lead.Gauge gauge) {
+    if (gauge instanceof Lead.Mm2 mm2) {
+      return mm2.area();
+    }
+    double diameter = diameterMm((Lead.Awg) gauge);
+    return Math.PI / 4 * diameter * diameter;
+  }
+
+  /** Returns the diameter of a solid wire of an AWG size, mm (ASTM B258). */
+  public static double diameterMm(Lead.Awg gauge) {
+    return 0.127 * Math.pow(92, (36 - gauge.number()) / 39.0);
+  }
+
+  /** Returns the resistance of one metre of a single conductor, ohms, at a temperature, °C. */
+  public double ohmsPerMetre(Lead.Gauge gauge, double celsius) {
+    return ohmsPerMetreAt20(gauge) * temperatureFactor(celsius);
+  }
+
+  /** Returns by what copper's resistance at a temperature, °C, exceeds that at 20 °C. */
+  public double temperatureFactor(double celsius) {
+    double zero = tables.limit("copper-zero-celsius");
+    if (!(celsius > zero) || Double.isInfinite(celsius)) {
+      throw new IllegalArgumentException(
+          "copper temperature must lie above " + zero + " °C, got " + celsius);
+    }
+    return (celsius - zero) / (REFERENCE_CELSIUS - zero);
+  }
+
+  /** Returns the resistance of a run, all its parallel conductors together, ohms, at °C. */
+  public double ohms(Lead lead, double celsius) {
+    return ohmsPerMetre(lead.gauge(), celsius) * lead.metres() / lead.parallel();
+  }
+
+  /** Returns the resistance of runs in series, ohms, at °C. */
+  public double ohms(List<Lead> leads, double celsius) {
+    return leads.stream().mapToDouble(lead -> ohms(lead, celsius)).sum();
+  }
+
+  /** Returns the temperature at which leads at work are computed, °C. */
+  public double workingCelsius() {
+    return tables.limit("lead-celsius");
+  }
+
+  /** Returns the volts lost in a run at a current, amperes, copper at °C. */
+  public double dropVolts(Lead lead, double amps, double celsius) {
+    return Checks.zeroOrMore(amps, "amps") * ohms(lead, celsius);
+  }
+
+  /** Returns the watts a run turns into heat at a current, amperes, copper at °C. */
+  public double watts(Lead lead, double amps, double celsius) {
+    return Checks.zeroOrMore(amps, "amps") * amps * ohms(lead, celsius);
+  }
+
+  /**
+   * Returns the current a run may carry for ever, amperes: 33 CFR 183.425 for AWG and ISO 10133 for
+   * mm², insulation for 105 °C at 30 °C. Between sizes interpolated on area; below the table in
+   * proportion to area and above it no more than its end, both on the low side. Three and more
+   * conductors side by side count as a bundle.
+   */
+  public double ampacity(Lead lead) {
+    double single = singleAmpacity(lead.gauge());
+    return single * lead.parallel() * bundleFactor(lead.parallel());
+  }
+
+  private double singleAmpacity(Lead.Gauge gauge) {
+    Sourced exact = tables.ampacities().get(gauge);
+    if (exact != null) {
+      return exact.value();
+    }
+    Curve curve = gauge instanceof Lead.Awg ? ampsByAwgArea : ampsByMm2;
+    return curve.at(areaMm2(gauge), 1, 0);
+  }
+
+  private double bundleFactor(int conductors) {
+    if (conductors < 3) {
+      return 1;
+    }
+    if (conductors == 3) {
+      return tables.limit("bundle-factor-3");
+    }
+    return tables.limit(conductors <= 6 ? "bundle-factor-6" : "bundle-factor-24");
+  }
+
+  private double ohmsPerMetreAt20(Lead.Gauge gauge) {
+    Sourced exact = tables.wires().get(gauge);
+    if (exact != null) {
+      return exact.value() / 1000;
+    }
+    if (gauge instanceof Lead.Awg) {
+      return tables.limit("copper-ohm-mm2-per-metre") / areaMm2(gauge);
+    }
+    return ohmsPerKilometreByArea.at(areaMm2(gauge), -1, -1) / 1000;
+  }
+
+  private static Curve curve(Map<Lead.Gauge, Sourced> table, Class<? extends Lead.Gauge> system) {
+    TreeMap<Double, Double> points = new TreeMap<>();
+    table.forEach(
+        (gauge, value) -> {
+          if (system.isInstance(gauge)) {
+            points.put(areaMm2(gauge), value.value());
+          }
+        });
+    return new Curve(points);
+  }
+}

@@ -1,0 +1,131 @@
+package loadwalk.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Checks leads against published wire tables; each file names its sources row by row. */
+class WireTest {
+  private static final Wire WIRE = new Wire(Tables.stock());
+
+  @Test
+  void awg_diameterAreaAndResistance_followAstmB258() {
+    List<Csv.Row> rows = ReferenceTable.rows("awg.csv");
+    assertEquals(22, rows.size());
+    for (Csv.Row row : rows) {
+      Lead.Awg gauge = new Lead.Awg((int) row.number("n"));
+      assertEquals(row.number("diameter_mm"), Wire.diameterMm(gauge), 1e-6, row.where());
+      assertEquals(row.number("area_mm2"), Wire.areaMm2(gauge), 1e-6, row.where());
+      double perKilometre = 1000 * WIRE.ohmsPerMetre(gauge, 20);
+      assertEquals(row.number("r20_ohm_per_km"), perKilometre, 2e-6, row.where());
+    }
+  }
+
+  /** NEC Chapter 9 Table 8 (read): solid agrees, stranded lies up to 2.5 % above for its lay. */
+  @Test
+  void awg_at75Celsius_agreesWithNecChapter9Table8() {
+    int compared = 0;
+    for (Csv.Row row : ReferenceTable.rows("awg.csv")) {
+      Lead.Awg gauge = new Lead.Awg((int) row.number("n"));
+      double computed = 1000 * WIRE.ohmsPerMetre(gauge, 75);
+      if (row.has("nec_r75_solid_ohm_per_km")) {
+        double solid = row.number("nec_r75_solid_ohm_per_km");
+        assertEquals(1, computed / solid, 0.005, row.where());
+      }
+      if (row.has("nec_r75_stranded_ohm_per_km")) {
+        double ratio = row.number("nec_r75_stranded_ohm_per_km") / computed;
+        assertTrue(ratio > 1.0 && ratio < 1.027, row.where() + ": " + ratio);
+        compared++;
+      }
+    }
+    assertEquals(15, compared);
+  }
+
+  @Test
+  void mm2_at20Celsius_isTheClass5MaximumOfIec60228() {
+    List<Csv.Row> rows = ReferenceTable.rows("iec60228.csv");
+    assertEquals(15, rows.size());
+    for (Csv.Row row : rows) {
+      Lead.Mm2 gauge = new Lead.Mm2(row.number("size_mm2"));
+      assertEquals(
+          row.number("class5_plain_max_ohm_per_km_20C"),
+          1000 * WIRE.ohmsPerMetre(gauge, 20),
+          1e-9,
+          row.where());
+    }
+  }
+
+  @Test
+  void mm2_betweenSizes_liesBetweenTheirResistances() {
+    double twelve = 1000 * WIRE.ohmsPerMetre(new Lead.Mm2(12), 20);
+    assertTrue(twelve < 1.91 && twelve > 1.21, "12 mm² has " + twelve);
+    double copper = 17.241 / 12;
+    assertTrue(twelve > copper, "a class 5 maximum lies above copper alone: " + twelve);
+  }
+
+  /** IEC 60228 correction factors kt (read): published to three digits by a rounder rule. */
+  @Test
+  void temperatureFactor_agreesWithIec60228() {
+    for (Csv.Row row : ReferenceTable.rows("iec60228-kt.csv")) {
+      double kt = 1 / WIRE.temperatureFactor(row.number("conductor_temp_C"));
+      assertEquals(row.number("kt_exact_254.5/(234.5+t)"), kt, 6e-6, row.where());
+      assertEquals(row.number("kt_published"), kt, 0.0035, row.where());
+    }
+  }
+
+  @Test
+  void ampacity_isTheTableOf33Cfr183AndIso10133() {
+    for (Csv.Row row : ReferenceTable.rows("ampacity-awg-105C.csv")) {
+      Lead.Gauge gauge = TableReader.gauge(row.where(), "AWG " + row.text("awg"));
+      assertEquals(row.number("ampacity_A"), WIRE.ampacity(new Lead("plus", gauge, 1, 1)));
+      double three = WIRE.ampacity(new Lead("plus", gauge, 1, 3));
+      assertEquals(3 * row.number("bundle_3_x0.70"), three, 1e-9, row.where());
+    }
+    for (Csv.Row row : ReferenceTable.rows("ampacity-mm2-105C.csv")) {
+      Lead lead = new Lead("plus", new Lead.Mm2(row.number("size_mm2")), 1, 1);
+      assertEquals(row.number("ampacity_A"), WIRE.ampacity(lead), row.where());
+    }
+  }
+
+  @Test
+  void ampacity_beyondTheTable_staysOnTheLowSide() {
+    Lead hair = new Lead("plus", new Lead.Awg(24), 1, 1);
+    assertTrue(WIRE.ampacity(hair) < 20 * Wire.areaMm2(new Lead.Awg(24)) / 0.82);
+    assertEquals(475, WIRE.ampacity(new Lead("plus", new Lead.Mm2(400), 1, 1)));
+  }
+
+  /** Ohm's law by hand: 2 m of AWG 4 at 20 °C is 2 · 0.815153 mΩ; at 100 A 0.163 V and 16.3 W. */
+  @Test
+  void dropAndWatts_ofAHandWorkedRun_followOhmsLaw() {
+    Lead lead = new Lead("plus", new Lead.Awg(4), 2, 1);
+    assertEquals(0.1630306, WIRE.dropVolts(lead, 100, 20), 1e-6);
+    assertEquals(16.30306, WIRE.watts(lead, 100, 20), 1e-4);
+    Lead doubled = new Lead("plus", new Lead.Awg(4), 2, 2);
+    assertEquals(0.1630306 / 2, WIRE.dropVolts(doubled, 100, 20), 1e-6);
+  }
+
+  /** Copper heated by 50 K gains 3930 ppm/K · 50 K = 19.65 % (resistor-derating notes). */
+  @Test
+  void ohms_of50KelvinMore_gainAFifth() {
+    double gain = WIRE.temperatureFactor(70) / WIRE.temperatureFactor(20);
+    assertEquals(1.1965, gain, 0.0002);
+  }
+
+  @Test
+  void absurdInput_getsASentence() {
+    Lead lead = new Lead("plus", new Lead.Awg(4), 2, 1);
+    assertSentence("amps must be", () -> WIRE.watts(lead, -1, 20));
+    assertSentence("amps must be", () -> WIRE.dropVolts(lead, Double.NaN, 20));
+    assertSentence("copper temperature must", () -> WIRE.ohms(lead, -300));
+    assertSentence("metres must be", () -> new Lead("plus", new Lead.Awg(4), 0, 1));
+    assertTrue(WIRE.watts(lead, 1e9, 20) > 1e15);
+  }
+
+  private static void assertSentence(String start, org.junit.jupiter.api.function.Executable call) {
+    String message = assertThrows(IllegalArgumentException.class, call).getMessage();
+    assertTrue(message.startsWith(start), message);
+  }
+}
