@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Prints numbers for sentences. */
-final class Figures {
+public final class Figures {
   private static final MathContext THREE = new MathContext(3);
 
   private Figures() {}
 
   /** Returns a number with up to three significant digits, no exponent below 10⁹. */
-  static String three(double value) {
+  public static String three(double value) {
     if (!Double.isFinite(value)) {
       return "unknown";
     }

@@ -1,0 +1,48 @@
+package loadwalk.forecast;
+
+import java.util.Optional;
+import loadwalk.bench.Bench;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Mode;
+
+/** Tells how hard the hottest resistor works when a load is wired from the bench's stock. */
+public interface LoadBank {
+
+  /**
+   * Returns the hottest resistor of the load.
+   *
+   * @param bench the bench with its stock of resistors
+   * @param mode stereo, with two such loads at once, or bridged, with one
+   * @param ohms the load, ohms
+   * @param loadWatts the watts in one load
+   * @return empty where the stock is not known or makes no such load
+   */
+  Optional<Hottest> hottest(Bench bench, Mode mode, double ohms, double loadWatts);
+
+  /**
+   * The hottest resistor of a load, measured against its rating.
+   *
+   * @param label which resistor
+   * @param watts the watts it takes
+   * @param ratedWatts its rating, watts
+   */
+  record Hottest(String label, double watts, double ratedWatts) {
+    /** Returns the watts over the rating. */
+    public double share() {
+      return watts / ratedWatts;
+    }
+  }
+
+  /**
+   * Returns a bank that spreads the watts evenly over the whole stock: no wiring can do better, so
+   * what is too much here is too much in any wiring.
+   */
+  static LoadBank evenly() {
+    return (bench, mode, ohms, loadWatts) -> {
+      double stock = bench.loads().stream().mapToDouble(r -> r.watts() * r.count()).sum();
+      Optional<LoadResistor> first = bench.loads().stream().findFirst();
+      double share = loadWatts * mode.loads() / stock;
+      return first.map(r -> new Hottest(r.label(), share * r.watts(), r.watts()));
+    };
+  }
+}
