@@ -1,0 +1,68 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/**
+ * Compares each bridged step with the stereo step in which a channel saw the same load: two equal
+ * channels give V_bridged(R) = 2·V_stereo(R/2), from the definition of a bridge.
+ *
+ * <p>The gain of one meter cancels in the ratio. Loads that are not exactly R and R/2 move the
+ * volts by r/(R + r) of their relative error, r being the fitted series resistance.
+ */
+final class Bridges {
+  private Bridges() {}
+
+  /**
+   * Returns the comparisons.
+   *
+   * @param steps the steps that stand for their loads
+   * @param fit the output as one source, where it is known
+   */
+  static List<BridgeComparison> of(List<StepResult> steps, Optional<OutputFit> fit) {
+    double series = fit.map(f -> Math.max(0, f.seriesOhms().value())).orElse(0.0);
+    List<BridgeComparison> comparisons = new ArrayList<>();
+    for (StepResult bridged : steps) {
+      if (bridged.mode() != Mode.BRIDGED) {
+        continue;
+      }
+      steps.stream()
+          .filter(s -> s.mode() == Mode.STEREO && s.criterion() == bridged.criterion())
+          .filter(s -> s.criterion() != Criterion.BELOW_LIMIT)
+          .filter(s -> StepResult.sameOhms(s.ohms(), bridged.ohms() / 2))
+          .filter(s -> s.outputVolts().orElseThrow().value() > 0)
+          .findFirst()
+          .ifPresent(stereo -> comparisons.add(compare(bridged, stereo, series)));
+    }
+    return comparisons;
+  }
+
+  private static BridgeComparison compare(StepResult bridged, StepResult stereo, double series) {
+    Quantity ratio =
+        channelVolts(bridged, series).dividedBy(channelVolts(stereo, series), Unit.ONE);
+    double off = ratio.value() - 1;
+    boolean within = Math.abs(off) <= ratio.expanded();
+    String text =
+        bridged.stepId()
+            + " makes "
+            + Printer.UTF8.quantity(ratio)
+            + " times twice the volts of "
+            + stereo.stepId()
+            + (within ? ": as two equal channels would" : ": not as two equal channels would");
+    return new BridgeComparison(bridged.stepId(), stereo.stepId(), ratio, within, text);
+  }
+
+  private static Quantity channelVolts(StepResult step, double series) {
+    double part = step.mode() == Mode.BRIDGED ? 0.5 : 1;
+    Quantity volts = step.outputVolts().orElseThrow().scaledBy(part);
+    Quantity ohms = step.loadOhms().orElseThrow().scaledBy(part);
+    double r = ohms.value();
+    double byOhms = volts.value() * series / (r * (r + series));
+    return volts.plus(ohms.mapped(0, byOhms, Unit.VOLT));
+  }
+}

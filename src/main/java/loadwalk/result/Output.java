@@ -1,0 +1,61 @@
+package loadwalk.result;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.quantity.Quantity;
+
+/**
+ * The output of one step: volts and watts in one load, and in the other where it was measured.
+ *
+ * @param criterion at what point the output stands
+ * @param volts RMS volts across one load
+ * @param power the power in that load
+ * @param other the power in the other load
+ */
+record Output(
+    Criterion criterion,
+    Optional<Quantity> volts,
+    Optional<Power> power,
+    Optional<Quantity> other) {
+
+  /** Reads the output of a step into a load; without volts or watts it is empty. */
+  static Output of(
+      TakenStep step,
+      Quantity loadOhms,
+      ReadingUncertainty readings,
+      Optional<Quantity> limitVolts,
+      List<Remark> remarks) {
+    if (limitVolts.isPresent()) {
+      if (step.reading(ReadingId.OTHER_OUTPUT_VOLTS).isPresent()) {
+        remarks.add(
+            new Remark(
+                "other-channel-left-out",
+                "the other channel was not read at the interpolated limit and is left out"));
+      }
+      Power power = Power.ofVolts(limitVolts.get(), loadOhms, step.stepId());
+      return new Output(Criterion.THD_LIMIT, limitVolts, Optional.of(power), Optional.empty());
+    }
+    Optional<Quantity> other =
+        readings
+            .of(step, ReadingId.OTHER_OUTPUT_VOLTS)
+            .map(v -> Power.ofVolts(v, loadOhms, step.stepId() + " other channel").watts());
+    Optional<Quantity> volts = readings.of(step, ReadingId.OUTPUT_VOLTS);
+    if (volts.isPresent()) {
+      Power power = Power.ofVolts(volts.get(), loadOhms, step.stepId());
+      return new Output(step.criterion(), volts, Optional.of(power), other);
+    }
+    Optional<Quantity> shown = readings.of(step, ReadingId.OUTPUT_WATTS);
+    if (shown.isEmpty() || shown.get().value() < 0) {
+      return new Output(step.criterion(), Optional.empty(), Optional.empty(), other);
+    }
+    remarks.add(
+        new Remark(
+            "volts-from-watts",
+            "watts were typed: volts are worked back with the nominal load, which the meter is"
+                + " taken to have assumed"));
+    Power power = Power.ofWatts(shown.get(), step.ohms(), loadOhms);
+    Quantity worked = Power.voltsOfWatts(shown.get(), step.ohms());
+    return new Output(step.criterion(), Optional.of(worked), Optional.of(power), other);
+  }
+}

@@ -1,0 +1,103 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/**
+ * The power in one load with the budget of its uncertainty.
+ *
+ * @param watts the power
+ * @param budget its parts, largest first
+ */
+record Power(Quantity watts, List<BudgetLine> budget) {
+  Power {
+    budget = List.copyOf(budget);
+  }
+
+  /**
+   * Computes P = V²/R with ∂P/∂V = 2V/R and ∂P/∂R = −V²/R² (JCGM 100:2008, 5.1.2, equation 10).
+   *
+   * <p>As ∂P/∂V vanishes at 0 V, the next term of the series, ½(∂²P/∂V²)²·u⁴ = 2u⁴/R², is added as
+   * a part of √2·u²/R of its own (JCGM 100:2008, note to 5.1.2; JCGM 101:2008, 9.4 shows what its
+   * absence does).
+   *
+   * @param source names the reading, so that its second-order part is independent of others
+   */
+  static Power ofVolts(Quantity volts, Quantity ohms, String source) {
+    double v = volts.value();
+    double r = ohms.value();
+    double byVolts = 2 * v / r;
+    double byOhms = -v * v / (r * r);
+    Quantity watts =
+        volts.mapped(v * v / r, byVolts, Unit.WATT).plus(ohms.mapped(0, byOhms, Unit.WATT));
+    double second = Math.sqrt(2) * volts.u() * volts.u() / r;
+    List<BudgetLine> lines = new ArrayList<>();
+    addLines(lines, volts, byVolts);
+    addLines(lines, ohms, byOhms);
+    if (second > 0) {
+      String name = source + " second order";
+      watts = watts.withPart(name, second);
+      lines.add(new BudgetLine(name, second, Unit.WATT, 1, second));
+    }
+    return new Power(watts, sorted(lines));
+  }
+
+  /**
+   * Computes the power from watts that a meter worked out with a load it assumed: P = W·Rₙ/R, with
+   * ∂P/∂W = Rₙ/R and ∂P/∂R = −W·Rₙ/R². It is V²/R with V = √(W·Rₙ).
+   *
+   * @param shown the watts shown
+   * @param assumedOhms the load the meter assumed, exact
+   * @param ohms the load that is connected
+   */
+  static Power ofWatts(Quantity shown, double assumedOhms, Quantity ohms) {
+    double r = ohms.value();
+    double byShown = assumedOhms / r;
+    double byOhms = -shown.value() * assumedOhms / (r * r);
+    Quantity watts =
+        shown
+            .mapped(shown.value() * byShown, byShown, Unit.WATT)
+            .plus(ohms.mapped(0, byOhms, Unit.WATT));
+    List<BudgetLine> lines = new ArrayList<>();
+    addLines(lines, shown, byShown);
+    addLines(lines, ohms, byOhms);
+    return new Power(watts, sorted(lines));
+  }
+
+  /**
+   * Returns the volts behind watts shown: V = √(W·Rₙ), u(V) = u(W)·√(Rₙ/W)/2.
+   *
+   * <p>The derivative has no bound at 0 W. There the watts cannot lie above u(W) by more than
+   * itself, so u(V) is held to √(u(W)·Rₙ).
+   */
+  static Quantity voltsOfWatts(Quantity shown, double assumedOhms) {
+    double w = shown.value();
+    double volts = Math.sqrt(w * assumedOhms);
+    double u = shown.u();
+    double derivative = Math.sqrt(assumedOhms / w) / 2;
+    double most = u > 0 ? Math.sqrt(assumedOhms / u) : 0;
+    return shown.mapped(volts, Math.min(derivative, most), Unit.VOLT);
+  }
+
+  private static void addLines(List<BudgetLine> lines, Quantity input, double sensitivity) {
+    input
+        .contributions()
+        .forEach(
+            (source, part) ->
+                lines.add(
+                    new BudgetLine(
+                        source,
+                        Math.abs(part),
+                        input.unit(),
+                        sensitivity,
+                        Math.abs(part * sensitivity))));
+  }
+
+  private static List<BudgetLine> sorted(List<BudgetLine> lines) {
+    lines.sort(Comparator.comparingDouble(BudgetLine::contribution).reversed());
+    return lines;
+  }
+}

@@ -1,0 +1,73 @@
+package loadwalk.result;
+
+import java.util.Objects;
+import java.util.Optional;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/**
+ * Estimates the power at another supply voltage; never a measurement.
+ *
+ * @param watts the estimate
+ * @param supplyVolts the supply volts it is for
+ * @param assumption one sentence that opens with "estimate" and says what it rests on
+ */
+public record PowerAtSupply(Quantity watts, double supplyVolts, String assumption) {
+  /** Checks that nothing is missing. */
+  public PowerAtSupply {
+    Objects.requireNonNull(watts, "watts");
+    Objects.requireNonNull(assumption, "assumption");
+    if (!(supplyVolts > 0) || Double.isInfinite(supplyVolts)) {
+      throw new IllegalArgumentException(
+          "supplyVolts must be a number above 0, got " + supplyVolts);
+    }
+  }
+
+  /**
+   * Estimates power at other supply volts.
+   *
+   * <p>Unregulated rails follow the supply, so output volts are in proportion to it and P ∝ V²
+   * (from the class-B relation P = V²/2R at full swing). Regulated rails do not follow, P stays.
+   * Where it is not known which, P lies between the two, equally likely anywhere: the middle with u
+   * = half-width/√3 (JCGM 100:2008, 4.3.7).
+   *
+   * @param measured the measured watts
+   * @param measuredAt the supply volts they were measured at, above 0
+   * @param supplyVolts the supply volts asked for, above 0
+   * @param regulated whether the amplifier's rails are regulated, where known
+   */
+  public static PowerAtSupply of(
+      Quantity measured, Quantity measuredAt, double supplyVolts, Optional<Boolean> regulated) {
+    if (!(measuredAt.value() > 0)) {
+      throw new IllegalArgumentException(
+          "supply volts of the measurement must be above 0, got " + measuredAt.value());
+    }
+    String from = "estimate from " + Printer.UTF8.exact(measuredAt.value(), Unit.VOLT) + ": ";
+    Quantity factor = factor(measuredAt, supplyVolts);
+    Quantity scaled = measured.times(factor, Unit.WATT);
+    if (regulated.isEmpty()) {
+      double halfWidth = Math.abs(scaled.value() - measured.value()) / 2;
+      Quantity middle =
+          scaled
+              .plus(measured)
+              .scaledBy(0.5)
+              .withPart("rails regulated or not", ReadingUncertainty.rectangular(halfWidth));
+      return new PowerAtSupply(
+          middle, supplyVolts, from + "not known whether the rails are regulated, so between both");
+    }
+    return regulated.get()
+        ? new PowerAtSupply(
+            measured, supplyVolts, from + "rails taken as regulated, so the power stays")
+        : new PowerAtSupply(
+            scaled,
+            supplyVolts,
+            from + "rails taken as unregulated, so power goes with the square of supply volts");
+  }
+
+  /** Returns (supplyVolts/V)² with ∂/∂V = −2·supplyVolts²/V³. */
+  private static Quantity factor(Quantity volts, double supplyVolts) {
+    double ratio = supplyVolts / volts.value();
+    return volts.mapped(ratio * ratio, -2 * ratio * ratio / volts.value(), Unit.ONE);
+  }
+}

@@ -1,0 +1,76 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import loadwalk.bench.Mode;
+import loadwalk.quantity.Quantity;
+
+/**
+ * Chooses the power that a sheet states for each load.
+ *
+ * <p>The value at the stated limit comes first, then the onset of clipping, then what was read
+ * below both; criteria are never mixed. Of runs at the same criterion the first stands where all
+ * agree, else the lowest.
+ */
+final class Publication {
+  private Publication() {}
+
+  /** Returns the published power by the id of the first step at each load. */
+  static Map<String, PublishedPower> of(List<StepResult> steps) {
+    Map<String, PublishedPower> published = new LinkedHashMap<>();
+    List<StepResult> left = new ArrayList<>(steps.stream().filter(StepResult::isMeasured).toList());
+    while (!left.isEmpty()) {
+      StepResult first = left.get(0);
+      List<StepResult> runs = left.stream().filter(first::sameLoad).toList();
+      left.removeAll(runs);
+      published.put(first.stepId(), choose(runs));
+    }
+    return published;
+  }
+
+  private static PublishedPower choose(List<StepResult> runs) {
+    Criterion best =
+        runs.stream().map(StepResult::criterion).min(Comparator.naturalOrder()).orElseThrow();
+    List<StepResult> same = runs.stream().filter(r -> r.criterion() == best).toList();
+    boolean mixed = same.size() < runs.size();
+    String others = mixed ? "; runs at another criterion are not counted" : "";
+    StepResult first = same.get(0);
+    if (same.size() == 1) {
+      return power(first, mixed ? "the only run read " + best.text() + others : "");
+    }
+    if (best == Criterion.BELOW_LIMIT) {
+      return power(first, "the first of " + same.size() + " runs, all read " + best.text());
+    }
+    if (allAgree(same)) {
+      return power(first, "the first of " + same.size() + " runs that agree" + others);
+    }
+    StepResult lowest =
+        same.stream()
+            .min(Comparator.comparingDouble(r -> r.totalWatts().orElseThrow().value()))
+            .orElseThrow();
+    return power(lowest, "the lowest of " + same.size() + " runs that do not agree" + others);
+  }
+
+  private static boolean allAgree(List<StepResult> runs) {
+    for (int i = 0; i < runs.size(); i++) {
+      for (int j = i + 1; j < runs.size(); j++) {
+        if (RecheckComparison.of(runs.get(i), runs.get(j)).outcome()
+            != RecheckAgreement.Outcome.AGREES) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static PublishedPower power(StepResult run, String why) {
+    Quantity total = run.totalWatts().orElseThrow();
+    boolean both = run.mode() == Mode.STEREO && run.otherWatts().isPresent();
+    Quantity perLoad = both ? total.scaledBy(1.0 / Mode.STEREO.loads()) : run.watts().orElseThrow();
+    return new PublishedPower(
+        run.mode(), run.ohms(), run.stepId(), total, perLoad, run.criterion(), why);
+  }
+}

@@ -1,0 +1,95 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Rating;
+import loadwalk.numeric.Conformance;
+import loadwalk.numeric.GuardBand;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/** Judges a measured power against its rating (JCGM 106:2012, 8.3.3). */
+final class RatingJudge {
+  /** How far supply volts may differ and still count as the rated ones, a fraction. */
+  private static final double SAME_VOLTS = 0.02;
+
+  private static final double SAME_THD = 0.01;
+
+  private RatingJudge() {}
+
+  /**
+   * Compares one load's power with its rating.
+   *
+   * @param terminalVolts the volts read at the terminals; the walk's setting where they were not
+   */
+  static RatingComparison compare(
+      Rating rating,
+      Quantity measured,
+      Criterion criterion,
+      Conditions conditions,
+      Optional<Quantity> terminalVolts) {
+    double rated = rating.watts();
+    double ratio = measured.value() / rated;
+    Conformance shown = GuardBand.AT_95_PERCENT.atLeast(measured.value(), measured.u(), rated);
+    List<String> notes = new ArrayList<>();
+    RatingComparison.Verdict verdict = verdict(shown);
+    if (criterion == Criterion.BELOW_LIMIT) {
+      notes.add("read below the limit: the amplifier may deliver more");
+      verdict = shown == Conformance.SHOWN_TO_MISS ? RatingComparison.Verdict.TOO_CLOSE : verdict;
+    }
+    thdNote(rating, criterion, conditions.limitThdPercent()).ifPresent(notes::add);
+    double volts = terminalVolts.map(Quantity::value).orElse(conditions.supplyVolts());
+    supplyNote(rating, volts).ifPresent(notes::add);
+    return new RatingComparison(
+        rated,
+        measured,
+        measured.mapped(ratio, 1 / rated, Unit.ONE),
+        10 * Math.log10(Math.max(ratio, 0)),
+        verdict,
+        notes.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", notes)));
+  }
+
+  private static RatingComparison.Verdict verdict(Conformance shown) {
+    return switch (shown) {
+      case SHOWN_TO_MEET -> RatingComparison.Verdict.MEETS;
+      case SHOWN_TO_MISS -> RatingComparison.Verdict.MISSES;
+      case TOO_CLOSE -> RatingComparison.Verdict.TOO_CLOSE;
+    };
+  }
+
+  private static Optional<String> thdNote(Rating rating, Criterion criterion, double limit) {
+    OptionalDouble rated = rating.thdPercent();
+    if (rated.isEmpty()) {
+      return Optional.of("the rating states no THD");
+    }
+    String at = "rated at " + Printer.UTF8.exact(rated.getAsDouble(), Unit.PERCENT) + " THD";
+    if (criterion == Criterion.CLIPPING_ONSET) {
+      return Optional.of(
+          at
+              + ", read at the onset of clipping: for a hard clipper 1 % THD lies 4.75 % higher"
+              + " in power");
+    }
+    boolean same = Math.abs(rated.getAsDouble() - limit) <= SAME_THD * limit;
+    return criterion == Criterion.BELOW_LIMIT || same
+        ? Optional.empty()
+        : Optional.of(at + ", measured at " + Printer.UTF8.exact(limit, Unit.PERCENT));
+  }
+
+  private static Optional<String> supplyNote(Rating rating, double volts) {
+    OptionalDouble rated = rating.supplyVolts();
+    if (rated.isEmpty()) {
+      return Optional.of("the rating states no supply volts");
+    }
+    double at = rated.getAsDouble();
+    return Math.abs(volts - at) <= SAME_VOLTS * at
+        ? Optional.empty()
+        : Optional.of(
+            "rated at a supply of "
+                + Printer.UTF8.exact(at, Unit.VOLT)
+                + ", measured at "
+                + Printer.UTF8.exact(volts, Unit.VOLT));
+  }
+}

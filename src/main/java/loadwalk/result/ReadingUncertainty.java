@@ -1,0 +1,128 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Meter;
+import loadwalk.bench.ReadingId;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/**
+ * Gives a raw reading the uncertainty of the meter that took it.
+ *
+ * <p>A specification ±(percent of reading + digits) is two rectangular distributions of half-width
+ * a, each with u = a/√3 (JCGM 100:2008, 4.3.7). They are kept as two sources: the percent part is
+ * the meter's gain, the same in every reading of one function; the digits differ from reading to
+ * reading. A reading typed more coarsely than the meter shows adds ± half a step, also rectangular
+ * (JCGM 100:2008, F.2.2.1).
+ */
+final class ReadingUncertainty {
+  /** Half-width taken for a meter that the bench does not name, percent of reading. */
+  static final double ASSUMED_PERCENT = 1;
+
+  /** Half-width taken for a meter that the bench does not name, steps of the last digit typed. */
+  static final double ASSUMED_DIGITS = 2;
+
+  private final Bench bench;
+  private final double toneHertz;
+  private final String stepId;
+  private final List<Remark> remarks;
+
+  ReadingUncertainty(Bench bench, double toneHertz, String stepId, List<Remark> remarks) {
+    this.bench = bench;
+    this.toneHertz = toneHertz;
+    this.stepId = stepId;
+    this.remarks = remarks;
+  }
+
+  /** Returns a reading of a step with its uncertainty, where it was taken. */
+  Optional<Quantity> of(TakenStep step, ReadingId id) {
+    return step.reading(id).map(this::of);
+  }
+
+  /** Returns the reading with its uncertainty; adds a remark where that is assumed. */
+  Quantity of(Taken taken) {
+    ReadingId id = taken.id();
+    Optional<Meter> named = bench.meterFor(id);
+    Meter meter = named.orElseGet(() -> assumed(taken));
+    if (named.isEmpty()) {
+      sayAssumed(id);
+    } else {
+      sayBand(meter, id);
+    }
+    double step = meter.resolution() > 0 ? meter.resolution() : taken.resolution();
+    double gain = Math.abs(taken.value()) * meter.percent() / 100;
+    String label = meter.label() + " " + meter.reads().label();
+    String reading = label + (meter.reads() == id ? "" : " (" + id.label() + ")") + " " + stepId;
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Part(label + " gain", rectangular(gain)));
+    parts.add(new Part(reading + " digit", rectangular(meter.digits() * step)));
+    if (taken.resolution() > step) {
+      parts.add(new Part(reading + " as typed", rectangular(taken.resolution() / 2)));
+    }
+    Quantity quantity = Quantity.exact(taken.value(), id.unit());
+    for (Part part : parts) {
+      quantity = part.u() > 0 ? quantity.withPart(part.source(), part.u()) : quantity;
+    }
+    return quantity;
+  }
+
+  /** Returns the standard uncertainty of a rectangular distribution of half-width a. */
+  static double rectangular(double halfWidth) {
+    return halfWidth / Math.sqrt(3);
+  }
+
+  private record Part(String source, double u) {}
+
+  private static Meter assumed(Taken taken) {
+    return new Meter(
+        "assumed meter",
+        function(taken.id()),
+        ASSUMED_PERCENT,
+        ASSUMED_DIGITS,
+        taken.resolution(),
+        Optional.empty());
+  }
+
+  private static ReadingId function(ReadingId id) {
+    return id == ReadingId.OTHER_OUTPUT_VOLTS || id == ReadingId.OPEN_VOLTS
+        ? ReadingId.OUTPUT_VOLTS
+        : id;
+  }
+
+  private void sayAssumed(ReadingId id) {
+    remarks.add(
+        new Remark(
+            "meter-assumed",
+            "no meter is named for "
+                + id.label()
+                + ": taken as ±(1 % of reading + 2 of the last digit typed)"));
+  }
+
+  private void sayBand(Meter meter, ReadingId id) {
+    boolean carriesTone =
+        function(id) == ReadingId.OUTPUT_VOLTS
+            || id == ReadingId.OUTPUT_WATTS
+            || id == ReadingId.THD_PERCENT;
+    if (!carriesTone || meter.band().isEmpty()) {
+      return;
+    }
+    Meter.Band band = meter.band().get();
+    if (!band.holds(toneHertz)) {
+      remarks.add(
+          new Remark(
+              "meter-band",
+              meter.label()
+                  + " is specified from "
+                  + Printer.UTF8.exact(band.lowHertz(), Unit.HERTZ)
+                  + " to "
+                  + Printer.UTF8.exact(band.highHertz(), Unit.HERTZ)
+                  + ", the tone is "
+                  + Printer.UTF8.exact(toneHertz, Unit.HERTZ)
+                  + ": its uncertainty there is not known"));
+    }
+  }
+}

@@ -1,0 +1,98 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+
+/** Turns the raw readings of a walk into its results; the same readings give the same results. */
+public final class ResultComputation {
+  private ResultComputation() {}
+
+  /**
+   * Computes the results of a walk, finished or not.
+   *
+   * @param limitThdPercent the distortion at which volts are read, percent
+   * @param supplyVolts the volts the supply was to be set to at the terminals
+   * @param toneHertz the test tone, hertz
+   * @param taken the steps in the order they were done
+   * @throws IllegalArgumentException if two steps have one id, or a condition is not above 0
+   */
+  public static WalkResult walk(
+      Amplifier amplifier,
+      Bench bench,
+      double limitThdPercent,
+      double supplyVolts,
+      double toneHertz,
+      List<TakenStep> taken) {
+    Objects.requireNonNull(amplifier, "amplifier");
+    Objects.requireNonNull(bench, "bench");
+    Conditions conditions = new Conditions(limitThdPercent, supplyVolts, toneHertz);
+    requireDistinct(taken);
+    List<StepResult> steps =
+        taken.stream().map(s -> StepComputation.of(amplifier, bench, conditions, s)).toList();
+    Map<String, StepResult> byId =
+        steps.stream().collect(Collectors.toMap(StepResult::stepId, Function.identity()));
+    Map<String, PublishedPower> published = Publication.of(steps);
+    List<StepResult> standing =
+        published.values().stream().map(p -> byId.get(p.fromStepId())).toList();
+    List<Remark> remarks = new ArrayList<>();
+    Optional<OutputFit> fit = fit(standing, remarks);
+    SourceResistance source = SourceResistance.of(taken, bench, toneHertz, remarks);
+    return new WalkResult(
+        steps,
+        fit,
+        source.ohms(),
+        source.dampingFactor(),
+        rechecks(taken, byId),
+        Bridges.of(standing, fit),
+        published,
+        List.copyOf(new LinkedHashSet<>(remarks)));
+  }
+
+  /** Fits the output to the criterion with most loads; the stated limit wins a tie. */
+  private static Optional<OutputFit> fit(List<StepResult> standing, List<Remark> remarks) {
+    Map<Criterion, List<StepResult>> byCriterion =
+        standing.stream()
+            .filter(s -> s.criterion() != Criterion.BELOW_LIMIT)
+            .collect(Collectors.groupingBy(StepResult::criterion));
+    Optional<List<StepResult>> most =
+        byCriterion.values().stream()
+            .max(
+                Comparator.<List<StepResult>>comparingInt(List::size)
+                    .thenComparing(l -> l.get(0).criterion(), Comparator.reverseOrder()));
+    if (byCriterion.size() > 1) {
+      remarks.add(
+          new Remark(
+              "fit-one-criterion",
+              "the output fit takes only the steps read "
+                  + most.orElseThrow().get(0).criterion().text()));
+    }
+    return most.flatMap(OutputFits::of);
+  }
+
+  private static List<RecheckAgreement> rechecks(
+      List<TakenStep> taken, Map<String, StepResult> byId) {
+    List<RecheckAgreement> agreements = new ArrayList<>();
+    for (TakenStep step : taken) {
+      step.recheckOf()
+          .map(byId::get)
+          .ifPresent(first -> agreements.add(RecheckComparison.of(first, byId.get(step.stepId()))));
+    }
+    return agreements;
+  }
+
+  private static void requireDistinct(List<TakenStep> taken) {
+    long ids = taken.stream().map(TakenStep::stepId).distinct().count();
+    if (ids < taken.size()) {
+      throw new IllegalArgumentException("two steps have the same id");
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package loadwalk.result;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Bench;
+import loadwalk.bench.ReadingId;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/**
+ * The resistance of the output from its volts with and without the load: Rₛ = R·(V₀/V − 1), damping
+ * factor = nominal R/Rₛ (IEC 60268-3, from memory). The gain of one meter cancels in V₀/V.
+ *
+ * @param ohms the source resistance
+ * @param dampingFactor empty where the resistance is not resolved
+ */
+record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFactor) {
+  private static final SourceResistance UNKNOWN =
+      new SourceResistance(Optional.empty(), Optional.empty());
+
+  /** Returns what the first step with unloaded volts tells; adds remarks on what it rests on. */
+  static SourceResistance of(
+      List<TakenStep> steps, Bench bench, double toneHertz, List<Remark> remarks) {
+    for (TakenStep open : steps) {
+      if (open.reading(ReadingId.OPEN_VOLTS).isPresent()) {
+        return loadedFor(open, steps)
+            .map(loaded -> compute(open, loaded, bench, toneHertz, remarks))
+            .orElse(UNKNOWN);
+      }
+    }
+    return UNKNOWN;
+  }
+
+  /** Returns the step whose loaded volts go with the unloaded ones. */
+  private static Optional<TakenStep> loadedFor(TakenStep open, List<TakenStep> steps) {
+    if (open.ohms() > 0 && hasVolts(open)) {
+      return Optional.of(open);
+    }
+    List<TakenStep> loaded =
+        steps.stream()
+            .filter(s -> s.kind() == TakenStep.Kind.LOADED && hasVolts(s))
+            .filter(s -> s.mode() == open.mode())
+            .toList();
+    Optional<TakenStep> same =
+        loaded.stream().filter(s -> StepResult.sameOhms(s.ohms(), open.ohms())).findFirst();
+    return same.isPresent()
+        ? same
+        : loaded.stream().max(Comparator.comparingDouble(TakenStep::ohms));
+  }
+
+  private static boolean hasVolts(TakenStep step) {
+    return step.reading(ReadingId.OUTPUT_VOLTS).filter(v -> v.value() > 0).isPresent();
+  }
+
+  private static SourceResistance compute(
+      TakenStep open, TakenStep loaded, Bench bench, double toneHertz, List<Remark> remarks) {
+    if (loaded != open) {
+      remarks.add(
+          new Remark(
+              "source-resistance-other-step",
+              "source resistance takes the loaded volts from "
+                  + loaded.stepId()
+                  + " and the unloaded ones from "
+                  + open.stepId()
+                  + ": it holds only if the generator was left untouched between them"));
+    }
+    Quantity unloaded =
+        new ReadingUncertainty(bench, toneHertz, open.stepId() + " open", remarks)
+            .of(open.readings().get(ReadingId.OPEN_VOLTS));
+    ReadingUncertainty readings =
+        new ReadingUncertainty(bench, toneHertz, loaded.stepId(), remarks);
+    Quantity volts = readings.of(loaded.readings().get(ReadingId.OUTPUT_VOLTS));
+    Quantity load = LoadChoice.of(loaded, bench, readings, remarks);
+    Quantity source =
+        unloaded
+            .dividedBy(volts, Unit.ONE)
+            .minus(Quantity.exact(1, Unit.ONE))
+            .times(load, Unit.OHM);
+    if (source.value() > source.expanded()) {
+      Quantity factor = Quantity.exact(loaded.ohms(), Unit.OHM).dividedBy(source, Unit.ONE);
+      return new SourceResistance(Optional.of(source), Optional.of(factor));
+    }
+    double most = Math.max(0, source.value()) + source.expanded();
+    remarks.add(
+        new Remark(
+            "damping-factor-not-resolved",
+            most > 0
+                ? "the volts with and without load differ by no more than the meter can tell:"
+                    + " the damping factor is at least "
+                    + Printer.UTF8.value(loaded.ohms() / most, Unit.ONE, 2)
+                : "the volts with and without load are equal: no damping factor can be given"));
+    return new SourceResistance(Optional.of(source), Optional.empty());
+  }
+}

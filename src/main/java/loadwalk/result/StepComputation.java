@@ -1,0 +1,161 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/** Turns the readings of one step into its result. */
+final class StepComputation {
+  /** Half-width taken for the setting of a supply, percent. */
+  private static final double SETTING_PERCENT = 1;
+
+  private final Amplifier amplifier;
+  private final Bench bench;
+  private final Conditions conditions;
+  private final TakenStep step;
+  private final List<Remark> remarks = new ArrayList<>();
+  private final ReadingUncertainty readings;
+
+  private StepComputation(Amplifier amplifier, Bench bench, Conditions conditions, TakenStep step) {
+    this.amplifier = amplifier;
+    this.bench = bench;
+    this.conditions = conditions;
+    this.step = step;
+    this.readings = new ReadingUncertainty(bench, conditions.toneHertz(), step.stepId(), remarks);
+  }
+
+  static StepResult of(Amplifier amplifier, Bench bench, Conditions conditions, TakenStep step) {
+    return new StepComputation(amplifier, bench, conditions, step).compute();
+  }
+
+  private StepResult compute() {
+    Optional<Quantity> load = load();
+    Output output = load.map(this::output).orElseGet(this::noOutput);
+    Optional<Quantity> watts = output.power().map(Power::watts);
+    Optional<Quantity> total = watts.map(one -> total(one, output.other()));
+    Optional<Quantity> volts = readings.of(step, ReadingId.SUPPLY_VOLTS);
+    Optional<Quantity> amps = readings.of(step, ReadingId.SUPPLY_AMPS);
+    Optional<Quantity> input = product(volts, amps);
+    Optional<Quantity> used = step.kind() == TakenStep.Kind.IDLE ? noWatts() : total;
+    Optional<Quantity> efficiency =
+        total.flatMap(
+            out -> input.filter(in -> in.value() > 0).map(in -> out.dividedBy(in, Unit.ONE)));
+    Optional<Quantity> heat = used.flatMap(out -> input.map(in -> in.minus(out)));
+    sayImpossible(heat);
+    Optional<Quantity> drop = volts.filter(v -> amps.isPresent()).flatMap(this::leadDrop);
+    return new StepResult(
+        step.stepId(),
+        step.kind(),
+        step.mode(),
+        step.ohms(),
+        output.criterion(),
+        output.volts(),
+        watts,
+        output.other(),
+        total,
+        input,
+        efficiency,
+        heat,
+        load,
+        drop,
+        product(drop, amps),
+        rating(output, volts),
+        List.copyOf(new LinkedHashSet<>(remarks)),
+        output.power().map(Power::budget).orElse(List.of()));
+  }
+
+  private Optional<Quantity> load() {
+    boolean loaded =
+        step.ohms() > 0
+            && (step.reading(ReadingId.OUTPUT_VOLTS).isPresent()
+                || step.reading(ReadingId.OUTPUT_WATTS).isPresent()
+                || step.reading(ReadingId.LOAD_OHMS).isPresent()
+                || !step.pairs().isEmpty());
+    return loaded ? Optional.of(LoadChoice.of(step, bench, readings, remarks)) : Optional.empty();
+  }
+
+  private Output output(Quantity load) {
+    Optional<Quantity> atLimit =
+        step.pairs().isEmpty()
+            ? Optional.empty()
+            : new LimitVolts(bench, readings, remarks).of(step, conditions.limitThdPercent());
+    return Output.of(step, load, readings, atLimit, remarks);
+  }
+
+  private Output noOutput() {
+    return new Output(step.criterion(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** Returns the sum of the channels; twice the one that was measured where both are loaded. */
+  private Quantity total(Quantity one, Optional<Quantity> other) {
+    if (step.mode() == Mode.BRIDGED) {
+      return one;
+    }
+    if (other.isPresent()) {
+      return one.plus(other.get());
+    }
+    if (amplifier.channels().orElse(2) == 1) {
+      remarks.add(new Remark("one-channel", "the amplifier has one channel: total is its power"));
+      return one;
+    }
+    remarks.add(
+        new Remark(
+            "total-is-twice-one", "one channel measured, both loaded: total is twice one channel"));
+    return one.scaledBy(Mode.STEREO.loads());
+  }
+
+  private static Optional<Quantity> noWatts() {
+    return Optional.of(Quantity.exact(0, Unit.WATT));
+  }
+
+  private static Optional<Quantity> product(Optional<Quantity> volts, Optional<Quantity> amps) {
+    return volts.flatMap(v -> amps.map(a -> v.times(a, Unit.WATT)));
+  }
+
+  private void sayImpossible(Optional<Quantity> heat) {
+    if (heat.isPresent() && heat.get().value() + heat.get().expanded() < 0) {
+      remarks.add(
+          new Remark(
+              "output-above-input",
+              "the output exceeds the input by more than the uncertainty: a reading is wrong"));
+    }
+  }
+
+  /** Returns the highest supply setting less the volts at the terminals. */
+  private Optional<Quantity> leadDrop(Quantity terminalVolts) {
+    return bench.supplies().stream()
+        .map(Supply::volts)
+        .max(Double::compare)
+        .map(
+            setting -> {
+              remarks.add(
+                  new Remark(
+                      "supply-setting-assumed",
+                      "the drop on the way to the amplifier counts from the supply's setting,"
+                          + " taken as ±1 %"));
+              double u = ReadingUncertainty.rectangular(setting * SETTING_PERCENT / 100);
+              return Quantity.of(setting, Unit.VOLT, "supply setting", u).minus(terminalVolts);
+            });
+  }
+
+  private Optional<RatingComparison> rating(Output output, Optional<Quantity> supplyVolts) {
+    if (step.kind() != TakenStep.Kind.LOADED || output.power().isEmpty()) {
+      return Optional.empty();
+    }
+    Quantity one = output.power().get().watts();
+    Quantity least = output.other().filter(o -> o.value() < one.value()).orElse(one);
+    return amplifier
+        .rating(step.mode(), step.ohms())
+        .map(
+            rated ->
+                RatingJudge.compare(rated, least, output.criterion(), conditions, supplyVolts));
+  }
+}

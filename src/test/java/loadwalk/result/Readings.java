@@ -1,0 +1,126 @@
+package loadwalk.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Meter;
+import loadwalk.bench.Mode;
+import loadwalk.bench.Rating;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+
+/** Makes the benches, amplifiers and readings of the tests in this package. */
+final class Readings {
+  static final double LIMIT = 1;
+  static final double SUPPLY = 14.4;
+  static final double TONE = 40;
+
+  private Readings() {}
+
+  static Taken volts(double value) {
+    return new Taken(ReadingId.OUTPUT_VOLTS, value, 0.01);
+  }
+
+  static Taken of(ReadingId id, double value) {
+    return new Taken(id, value, 0.01);
+  }
+
+  static TakenStep stereo(double ohms, Taken... readings) {
+    return loaded(Mode.STEREO, ohms, Criterion.THD_LIMIT, readings);
+  }
+
+  static TakenStep bridged(double ohms, Taken... readings) {
+    return loaded(Mode.BRIDGED, ohms, Criterion.THD_LIMIT, readings);
+  }
+
+  static TakenStep loaded(Mode mode, double ohms, Criterion criterion, Taken... readings) {
+    String number = ohms == Math.rint(ohms) ? String.valueOf((long) ohms) : String.valueOf(ohms);
+    return TakenStep.loaded(mode.word() + "-" + number, mode, ohms, criterion, List.of(readings));
+  }
+
+  /** Returns a copy of a step under another id. */
+  static TakenStep named(TakenStep step, String id) {
+    return new TakenStep(
+        id,
+        step.kind(),
+        step.mode(),
+        step.ohms(),
+        step.criterion(),
+        step.readings(),
+        step.pairs(),
+        step.recheckOf());
+  }
+
+  static Meter meter(ReadingId reads, double percent, double digits, double resolution) {
+    return new Meter("DMM", reads, percent, digits, resolution, Optional.empty());
+  }
+
+  static LoadResistor load(double ohms, double tolerancePercent) {
+    return new LoadResistor(ohms + " ohm", ohms, tolerancePercent, 300, 8, OptionalDouble.empty());
+  }
+
+  static Bench bench(List<Meter> meters, List<LoadResistor> loads) {
+    return bench(meters, loads, List.of());
+  }
+
+  static Bench bench(List<Meter> meters, List<LoadResistor> loads, List<Supply> supplies) {
+    return new Bench(
+        "North bench", supplies, List.of(), OptionalDouble.empty(), loads, meters, 0.9);
+  }
+
+  /** Returns a bench whose volts have u = sqrt(gain² + digit²) of rectangular parts. */
+  static Bench usual() {
+    return bench(
+        List.of(
+            meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01),
+            meter(ReadingId.SUPPLY_VOLTS, 0.3, 2, 0.01),
+            meter(ReadingId.SUPPLY_AMPS, 1, 3, 0.1),
+            meter(ReadingId.THD_PERCENT, 5, 0, 0.01)),
+        List.of(load(4, 1), load(2, 1), load(1, 1), load(0.5, 1)));
+  }
+
+  static Amplifier plain() {
+    return Amplifier.named("Halvorsen & Pike", "HP 240");
+  }
+
+  static Amplifier rated(Rating... ratings) {
+    List<Rating> list = new ArrayList<>(List.of(ratings));
+    return new Amplifier(
+        "Halvorsen & Pike",
+        "HP 240",
+        Optional.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        OptionalInt.empty(),
+        list,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        Optional.empty());
+  }
+
+  static Rating rating(Mode mode, double ohms, double watts, double supplyVolts, double thd) {
+    return new Rating(mode, ohms, watts, OptionalDouble.of(supplyVolts), OptionalDouble.of(thd));
+  }
+
+  static WalkResult walk(Bench bench, TakenStep... steps) {
+    return walk(plain(), bench, steps);
+  }
+
+  static WalkResult walk(Amplifier amplifier, Bench bench, TakenStep... steps) {
+    return ResultComputation.walk(amplifier, bench, LIMIT, SUPPLY, TONE, List.of(steps));
+  }
+
+  static StepResult step(Bench bench, TakenStep step) {
+    return walk(bench, step).steps().get(0);
+  }
+
+  static boolean says(List<Remark> remarks, String code) {
+    return remarks.stream().anyMatch(r -> r.code().equals(code));
+  }
+}

@@ -1,0 +1,249 @@
+package loadwalk.result;
+
+import static loadwalk.result.Readings.bench;
+import static loadwalk.result.Readings.bridged;
+import static loadwalk.result.Readings.load;
+import static loadwalk.result.Readings.meter;
+import static loadwalk.result.Readings.of;
+import static loadwalk.result.Readings.plain;
+import static loadwalk.result.Readings.says;
+import static loadwalk.result.Readings.step;
+import static loadwalk.result.Readings.stereo;
+import static loadwalk.result.Readings.usual;
+import static loadwalk.result.Readings.volts;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Meter;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.quantity.Quantity;
+import org.junit.jupiter.api.Test;
+
+class StepResultTest {
+  @Test
+  void total_oneChannelMeasured_isTwiceOneAndSaysSo() {
+    StepResult result = step(usual(), stereo(4, volts(20)));
+    assertEquals(100, result.watts().orElseThrow().value(), 1e-9);
+    assertEquals(200, result.totalWatts().orElseThrow().value(), 1e-9);
+    assertEquals(2 * result.watts().orElseThrow().u(), result.totalWatts().orElseThrow().u(), 1e-9);
+    assertTrue(says(result.remarks(), "total-is-twice-one"));
+  }
+
+  @Test
+  void total_bothChannelsMeasured_isTheirSum() {
+    StepResult result = step(usual(), stereo(4, volts(20), of(ReadingId.OTHER_OUTPUT_VOLTS, 18)));
+    assertEquals(81, result.otherWatts().orElseThrow().value(), 1e-9);
+    assertEquals(181, result.totalWatts().orElseThrow().value(), 1e-9);
+    assertFalse(says(result.remarks(), "total-is-twice-one"));
+  }
+
+  @Test
+  void total_bridged_isTheOneLoad() {
+    StepResult result = step(usual(), bridged(2, volts(20)));
+    assertEquals(result.watts(), result.totalWatts());
+  }
+
+  @Test
+  void efficiency_andHeat_comeFromInputLessOutput() {
+    StepResult result =
+        step(
+            usual(),
+            bridged(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 12.5)));
+    assertEquals(175, result.inputWatts().orElseThrow().value(), 1e-9);
+    assertEquals(100.0 / 175, result.efficiency().orElseThrow().value(), 1e-12);
+    assertEquals(75, result.heatWatts().orElseThrow().value(), 1e-9);
+    double expected =
+        Math.hypot(result.inputWatts().orElseThrow().u(), result.totalWatts().orElseThrow().u());
+    assertEquals(expected, result.heatWatts().orElseThrow().u(), 1e-9);
+  }
+
+  @Test
+  void impossibleEnergy_isSaid() {
+    StepResult result =
+        step(
+            usual(),
+            bridged(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 1)));
+    assertTrue(says(result.remarks(), "output-above-input"));
+  }
+
+  @Test
+  void noSupplyReadings_leaveInputEmpty() {
+    StepResult result = step(usual(), stereo(4, volts(20)));
+    assertEquals(Optional.empty(), result.inputWatts());
+    assertEquals(Optional.empty(), result.efficiency());
+    assertEquals(Optional.empty(), result.heatWatts());
+  }
+
+  @Test
+  void zeroSupplyAmps_giveNoEfficiency() {
+    StepResult result =
+        step(
+            usual(),
+            bridged(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 0)));
+    assertEquals(Optional.empty(), result.efficiency());
+    assertEquals(-100, result.heatWatts().orElseThrow().value(), 1e-9);
+  }
+
+  @Test
+  void idle_turnsAllInputIntoHeat() {
+    TakenStep idle =
+        new TakenStep(
+            "idle",
+            TakenStep.Kind.IDLE,
+            Mode.STEREO,
+            Double.NaN,
+            Criterion.BELOW_LIMIT,
+            TakenStep.byId(List.of(of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 1.5))),
+            List.of(),
+            Optional.empty());
+    StepResult result = step(usual(), idle);
+    assertEquals(21, result.heatWatts().orElseThrow().value(), 1e-9);
+    assertEquals(Optional.empty(), result.totalWatts());
+    assertEquals(Optional.empty(), result.efficiency());
+  }
+
+  @Test
+  void meterSpecification_splitsIntoGainAndDigits() {
+    // Rectangular half-widths, u = a/sqrt(3): JCGM 100:2008, 4.3.7.
+    StepResult result = step(usual(), stereo(4, volts(20)));
+    Map<String, Double> parts = result.outputVolts().orElseThrow().contributions();
+    assertEquals(0.1 / Math.sqrt(3), parts.get("DMM output volts gain"), 1e-12);
+    assertEquals(0.03 / Math.sqrt(3), parts.get("DMM output volts stereo-4 digit"), 1e-12);
+    assertEquals(2, parts.size());
+  }
+
+  @Test
+  void coarseTyping_addsHalfAStep() {
+    Taken coarse = new Taken(ReadingId.OUTPUT_VOLTS, 20, 0.1);
+    Map<String, Double> parts =
+        step(usual(), stereo(4, coarse)).outputVolts().orElseThrow().contributions();
+    // 0.29 of the step: JCGM 100:2008, F.2.2.1.
+    assertEquals(0.1 / Math.sqrt(12), parts.get("DMM output volts stereo-4 as typed"), 1e-12);
+  }
+
+  @Test
+  void noMeter_isAssumedAndSaid() {
+    StepResult result = step(Bench.unknown(), stereo(4, volts(20)));
+    assertTrue(says(result.remarks(), "meter-assumed"));
+    assertTrue(says(result.remarks(), "load-assumed"));
+    double u = Math.hypot(0.2, 0.02) / Math.sqrt(3);
+    assertEquals(u, result.outputVolts().orElseThrow().u(), 1e-12);
+    assertEquals(0.2 / Math.sqrt(3), result.loadOhms().orElseThrow().u(), 1e-12);
+  }
+
+  @Test
+  void meterOutsideItsBand_isSaid() {
+    Meter narrow =
+        new Meter(
+            "DMM", ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01, Optional.of(new Meter.Band(45, 1000)));
+    Bench bench = bench(List.of(narrow), List.of(load(4, 1)));
+    assertTrue(says(step(bench, stereo(4, volts(20))).remarks(), "meter-band"));
+    WalkResult at50 =
+        ResultComputation.walk(plain(), bench, 1, 14.4, 50, List.of(stereo(4, volts(20))));
+    assertFalse(says(at50.steps().get(0).remarks(), "meter-band"));
+  }
+
+  @Test
+  void measuredLoad_takesThePlaceOfTheNominalOne() {
+    Bench bench =
+        bench(
+            List.of(
+                meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01),
+                meter(ReadingId.LOAD_OHMS, 0.2, 2, 0.01)),
+            List.of(load(4, 5)));
+    StepResult result = step(bench, stereo(4, volts(20), of(ReadingId.LOAD_OHMS, 4.1)));
+    assertEquals(400 / 4.1, result.watts().orElseThrow().value(), 1e-9);
+    assertEquals(
+        Math.hypot(0.0082, 0.02) / Math.sqrt(3), result.loadOhms().orElseThrow().u(), 1e-12);
+  }
+
+  @Test
+  void measuredLoadOfZero_isLeftOutAndSaid() {
+    StepResult result = step(usual(), stereo(4, volts(20), of(ReadingId.LOAD_OHMS, 0)));
+    assertEquals(100, result.watts().orElseThrow().value(), 1e-9);
+    assertTrue(says(result.remarks(), "load-reading-unusable"));
+  }
+
+  @Test
+  void loadOfEqualParts_takesTheirTolerance() {
+    Bench bench = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01)), List.of(load(4, 1)));
+    StepResult result = step(bench, bridged(0.5, volts(20)));
+    assertEquals(0.005 / Math.sqrt(3), result.loadOhms().orElseThrow().u(), 1e-12);
+    assertTrue(says(result.remarks(), "load-network-assumed"));
+    // Sixteen of them would be needed for both channels, eight are there.
+    StepResult both = step(bench, stereo(0.5, volts(10)));
+    assertTrue(says(both.remarks(), "load-assumed"));
+    assertEquals(0.025 / Math.sqrt(3), both.loadOhms().orElseThrow().u(), 1e-12);
+  }
+
+  @Test
+  void wattsTyped_giveVoltsWithTheNominalLoad() {
+    Bench bench =
+        bench(
+            List.of(meter(ReadingId.OUTPUT_WATTS, 2, 1, 0.1), meter(ReadingId.LOAD_OHMS, 0, 0, 0)),
+            List.of());
+    StepResult result =
+        step(
+            bench,
+            bridged(4, of(ReadingId.OUTPUT_WATTS, 100), new Taken(ReadingId.LOAD_OHMS, 4.2, 0)));
+    assertEquals(20, result.outputVolts().orElseThrow().value(), 1e-12);
+    assertEquals(400 / 4.2, result.watts().orElseThrow().value(), 1e-9);
+    double u = Math.hypot(2, 0.1) / Math.sqrt(3);
+    assertEquals(u * 4 / 4.2, result.watts().orElseThrow().u(), 1e-9);
+    assertEquals(u * 4 / (2 * 20), result.outputVolts().orElseThrow().u(), 1e-9);
+    assertTrue(says(result.remarks(), "volts-from-watts"));
+  }
+
+  @Test
+  void wattsTypedAsZero_giveFiniteUncertainty() {
+    Bench bench = bench(List.of(meter(ReadingId.OUTPUT_WATTS, 2, 1, 0.1)), List.of(load(4, 1)));
+    Quantity volts =
+        step(bench, bridged(4, of(ReadingId.OUTPUT_WATTS, 0))).outputVolts().orElseThrow();
+    assertEquals(0, volts.value());
+    assertEquals(Math.sqrt(0.1 / Math.sqrt(3) * 4), volts.u(), 1e-12);
+  }
+
+  @Test
+  void leadDrop_isSettingLessTerminalVolts() {
+    Bench bench =
+        bench(
+            List.of(meter(ReadingId.SUPPLY_VOLTS, 0, 0, 0), meter(ReadingId.SUPPLY_AMPS, 0, 0, 0)),
+            List.of(),
+            List.of(new Supply(14.4, 60), new Supply(14.4, 60)));
+    StepResult result =
+        step(
+            bench,
+            bridged(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 50)));
+    assertEquals(0.4, result.leadDropVolts().orElseThrow().value(), 1e-9);
+    assertEquals(20, result.leadWatts().orElseThrow().value(), 1e-9);
+    assertEquals(0.144 / Math.sqrt(3), result.leadDropVolts().orElseThrow().u(), 1e-9);
+    assertTrue(says(result.remarks(), "supply-setting-assumed"));
+  }
+
+  @Test
+  void taken_refusesNumbersThatAreNone() {
+    assertThrows(
+        IllegalArgumentException.class, () -> new Taken(ReadingId.OUTPUT_VOLTS, Double.NaN, 0));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Taken(ReadingId.OUTPUT_VOLTS, 1, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> new LimitPair(10, 0));
+    assertThrows(IllegalArgumentException.class, () -> stereo(Double.NaN, volts(1)));
+  }
+
+  @Test
+  void walk_refusesTwoStepsOfOneId() {
+    IllegalArgumentException thrown =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> Readings.walk(usual(), stereo(4, volts(20)), stereo(4, volts(20))));
+    assertEquals("two steps have the same id", thrown.getMessage());
+  }
+}
