@@ -1,0 +1,67 @@
+package loadwalk.journal;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Looks into a body as far as framing has to: is it one JSON object, and which format it names. */
+final class Body {
+  static final String FORMAT = "loadwalk-journal/1";
+
+  private static final JsonFactory JSON =
+      JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+  private static final Pattern OUR_FORMAT = Pattern.compile("loadwalk-journal/([1-9][0-9]{0,8})");
+
+  private Body() {}
+
+  /** Says what is wrong with the text as a body, or nothing if it can be one. */
+  static Optional<String> fault(String text) {
+    if (text.chars().anyMatch(c -> c < 0x20)) {
+      return Optional.of("holds a control character");
+    }
+    try (JsonParser parser = JSON.createParser(text)) {
+      if (parser.nextToken() != JsonToken.START_OBJECT) {
+        return Optional.of("is not a JSON object");
+      }
+      parser.skipChildren();
+      boolean closed = parser.currentToken() == JsonToken.END_OBJECT;
+      return closed && parser.nextToken() == null
+          ? Optional.empty()
+          : Optional.of("does not end with its JSON object");
+    } catch (IOException e) {
+      return Optional.of("is not JSON");
+    }
+  }
+
+  /** Tells whose format the body of a first record names. */
+  static Facts.Head head(String text) {
+    Matcher named = OUR_FORMAT.matcher(format(text));
+    if (!named.matches()) {
+      return Facts.Head.ALIEN;
+    }
+    return named.group(1).equals("1") ? Facts.Head.OURS : Facts.Head.NEWER;
+  }
+
+  /** Returns the text of the key {@code format}, empty where there is none. */
+  static String format(String text) {
+    try (JsonParser parser = JSON.createParser(text)) {
+      parser.nextToken();
+      while (parser.nextToken() == JsonToken.FIELD_NAME) {
+        String key = parser.currentName();
+        JsonToken value = parser.nextToken();
+        if (key.equals("format")) {
+          return value == JsonToken.VALUE_STRING ? parser.getText() : "";
+        }
+        parser.skipChildren();
+      }
+      return "";
+    } catch (IOException e) {
+      return "";
+    }
+  }
+}

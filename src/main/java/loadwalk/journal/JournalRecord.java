@@ -1,0 +1,19 @@
+package loadwalk.journal;
+
+import java.util.Objects;
+
+/**
+ * One record of a journal.
+ *
+ * @param seq its number, from 1
+ * @param body the JSON object it carries, on one line, as it was written
+ */
+public record JournalRecord(long seq, String body) {
+  /** Checks that the record is numbered from 1 and has a body. */
+  public JournalRecord {
+    Objects.requireNonNull(body, "body");
+    if (seq < 1) {
+      throw new IllegalArgumentException("seq must be 1 or more, got " + seq);
+    }
+  }
+}

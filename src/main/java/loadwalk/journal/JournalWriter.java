@@ -1,0 +1,121 @@
+package loadwalk.journal;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.Objects;
+import loadwalk.journal.KeepResult.Kept;
+import loadwalk.journal.KeepResult.NotKept;
+
+/**
+ * Appends records to a journal, each forced to the disk before it counts.
+ *
+ * <p>After a failed write or force nobody knows what the file holds behind the last record that
+ * counts. So before anything else is written the file is read back, what stands behind that record
+ * is cut, and the cut is forced; only then does the next record go to the same place. A forced cut
+ * also keeps a disk that writes out of order from mixing the failed record with the next. For use
+ * by one thread.
+ */
+public final class JournalWriter implements Closeable {
+  private final Storage storage;
+  private long soundBytes;
+  private long lastSeq;
+  private boolean suspect;
+
+  private JournalWriter(Storage storage, long soundBytes, long lastSeq, boolean suspect) {
+    this.storage = Objects.requireNonNull(storage, "storage");
+    this.soundBytes = soundBytes;
+    this.lastSeq = lastSeq;
+    this.suspect = suspect;
+  }
+
+  /** Continues a journal that was read; a torn tail is cut before the first record is added. */
+  public static JournalWriter after(Storage storage, Recovered.Writable read) {
+    boolean torn = read instanceof Recovered.TornTail;
+    return new JournalWriter(storage, read.soundBytes(), read.records().size(), torn);
+  }
+
+  /** Returns the number of the last record that counts, 0 before the first. */
+  public long lastSeq() {
+    return lastSeq;
+  }
+
+  /**
+   * Adds one record and forces it to the disk.
+   *
+   * @param body one JSON object on one line; the first names the format
+   * @throws IllegalArgumentException if the body cannot be framed; the caller made a mistake
+   */
+  public KeepResult append(String body) {
+    byte[] line = Framing.line(lastSeq + 1, body);
+    if (lastSeq == 0 && Body.head(body) != Facts.Head.OURS) {
+      throw new IllegalArgumentException("the first body must name the format " + Body.FORMAT);
+    }
+    try {
+      if (suspect) {
+        settle();
+      } else if (storage.length() != soundBytes) {
+        throw changed();
+      }
+      suspect = true;
+      storage.append(line);
+      storage.force();
+    } catch (IOException e) {
+      NotKept refused = refused(e);
+      tryToSettle();
+      return refused;
+    }
+    suspect = false;
+    soundBytes += line.length;
+    lastSeq++;
+    return new Kept(lastSeq);
+  }
+
+  /**
+   * Cuts what does not count and forces the rest. A record that was read need not be on the disk
+   * yet, if the program that wrote it was killed before it forced; so this comes before the records
+   * are shown as kept.
+   */
+  public void settle() throws IOException {
+    byte[] bytes = storage.readAll();
+    boolean holds = bytes.length >= soundBytes;
+    Recovered kept =
+        Recovery.read(holds ? Arrays.copyOf(bytes, Math.toIntExact(soundBytes)) : bytes);
+    if (!holds || !(kept instanceof Recovered.Whole) || kept.records().size() != lastSeq) {
+      throw changed();
+    }
+    if (bytes.length > soundBytes) {
+      storage.truncate(soundBytes);
+    }
+    storage.force();
+    suspect = false;
+  }
+
+  @Override
+  public void close() throws IOException {
+    storage.close();
+  }
+
+  private void tryToSettle() {
+    if (!suspect) {
+      return;
+    }
+    try {
+      settle();
+    } catch (IOException stillSuspect) {
+      suspect = true;
+    }
+  }
+
+  private static NotKept refused(IOException e) {
+    if (e instanceof StorageFault fault) {
+      return new NotKept(fault.trouble(), fault.getMessage());
+    }
+    return new NotKept(Trouble.BROKEN, "The journal could not be written: " + e.getMessage() + ".");
+  }
+
+  private static StorageFault changed() {
+    return new StorageFault(
+        Trouble.CHANGED, "The journal was changed by another program; nothing was written.", null);
+  }
+}

@@ -1,0 +1,27 @@
+package loadwalk.journal;
+
+import java.util.Objects;
+
+/** Whether a record is on the disk. */
+public sealed interface KeepResult {
+  /**
+   * The record is on the disk and outlasts a power cut.
+   *
+   * @param seq its number
+   */
+  record Kept(long seq) implements KeepResult {}
+
+  /**
+   * The record does not count; the walk must hold, and the same body may be tried again.
+   *
+   * @param trouble the kind of trouble
+   * @param why one sentence for the operator
+   */
+  record NotKept(Trouble trouble, String why) implements KeepResult {
+    /** Checks that nothing is missing. */
+    public NotKept {
+      Objects.requireNonNull(trouble, "trouble");
+      Objects.requireNonNull(why, "why");
+    }
+  }
+}

@@ -1,0 +1,126 @@
+package loadwalk.journal;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What reading a journal came to. */
+public sealed interface Recovered {
+  /** Returns the sound records from the start, in order, numbered 1, 2, 3, …. */
+  List<JournalRecord> records();
+
+  /** Returns the length in bytes of the sound records; what could not be used starts there. */
+  long soundBytes();
+
+  /** Returns what the operator is told, whole sentences; empty when all is as it should be. */
+  Optional<String> told();
+
+  /** A journal that can be written on, after what is behind its sound records has been cut. */
+  sealed interface Writable extends Recovered {}
+
+  /**
+   * A journal of which every byte reads; one of no bytes counts as whole.
+   *
+   * @param records its records
+   * @param soundBytes its length
+   */
+  record Whole(List<JournalRecord> records, long soundBytes) implements Writable {
+    /** Copies the records. */
+    public Whole {
+      records = List.copyOf(records);
+    }
+
+    @Override
+    public Optional<String> told() {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * A journal whose last line was cut off or spoiled; the line is kept aside, then cut.
+   *
+   * @param records the records before it
+   * @param soundBytes where the cut is made
+   * @param endByte the length of the file
+   * @param why one sentence
+   */
+  record TornTail(List<JournalRecord> records, long soundBytes, long endByte, String why)
+      implements Writable {
+    /** Copies the records. */
+    public TornTail {
+      records = List.copyOf(records);
+    }
+
+    @Override
+    public Optional<String> told() {
+      return Optional.of(why);
+    }
+  }
+
+  /**
+   * A journal in which more is wrong than an interrupted write can explain; it is read, never
+   * written on.
+   *
+   * @param records the sound records before the damage
+   * @param soundBytes where the damage starts
+   * @param endByte the length of the file
+   * @param beyond records that check but stand behind the damage; they are not part of the walk
+   * @param kind what is wrong
+   * @param why one sentence with its place
+   */
+  record Damaged(
+      List<JournalRecord> records,
+      long soundBytes,
+      long endByte,
+      List<JournalRecord> beyond,
+      Kind kind,
+      String why)
+      implements Recovered {
+    /** What is wrong with a damaged journal. */
+    public enum Kind {
+      /** Several lines at the end do not read. */
+      RUIN,
+      /** Lines in the middle do not read. */
+      HOLE,
+      /** A record stands there twice. */
+      REPEATED,
+      /** The records are not in order. */
+      REORDERED,
+      /** At least one record is missing. */
+      GAP
+    }
+
+    /** Copies the records. */
+    public Damaged {
+      records = List.copyOf(records);
+      beyond = List.copyOf(beyond);
+    }
+
+    @Override
+    public Optional<String> told() {
+      return Optional.of(why);
+    }
+  }
+
+  /**
+   * A journal this version does not read; nothing of it is used or changed.
+   *
+   * @param newer whether it is a journal of a later version rather than no journal at all
+   * @param why one sentence
+   */
+  record Refused(boolean newer, String why) implements Recovered {
+    @Override
+    public List<JournalRecord> records() {
+      return List.of();
+    }
+
+    @Override
+    public long soundBytes() {
+      return 0;
+    }
+
+    @Override
+    public Optional<String> told() {
+      return Optional.of(why);
+    }
+  }
+}

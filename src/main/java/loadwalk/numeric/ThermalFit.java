@@ -1,0 +1,155 @@
+package loadwalk.numeric;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Says how a temperature settles, from readings of a warm-up taken as T(t) = T∞ − (T∞ − T₀)e^(−t/τ)
+ * with t counted from the first reading.
+ */
+public sealed interface ThermalFit {
+  /**
+   * A slope of temperature at the last reading.
+   *
+   * @param celsiusPerMinute positive while it warms
+   * @param u its standard uncertainty, from the scatter about the fit
+   */
+  record Slope(double celsiusPerMinute, double u) {}
+
+  /**
+   * A temperature that bends towards its end.
+   *
+   * @param endCelsius T∞
+   * @param endU its standard uncertainty
+   * @param startCelsius T₀, at the first reading
+   * @param tauMinutes τ
+   * @param tauU its standard uncertainty
+   * @param now the slope at the last reading
+   * @param residualSd the scatter of the readings about the curve, in °C
+   */
+  record Settling(
+      double endCelsius,
+      double endU,
+      double startCelsius,
+      double tauMinutes,
+      double tauU,
+      Slope now,
+      double residualSd)
+      implements ThermalFit {
+    /** Returns the temperature the curve gives some minutes after the first reading. */
+    public double celsiusAt(double minutes) {
+      return endCelsius - (endCelsius - startCelsius) * Math.exp(-minutes / tauMinutes);
+    }
+
+    @Override
+    public Optional<Slope> slopeNow() {
+      return Optional.of(now);
+    }
+  }
+
+  /**
+   * Readings from which the end of the warm-up cannot be told.
+   *
+   * @param reason why, one sentence
+   * @param slopeNow the slope of a straight line through the later readings, where there are three
+   */
+  record CannotTell(String reason, Optional<Slope> slopeNow) implements ThermalFit {}
+
+  /** Returns the slope at the last reading, if the readings tell it. */
+  Optional<Slope> slopeNow();
+
+  /**
+   * Fits the curve.
+   *
+   * @param minutes the time of each reading, rising
+   * @param celsius the temperature of each
+   * @throws IllegalArgumentException if a number is not finite or the times do not rise
+   */
+  static ThermalFit of(double[] minutes, double[] celsius) {
+    Samples.sameLength(minutes, celsius, "minutes and celsius");
+    Samples.finite(minutes, 0, "minutes");
+    Samples.finite(celsius, 0, "celsius");
+    for (int i = 1; i < minutes.length; i++) {
+      if (!(minutes[i] > minutes[i - 1])) {
+        throw new IllegalArgumentException("minutes must rise, at reading " + (i + 1));
+      }
+    }
+    if (minutes.length < 5) {
+      return cannotTell("Fewer than five temperatures: too few to tell.", minutes, celsius);
+    }
+    double[] t = Arrays.stream(minutes).map(m -> m - minutes[0]).toArray();
+    double span = t[t.length - 1];
+    double tau = bestTau(t, celsius);
+    LinearFit line = LinearFit.line(t, celsius);
+    LinearFit bend = alongExponential(t, celsius, tau);
+    if (Statistics.standardDeviation(celsius) <= 1.5 * bend.residualSd()) {
+      return cannotTell("The temperature moves no more than it scatters.", t, celsius);
+    }
+    if (line.weightedSquares() < 1.5 * bend.weightedSquares() || tau > 3 * span) {
+      return cannotTell("The temperature does not bend yet: the end is out of sight.", t, celsius);
+    }
+    try {
+      return settling(t, celsius, bend, tau);
+    } catch (NonlinearFit.NoFitException e) {
+      return cannotTell("The temperatures do not follow a warm-up curve.", t, celsius);
+    }
+  }
+
+  private static ThermalFit settling(double[] t, double[] celsius, LinearFit bend, double tau)
+      throws NonlinearFit.NoFitException {
+    double[] start = {bend.intercept(), bend.intercept() + bend.slope(), tau};
+    NonlinearFit fit = NonlinearFit.of(ThermalFit::curve, t, celsius, start);
+    double end = fit.parameter(0);
+    double first = fit.parameter(1);
+    double fittedTau = fit.parameter(2);
+    double span = t[t.length - 1];
+    if (!(fittedTau > 0) || fittedTau > 3 * span || fit.u(2) > fittedTau / 2) {
+      return cannotTell("The temperature bends too little to tell its end.", t, celsius);
+    }
+    double fall = Math.exp(-span / fittedTau);
+    double slope = (end - first) / fittedTau * fall;
+    double[] gradient = {
+      fall / fittedTau, -fall / fittedTau, slope / fittedTau * (span / fittedTau - 1)
+    };
+    Slope now = new Slope(slope, Propagation.u(gradient, fit.covariance()));
+    return new Settling(end, fit.u(0), first, fittedTau, fit.u(2), now, fit.residualSd());
+  }
+
+  private static double curve(double t, double[] p) {
+    return p[0] - (p[0] - p[1]) * Math.exp(-t / p[2]);
+  }
+
+  /** Tries time constants from a twentieth of the span to ten spans, a tenth apart. */
+  private static double bestTau(double[] t, double[] celsius) {
+    double span = t[t.length - 1];
+    double best = span / 20;
+    double least = Double.POSITIVE_INFINITY;
+    for (double tau = span / 20; tau < 10 * span; tau *= 1.1) {
+      double squares = alongExponential(t, celsius, tau).weightedSquares();
+      if (squares < least) {
+        least = squares;
+        best = tau;
+      }
+    }
+    return best;
+  }
+
+  private static LinearFit alongExponential(double[] t, double[] celsius, double tau) {
+    double[] fall = Arrays.stream(t).map(m -> Math.exp(-m / tau)).toArray();
+    return LinearFit.line(fall, celsius);
+  }
+
+  private static CannotTell cannotTell(String reason, double[] minutes, double[] celsius) {
+    int from = Math.min(minutes.length / 2, Math.max(0, minutes.length - 3));
+    if (minutes.length - from < 3) {
+      return new CannotTell(reason, Optional.empty());
+    }
+    int[] later = IntStream.range(from, minutes.length).toArray();
+    LinearFit line =
+        LinearFit.line(
+            Arrays.stream(later).mapToDouble(i -> minutes[i]).toArray(),
+            Arrays.stream(later).mapToDouble(i -> celsius[i]).toArray());
+    return new CannotTell(reason, Optional.of(new Slope(line.slope(), line.slopeU())));
+  }
+}

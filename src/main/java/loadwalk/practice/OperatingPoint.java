@@ -1,0 +1,58 @@
+package loadwalk.practice;
+
+import java.util.Objects;
+
+/**
+ * Where amplifier, supply and load come to rest; power balances: in = out + all heats.
+ *
+ * @param railVolts one rail, volts
+ * @param outputVolts rms volts across one load: this channel's, or the bridged load's
+ * @param otherOutputVolts rms volts across the other channel's load; equal to outputVolts bridged
+ * @param openVolts rms volts that this output would show with its load taken off, drive untouched
+ * @param supplyVolts volts at the amplifier's terminals
+ * @param supplyAmps supply current
+ * @param outputWatts power in all loads together
+ * @param stageHeatWatts heat of the output stages
+ * @param converterHeatWatts heat of the converter
+ * @param idleHeatWatts heat of what flows without a tone
+ * @param limitedBy what holds the output down
+ */
+public record OperatingPoint(
+    double railVolts,
+    double outputVolts,
+    double otherOutputVolts,
+    double openVolts,
+    double supplyVolts,
+    double supplyAmps,
+    double outputWatts,
+    double stageHeatWatts,
+    double converterHeatWatts,
+    double idleHeatWatts,
+    Limit limitedBy) {
+  /** Checks that nothing is missing. */
+  public OperatingPoint {
+    Objects.requireNonNull(limitedBy, "limitedBy");
+  }
+
+  /** What holds the output down. */
+  public enum Limit {
+    /** The rails, sagging or regulated: the ordinary case. */
+    RAILS,
+    /** The current limit of a channel. */
+    CHANNEL_CURRENT,
+    /** The power limit of the converter. */
+    CONVERTER,
+    /** The current limit of the supplies. */
+    SUPPLY
+  }
+
+  /** Returns the power drawn at the terminals, watts. */
+  public double inputWatts() {
+    return supplyVolts * supplyAmps;
+  }
+
+  /** Returns the power turned into heat in the amplifier, watts. */
+  public double heatWatts() {
+    return stageHeatWatts + converterHeatWatts + idleHeatWatts;
+  }
+}

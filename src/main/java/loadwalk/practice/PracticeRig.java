@@ -1,0 +1,151 @@
+package loadwalk.practice;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+
+/**
+ * A practice amplifier on the practice bench at one moment.
+ *
+ * <p>Readings depend on the seed, the moment and what is asked, so asking twice at one moment gives
+ * the same numbers, and a moment later the scatter is another.
+ *
+ * @param amplifier the amplifier
+ * @param bench the bench
+ * @param sinkCelsius the heatsink temperature
+ * @param elapsedSeconds the time since it was switched on
+ */
+public record PracticeRig(
+    PracticeAmplifier amplifier, PracticeBench bench, double sinkCelsius, double elapsedSeconds) {
+  private static final double LIMIT_THD_PERCENT = 1;
+  private static final double WARM_UP_OHMS = 4;
+  private static final double VOLTS_SCATTER = 0.002;
+  private static final double AMPS_SCATTER = 0.004;
+
+  /** What the operator does while reading. */
+  public enum Kind {
+    WARM_UP,
+    IDLE,
+    LOADED,
+    OPEN_LOAD
+  }
+
+  /** Returns a cold amplifier just switched on, everything drawn from one seed. */
+  public static PracticeRig ofSeed(long seed) {
+    PracticeBench bench = PracticeBench.ofSeed(seed);
+    return new PracticeRig(PracticeAmplifier.ofSeed(seed), bench, bench.roomCelsius(), 0);
+  }
+
+  /**
+   * Runs into 4 Ω on each channel.
+   *
+   * @param seconds how long
+   * @param powerFraction the part of the power at the limit; 0 runs without a tone
+   */
+  public PracticeRig warm(double seconds, double powerFraction) {
+    return run(seconds, Mode.STEREO, WARM_UP_OHMS, powerFraction);
+  }
+
+  /**
+   * Runs into a load; the heatsink follows T∞ − (T∞ − T₀)e^(−t/τ) with the heat of its start.
+   *
+   * @param seconds how long
+   * @param mode how the load is connected
+   * @param ohms the nominal load
+   * @param powerFraction the part of the power at the limit
+   */
+  public PracticeRig run(double seconds, Mode mode, double ohms, double powerFraction) {
+    PracticeAmplifier.zeroOrMore(seconds, "seconds");
+    PracticeAmplifier.Sink sink = amplifier.sink();
+    double heat = point(mode, ohms, powerFraction).heatWatts();
+    double end = bench.roomCelsius() + sink.kelvinPerWatt() * heat;
+    double left = Math.exp(-seconds / sink.timeConstantSeconds());
+    double celsius = end - (end - sinkCelsius) * left;
+    return new PracticeRig(amplifier, bench, celsius, elapsedSeconds + seconds);
+  }
+
+  /** Returns the true operating point at a part of the power at the limit, without meters. */
+  public OperatingPoint point(Mode mode, double ohms, double powerFraction) {
+    Circuit circuit =
+        new Circuit(amplifier, bench.source(), mode, bench.trueOhms(ohms), sinkCelsius);
+    return circuit.at(limitShape().atPowerFraction(powerFraction));
+  }
+
+  /**
+   * Reads the meters.
+   *
+   * @param mode how the load is connected
+   * @param ohms the nominal load; of no account where idle
+   * @param kind what the operator does; a loaded reading is taken at the limit of 1 % THD
+   * @return every reading that such a step may ask for, in the order it is taken
+   */
+  public Map<ReadingId, Double> read(Mode mode, double ohms, Kind kind) {
+    Map<ReadingId, Double> readings = new EnumMap<>(ReadingId.class);
+    switch (kind) {
+      case WARM_UP -> sink(readings, kind, mode, ohms);
+      case IDLE -> idle(readings, mode, ohms);
+      case LOADED -> loaded(readings, mode, ohms);
+      case OPEN_LOAD -> openLoad(readings, mode, ohms);
+    }
+    return Collections.unmodifiableMap(readings);
+  }
+
+  private void idle(Map<ReadingId, Double> readings, Mode mode, double ohms) {
+    OperatingPoint idle = point(Mode.STEREO, WARM_UP_OHMS, 0);
+    supply(readings, idle, Kind.IDLE, mode, ohms);
+    sink(readings, Kind.IDLE, mode, ohms);
+  }
+
+  private void loaded(Map<ReadingId, Double> readings, Mode mode, double ohms) {
+    OperatingPoint point = point(mode, ohms, 1);
+    put(readings, ReadingId.LOAD_OHMS, bench.trueOhms(ohms), 0.0005, Kind.LOADED, mode, ohms);
+    volts(readings, point, Kind.LOADED, mode, ohms);
+    if (mode == Mode.STEREO) {
+      double other = point.otherOutputVolts();
+      put(readings, ReadingId.OTHER_OUTPUT_VOLTS, other, VOLTS_SCATTER, Kind.LOADED, mode, ohms);
+    }
+    supply(readings, point, Kind.LOADED, mode, ohms);
+    put(readings, ReadingId.THD_PERCENT, LIMIT_THD_PERCENT, 0.03, Kind.LOADED, mode, ohms);
+    sink(readings, Kind.LOADED, mode, ohms);
+  }
+
+  private void openLoad(Map<ReadingId, Double> readings, Mode mode, double ohms) {
+    OperatingPoint point = point(mode, ohms, 1);
+    volts(readings, point, Kind.OPEN_LOAD, mode, ohms);
+    double open = point.openVolts();
+    put(readings, ReadingId.OPEN_VOLTS, open, VOLTS_SCATTER, Kind.OPEN_LOAD, mode, ohms);
+  }
+
+  private void volts(
+      Map<ReadingId, Double> readings, OperatingPoint point, Kind kind, Mode mode, double ohms) {
+    put(readings, ReadingId.OUTPUT_VOLTS, point.outputVolts(), VOLTS_SCATTER, kind, mode, ohms);
+  }
+
+  private void supply(
+      Map<ReadingId, Double> readings, OperatingPoint point, Kind kind, Mode mode, double ohms) {
+    put(readings, ReadingId.SUPPLY_VOLTS, point.supplyVolts(), 0.0005, kind, mode, ohms);
+    put(readings, ReadingId.SUPPLY_AMPS, point.supplyAmps(), AMPS_SCATTER, kind, mode, ohms);
+  }
+
+  private void sink(Map<ReadingId, Double> readings, Kind kind, Mode mode, double ohms) {
+    put(readings, ReadingId.SINK_CELSIUS, sinkCelsius, 0.002, kind, mode, ohms);
+  }
+
+  private void put(
+      Map<ReadingId, Double> readings,
+      ReadingId id,
+      double value,
+      double scatter,
+      Kind kind,
+      Mode mode,
+      double ohms) {
+    Object[] occasion = {kind, mode, ohms, Math.round(elapsedSeconds)};
+    readings.put(id, bench.shown(id, value, scatter, occasion));
+  }
+
+  private Clipper.Shape limitShape() {
+    return amplifier.stage().clipper().atThd(LIMIT_THD_PERCENT);
+  }
+}

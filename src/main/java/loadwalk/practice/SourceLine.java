@@ -1,0 +1,22 @@
+package loadwalk.practice;
+
+/**
+ * The supplies and leads as the amplifier's terminals see them.
+ *
+ * @param volts the volts without current
+ * @param ohms the resistance of supplies and leads together
+ * @param amps the current at which the supplies hold the current and let the volts fall
+ */
+public record SourceLine(double volts, double ohms, double amps) {
+  /** Checks the numbers. */
+  public SourceLine {
+    PracticeAmplifier.positive(volts, "volts");
+    PracticeAmplifier.zeroOrMore(ohms, "ohms");
+    PracticeAmplifier.positive(amps, "amps");
+  }
+
+  /** Returns the same line as it would be from supplies without a current limit. */
+  public SourceLine unlimited() {
+    return new SourceLine(volts, ohms, 1e6);
+  }
+}
