@@ -22,7 +22,7 @@ final class Reference {
     }
   }
 
-  /** Returns the columns of a CSV file with one header line. */
+  /** Returns the columns of a CSV file with one header line; NaN where there is no number. */
   static double[][] columns(String name) {
     try (InputStream in = open(name)) {
       List<String> lines =
@@ -33,11 +33,18 @@ final class Reference {
               .toList();
       int width = lines.get(0).split(",").length;
       return IntStream.range(0, width)
-          .mapToObj(
-              c -> lines.stream().mapToDouble(l -> Double.parseDouble(l.split(",")[c])).toArray())
+          .mapToObj(c -> lines.stream().mapToDouble(l -> number(l.split(",")[c])).toArray())
           .toArray(double[][]::new);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  private static double number(String cell) {
+    try {
+      return Double.parseDouble(cell);
+    } catch (NumberFormatException e) {
+      return Double.NaN;
     }
   }
 

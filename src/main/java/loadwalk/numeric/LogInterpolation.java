@@ -1,0 +1,113 @@
+package loadwalk.numeric;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Finds the volts at which the distortion reaches a limit, by interpolating the logarithm of THD
+ * against volts between the two readings that hold the limit between them.
+ */
+public sealed interface LogInterpolation {
+  /**
+   * One reading near the limit.
+   *
+   * @param volts rms output, above 0
+   * @param voltsU its standard uncertainty, 0 or more
+   * @param thdPercent above 0
+   * @param thdU the standard uncertainty of thdPercent, 0 or more
+   */
+  record Point(double volts, double voltsU, double thdPercent, double thdU) {
+    /** Checks the numbers. */
+    public Point {
+      Samples.positive(volts, "volts");
+      Samples.zeroOrMore(voltsU, "uncertainty of volts");
+      Samples.positive(thdPercent, "THD");
+      Samples.zeroOrMore(thdU, "uncertainty of THD");
+    }
+  }
+
+  /**
+   * The volts at the limit.
+   *
+   * @param volts rms output at the limit
+   * @param u its standard uncertainty, the bend between the readings included
+   */
+  record Found(double volts, double u) implements LogInterpolation {}
+
+  /**
+   * No answer, because the readings do not hold the limit between them once.
+   *
+   * @param sentence what is missing
+   */
+  record Refused(String sentence) implements LogInterpolation {}
+
+  /**
+   * Interpolates.
+   *
+   * @param points readings in any order
+   * @param limitPercent the THD wanted, above 0
+   */
+  static LogInterpolation at(double limitPercent, List<Point> points) {
+    Samples.positive(limitPercent, "limit");
+    List<Point> rising = points.stream().sorted(Comparator.comparingDouble(Point::volts)).toList();
+    if (rising.size() < 2) {
+      return refused("Two readings of volts and THD are needed, there is %d.", rising.size());
+    }
+    int below = -1;
+    for (int i = 0; i + 1 < rising.size(); i++) {
+      boolean under = rising.get(i).thdPercent <= limitPercent;
+      boolean over = rising.get(i + 1).thdPercent > limitPercent;
+      if (under && over && below >= 0) {
+        return refused(
+            "THD passes %s %% more than once between %s V and %s V: take the readings again.",
+            limitPercent, rising.get(below).volts, rising.get(i + 1).volts);
+      }
+      below = under && over ? i : below;
+    }
+    if (below >= 0) {
+      return between(limitPercent, rising.get(below), rising.get(below + 1));
+    }
+    return outside(limitPercent, rising);
+  }
+
+  private static LogInterpolation outside(double limitPercent, List<Point> rising) {
+    Point first = rising.get(0);
+    Point last = rising.get(rising.size() - 1);
+    if (last.thdPercent == limitPercent) {
+      return new Found(last.volts, last.voltsU);
+    }
+    if (last.thdPercent < limitPercent) {
+      return refused(
+          "The highest reading, %s V, has %s %% THD, below %s %%: one reading above it is needed.",
+          last.volts, last.thdPercent, limitPercent);
+    }
+    return refused(
+        "The lowest reading, %s V, has %s %% THD, above %s %%: one reading below it is needed.",
+        first.volts, first.thdPercent, limitPercent);
+  }
+
+  private static LogInterpolation between(double limitPercent, Point low, Point high) {
+    double width = high.volts - low.volts;
+    if (!(width > 0)) {
+      return refused("Two readings at %s V differ in THD: take them again.", low.volts);
+    }
+    double rise = Math.log(high.thdPercent / low.thdPercent);
+    double part = Math.log(limitPercent / low.thdPercent) / rise;
+    double voltsPerLog = width / rise;
+    // log THD against volts bends: for a hard clipper by up to 0.21 of the width between readings
+    // a factor of ten in THD apart. A quarter in the middle, nothing at the ends, rectangular.
+    double bend = width * part * (1 - part) / Math.sqrt(3);
+    double u = Math.hypot((1 - part) * low.voltsU, part * high.voltsU);
+    u = Math.hypot(u, (1 - part) * voltsPerLog * low.thdU / low.thdPercent);
+    u = Math.hypot(u, part * voltsPerLog * high.thdU / high.thdPercent);
+    return new Found(low.volts + part * width, Math.hypot(u, bend));
+  }
+
+  private static Refused refused(String format, Object... values) {
+    for (int i = 0; i < values.length; i++) {
+      values[i] = values[i] instanceof Double d ? String.format(Locale.ROOT, "%.4g", d) : values[i];
+    }
+    return new Refused(String.format(Locale.ROOT, format, values));
+  }
+}
