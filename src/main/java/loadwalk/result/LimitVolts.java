@@ -1,26 +1,28 @@
 package loadwalk.result;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
+import loadwalk.numeric.LogInterpolation;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 
 /**
- * Finds the volts at the limit between two points, the logarithm of THD taken as straight against
- * volts.
+ * Finds the volts at the limit from points near it, with {@link LogInterpolation}.
  *
- * <p>Near clipping THD grows by orders of magnitude over a few percent of volts, so its logarithm
- * is the straighter line (common practice, no source). How straight is not known: half the
- * uncertainty budget of the method is where a straight line in THD itself would cross the limit.
+ * <p>What is common to all points stays apart from what the interpolation adds: the gain of the
+ * voltmeter scales the result, and an error of the distortion meter common to all points is the
+ * same as another limit, so it moves the volts along the curve.
  */
 final class LimitVolts {
   /** Half-width taken for a distortion meter that the bench does not name, percent of reading. */
   private static final double ASSUMED_THD_PERCENT = 10;
+
+  /** Step of the limit for the slope of volts by the logarithm of THD, a fraction. */
+  private static final double SLOPE_STEP = 1e-4;
 
   private final Bench bench;
   private final ReadingUncertainty readings;
@@ -32,52 +34,44 @@ final class LimitVolts {
     this.remarks = remarks;
   }
 
-  /** Returns the volts at the limit; empty, with a remark, where no two points bracket it. */
+  /** Returns the volts at the limit; empty, with a remark, where the points do not give them. */
   Optional<Quantity> of(TakenStep step, double limitThdPercent) {
-    List<LimitPair> pairs =
-        step.pairs().stream().sorted(Comparator.comparingDouble(LimitPair::volts)).toList();
-    String limit = Printer.UTF8.exact(limitThdPercent, Unit.PERCENT) + " THD";
-    for (int i = 0; i + 1 < pairs.size(); i++) {
-      LimitPair below = pairs.get(i);
-      LimitPair above = pairs.get(i + 1);
-      boolean brackets =
-          below.thdPercent() <= limitThdPercent
-              && limitThdPercent <= above.thdPercent()
-              && below.thdPercent() < above.thdPercent()
-              && below.volts() < above.volts();
-      if (brackets) {
-        remarks.add(
-            new Remark(
-                "limit-interpolated",
-                "volts at "
-                    + limit
-                    + " are interpolated between "
-                    + point(below)
-                    + " and "
-                    + point(above)));
-        return Optional.of(between(step, below, above, limitThdPercent));
-      }
+    List<LogInterpolation.Point> points =
+        step.pairs().stream()
+            .map(p -> new LogInterpolation.Point(p.volts(), 0, p.thdPercent(), 0))
+            .toList();
+    LogInterpolation result = LogInterpolation.at(limitThdPercent, points);
+    if (result instanceof LogInterpolation.Refused refused) {
+      remarks.add(new Remark("limit-not-interpolated", refused.sentence()));
+      return Optional.empty();
     }
+    LogInterpolation.Found found = (LogInterpolation.Found) result;
     remarks.add(
         new Remark(
-            "limit-not-bracketed", "no two points lie on both sides of " + limit + " in order"));
-    return Optional.empty();
+            "limit-interpolated",
+            "volts at "
+                + Printer.UTF8.exact(limitThdPercent, Unit.PERCENT)
+                + " THD are interpolated from "
+                + points.size()
+                + " points near it"));
+    double resolution = step.reading(ReadingId.OUTPUT_VOLTS).map(Taken::resolution).orElse(0.0);
+    double slope = slope(limitThdPercent, points, found.volts());
+    Quantity volts = readings.of(new Taken(ReadingId.OUTPUT_VOLTS, found.volts(), resolution));
+    return Optional.of(
+        volts
+            .withPart(step.stepId() + " limit interpolation", found.u())
+            .withPart(thdSource(), slope * relativeThdU(limitThdPercent)));
   }
 
-  private Quantity between(TakenStep step, LimitPair below, LimitPair above, double limit) {
-    double span = above.volts() - below.volts();
-    double decades = Math.log(above.thdPercent() / below.thdPercent());
-    double volts = below.volts() + span * Math.log(limit / below.thdPercent()) / decades;
-    double straight =
-        below.volts()
-            + span * (limit - below.thdPercent()) / (above.thdPercent() - below.thdPercent());
-    double resolution = step.reading(ReadingId.OUTPUT_VOLTS).map(Taken::resolution).orElse(0.0);
-    double model = ReadingUncertainty.rectangular(Math.abs(volts - straight));
-    double meter = span / decades * relativeThdU(limit);
-    return readings
-        .of(new Taken(ReadingId.OUTPUT_VOLTS, volts, resolution))
-        .withPart(step.stepId() + " limit interpolation", model)
-        .withPart(thdSource(), meter);
+  /** Returns dV/d(ln THD) at the limit, on the side of it where points are; 0 at the last one. */
+  private static double slope(double limit, List<LogInterpolation.Point> points, double volts) {
+    for (double way : new double[] {1, -1}) {
+      if (LogInterpolation.at(limit * (1 + way * SLOPE_STEP), points)
+          instanceof LogInterpolation.Found moved) {
+        return Math.abs(moved.volts() - volts) / SLOPE_STEP;
+      }
+    }
+    return 0;
   }
 
   private double relativeThdU(double limit) {
@@ -94,11 +88,5 @@ final class LimitVolts {
   private String thdSource() {
     return bench.meterFor(ReadingId.THD_PERCENT).map(Meter::label).orElse("assumed meter")
         + " THD at the limit";
-  }
-
-  private static String point(LimitPair pair) {
-    return Printer.UTF8.exact(pair.volts(), Unit.VOLT)
-        + " at "
-        + Printer.UTF8.exact(pair.thdPercent(), Unit.PERCENT);
   }
 }

@@ -1,0 +1,119 @@
+package loadwalk.result;
+
+import static loadwalk.result.Readings.bridged;
+import static loadwalk.result.Readings.loaded;
+import static loadwalk.result.Readings.named;
+import static loadwalk.result.Readings.of;
+import static loadwalk.result.Readings.usual;
+import static loadwalk.result.Readings.volts;
+import static loadwalk.result.Readings.walk;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import org.junit.jupiter.api.Test;
+
+class RecheckTest {
+  private static final String AGAIN = "bridged-0.5#2";
+
+  @Test
+  void limit_countsDigitsButNotGainNorLoad() {
+    RecheckAgreement agreement = compare(20, 20.02);
+    // u(P) of a digit half-width of 0.03 V into 0.5 ohm; the second order is far smaller.
+    double first = 2 * 20 / 0.5 * 0.03 / Math.sqrt(3);
+    double again = 2 * 20.02 / 0.5 * 0.03 / Math.sqrt(3);
+    assertEquals(2 * Math.hypot(first, again), agreement.limitWatts(), 0.02);
+    assertEquals(RecheckAgreement.Outcome.AGREES, agreement.outcome());
+    double apart = (20.02 * 20.02 - 400) / 0.5;
+    assertEquals(apart, agreement.difference().orElseThrow().value(), 1e-9);
+  }
+
+  @Test
+  void difference_ofEqualRuns_holdsNoGainAndNoLoad() {
+    var parts = compare(20, 20).difference().orElseThrow().contributions();
+    assertEquals(0, parts.get("DMM output volts gain"), 1e-12);
+    assertEquals(0, parts.get("load 0.5 ohm"), 1e-12);
+  }
+
+  @Test
+  void runsThatAgree_publishTheFirst() {
+    PublishedPower published = publish(20, 20.02);
+    assertEquals("bridged-0.5", published.fromStepId());
+    assertEquals(800, published.totalWatts().value(), 1e-9);
+    assertTrue(published.why().contains("agree"), published.why());
+  }
+
+  @Test
+  void runsThatDisagree_publishTheLower() {
+    assertEquals(AGAIN, publish(20, 19.5).fromStepId());
+    assertEquals("bridged-0.5", publish(20, 20.5).fromStepId());
+    assertEquals(RecheckAgreement.Outcome.DISAGREES, compare(20, 19.5).outcome());
+  }
+
+  @Test
+  void differentCriteria_areNeverMixed() {
+    // Onset of clipping at 20 V; 1 % THD of a hard clipper lies 2.3 % higher in volts.
+    TakenStep onset = loaded(Mode.BRIDGED, 0.5, Criterion.CLIPPING_ONSET, volts(20));
+    TakenStep limit = again(bridged(0.5, volts(20 * 1.023)));
+    WalkResult result = walk(usual(), onset, limit);
+    RecheckAgreement agreement = result.rechecks().get(0);
+    assertEquals(RecheckAgreement.Outcome.NOT_COMPARABLE, agreement.outcome());
+    assertTrue(agreement.text().contains("at the onset of clipping"), agreement.text());
+    PublishedPower published = result.published().get("bridged-0.5");
+    assertEquals(AGAIN, published.fromStepId());
+    assertEquals(Criterion.THD_LIMIT, published.criterion());
+    assertEquals(1.0465, published.totalWatts().value() / 800, 1e-4);
+  }
+
+  @Test
+  void runsBelowTheLimit_areNotCompared() {
+    TakenStep below = loaded(Mode.BRIDGED, 0.5, Criterion.BELOW_LIMIT, volts(20));
+    WalkResult result = walk(usual(), below, again(below));
+    assertEquals(RecheckAgreement.Outcome.NOT_COMPARABLE, result.rechecks().get(0).outcome());
+    assertEquals("bridged-0.5", result.published().get("bridged-0.5").fromStepId());
+  }
+
+  @Test
+  void recheckWithoutAReading_isNotComparable() {
+    WalkResult result =
+        walk(usual(), bridged(0.5, volts(20)), again(bridged(0.5, of(ReadingId.SUPPLY_VOLTS, 14))));
+    RecheckAgreement agreement = result.rechecks().get(0);
+    assertEquals(RecheckAgreement.Outcome.NOT_COMPARABLE, agreement.outcome());
+    assertTrue(agreement.text().contains("no output reading"), agreement.text());
+  }
+
+  @Test
+  void loadMeasuredTwice_countsItsDigits() {
+    TakenStep first = bridged(0.5, volts(20), new Taken(ReadingId.LOAD_OHMS, 0.5, 0.01));
+    WalkResult measured = walk(usual(), first, again(first));
+    assertTrue(
+        measured.rechecks().get(0).limitWatts() > 5 * compare(20, 20).limitWatts(),
+        "each load measurement has its own digits");
+  }
+
+  @Test
+  void published_keepsTheOrderOfTheSteps() {
+    WalkResult result =
+        walk(usual(), bridged(4, volts(30)), bridged(2, volts(28)), bridged(1, volts(25)));
+    assertEquals(
+        List.of("bridged-4", "bridged-2", "bridged-1"), List.copyOf(result.published().keySet()));
+  }
+
+  private static TakenStep again(TakenStep step) {
+    return named(step, AGAIN).rechecking("bridged-0.5");
+  }
+
+  private static WalkResult runs(double first, double second) {
+    return walk(usual(), bridged(0.5, volts(first)), again(bridged(0.5, volts(second))));
+  }
+
+  private static RecheckAgreement compare(double first, double second) {
+    return runs(first, second).rechecks().get(0);
+  }
+
+  private static PublishedPower publish(double first, double second) {
+    return runs(first, second).published().get("bridged-0.5");
+  }
+}
