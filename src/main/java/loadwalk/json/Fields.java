@@ -1,0 +1,287 @@
+package loadwalk.json;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * Reads the keys of one object, collecting every fault instead of stopping at the first.
+ *
+ * <p>Ask for each known key, then call {@link #build}: it reports the keys nobody asked for and
+ * makes the record only when nothing was wrong.
+ */
+public final class Fields {
+  private static final int LONGEST_TEXT = 200;
+  private static final int MOST_ITEMS = 1000;
+
+  private final Node.Obj object;
+  private final Faults faults;
+  private final int faultsBefore;
+  private final Set<String> known = new LinkedHashSet<>();
+
+  private Fields(Node.Obj object, Faults faults) {
+    this.object = object;
+    this.faults = faults;
+    this.faultsBefore = faults.count();
+  }
+
+  /**
+   * Opens an object; any other value is a fault.
+   *
+   * @param node the value that should be an object
+   * @param what what it should describe, such as "an amplifier"
+   * @param faults where faults go
+   */
+  public static Optional<Fields> of(Node node, String what, Faults faults) {
+    if (node instanceof Node.Obj object) {
+      return Optional.of(new Fields(object, faults));
+    }
+    faults.add(node.place(), "", what + " must be an object, not " + node.kind());
+    return Optional.empty();
+  }
+
+  /** Returns where the object starts. */
+  public Node.Place place() {
+    return object.place();
+  }
+
+  /** Returns where the value of a key starts, or the object where the key is missing. */
+  public Node.Place place(String key) {
+    return object.get(key).map(Node::place).orElse(object.place());
+  }
+
+  /** Returns where faults go. */
+  public Faults faults() {
+    return faults;
+  }
+
+  /** Finds the value of a key and makes the key known. */
+  public Optional<Node> node(String key) {
+    known.add(key);
+    return object.get(key);
+  }
+
+  /** Adds a fault at the whole object. */
+  public void fault(String sentence) {
+    faults.add(object.place(), "", sentence);
+  }
+
+  /** Adds a fault at the value of a key. */
+  public void fault(String key, String sentence) {
+    faults.add(place(key), key, sentence);
+  }
+
+  /** Adds a fault where a key that must be there is not. */
+  public void require(String key) {
+    if (node(key).isEmpty()) {
+      faults.add(object.place(), key, "key " + Shown.quoted(key) + " is missing");
+    }
+  }
+
+  /** Reads a number from least to most, where the key is there. */
+  public OptionalDouble number(String key, double least, double most) {
+    Optional<Node> node = node(key);
+    return node.isEmpty() ? OptionalDouble.empty() : number(key, node.get(), least, most);
+  }
+
+  private OptionalDouble number(String key, Node node, double least, double most) {
+    if (!(node instanceof Node.Num number)) {
+      wrongKind(key, node, "a number");
+      return OptionalDouble.empty();
+    }
+    if (!(number.value() >= least && number.value() <= most)) {
+      String range = Numbers.text(least) + " to " + Numbers.text(most);
+      String got = Numbers.text(number.value());
+      faults.add(node.place(), key, Shown.quoted(key) + " must lie from " + range + ", not " + got);
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(number.value());
+  }
+
+  /** Reads a number that must be there; NaN where it is not, and then a fault is kept. */
+  public double requiredNumber(String key, double least, double most) {
+    require(key);
+    return number(key, least, most).orElse(Double.NaN);
+  }
+
+  /** Reads a whole number from least to most, where the key is there. */
+  public OptionalInt integer(String key, int least, int most) {
+    OptionalDouble number = number(key, least, most);
+    if (number.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    double value = number.getAsDouble();
+    if (value != Math.rint(value)) {
+      fault(key, Shown.quoted(key) + " must be a whole number, not " + Numbers.text(value));
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of((int) value);
+  }
+
+  /** Reads a list of numbers, each from least to most; empty where the key is missing. */
+  public List<Double> numbers(String key, double least, double most) {
+    List<Double> out = new ArrayList<>();
+    for (Node item : items(key)) {
+      number(key, item, least, most).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  /** Reads a text of one line, not blank, at most 200 characters, where the key is there. */
+  public Optional<String> text(String key) {
+    return text(key, LONGEST_TEXT, false);
+  }
+
+  /**
+   * Reads a text that is not blank, where the key is there.
+   *
+   * @param key the key
+   * @param longest the most characters
+   * @param lines whether line breaks and tabs may stand in it
+   */
+  public Optional<String> text(String key, int longest, boolean lines) {
+    Optional<Node> node = node(key);
+    return node.isEmpty() ? Optional.empty() : text(key, node.get(), longest, lines);
+  }
+
+  private Optional<String> text(String key, Node node, int longest, boolean lines) {
+    if (!(node instanceof Node.Str string)) {
+      wrongKind(key, node, "a text");
+      return Optional.empty();
+    }
+    String problem = textProblem(string.text(), longest, lines);
+    if (!problem.isEmpty()) {
+      faults.add(node.place(), key, Shown.quoted(key) + " " + problem);
+      return Optional.empty();
+    }
+    return Optional.of(string.text());
+  }
+
+  private static String textProblem(String text, int longest, boolean lines) {
+    if (text.isBlank()) {
+      return "must not be empty";
+    }
+    if (text.length() > longest) {
+      return "must not be longer than " + longest + " characters";
+    }
+    boolean visible =
+        text.codePoints().allMatch(c -> Shown.isVisible(c) || lines && (c == '\n' || c == '\t'));
+    return visible ? "" : "must not hold control characters: " + Shown.quoted(text);
+  }
+
+  /** Reads a text that must be there; empty text where it is not, and then a fault is kept. */
+  public String requiredText(String key) {
+    require(key);
+    return text(key).orElse("");
+  }
+
+  /** Reads a list of texts of one line; empty where the key is missing. */
+  public List<String> texts(String key) {
+    List<String> out = new ArrayList<>();
+    for (Node item : items(key)) {
+      text(key, item, LONGEST_TEXT, false).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  /** Reads true or false, where the key is there; null counts as not known. */
+  public Optional<Boolean> flag(String key) {
+    Optional<Node> node = node(key);
+    if (node.isEmpty() || node.get() instanceof Node.Null) {
+      return Optional.empty();
+    }
+    if (node.get() instanceof Node.Bool bool) {
+      return Optional.of(bool.value());
+    }
+    wrongKind(key, node.get(), "true or false");
+    return Optional.empty();
+  }
+
+  /** Reads a word out of a given set, where the key is there. */
+  public <T> Optional<T> word(String key, Map<String, T> words) {
+    Optional<String> text = text(key);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    T value = words.get(text.get());
+    if (value == null) {
+      String nearest = Shown.quoted(Nearest.of(text.get(), words.keySet()));
+      String said = Shown.quoted(key) + " cannot be " + Shown.quoted(text.get());
+      fault(key, said + "; nearest known word: " + nearest);
+    }
+    return Optional.ofNullable(value);
+  }
+
+  /** Reads a word out of a given set that must be there; else a fault is kept. */
+  public <T> Optional<T> requiredWord(String key, Map<String, T> words) {
+    require(key);
+    return word(key, words);
+  }
+
+  /** Opens the object of a key, where the key is there. */
+  public Optional<Fields> object(String key) {
+    return node(key).flatMap(node -> of(node, Shown.quoted(key), faults));
+  }
+
+  /** Reads a list of objects; empty where the key is missing, faulty ones left out. */
+  public <T> List<T> objects(String key, Function<Fields, Optional<T>> reader) {
+    List<T> out = new ArrayList<>();
+    for (Node item : items(key)) {
+      of(item, "each of " + Shown.quoted(key), faults).flatMap(reader).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  private List<Node> items(String key) {
+    Optional<Node> node = node(key);
+    if (node.isEmpty()) {
+      return List.of();
+    }
+    if (!(node.get() instanceof Node.Arr list)) {
+      wrongKind(key, node.get(), "a list");
+      return List.of();
+    }
+    if (list.items().size() > MOST_ITEMS) {
+      fault(key, Shown.quoted(key) + " must not have more than " + MOST_ITEMS + " entries");
+      return List.of();
+    }
+    return list.items();
+  }
+
+  private void wrongKind(String key, Node node, String wanted) {
+    String sentence = Shown.quoted(key) + " must be " + wanted + ", not " + node.kind();
+    faults.add(node.place(), key, sentence);
+  }
+
+  /**
+   * Reports the keys that nobody asked for, then makes the record if the object has no fault. What
+   * the record itself refuses becomes a fault at the object.
+   */
+  public <T> Optional<T> build(Supplier<T> maker) {
+    object.members().forEach(this::reportUnknown);
+    if (faults.count() > faultsBefore) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(maker.get());
+    } catch (IllegalArgumentException e) {
+      faults.add(object.place(), "", e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private void reportUnknown(String key, Node.Member member) {
+    if (!known.contains(key)) {
+      String nearest = Shown.quoted(Nearest.of(key, known));
+      String sentence = "unknown key " + Shown.quoted(key) + "; nearest known key: " + nearest;
+      faults.add(member.keyPlace(), key, sentence);
+    }
+  }
+}

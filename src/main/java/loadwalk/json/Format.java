@@ -1,0 +1,78 @@
+package loadwalk.json;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The format that a file states in its key {@code format}: a kind and a number.
+ *
+ * @param kind the kind, such as "sequence"
+ * @param number the version of the format
+ */
+public record Format(String kind, int number) {
+  /** The key that carries the format. */
+  public static final String KEY = "format";
+
+  private static final Pattern FORM = Pattern.compile("loadwalk-([a-z-]{1,30})/([1-9]\\d{0,8})");
+
+  /** Reads a format such as {@code loadwalk-sequence/1}. */
+  public static Optional<Format> of(String text) {
+    Matcher matcher = FORM.matcher(text);
+    return matcher.matches()
+        ? Optional.of(new Format(matcher.group(1), Integer.parseInt(matcher.group(2))))
+        : Optional.empty();
+  }
+
+  /** Finds the format that a file states, if it is an object that states one. */
+  public static Optional<Format> stated(Node node) {
+    return node instanceof Node.Obj object && object.get(KEY).orElse(null) instanceof Node.Str text
+        ? of(text.text())
+        : Optional.empty();
+  }
+
+  /** Returns the text as it stands in a file. */
+  public String text() {
+    return "loadwalk-" + kind + "/" + number;
+  }
+
+  /**
+   * Checks that a file states this format; a wrong or newer one is a fault.
+   *
+   * @param fields the file's outermost object
+   * @param required whether the key must be there
+   * @return whether the rest of the file may be read
+   */
+  public boolean check(Fields fields, boolean required) {
+    Optional<Node> node = fields.node(KEY);
+    if (node.isEmpty()) {
+      if (required) {
+        String wanted = "\"" + KEY + "\": \"" + text() + "\"";
+        fields.faults().add(fields.place(), KEY, "key «format» is missing; add " + wanted);
+      }
+      return true;
+    }
+    Optional<String> said = fields.text(KEY);
+    if (said.isEmpty()) {
+      return false;
+    }
+    Optional<Format> stated = of(said.get());
+    if (stated.equals(Optional.of(this))) {
+      return true;
+    }
+    fields.fault(KEY, refusal(said.get(), stated));
+    return false;
+  }
+
+  private String refusal(String said, Optional<Format> stated) {
+    String quoted = Shown.quoted(said);
+    if (stated.isPresent() && stated.get().kind.equals(kind)) {
+      return "this file is written in the newer format "
+          + quoted
+          + "; this Loadwalk reads up to «"
+          + text()
+          + "», so use a newer Loadwalk";
+    }
+    return "the format is " + quoted + " where «" + text() + "» is wanted";
+  }
+}

@@ -1,0 +1,124 @@
+package loadwalk.json;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One JSON value that remembers where it stood. */
+public sealed interface Node {
+  /** Returns where the value starts. */
+  Place place();
+
+  /** Returns what it is, in words: "an object", "a number". */
+  String kind();
+
+  /**
+   * A place in a text, both numbers from 1; columns count UTF-16 units.
+   *
+   * @param line the line
+   * @param column the column
+   */
+  record Place(int line, int column) {}
+
+  /**
+   * A key of an object with its value.
+   *
+   * @param keyPlace where the key starts
+   * @param value the value
+   */
+  record Member(Place keyPlace, Node value) {}
+
+  /**
+   * An object.
+   *
+   * @param place where it starts
+   * @param members its keys and values in the order of the text
+   */
+  record Obj(Place place, Map<String, Member> members) implements Node {
+    /** Copies the members, order kept. */
+    public Obj {
+      members = Collections.unmodifiableMap(new LinkedHashMap<>(members));
+    }
+
+    /** Finds the value of a key. */
+    public Optional<Node> get(String key) {
+      return Optional.ofNullable(members.get(key)).map(Member::value);
+    }
+
+    @Override
+    public String kind() {
+      return "an object";
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param place where it starts
+   * @param items its values
+   */
+  record Arr(Place place, List<Node> items) implements Node {
+    /** Copies the items. */
+    public Arr {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String kind() {
+      return "a list";
+    }
+  }
+
+  /**
+   * A text.
+   *
+   * @param place where it starts
+   * @param text the text, without lone surrogates
+   */
+  record Str(Place place, String text) implements Node {
+    @Override
+    public String kind() {
+      return "a text";
+    }
+  }
+
+  /**
+   * A number.
+   *
+   * @param place where it starts
+   * @param value the value, finite
+   */
+  record Num(Place place, double value) implements Node {
+    @Override
+    public String kind() {
+      return "a number";
+    }
+  }
+
+  /**
+   * A truth value.
+   *
+   * @param place where it starts
+   * @param value true or false
+   */
+  record Bool(Place place, boolean value) implements Node {
+    @Override
+    public String kind() {
+      return value ? "true" : "false";
+    }
+  }
+
+  /**
+   * A null.
+   *
+   * @param place where it starts
+   */
+  record Null(Place place) implements Node {
+    @Override
+    public String kind() {
+      return "null";
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package loadwalk.json;
+
+/** Makes text from a file safe to show: cut short, invisible characters written as their code. */
+final class Shown {
+  private static final int KEY_LENGTH = 40;
+
+  private Shown() {}
+
+  static String quoted(String text) {
+    return "«" + text(text, KEY_LENGTH) + "»";
+  }
+
+  static String text(String text, int most) {
+    StringBuilder out = new StringBuilder();
+    int[] codes = text.codePoints().limit(most + 1L).toArray();
+    for (int i = 0; i < Math.min(codes.length, most); i++) {
+      if (isVisible(codes[i])) {
+        out.appendCodePoint(codes[i]);
+      } else {
+        out.append(String.format("\\u%04x", codes[i]));
+      }
+    }
+    return codes.length > most ? out + "…" : out.toString();
+  }
+
+  static boolean isVisible(int codePoint) {
+    return switch (Character.getType(codePoint)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.PRIVATE_USE,
+          Character.UNASSIGNED,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          false;
+      default -> true;
+    };
+  }
+}

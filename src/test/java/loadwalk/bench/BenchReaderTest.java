@@ -1,0 +1,106 @@
+package loadwalk.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.json.Fault;
+import loadwalk.json.Faults;
+import loadwalk.json.JsonText;
+import loadwalk.json.Node;
+import loadwalk.json.Read;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BenchReaderTest {
+  private static final String FULL =
+      "{\"format\":\"loadwalk-bench/1\",\"name\":\"North bench\","
+          + "\"supplies\":[{\"volts\":13.8,\"amps\":100},{\"volts\":13.8,\"amps\":100}],"
+          + "\"leads\":[{\"label\":\"plus\",\"awg\":\"1/0\",\"metres\":1.5,\"parallel\":2},"
+          + "{\"label\":\"minus\",\"mm2\":50,\"metres\":1.5},"
+          + "{\"label\":\"tail\",\"awg\":4,\"metres\":0.3}],"
+          + "\"fuse\":{\"amps\":200},"
+          + "\"loads\":[{\"label\":\"wirewound\",\"ohms\":1,\"tolerancePercent\":1,\"watts\":300,"
+          + "\"count\":8,\"ppmPerKelvin\":50}],"
+          + "\"meters\":[{\"label\":\"bench meter\",\"reads\":\"outputVolts\",\"percent\":0.5,"
+          + "\"digits\":3,\"resolution\":0.01,\"hertz\":[45,1000]}],\"usableFraction\":0.8}";
+
+  @Test
+  void read_ofAFullFile_givesEverything() {
+    Bench bench = read(FULL).found().orElseThrow();
+    assertEquals(160, bench.usableAmps().orElseThrow(), 1e-9);
+    assertEquals(
+        List.of(
+            new Lead("plus", new Lead.Awg(0), 1.5, 2),
+            new Lead("minus", new Lead.Mm2(50), 1.5, 1),
+            new Lead("tail", new Lead.Awg(4), 0.3, 1)),
+        bench.leads());
+    assertEquals(OptionalDouble.of(200), bench.fuseAmps());
+    assertEquals(
+        new LoadResistor("wirewound", 1, 1, 300, 8, OptionalDouble.of(50)), bench.loads().get(0));
+    assertEquals(
+        new Meter(
+            "bench meter",
+            ReadingId.OUTPUT_VOLTS,
+            0.5,
+            3,
+            0.01,
+            Optional.of(new Meter.Band(45, 1000))),
+        bench.meters().get(0));
+    assertEquals(bench, read(BenchWriter.text(bench)).found().orElseThrow());
+  }
+
+  @Test
+  void embedded_withNothing_isABenchOfWhichNothingIsKnown() {
+    Faults faults = new Faults("line");
+    Node node = JsonText.strict("line").read("{}").found().orElseThrow();
+    Bench bench = BenchReader.embedded(node, faults).orElseThrow();
+    assertEquals(Bench.DEFAULT_USABLE_FRACTION, bench.usableFraction());
+    assertTrue(bench.usableAmps().isEmpty());
+    assertEquals(bench, read(BenchWriter.text(bench)).found().orElseThrow());
+  }
+
+  @Test
+  void load_withoutTolerance_isNeverTakenAsExact() {
+    Bench bench =
+        read("{\"format\":\"loadwalk-bench/1\",\"loads\":[{\"ohms\":4,\"watts\":50}]}")
+            .found()
+            .orElseThrow();
+    assertEquals(5, bench.loads().get(0).tolerancePercent());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "\"leads\":[{\"metres\":1}]|exactly one of «awg» and «mm2»",
+        "\"leads\":[{\"awg\":4,\"mm2\":25,\"metres\":1}]|exactly one of «awg» and «mm2»",
+        "\"leads\":[{\"awg\":\"5/0\",\"metres\":1}]|«awg» cannot be «5/0»; nearest",
+        "\"leads\":[{\"awg\":4.5,\"metres\":1}]|«awg» must be a whole number",
+        "\"leads\":[{\"awg\":4,\"metres\":1,\"parallel\":0}]|«parallel» must lie from 1",
+        "\"supplies\":[{\"volts\":13.8}]|key «amps» is missing",
+        "\"fuse\":30|«fuse» must be an object",
+        "\"fuse\":{\"amp\":30}|key «amps» is missing",
+        "\"loads\":[{\"ohms\":4}]|key «watts» is missing",
+        "\"meters\":[{\"reads\":\"outputVolt\",\"percent\":1}]|nearest known word: «outputVolts»",
+        "\"meters\":[{\"reads\":\"supplyAmps\"}]|a meter needs «percent»",
+        "\"meters\":[{\"reads\":\"supplyAmps\",\"digits\":2}]|«digits» needs a «resolution»",
+        "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[9,1]}]|must be [low, high]",
+        "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[1]}]|must be [low, high]",
+        "\"usableFraction\":1.5|«usableFraction» must lie from 0.01 to 1",
+        "\"fuses\":1|unknown key «fuses»; nearest known key: «fuse»"
+      })
+  void read_ofAFaultyPart_saysWhatIsWrong(String part, String sentence) {
+    List<Fault> faults = read("{\"format\":\"loadwalk-bench/1\"," + part + "}").faults();
+    assertTrue(faults.stream().anyMatch(f -> f.sentence().contains(sentence)), faults.toString());
+  }
+
+  private static Read<Bench> read(String text) {
+    return BenchReader.read(text.getBytes(StandardCharsets.UTF_8), "bench.json");
+  }
+}
