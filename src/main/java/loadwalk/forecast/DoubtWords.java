@@ -1,0 +1,112 @@
+package loadwalk.forecast;
+
+import java.util.Locale;
+import loadwalk.bench.ReadingId;
+import loadwalk.quantity.Printer;
+
+/** Words doubts: what is off and by how much, how it was decided, what to look at. */
+final class DoubtWords {
+  private static final int DIGITS = 3;
+
+  private DoubtWords() {}
+
+  /** What a doubt was decided by. */
+  enum Witness {
+    FORECAST("the forecast"),
+    SUPPLY_AMPS("the forecast and the supply amps together"),
+    OTHER_ENTRY("the other entry of this step");
+
+    private final String words;
+
+    Witness(String words) {
+      this.words = words;
+    }
+  }
+
+  /** Words a doubt of an entry. */
+  static Doubt of(
+      ReadingId id,
+      double entered,
+      Band band,
+      Hypotheses.Finding finding,
+      Witness witness,
+      Target target) {
+    StringBuilder text = new StringBuilder(value(id, entered));
+    if (band != null) {
+      text.append(off(id, entered, band));
+    }
+    text.append("; ").append(reason(id, finding)).append(", decided by ").append(witness.words);
+    text.append('.');
+    return new Doubt(id, finding.slip(), text.toString(), lookAt(id, finding.slip(), target));
+  }
+
+  /** Words a doubt of the cold load check. */
+  static Doubt load(double entered, Band band, Slip slip) {
+    String text =
+        value(ReadingId.LOAD_OHMS, entered)
+            + off(ReadingId.LOAD_OHMS, entered, band)
+            + "; "
+            + (slip == Slip.UNNAMED ? "no slip fits" : "it looks like a " + slip.words())
+            + ", decided by the load's tolerance.";
+    return new Doubt(
+        ReadingId.LOAD_OHMS,
+        slip,
+        text,
+        "Check how the load resistors are wired before anything is switched on.");
+  }
+
+  private static String off(ReadingId id, double entered, Band band) {
+    String range = Printer.UTF8.range(band.low(), band.high(), id.unit());
+    if (band.holds(entered)) {
+      return " lies in the forecast " + range;
+    }
+    double middle = band.middle();
+    String size =
+        middle > 0
+            ? entered > 2 * middle || entered < middle / 2
+                ? String.format(Locale.ROOT, "%.2g times the middle of", entered / middle)
+                : String.format(
+                    Locale.ROOT,
+                    "%.0f %% %s the middle of",
+                    Math.abs(100 * (entered / middle - 1)),
+                    entered > middle ? "above" : "below")
+            : "outside";
+    return " is " + size + " the forecast " + range;
+  }
+
+  private static String reason(ReadingId id, Hypotheses.Finding finding) {
+    if (finding.slip() == Slip.UNNAMED) {
+      return "no named slip fits";
+    }
+    String words = "the likeliest slip is " + finding.slip().words();
+    return Double.isNaN(finding.meant())
+        ? words
+        : words + " (" + value(id, finding.meant()) + " would fit)";
+  }
+
+  private static String value(ReadingId id, double value) {
+    return Printer.UTF8.value(value, id.unit(), DIGITS);
+  }
+
+  private static String lookAt(ReadingId id, Slip slip, Target target) {
+    return switch (slip) {
+      case DECIMAL_POINT -> "Read the meter again and mind its range and decimal point.";
+      case PEAK_FOR_RMS -> "Check that the meter or scope shows rms and not peak.";
+      case PEAK_TO_PEAK_FOR_RMS -> "Check that the scope shows rms and not peak-to-peak.";
+      case BOTH_CHANNELS_FOR_ONE -> "Measure across one load only.";
+      case ONE_CHANNEL_FOR_BOTH -> "Measure across the whole load, from terminal to terminal.";
+      case STEREO_READING_IN_BRIDGED ->
+          "Check that the amplifier is bridged and the meter sits across both hot terminals.";
+      case LOAD_DOUBLE, LOAD_HALF ->
+          "Switch off and check how the load resistors are wired: "
+              + Printer.UTF8.exact(target.ohms(), loadwalk.quantity.Unit.OHM)
+              + " is wanted.";
+      case SUPPLY_AMPS_TEN_TIMES -> "Check the range of the current clamp or shunt.";
+      case DIGITS_SWAPPED -> "Read the meter again, digit by digit.";
+      case COPIED_FROM_BEFORE -> "Make sure that the reading belongs to this step.";
+      case OUTPUT_ABOVE_INPUT ->
+          "Check output volts, supply amps and supply volts: more comes out than goes in.";
+      case UNNAMED -> "Read the " + id.label() + " again and check the wiring of this step.";
+    };
+  }
+}

@@ -1,0 +1,204 @@
+package loadwalk.forecast;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+
+/**
+ * Judges output and supply current of a loaded step together.
+ *
+ * <p>The volts have a predictive density of their own, the current one given the volts; a slip of
+ * the volts leaves the current right and the reverse, a load wired wrong moves both as another load
+ * would. Comparing these joint densities is what makes the current a second witness of the load.
+ */
+final class LoadedJudge {
+  private static final double LOG_TWO = Math.log(2);
+
+  private final WalkModel model;
+  private final Target target;
+  private final boolean bridged;
+  private final double loadOhms;
+  private final double supplyVolts;
+
+  LoadedJudge(WalkModel model, Target target, double loadOhms, double supplyVolts) {
+    this.model = model;
+    this.target = target;
+    this.loadOhms = loadOhms;
+    this.supplyVolts = supplyVolts;
+    bridged = target.mode() == Mode.BRIDGED;
+  }
+
+  /** Weighs an output entry, volts or watts, and a current; either may be null. */
+  Hypotheses weigh(ReadingId outputId, Double output, Double amps, Before before) {
+    Hypotheses hypotheses = new Hypotheses();
+    Side here = new Side(1);
+    hypotheses.honest(here.joint(log(outputId, output), amps));
+    if (output != null) {
+      weighOutput(hypotheses, here, outputId, output, amps, before);
+      for (Slip slip : List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF)) {
+        Side wrong = new Side(slip == Slip.LOAD_DOUBLE ? 2 : 0.5);
+        Set<ReadingId> faulty =
+            amps == null ? Set.of(outputId) : Set.of(outputId, ReadingId.SUPPLY_AMPS);
+        hypotheses.add(
+            faulty,
+            slip,
+            Double.NaN,
+            SlipPriors.log(slip) + wrong.joint(log(outputId, output), amps));
+      }
+    }
+    if (amps != null) {
+      weighAmps(hypotheses, here, log(outputId, output), amps, before);
+    }
+    if (output != null && amps != null) {
+      weighBoth(hypotheses, outputId, output, amps, before);
+    }
+    return hypotheses;
+  }
+
+  /**
+   * What was read in the step before.
+   *
+   * @param output the output entry of the same kind, null where none was
+   * @param amps the supply amperes, null where none were
+   * @param outputDecimals with how many decimals outputs have been typed
+   * @param ampsDecimals with how many decimals amperes have been typed
+   */
+  record Before(Double output, Double amps, int outputDecimals, int ampsDecimals) {}
+
+  private void weighOutput(
+      Hypotheses hypotheses,
+      Side here,
+      ReadingId outputId,
+      double output,
+      Double amps,
+      Before before) {
+    Set<ReadingId> faulty = Set.of(outputId);
+    for (SlipCandidate candidate :
+        SlipCandidate.output(target, outputId, output, before.output(), before.outputDecimals())) {
+      double density =
+          Double.isNaN(candidate.meant())
+              ? here.ampsAlone(amps)
+              : here.joint(log(outputId, candidate.meant()), amps);
+      hypotheses.add(faulty, candidate.slip(), candidate.meant(), candidate.logWeight() + density);
+    }
+    if (bridged) {
+      double stereo = stereoDensity(log(outputId, output));
+      hypotheses.add(
+          faulty,
+          Slip.STEREO_READING_IN_BRIDGED,
+          Double.NaN,
+          SlipPriors.log(Slip.STEREO_READING_IN_BRIDGED) + stereo + here.ampsAlone(amps));
+    }
+  }
+
+  /** Returns ln density of an entry as the stereo volts into the load of this bridged step. */
+  private double stereoDensity(double logLoadVolts) {
+    return model.logChannelVolts(loadOhms, false, supplyVolts).logDensity(logLoadVolts);
+  }
+
+  private void weighAmps(
+      Hypotheses hypotheses, Side here, double logOutput, double amps, Before before) {
+    Set<ReadingId> faulty = Set.of(ReadingId.SUPPLY_AMPS);
+    double outputAlone = here.outputAlone(logOutput);
+    for (SlipCandidate candidate :
+        SlipCandidate.supplyAmps(amps, before.amps(), before.ampsDecimals())) {
+      double density =
+          Double.isNaN(candidate.meant()) ? outputAlone : here.joint(logOutput, candidate.meant());
+      hypotheses.add(faulty, candidate.slip(), candidate.meant(), candidate.logWeight() + density);
+    }
+  }
+
+  private void weighBoth(
+      Hypotheses hypotheses, ReadingId outputId, double output, double amps, Before before) {
+    Set<ReadingId> faulty = EnumSet.of(outputId, ReadingId.SUPPLY_AMPS);
+    double unnamed = SlipPriors.log(Slip.UNNAMED) + SlipPriors.UNNAMED_LOG_DENSITY;
+    hypotheses.add(faulty, Slip.UNNAMED, Double.NaN, 2 * unnamed);
+    boolean copied =
+        before.output() != null
+            && before.amps() != null
+            && before.output() == output
+            && before.amps() == amps;
+    if (copied) {
+      double cells =
+          Math.log(output * Math.pow(10, before.outputDecimals()))
+              + Math.log(amps * Math.pow(10, before.ampsDecimals()));
+      hypotheses.add(
+          faulty,
+          Slip.COPIED_FROM_BEFORE,
+          Double.NaN,
+          SlipPriors.log(Slip.COPIED_FROM_BEFORE) + cells);
+    }
+  }
+
+  /** Returns ln of the volts across the load from an entry in volts or watts. */
+  private double log(ReadingId outputId, Double entry) {
+    if (entry == null) {
+      return Double.NaN;
+    }
+    double value = Math.max(entry, 1e-6);
+    return outputId == ReadingId.OUTPUT_WATTS
+        ? 0.5 * (Math.log(value) + Math.log(loadOhms))
+        : Math.log(value);
+  }
+
+  /** The densities if the load really connected is the nominal one times a factor. */
+  private final class Side {
+    private final double channelOhms;
+    private final Mixture volts;
+    private Mixture amps;
+
+    Side(double factor) {
+      channelOhms = target.mode().channelOhms(loadOhms * factor);
+      volts = StepDensities.logChannelVolts(model, target, channelOhms, supplyVolts);
+    }
+
+    double joint(double logLoadVolts, Double entered) {
+      if (Double.isNaN(logLoadVolts)) {
+        return ampsAlone(entered);
+      }
+      double log = logLoadVolts - (bridged ? LOG_TWO : 0);
+      double density = volts.logDensity(log);
+      return entered == null
+          ? density
+          : density
+              + current(
+                  StepDensities.logAmpsAbove(model, target, log, channelOhms, supplyVolts),
+                  entered);
+    }
+
+    double outputAlone(double logLoadVolts) {
+      return Double.isNaN(logLoadVolts)
+          ? 0
+          : volts.logDensity(logLoadVolts - (bridged ? LOG_TWO : 0));
+    }
+
+    double ampsAlone(Double entered) {
+      if (entered == null) {
+        return 0;
+      }
+      if (amps == null) {
+        amps = StepDensities.logAmpsAbove(model, target, volts, channelOhms, supplyVolts);
+      }
+      return current(amps, entered);
+    }
+
+    private double current(Mixture above, double entered) {
+      double value = Math.max(entered, 1e-6);
+      return above.logDensity(model.idle().logAbove(value))
+          + Math.log(model.idle().steepness(value));
+    }
+  }
+
+  /** Tells whether more comes out than goes in, and by how much: watts out over watts in. */
+  double outputOverInput(Map<ReadingId, Double> entries) {
+    double volts = WalkReadings.volts(entries, loadOhms);
+    Double amps = entries.get(ReadingId.SUPPLY_AMPS);
+    if (amps == null || !(volts > 0) || !(amps > 0)) {
+      return Double.NaN;
+    }
+    return target.mode().loads() * volts * volts / loadOhms / (supplyVolts * amps);
+  }
+}

@@ -1,0 +1,134 @@
+package loadwalk.forecast;
+
+import java.util.List;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Mode;
+import loadwalk.bench.Rating;
+
+/**
+ * What ratings and fuses tell of the output before the first reading.
+ *
+ * <p>Ratings of car amplifiers are off by 3 dB either way, so a rating is taken as a flat density
+ * of ±3 dB with soft shoulders and a thin wide tail, the same error for all ratings of one
+ * amplifier. Without ratings the fuses tell the order of size: they are chosen near the current at
+ * full power (common practice, no source). Without either, any car amplifier from 5 W to 1 kW a
+ * channel will do.
+ */
+final class RatingPrior {
+  /** Half of the flat part, as ln of volts: 3 dB. */
+  private static final double FLAT = 3 * Math.log(10) / 20;
+
+  private static final int STRATA = 10;
+  private static final double SHOULDER = 0.035;
+  private static final double TAIL_WEIGHT = 0.01;
+  private static final double TAIL = 0.5;
+  private static final double LEAST_WATTS = 0.5;
+  private static final double MOST_WATTS = 5000;
+  private static final double RATING_SCATTER = 0.08;
+
+  private static final double TYPICAL_LOG_SOURCE_OHMS = Math.log(0.12);
+  private static final double LOG_SOURCE_SPREAD = 1.0;
+
+  private final double[] channelOhms;
+  private final double[] logVolts;
+  private final double fuseLogWatts;
+  private final boolean absurd;
+
+  RatingPrior(Amplifier amplifier, double supplyVolts) {
+    List<Rating> credible =
+        amplifier.ratings().stream()
+            .filter(r -> r.watts() >= LEAST_WATTS && r.watts() <= MOST_WATTS)
+            .toList();
+    double fuses = amplifier.fuseAmps().orElse(Double.NaN);
+    fuseLogWatts = Math.log(fuses * supplyVolts * 0.5);
+    List<Rating> kept = credible.stream().filter(r -> !contradicts(r, fuseLogWatts)).toList();
+    absurd = kept.size() < amplifier.ratings().size();
+    channelOhms = kept.stream().mapToDouble(r -> r.mode().channelOhms(r.ohms())).toArray();
+    logVolts = kept.stream().mapToDouble(RatingPrior::logChannelVolts).toArray();
+  }
+
+  /** Tells whether any rating bears on the forecast. */
+  boolean rated() {
+    return logVolts.length > 0;
+  }
+
+  /** Tells whether a rating was left out because it cannot be. */
+  boolean absurd() {
+    return absurd;
+  }
+
+  /** Tells whether the fuses tell the order of size. */
+  boolean fused() {
+    return !Double.isNaN(fuseLogWatts);
+  }
+
+  /** Returns the least load a rating names, as a channel sees it, ohms; NaN where none does. */
+  double leastChannelOhms() {
+    double least = Double.NaN;
+    for (double ohms : channelOhms) {
+      least = Double.isNaN(least) ? ohms : Math.min(least, ohms);
+    }
+    return least;
+  }
+
+  /** Returns the log prior density of ln of the source resistance, up to a constant. */
+  double logDensityOfSource(double logSourceOhms) {
+    double z = (logSourceOhms - TYPICAL_LOG_SOURCE_OHMS) / LOG_SOURCE_SPREAD;
+    double log = -0.5 * z * z;
+    if (logVolts.length > 1) {
+      double source = Math.exp(logSourceOhms);
+      double level = level(source);
+      for (int i = 0; i < logVolts.length; i++) {
+        double off = (logVolts[i] + Math.log1p(source / channelOhms[i]) - level) / RATING_SCATTER;
+        log -= 0.5 * off * off;
+      }
+    }
+    return log;
+  }
+
+  /** Returns ln of the middle of the channel volts expected into a load. */
+  double logVolts(double ohms, double sourceOhms) {
+    if (rated()) {
+      return level(sourceOhms) - Math.log1p(sourceOhms / ohms);
+    }
+    double logWatts = fused() ? fuseLogWatts : Math.log(140);
+    double reference = 2;
+    return 0.5 * (logWatts - Math.log(2) + Math.log(reference))
+        + Math.log1p(sourceOhms / reference)
+        - Math.log1p(sourceOhms / ohms);
+  }
+
+  /** Adds the density of ln volts around a middle to a builder. */
+  void spread(Mixture.Builder builder, double weight, double middle, double extra) {
+    if (!rated()) {
+      double width = fused() ? 0.4 : 0.7;
+      builder.add(weight, middle, Math.hypot(width, extra));
+      return;
+    }
+    double step = 2 * FLAT / STRATA;
+    double deviation = Math.sqrt(SHOULDER * SHOULDER + extra * extra);
+    for (int i = 0; i < STRATA; i++) {
+      double offset = -FLAT + (i + 0.5) * step;
+      builder.add(weight * (1 - TAIL_WEIGHT) / STRATA, middle + offset, deviation);
+    }
+    builder.add(weight * TAIL_WEIGHT, middle, TAIL);
+  }
+
+  private double level(double sourceOhms) {
+    double sum = 0;
+    for (int i = 0; i < logVolts.length; i++) {
+      sum += logVolts[i] + Math.log1p(sourceOhms / channelOhms[i]);
+    }
+    return sum / logVolts.length;
+  }
+
+  private static boolean contradicts(Rating rating, double fuseLogWatts) {
+    double total = rating.mode() == Mode.STEREO ? 2 * rating.watts() : rating.watts();
+    return Math.abs(Math.log(total) - fuseLogWatts) > Math.log(12);
+  }
+
+  private static double logChannelVolts(Rating rating) {
+    double volts = Math.sqrt(rating.watts() * rating.ohms());
+    return Math.log(rating.mode() == Mode.BRIDGED ? volts / 2 : volts);
+  }
+}

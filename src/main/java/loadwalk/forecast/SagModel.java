@@ -1,0 +1,80 @@
+package loadwalk.forecast;
+
+import java.util.List;
+import loadwalk.bench.ReadingId;
+
+/**
+ * Predicts the supply volts at the amplifier's terminals from the current.
+ *
+ * <p>Vs = V0 − R I with normal priors on V0 and R, a Bayesian line in closed form; the scatter
+ * grows with what the readings show about it.
+ */
+final class SagModel {
+  private static final double SET_SPREAD = 0.12;
+  private static final double SAG_OHMS = 0.006;
+  private static final double SAG_SPREAD = 0.007;
+  private static final double SCATTER = 0.004;
+  private static final double PRIOR_FREEDOM = 6;
+
+  private final double[] estimate = new double[2];
+  private final double[] covariance = new double[3];
+  private final double scatter;
+  private final double setVolts;
+
+  SagModel(Evidence evidence) {
+    setVolts = evidence.conditions().supplyVolts();
+    double base = SCATTER * setVolts;
+    double precision = 1 / (base * base);
+    double a = 1 / (SET_SPREAD * SET_SPREAD);
+    double b = 0;
+    double c = 1 / (SAG_SPREAD * SAG_SPREAD);
+    double u = setVolts / (SET_SPREAD * SET_SPREAD);
+    double w = SAG_OHMS / (SAG_SPREAD * SAG_SPREAD);
+    List<Observation> observations = evidence.observations();
+    for (Observation observation : observations) {
+      double volts = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
+      double amps = observation.reading(ReadingId.SUPPLY_AMPS).orElse(Double.NaN);
+      if (volts > 0 && amps >= 0) {
+        a += precision;
+        b -= precision * amps;
+        c += precision * amps * amps;
+        u += precision * volts;
+        w -= precision * amps * volts;
+      }
+    }
+    double determinant = a * c - b * b;
+    estimate[0] = (c * u - b * w) / determinant;
+    estimate[1] = Math.max(0, (a * w - b * u) / determinant);
+    covariance[0] = c / determinant;
+    covariance[1] = -b / determinant;
+    covariance[2] = a / determinant;
+    scatter = scatter(observations, base);
+  }
+
+  /** Returns the middle of the supply volts at a current, amperes. */
+  double volts(double amps) {
+    return Math.max(0.5 * setVolts, estimate[0] - estimate[1] * amps);
+  }
+
+  /** Returns the standard deviation of a supply volts reading at a current that is itself told. */
+  double deviation(double amps, double ampsDeviation) {
+    double variance = covariance[0] - 2 * amps * covariance[1] + amps * amps * covariance[2];
+    double through = estimate[1] * ampsDeviation;
+    return Math.sqrt(Math.max(0, variance) + scatter * scatter + through * through);
+  }
+
+  private double scatter(List<Observation> observations, double base) {
+    double squares = PRIOR_FREEDOM * base * base;
+    double freedom = PRIOR_FREEDOM;
+    for (Observation observation : observations) {
+      double volts = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
+      double amps = observation.reading(ReadingId.SUPPLY_AMPS).orElse(Double.NaN);
+      if (volts > 0 && amps >= 0) {
+        double off = volts - (estimate[0] - estimate[1] * amps);
+        squares += off * off;
+        freedom++;
+      }
+    }
+    return Math.sqrt(squares / freedom);
+  }
+}

@@ -1,0 +1,109 @@
+package loadwalk.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+
+/**
+ * A value that may have been meant where another was entered.
+ *
+ * @param slip the slip that turns the one into the other
+ * @param meant the value meant, in the unit entered; NaN where the slip says nothing of it
+ * @param logWeight ln of the probability that the slip is made and gives just the entry; for a slip
+ *     that gives the entry from any value, ln of the density of ln of the entry
+ */
+record SlipCandidate(Slip slip, double meant, double logWeight) {
+  private static final double LOG_FAR_DECIMAL = Math.log(0.05);
+
+  /** Returns what may have been meant by output volts or watts. */
+  static List<SlipCandidate> output(
+      Target target, ReadingId id, double entered, Double before, int decimals) {
+    boolean watts = id == ReadingId.OUTPUT_WATTS;
+    boolean bridged = target.mode() == Mode.BRIDGED;
+    double power = watts ? 2 : 1;
+    List<SlipCandidate> found = new ArrayList<>();
+    decimals(found, Slip.DECIMAL_POINT, entered);
+    if (watts) {
+      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.3 : 1);
+      add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, 1);
+      add(found, Slip.PEAK_FOR_RMS, entered / 2, 0.8);
+      add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 4, bridged ? 1 : 0);
+    } else {
+      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, 1);
+      add(found, Slip.PEAK_FOR_RMS, entered / Math.sqrt(2), 1);
+      add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 2, bridged ? 1 : 0);
+      add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, bridged ? 0.3 : 1);
+    }
+    add(found, Slip.PEAK_TO_PEAK_FOR_RMS, entered / Math.pow(2 * Math.sqrt(2), power), 1);
+    swapped(found, entered, decimals);
+    copied(found, entered, before, decimals);
+    found.add(unnamed());
+    return found;
+  }
+
+  /** Returns what may have been meant by supply amps. */
+  static List<SlipCandidate> supplyAmps(double entered, Double before, int decimals) {
+    List<SlipCandidate> found = new ArrayList<>();
+    decimals(found, Slip.SUPPLY_AMPS_TEN_TIMES, entered);
+    swapped(found, entered, decimals);
+    copied(found, entered, before, decimals);
+    found.add(unnamed());
+    return found;
+  }
+
+  /** Returns what may have been meant by a reading that only slips of the pen befall. */
+  static List<SlipCandidate> plain(double entered, int decimals) {
+    List<SlipCandidate> found = new ArrayList<>();
+    decimals(found, Slip.DECIMAL_POINT, entered);
+    swapped(found, entered, decimals);
+    found.add(unnamed());
+    return found;
+  }
+
+  private static void decimals(List<SlipCandidate> found, Slip slip, double entered) {
+    double log = SlipPriors.log(slip) - Math.log(2);
+    found.add(new SlipCandidate(slip, entered / 10, log));
+    found.add(new SlipCandidate(slip, entered * 10, log));
+    found.add(new SlipCandidate(slip, entered / 100, log + LOG_FAR_DECIMAL));
+    found.add(new SlipCandidate(slip, entered * 100, log + LOG_FAR_DECIMAL));
+    found.add(new SlipCandidate(slip, entered * 1000, log + LOG_FAR_DECIMAL));
+  }
+
+  private static void add(List<SlipCandidate> found, Slip slip, double meant, double share) {
+    if (share > 0) {
+      found.add(new SlipCandidate(slip, meant, SlipPriors.log(slip) + Math.log(share)));
+    }
+  }
+
+  private static void swapped(List<SlipCandidate> found, double entered, int decimals) {
+    List<Double> numbers = TypedDigits.swapped(entered, decimals);
+    for (double number : numbers) {
+      found.add(
+          new SlipCandidate(
+              Slip.DIGITS_SWAPPED,
+              number,
+              SlipPriors.log(Slip.DIGITS_SWAPPED) - Math.log(numbers.size())));
+    }
+  }
+
+  private static void copied(
+      List<SlipCandidate> found, double entered, Double before, int decimals) {
+    if (before != null && before > 0) {
+      double resolution = Math.pow(10, -decimals);
+      if (Math.abs(entered - before) < 0.5 * resolution) {
+        double density = entered / resolution;
+        found.add(
+            new SlipCandidate(
+                Slip.COPIED_FROM_BEFORE,
+                Double.NaN,
+                SlipPriors.log(Slip.COPIED_FROM_BEFORE) + Math.log(density)));
+      }
+    }
+  }
+
+  private static SlipCandidate unnamed() {
+    return new SlipCandidate(
+        Slip.UNNAMED, Double.NaN, SlipPriors.log(Slip.UNNAMED) + SlipPriors.UNNAMED_LOG_DENSITY);
+  }
+}

@@ -1,0 +1,54 @@
+package loadwalk.forecast;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
+import loadwalk.bench.ReadingId;
+
+/**
+ * Forecasts and judges by a Gaussian posterior mixed over a few discrete and one gridded parameter.
+ *
+ * <p>The method is argued at {@link OutputModel}, {@link EfficiencyModel} and {@link Hypotheses}.
+ * The same evidence always gives the same answer.
+ */
+public final class StandardForecaster implements Forecaster {
+  /** The probability that a reading falls in its band. */
+  public static final double LEVEL = 0.95;
+
+  private final AtomicReference<WalkModel> latest = new AtomicReference<>();
+
+  /** Makes a forecaster. */
+  public StandardForecaster() {}
+
+  @Override
+  public Forecast forecast(Evidence evidence, Target target) {
+    WalkModel model = model(evidence);
+    StepBands bands = StepBands.of(model, target);
+    List<Caution> cautions = StepCautions.of(evidence, target, bands.bands());
+    Verdict verdict =
+        cautions.stream().map(Caution::gravity).reduce(Verdict.CLEAR, Verdict::graver);
+    return new Forecast(
+        target.stepId(),
+        LEVEL,
+        bands.bands(),
+        bands.demand(),
+        cautions,
+        verdict,
+        Basis.sentence(model, target));
+  }
+
+  @Override
+  public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+    return new StepJudge(model(evidence), target, entries).judge();
+  }
+
+  private WalkModel model(Evidence evidence) {
+    WalkModel kept = latest.get();
+    if (kept != null && kept.evidence().equals(evidence)) {
+      return kept;
+    }
+    WalkModel fresh = new WalkModel(evidence);
+    latest.set(fresh);
+    return fresh;
+  }
+}

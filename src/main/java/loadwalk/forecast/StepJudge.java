@@ -1,0 +1,224 @@
+package loadwalk.forecast;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+
+/** Judges the entries of one step and words the doubts. */
+final class StepJudge {
+  /** ln of the odds of a slip against none that a doubt needs. */
+  private static final double NEEDED_LOG_ODDS = 0.7;
+
+  /** Watts out over watts in from which no meter can be the reason. */
+  private static final double IMPOSSIBLE = 1.04;
+
+  private static final double OTHER_CHANNEL_SPREAD = 0.03;
+
+  private final WalkModel model;
+  private final Target target;
+  private final Map<ReadingId, Double> entries;
+  private final StepBands bands;
+  private final Map<ReadingId, Doubt> doubts = new EnumMap<>(ReadingId.class);
+
+  StepJudge(WalkModel model, Target target, Map<ReadingId, Double> entries) {
+    this.model = model;
+    this.target = target;
+    this.entries = new EnumMap<>(ReadingId.class);
+    entries.forEach(
+        (id, value) -> {
+          if (value != null && Double.isFinite(value)) {
+            this.entries.put(id, value);
+          }
+        });
+    bands = StepBands.of(model, target);
+  }
+
+  List<Doubt> judge() {
+    for (ReadingId id :
+        List.of(
+            ReadingId.SUPPLY_VOLTS,
+            ReadingId.SINK_CELSIUS,
+            ReadingId.OPEN_VOLTS,
+            ReadingId.FREQUENCY_HERTZ)) {
+      judgeAlone(id);
+    }
+    judgeLoad();
+    if (target.kind() == Target.Kind.IDLE) {
+      judgeIdle();
+    } else if (target.kind() != Target.Kind.OPEN_LOAD && target.ohms() > 0) {
+      judgeLoaded();
+    }
+    return new ArrayList<>(doubts.values());
+  }
+
+  private void judgeAlone(ReadingId id) {
+    Double entered = entries.get(id);
+    Band band = id == ReadingId.FREQUENCY_HERTZ ? tone() : bands.bands().get(id);
+    if (entered == null || band == null) {
+      return;
+    }
+    double width = Math.max(1e-4, (band.high() - band.low()) / 4 / Math.abs(band.middle()));
+    double center = Math.log(Math.max(1e-6, band.middle()));
+    Mixture density = heavy(center, width);
+    double log = Math.log(Math.max(1e-6, entered));
+    Hypotheses hypotheses = new Hypotheses();
+    hypotheses.honest(density.logDensity(log));
+    for (SlipCandidate candidate :
+        SlipCandidate.plain(entered, EnteredDecimals.of(model.evidence(), id, entered))) {
+      double fit =
+          Double.isNaN(candidate.meant()) ? 0 : density.logDensity(Math.log(candidate.meant()));
+      hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
+    }
+    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+  }
+
+  private Band tone() {
+    double hertz = model.evidence().conditions().toneHertz();
+    return hertz > 0 ? new Band(0.95 * hertz, hertz, 1.05 * hertz) : null;
+  }
+
+  private void judgeLoad() {
+    Double entered = entries.get(ReadingId.LOAD_OHMS);
+    if (entered == null || !(target.ohms() > 0)) {
+      return;
+    }
+    Band band = WalkReadings.loadBand(model.evidence().bench(), target.ohms());
+    if (!band.holds(entered)) {
+      doubts.put(ReadingId.LOAD_OHMS, DoubtWords.load(entered, band, LoadSlip.of(entered, band)));
+    }
+  }
+
+  private void judgeIdle() {
+    Double amps = entries.get(ReadingId.SUPPLY_AMPS);
+    if (amps == null) {
+      return;
+    }
+    Mixture density =
+        model.idle().measured()
+            ? heavy(Math.log(Math.max(0.01, model.idle().amps())), 0.08)
+            : IdleModel.prior(model.evidence().amplifier().fuseAmps());
+    Hypotheses hypotheses = new Hypotheses();
+    hypotheses.honest(density.logDensity(Math.log(Math.max(1e-3, amps))));
+    for (SlipCandidate candidate :
+        SlipCandidate.supplyAmps(
+            amps, null, EnteredDecimals.of(model.evidence(), ReadingId.SUPPLY_AMPS, amps))) {
+      double fit =
+          Double.isNaN(candidate.meant())
+              ? 0
+              : density.logDensity(Math.log(Math.max(1e-3, candidate.meant())));
+      hypotheses.add(
+          Set.of(ReadingId.SUPPLY_AMPS),
+          candidate.slip(),
+          candidate.meant(),
+          candidate.logWeight() + fit);
+    }
+    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+  }
+
+  private void judgeLoaded() {
+    Double amps = entries.get(ReadingId.SUPPLY_AMPS);
+    ReadingId outputId =
+        entries.containsKey(ReadingId.OUTPUT_VOLTS) || !entries.containsKey(ReadingId.OUTPUT_WATTS)
+            ? ReadingId.OUTPUT_VOLTS
+            : ReadingId.OUTPUT_WATTS;
+    Double output = entries.get(outputId);
+    if (output == null && amps == null) {
+      return;
+    }
+    double ohms = WalkReadings.loadOhms(model.evidence().bench(), target, entries);
+    LoadedJudge judge = new LoadedJudge(model, target, ohms, supplyVolts());
+    Hypotheses.Finding finding =
+        judge.weigh(outputId, output, amps, before(outputId)).find(NEEDED_LOG_ODDS);
+    double ratio = judge.outputOverInput(entries);
+    if (ratio > IMPOSSIBLE && (finding.faulty().isEmpty() || finding.slip() == Slip.UNNAMED)) {
+      Set<ReadingId> faulty = finding.faulty().isEmpty() ? Set.of(outputId) : finding.faulty();
+      finding =
+          new Hypotheses.Finding(faulty, Slip.OUTPUT_ABOVE_INPUT, Double.NaN, finding.logOdds());
+    }
+    note(finding, amps == null ? DoubtWords.Witness.FORECAST : DoubtWords.Witness.SUPPLY_AMPS);
+    judgeAgainst(ReadingId.OTHER_OUTPUT_VOLTS, otherMiddle(ohms), ohms);
+    if (outputId == ReadingId.OUTPUT_VOLTS && output != null) {
+      judgeAgainst(ReadingId.OUTPUT_WATTS, output * output / ohms, ohms);
+    }
+  }
+
+  private double otherMiddle(double ohms) {
+    double volts = WalkReadings.volts(entries, ohms);
+    boolean doubted =
+        doubts.containsKey(ReadingId.OUTPUT_VOLTS) || doubts.containsKey(ReadingId.OUTPUT_WATTS);
+    Band band = bands.bands().get(ReadingId.OUTPUT_VOLTS);
+    return volts > 0 && !doubted ? volts : band == null ? Double.NaN : band.middle();
+  }
+
+  /** Judges an output entry against the value that another entry of the step gives for it. */
+  private void judgeAgainst(ReadingId id, double middle, double ohms) {
+    Double entered = entries.get(id);
+    if (entered == null || !(middle > 0)) {
+      return;
+    }
+    Mixture density = heavy(Math.log(middle), OTHER_CHANNEL_SPREAD);
+    Hypotheses hypotheses = new Hypotheses();
+    hypotheses.honest(density.logDensity(Math.log(Math.max(1e-6, entered))));
+    for (SlipCandidate candidate :
+        SlipCandidate.output(
+            target, id, entered, null, EnteredDecimals.of(model.evidence(), id, entered))) {
+      double fit =
+          Double.isNaN(candidate.meant())
+              ? 0
+              : density.logDensity(Math.log(Math.max(1e-6, candidate.meant())));
+      hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
+    }
+    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.OTHER_ENTRY);
+  }
+
+  private double supplyVolts() {
+    Double entered = entries.get(ReadingId.SUPPLY_VOLTS);
+    boolean credible =
+        entered != null && entered > 0 && !doubts.containsKey(ReadingId.SUPPLY_VOLTS);
+    if (credible) {
+      return entered;
+    }
+    double ohms = target.mode().channelOhms(target.ohms());
+    return model.supplyVolts(ohms, target.mode() == Mode.BRIDGED);
+  }
+
+  private LoadedJudge.Before before(ReadingId outputId) {
+    List<Observation> observations = model.evidence().observations();
+    Double output = null;
+    Double amps = null;
+    if (!observations.isEmpty()) {
+      Observation last = observations.get(observations.size() - 1);
+      if (!last.target().stepId().equals(target.stepId())) {
+        output = boxed(last.reading(outputId));
+        amps = boxed(last.reading(ReadingId.SUPPLY_AMPS));
+      }
+    }
+    Double entered = entries.get(outputId);
+    Double current = entries.get(ReadingId.SUPPLY_AMPS);
+    return new LoadedJudge.Before(
+        output,
+        amps,
+        EnteredDecimals.of(model.evidence(), outputId, entered == null ? 0 : entered),
+        EnteredDecimals.of(model.evidence(), ReadingId.SUPPLY_AMPS, current == null ? 0 : current));
+  }
+
+  private static Double boxed(OptionalDouble value) {
+    return value.isPresent() ? (Double) value.getAsDouble() : null;
+  }
+
+  private static Mixture heavy(double center, double width) {
+    return new Mixture.Builder().add(0.95, center, width).add(0.05, center, 3 * width).build();
+  }
+
+  private void note(Hypotheses.Finding finding, DoubtWords.Witness witness) {
+    for (ReadingId id : finding.faulty()) {
+      doubts.put(
+          id, DoubtWords.of(id, entries.get(id), bands.bands().get(id), finding, witness, target));
+    }
+  }
+}
