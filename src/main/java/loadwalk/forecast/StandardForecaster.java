@@ -17,23 +17,30 @@ public final class StandardForecaster implements Forecaster {
 
   private final AtomicReference<WalkModel> latest = new AtomicReference<>();
 
-  /** Makes a forecaster. */
-  public StandardForecaster() {}
+  private final StepCautions cautions;
+
+  /** Makes a forecaster with the stock tables and no wiring of the loads known. */
+  public StandardForecaster() {
+    this(StepCautions.stock());
+  }
+
+  /** Makes a forecaster with the operator's own tables or wiring in its cautions. */
+  public StandardForecaster(StepCautions cautions) {
+    this.cautions = cautions;
+  }
 
   @Override
   public Forecast forecast(Evidence evidence, Target target) {
     WalkModel model = model(evidence);
     StepBands bands = StepBands.of(model, target);
-    List<Caution> cautions = StepCautions.of(evidence, target, bands.bands());
-    Verdict verdict =
-        cautions.stream().map(Caution::gravity).reduce(Verdict.CLEAR, Verdict::graver);
+    StepCautions.Outcome outcome = cautions.of(evidence, target, bands.bands(), bands.demand());
     return new Forecast(
         target.stepId(),
         LEVEL,
         bands.bands(),
         bands.demand(),
-        cautions,
-        verdict,
+        outcome.cautions(),
+        outcome.verdict(),
         Basis.sentence(model, target));
   }
 
