@@ -1,0 +1,208 @@
+package loadwalk.experiment;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Observation;
+import loadwalk.forecast.Slip;
+import loadwalk.forecast.Target;
+import loadwalk.forecast.Verdict;
+
+/**
+ * Takes a forecaster through full-walk's loads on a whole population and counts.
+ *
+ * <p>A step at which the supply gives way or a fuse opens is briefed and its brief counted, but it
+ * yields no readings.
+ *
+ * <p>Every walk is taken once honestly; a doubted entry is kept, but feeds no later forecast. Then
+ * each slip is made once at a step drawn by seed, on what was honestly known before that step.
+ *
+ * @param population who is drawn
+ * @param seed the seed of the draw
+ * @param count how many are drawn
+ */
+record ForecastExperiment(Population population, long seed, int count) {
+  private static final Evidence.Conditions CONDITIONS = new Evidence.Conditions(40, 1, 13.8);
+
+  /** Runs a forecaster over the population. */
+  Results run(String name, Forecaster forecaster, boolean withAmps) {
+    Results results = new Results(name, population.name(), withAmps);
+    for (int number = 0; number < count; number++) {
+      Specimen specimen = population.specimen(seed, number);
+      new Walk(forecaster, new Entries(specimen, withAmps), results).take();
+    }
+    return results;
+  }
+
+  /** One amplifier's walk and its slips. */
+  private static final class Walk {
+    private final Forecaster forecaster;
+    private final Entries entries;
+    private final Results results;
+    private final List<Evidence> before = new ArrayList<>();
+    private final List<Map<ReadingId, Double>> honest = new ArrayList<>();
+
+    Walk(Forecaster forecaster, Entries entries, Results results) {
+      this.forecaster = forecaster;
+      this.entries = entries;
+      this.results = results;
+    }
+
+    void take() {
+      List<Observation> known = new ArrayList<>();
+      for (int step = 0; step < Ladder.STEPS.size(); step++) {
+        Specimen specimen = entries.specimen();
+        Evidence evidence = new Evidence(specimen.amplifier(), specimen.bench(), CONDITIONS, known);
+        before.add(evidence);
+        Map<ReadingId, Double> typed = entries.canRun(step) ? entries.honest(step) : Map.of();
+        honest.add(typed);
+        known = new ArrayList<>(known);
+        known.addAll(honestStep(evidence, step, typed));
+      }
+      for (Slip slip : Slip.values()) {
+        if (slip != Slip.UNNAMED) {
+          slipOnce(slip);
+        }
+      }
+    }
+
+    /** Counts one honest step and returns what later forecasts may rest on. */
+    private List<Observation> honestStep(
+        Evidence evidence, int step, Map<ReadingId, Double> typed) {
+      Target target = Ladder.STEPS.get(step);
+      Forecast forecast = forecaster.forecast(evidence, target);
+      countBands(forecast, target, typed);
+      countVerdict(forecast, step);
+      if (step >= Ladder.FIRST_LOADED) {
+        results.run.add(!typed.isEmpty());
+      }
+      Set<ReadingId> out = new HashSet<>();
+      Entries.asTyped(typed)
+          .forEach(
+              (id, soFar) -> {
+                List<Doubt> doubts = forecaster.judge(evidence, target, soFar);
+                results.honestDoubted.add(!doubts.isEmpty());
+                results
+                    .honestByStep
+                    .computeIfAbsent(step + " " + target.stepId(), s -> new Tally())
+                    .add(!doubts.isEmpty());
+                doubts.forEach(doubt -> out.addAll(implicated(doubt, soFar)));
+              });
+      Map<ReadingId, Double> kept = new HashMap<>(typed);
+      kept.keySet().removeAll(out);
+      return kept.isEmpty() ? List.of() : List.of(new Observation(target, kept));
+    }
+
+    /** A wrong load makes every reading of the step false. */
+    private static Set<ReadingId> implicated(Doubt doubt, Map<ReadingId, Double> typed) {
+      boolean load = doubt.slip() == Slip.LOAD_DOUBLE || doubt.slip() == Slip.LOAD_HALF;
+      return load ? typed.keySet() : Set.of(doubt.reading());
+    }
+
+    private void countBands(Forecast forecast, Target target, Map<ReadingId, Double> typed) {
+      typed.forEach(
+          (id, value) -> {
+            if (forecast.band(id).isEmpty()) {
+              results.unforetold.merge(id, 1, Integer::sum);
+              return;
+            }
+            Band band = forecast.band(id).get();
+            results.inside.computeIfAbsent(id, i -> new Tally()).add(band.holds(value));
+            results
+                .insideByStep
+                .computeIfAbsent(id.key() + " " + target.stepId(), s -> new Tally())
+                .add(band.holds(value));
+          });
+      if (target.mode() == Mode.BRIDGED && stereoEqualKnown(target)) {
+        forecast
+            .band(ReadingId.OUTPUT_VOLTS)
+            .ifPresent(b -> results.bridgedHalfWidths.add((b.high() - b.low()) / 2 / b.middle()));
+      }
+    }
+
+    private boolean stereoEqualKnown(Target bridged) {
+      for (int step = Ladder.FIRST_LOADED; step < honest.size(); step++) {
+        Target target = Ladder.STEPS.get(step);
+        boolean equal = target.mode() == Mode.STEREO && target.ohms() == bridged.ohms() / 2;
+        if (equal && !honest.get(step).isEmpty()) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private void countVerdict(Forecast forecast, int step) {
+      if (step < Ladder.FIRST_LOADED) {
+        return;
+      }
+      boolean clear = forecast.verdict() == Verdict.CLEAR;
+      results.clear.add(clear);
+      if (asksTooMuch(step)) {
+        results.clearThoughExceeding.add(clear);
+      }
+    }
+
+    /** Tells whether the current the amplifier would draw exceeds usable supply or any fuse. */
+    private boolean asksTooMuch(int step) {
+      Target target = Ladder.STEPS.get(step);
+      Specimen specimen = entries.specimen();
+      double amps =
+          specimen
+              .device()
+              .unlimited()
+              .at(target.mode(), target.ohms(), specimen.celsius(step))
+              .supplyAmps();
+      Bench bench = specimen.bench();
+      return DoubleStream.of(
+              orEndless(bench.usableAmps()),
+              orEndless(bench.fuseAmps()),
+              orEndless(specimen.amplifier().fuseAmps()))
+          .anyMatch(borne -> amps > borne);
+    }
+
+    private static double orEndless(OptionalDouble amps) {
+      return amps.orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private void slipOnce(Slip slip) {
+      List<Integer> steps =
+          SlipMaker.stepsFor(slip).stream().filter(s -> !honest.get(s).isEmpty()).toList();
+      if (steps.isEmpty()) {
+        results.leftOut.merge(slip.code() + ": no such step can be run", 1, Integer::sum);
+        return;
+      }
+      int draw = entries.specimen().random("step " + slip.code(), 0).nextInt(steps.size());
+      int step = steps.get(draw);
+      SlipMaker.Outcome outcome = new SlipMaker(entries).make(slip, step, honest.get(step - 1));
+      if (outcome instanceof SlipMaker.LeftOut left) {
+        results.leftOut.merge(slip.code() + ": " + left.reason(), 1, Integer::sum);
+      } else if (outcome instanceof SlipMaker.Made made) {
+        Target target = Ladder.STEPS.get(step);
+        List<Doubt> doubts = forecaster.judge(before.get(step), target, made.entries());
+        results.doubted.get(slip).add(!doubts.isEmpty());
+        boolean right = !doubts.isEmpty() && doubts.get(0).slip() == slip;
+        results.named.get(slip).add(right);
+        if (!right && !doubts.isEmpty()) {
+          results
+              .namedAs
+              .computeIfAbsent(slip, s -> new EnumMap<>(Slip.class))
+              .merge(doubts.get(0).slip(), 1, Integer::sum);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package loadwalk.experiment;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Slip;
+
+/** What one forecaster did on one population, with or without supply amps. */
+final class Results {
+  /** The slips that volts alone cannot show: the load changes the amps, not the volts. */
+  private static final List<Slip> HIDDEN_FROM_VOLTS = List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF);
+
+  final String forecaster;
+  final String population;
+  final boolean withAmps;
+  final Map<Slip, Tally> doubted = tallies();
+  final Map<Slip, Tally> named = tallies();
+  final Map<Slip, Map<Slip, Integer>> namedAs = new EnumMap<>(Slip.class);
+  final Map<String, Integer> leftOut = new TreeMap<>();
+  final Tally honestDoubted = new Tally();
+  final Map<String, Tally> honestByStep = new TreeMap<>();
+  final Map<ReadingId, Tally> inside = new EnumMap<>(ReadingId.class);
+  final Map<String, Tally> insideByStep = new TreeMap<>();
+  final Map<ReadingId, Integer> unforetold = new EnumMap<>(ReadingId.class);
+  final List<Double> bridgedHalfWidths = new ArrayList<>();
+  final Tally clearThoughExceeding = new Tally();
+  final Tally clear = new Tally();
+  final Tally run = new Tally();
+
+  Results(String forecaster, String population, boolean withAmps) {
+    this.forecaster = forecaster;
+    this.population = population;
+    this.withAmps = withAmps;
+  }
+
+  private static Map<Slip, Tally> tallies() {
+    Map<Slip, Tally> tallies = new EnumMap<>(Slip.class);
+    for (Slip slip : Slip.values()) {
+      if (slip != Slip.UNNAMED) {
+        tallies.put(slip, new Tally());
+      }
+    }
+    return tallies;
+  }
+
+  /** Returns all slips together; with volts only, the load slips stand by themselves. */
+  Tally total(Map<Slip, Tally> tallies) {
+    Tally sum = new Tally();
+    tallies.forEach(
+        (slip, tally) -> {
+          if (withAmps || !HIDDEN_FROM_VOLTS.contains(slip)) {
+            sum.addAll(tally);
+          }
+        });
+    return sum;
+  }
+
+  Tally allInside() {
+    Tally sum = new Tally();
+    inside.values().forEach(sum::addAll);
+    return sum;
+  }
+
+  /** Returns the median half-width in percent, NaN where there is none. */
+  double medianHalfWidthPercent() {
+    List<Double> sorted = bridgedHalfWidths.stream().sorted().toList();
+    return sorted.isEmpty() ? Double.NaN : 100 * sorted.get(sorted.size() / 2);
+  }
+}

@@ -1,0 +1,201 @@
+package loadwalk.experiment;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Slip;
+import loadwalk.forecast.Target;
+
+/**
+ * Makes a slip of an honest step the way an operator would.
+ *
+ * <p>A slip that changes nothing by more than a fifth is left out, as nobody could tell it from a
+ * real amplifier; how many and why is counted.
+ *
+ * @param entries the bench it happens on
+ */
+record SlipMaker(Entries entries) {
+  private static final double TELLING = 0.2;
+
+  /** What became of a slip. */
+  sealed interface Outcome permits Made, LeftOut {}
+
+  /**
+   * A step with one slip in it.
+   *
+   * @param entries what was typed
+   */
+  record Made(Map<ReadingId, Double> entries) implements Outcome {}
+
+  /**
+   * A slip that cannot happen here, or cannot be seen.
+   *
+   * @param reason why, a few words
+   */
+  record LeftOut(String reason) implements Outcome {}
+
+  /** Returns the indices of the steps at which a slip can happen at all. */
+  static List<Integer> stepsFor(Slip slip) {
+    return IntStream.range(Ladder.FIRST_LOADED, Ladder.STEPS.size())
+        .filter(step -> canHappen(slip, step))
+        .boxed()
+        .toList();
+  }
+
+  private static boolean canHappen(Slip slip, int step) {
+    boolean bridged = Ladder.STEPS.get(step).mode() == Mode.BRIDGED;
+    return switch (slip) {
+      case BOTH_CHANNELS_FOR_ONE -> !bridged;
+      case STEREO_READING_IN_BRIDGED -> bridged;
+      case COPIED_FROM_BEFORE -> step > Ladder.FIRST_LOADED;
+      default -> true;
+    };
+  }
+
+  /**
+   * Makes one slip at one loaded step.
+   *
+   * @param slip the slip
+   * @param step the index of the step
+   * @param before the honest entries of the step before
+   */
+  Outcome make(Slip slip, int step, Map<ReadingId, Double> before) {
+    Target target = Ladder.STEPS.get(step);
+    RandomGenerator random = entries.specimen().random(slip.code(), step);
+    Map<ReadingId, Double> honest = entries.loaded(step, target.ohms(), false);
+    return switch (slip) {
+      case DECIMAL_POINT -> volts(honest, random.nextBoolean() ? 10 : 0.1);
+      case PEAK_FOR_RMS -> volts(honest, Math.sqrt(2));
+      case PEAK_TO_PEAK_FOR_RMS -> volts(honest, 2 * Math.sqrt(2));
+      case BOTH_CHANNELS_FOR_ONE -> bothForOne(honest, step, random);
+      case ONE_CHANNEL_FOR_BOTH -> watts(honest, step, 0.5);
+      case STEREO_READING_IN_BRIDGED ->
+          new Made(with(honest, ReadingId.OUTPUT_VOLTS, entries.oneChannelVolts(step)));
+      case LOAD_DOUBLE -> wrongLoad(honest, step, 2);
+      case LOAD_HALF -> wrongLoad(honest, step, 0.5);
+      case SUPPLY_AMPS_TEN_TIMES -> amps(honest, random.nextBoolean() ? 10 : 0.1);
+      case DIGITS_SWAPPED -> digits(honest, random);
+      case COPIED_FROM_BEFORE -> copied(honest, before, random);
+      case OUTPUT_ABOVE_INPUT -> aboveInput(honest, step, random);
+      case UNNAMED -> new LeftOut("no slip of its own");
+    };
+  }
+
+  private static Outcome volts(Map<ReadingId, Double> honest, double factor) {
+    double volts = honest.get(ReadingId.OUTPUT_VOLTS);
+    return new Made(with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts * factor, 0.01)));
+  }
+
+  private Outcome amps(Map<ReadingId, Double> honest, double factor) {
+    if (!entries.withAmps()) {
+      return new LeftOut("no supply amps");
+    }
+    double amps = honest.get(ReadingId.SUPPLY_AMPS) * factor;
+    return new Made(with(honest, ReadingId.SUPPLY_AMPS, Entries.rounded(amps, 0.01)));
+  }
+
+  /** Half of the operators add the volts of both channels, half type the watts of both. */
+  private Outcome bothForOne(Map<ReadingId, Double> honest, int step, RandomGenerator random) {
+    if (random.nextBoolean()) {
+      return watts(honest, step, 2);
+    }
+    return new Made(with(honest, ReadingId.OUTPUT_VOLTS, entries.bothChannelsVolts(step)));
+  }
+
+  /** Types watts of the honest volts times a factor in place of the volts. */
+  private static Outcome watts(Map<ReadingId, Double> honest, int step, double factor) {
+    double volts = honest.get(ReadingId.OUTPUT_VOLTS);
+    double watts = factor * volts * volts / Ladder.STEPS.get(step).ohms();
+    Map<ReadingId, Double> typed = new LinkedHashMap<>();
+    typed.put(ReadingId.OUTPUT_WATTS, Entries.rounded(watts, 0.1));
+    typed.putAll(honest);
+    typed.remove(ReadingId.OUTPUT_VOLTS);
+    return new Made(typed);
+  }
+
+  /** Solves the circuit again with the wrong load, so volts and amps change together. */
+  private Outcome wrongLoad(Map<ReadingId, Double> honest, int step, double factor) {
+    double ohms = Ladder.STEPS.get(step).ohms() * factor;
+    Map<ReadingId, Double> typed = entries.loaded(step, ohms, false);
+    boolean seen = typed.keySet().stream().anyMatch(id -> tells(typed, honest, id));
+    return seen ? new Made(typed) : new LeftOut("no reading changes by a fifth");
+  }
+
+  private Outcome digits(Map<ReadingId, Double> honest, RandomGenerator random) {
+    boolean amps = entries.withAmps() && random.nextInt(3) == 0;
+    ReadingId id = amps ? ReadingId.SUPPLY_AMPS : ReadingId.OUTPUT_VOLTS;
+    double value = honest.get(id);
+    List<Double> candidates = new ArrayList<>();
+    String shown = BigDecimal.valueOf(value).toPlainString();
+    for (int i = 0; i + 1 < shown.length(); i++) {
+      double swapped = swapped(shown, i, shown.charAt(i + 1) == '.' ? i + 2 : i + 1);
+      if (Math.abs(swapped / value - 1) > TELLING && swapped > 0) {
+        candidates.add(swapped);
+      }
+    }
+    return candidates.isEmpty()
+        ? new LeftOut("no swap changes it by a fifth")
+        : new Made(with(honest, id, candidates.get(random.nextInt(candidates.size()))));
+  }
+
+  private static double swapped(String shown, int first, int second) {
+    if (second >= shown.length() || shown.charAt(first) == '.') {
+      return 0;
+    }
+    char[] letters = shown.toCharArray();
+    char kept = letters[first];
+    letters[first] = letters[second];
+    letters[second] = kept;
+    return Double.parseDouble(new String(letters));
+  }
+
+  /** Half of the operators copy the volts, half the whole line. */
+  private static Outcome copied(
+      Map<ReadingId, Double> honest, Map<ReadingId, Double> before, RandomGenerator random) {
+    if (!before.containsKey(ReadingId.OUTPUT_VOLTS)) {
+      return new LeftOut("watts in the step before");
+    }
+    Map<ReadingId, Double> typed =
+        random.nextBoolean()
+            ? new LinkedHashMap<>(before)
+            : with(honest, ReadingId.OUTPUT_VOLTS, before.get(ReadingId.OUTPUT_VOLTS));
+    boolean seen = typed.keySet().stream().anyMatch(id -> tells(typed, honest, id));
+    return seen ? new Made(typed) : new LeftOut("no reading changes by a fifth");
+  }
+
+  /** Types volts whose watts exceed the input by 10 to 100 %, away from the factors of others. */
+  private Outcome aboveInput(Map<ReadingId, Double> honest, int step, RandomGenerator random) {
+    if (!entries.withAmps()) {
+      return new LeftOut("no supply amps");
+    }
+    Target target = Ladder.STEPS.get(step);
+    double input = honest.get(ReadingId.SUPPLY_VOLTS) * honest.get(ReadingId.SUPPLY_AMPS);
+    double wanted = input * (1.1 + 0.9 * random.nextDouble()) / target.mode().loads();
+    double volts = Math.sqrt(wanted * target.ohms());
+    double factor = volts / honest.get(ReadingId.OUTPUT_VOLTS);
+    for (double taken : new double[] {Math.sqrt(2), 2, 2 * Math.sqrt(2), 10}) {
+      if (Math.abs(factor / taken - 1) < 0.08) {
+        return new LeftOut("looks like another slip");
+      }
+    }
+    return new Made(with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts, 0.01)));
+  }
+
+  private static boolean tells(
+      Map<ReadingId, Double> typed, Map<ReadingId, Double> honest, ReadingId id) {
+    return Math.abs(typed.get(id) / honest.get(id) - 1) > TELLING;
+  }
+
+  private static Map<ReadingId, Double> with(
+      Map<ReadingId, Double> honest, ReadingId id, double value) {
+    Map<ReadingId, Double> typed = new LinkedHashMap<>(honest);
+    typed.put(id, value);
+    return typed;
+  }
+}
