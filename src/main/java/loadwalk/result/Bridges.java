@@ -35,7 +35,7 @@ final class Bridges {
           .filter(s -> s.mode() == Mode.STEREO && s.criterion() == bridged.criterion())
           .filter(s -> s.criterion() != Criterion.BELOW_LIMIT)
           .filter(s -> StepResult.sameOhms(s.ohms(), bridged.ohms() / 2))
-          .filter(s -> s.outputVolts().orElseThrow().value() > 0)
+          .filter(s -> s.outputVolts().orElseThrow().value() > ReadingUncertainty.LEAST)
           .findFirst()
           .ifPresent(stereo -> comparisons.add(compare(bridged, stereo, series)));
     }

@@ -34,7 +34,7 @@ final class LoadChoice {
   static Quantity of(
       TakenStep step, Bench bench, ReadingUncertainty readings, List<Remark> remarks) {
     Optional<Taken> read = step.reading(ReadingId.LOAD_OHMS);
-    if (read.isPresent() && read.get().value() > 0) {
+    if (read.isPresent() && read.get().value() > ReadingUncertainty.LEAST) {
       return readings.of(read.get());
     }
     if (read.isPresent()) {
@@ -43,7 +43,7 @@ final class LoadChoice {
               "load-reading-unusable",
               "the measured load of "
                   + Printer.UTF8.exact(read.get().value(), Unit.OHM)
-                  + " is not above 0 and is left out"));
+                  + " cannot be a load and is left out"));
     }
     Optional<Quantity> stock = ofStock(step.ohms(), step.mode().loads(), bench.loads(), remarks);
     return stock.orElseGet(() -> assumed(step.ohms(), remarks));

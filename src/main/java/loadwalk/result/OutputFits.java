@@ -25,7 +25,7 @@ final class OutputFits {
     List<Point> points = new ArrayList<>();
     for (StepResult step : steps) {
       Point point = Point.of(step);
-      if (point.volts().value() > 0) {
+      if (point.volts().value() > ReadingUncertainty.LEAST) {
         points.add(point);
       }
     }

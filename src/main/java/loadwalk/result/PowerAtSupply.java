@@ -39,7 +39,7 @@ public record PowerAtSupply(Quantity watts, double supplyVolts, String assumptio
    */
   public static PowerAtSupply of(
       Quantity measured, Quantity measuredAt, double supplyVolts, Optional<Boolean> regulated) {
-    if (!(measuredAt.value() > 0)) {
+    if (!(measuredAt.value() > ReadingUncertainty.LEAST)) {
       throw new IllegalArgumentException(
           "supply volts of the measurement must be above 0, got " + measuredAt.value());
     }

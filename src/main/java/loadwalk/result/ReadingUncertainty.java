@@ -26,6 +26,9 @@ final class ReadingUncertainty {
   /** Half-width taken for a meter that the bench does not name, steps of the last digit typed. */
   static final double ASSUMED_DIGITS = 2;
 
+  /** The least reading, in its unit, that anything is divided by; less is nothing on a bench. */
+  static final double LEAST = 1e-6;
+
   private final Bench bench;
   private final double toneHertz;
   private final String stepId;

@@ -51,7 +51,9 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
   }
 
   private static boolean hasVolts(TakenStep step) {
-    return step.reading(ReadingId.OUTPUT_VOLTS).filter(v -> v.value() > 0).isPresent();
+    return step.reading(ReadingId.OUTPUT_VOLTS)
+        .filter(v -> v.value() > ReadingUncertainty.LEAST)
+        .isPresent();
   }
 
   private static SourceResistance compute(

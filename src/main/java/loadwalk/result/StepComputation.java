@@ -47,7 +47,10 @@ final class StepComputation {
     Optional<Quantity> used = step.kind() == TakenStep.Kind.IDLE ? noWatts() : total;
     Optional<Quantity> efficiency =
         total.flatMap(
-            out -> input.filter(in -> in.value() > 0).map(in -> out.dividedBy(in, Unit.ONE)));
+            out ->
+                input
+                    .filter(in -> in.value() > ReadingUncertainty.LEAST)
+                    .map(in -> out.dividedBy(in, Unit.ONE)));
     Optional<Quantity> heat = used.flatMap(out -> input.map(in -> in.minus(out)));
     sayImpossible(heat);
     Optional<Quantity> drop = volts.filter(v -> amps.isPresent()).flatMap(this::leadDrop);
