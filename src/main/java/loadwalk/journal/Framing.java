@@ -89,11 +89,18 @@ public final class Framing {
         .map(body -> new JournalRecord(Long.parseLong(new String(seqBytes, US_ASCII)), body));
   }
 
-  /** Tells whether the bytes begin as a journal does, as far as they go. */
+  /**
+   * Tells whether the bytes begin as a journal does, as far as they go; a zero may stand for any
+   * byte, as a sector that was never written reads as zeros.
+   */
   static boolean beginsLikeAJournal(byte[] bytes) {
     byte[] start = "{\"seq\":1,\"crc\":\"".getBytes(US_ASCII);
-    int length = Math.min(start.length, bytes.length);
-    return Arrays.equals(start, 0, length, bytes, 0, length);
+    for (int i = 0; i < Math.min(start.length, bytes.length); i++) {
+      if (bytes[i] != start[i] && bytes[i] != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static byte[] encode(long seq, String body) {

@@ -17,22 +17,23 @@ import loadwalk.journal.KeepResult.NotKept;
  * by one thread.
  */
 public final class JournalWriter implements Closeable {
+  private static final byte[] FIRST_BYTE_OF_A_LINE = {'{'};
+
   private final Storage storage;
   private long soundBytes;
   private long lastSeq;
-  private boolean suspect;
+  private boolean suspect = true;
+  private boolean cutInDoubt = true;
 
-  private JournalWriter(Storage storage, long soundBytes, long lastSeq, boolean suspect) {
+  private JournalWriter(Storage storage, long soundBytes, long lastSeq) {
     this.storage = Objects.requireNonNull(storage, "storage");
     this.soundBytes = soundBytes;
     this.lastSeq = lastSeq;
-    this.suspect = suspect;
   }
 
   /** Continues a journal that was read; a torn tail is cut before the first record is added. */
   public static JournalWriter after(Storage storage, Recovered.Writable read) {
-    boolean torn = read instanceof Recovered.TornTail;
-    return new JournalWriter(storage, read.soundBytes(), read.records().size(), torn);
+    return new JournalWriter(storage, read.soundBytes(), read.records().size());
   }
 
   /** Returns the number of the last record that counts, 0 before the first. */
@@ -84,10 +85,17 @@ public final class JournalWriter implements Closeable {
     if (!holds || !(kept instanceof Recovered.Whole) || kept.records().size() != lastSeq) {
       throw changed();
     }
-    if (bytes.length > soundBytes) {
+    if (bytes.length == soundBytes && cutInDoubt) {
+      // A cut whose force failed, here or in a program before, may be forgotten; only a new change
+      // makes the disk write it again.
+      storage.append(FIRST_BYTE_OF_A_LINE);
+    }
+    if (bytes.length > soundBytes || cutInDoubt) {
+      cutInDoubt = true;
       storage.truncate(soundBytes);
     }
     storage.force();
+    cutInDoubt = false;
     suspect = false;
   }
 

@@ -143,6 +143,9 @@ class RecoveryTest {
   void read_ofAFirstLineCutOff_isTornWithoutRecords() {
     TornTail tail = assertInstanceOf(TornTail.class, Recovery.read(Arrays.copyOf(line(1), 30)));
     assertEquals(0, tail.soundBytes());
+    byte[] withHole = line(1);
+    Arrays.fill(withHole, 0, 16, (byte) 0);
+    assertEquals(0, assertInstanceOf(TornTail.class, Recovery.read(withHole)).soundBytes());
   }
 
   @Test

@@ -1,0 +1,172 @@
+package loadwalk.journal;
+
+import static loadwalk.journal.Journals.bodies;
+import static loadwalk.journal.Journals.bodiesOf;
+import static loadwalk.journal.Journals.of;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import loadwalk.journal.KeepResult.Kept;
+import loadwalk.journal.KeepResult.NotKept;
+import loadwalk.journal.Recovered.Whole;
+import loadwalk.journal.Recovered.Writable;
+import loadwalk.journal.SimulatedDisk.Meets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class JournalWriterTest {
+  private static final Map<Meets, Trouble> TROUBLES =
+      Map.of(
+          Meets.DISK_FULL, Trouble.FULL,
+          Meets.IO_ERROR, Trouble.BROKEN,
+          Meets.READ_ONLY, Trouble.READ_ONLY,
+          Meets.GONE, Trouble.GONE);
+
+  private final SimulatedDisk disk = new SimulatedDisk(20260101);
+  private final JournalWriter writer = JournalWriter.after(disk, new Whole(List.of(), 0));
+
+  private void keep(List<String> bodies) {
+    bodies.forEach(body -> assertInstanceOf(Kept.class, writer.append(body)));
+  }
+
+  @Test
+  void append_ofEveryBody_isForcedBeforeItIsCalledKept() {
+    List<String> bodies = bodies(5);
+    for (int i = 0; i < 5; i++) {
+      assertEquals(new Kept(i + 1), writer.append(bodies.get(i)));
+      assertArrayEquals(of(bodies.subList(0, i + 1)), disk.platter());
+    }
+    assertEquals(5, writer.lastSeq());
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"DISK_FULL", "IO_ERROR", "READ_ONLY", "GONE"})
+  void append_withTheNthOperationFailing_keepsEveryRecordOnceInTheEnd(Meets met) {
+    int failures = 0;
+    for (int n = 1; n <= 16; n++) {
+      int failing = n;
+      SimulatedDisk failingDisk = new SimulatedDisk(n);
+      failingDisk.meets(i -> i == failing ? met : Meets.NOTHING);
+      JournalWriter failingWriter = JournalWriter.after(failingDisk, new Whole(List.of(), 0));
+      for (String body : bodies(6)) {
+        KeepResult result = failingWriter.append(body);
+        while (result instanceof NotKept refused) {
+          failures++;
+          assertEquals(TROUBLES.get(met), refused.trouble(), "operation " + n);
+          result = failingWriter.append(body);
+        }
+      }
+      assertArrayEquals(of(bodies(6)), failingDisk.platter(), met + " at operation " + n);
+    }
+    assertTrue(failures >= 14, "failures: " + failures);
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"DISK_FULL", "IO_ERROR", "READ_ONLY", "GONE"})
+  void append_whileEverythingFails_keepsNothingAndGoesOnAfterwards(Meets met) throws IOException {
+    for (int from = 1; from <= 7; from++) {
+      int start = from;
+      SimulatedDisk failingDisk = new SimulatedDisk(from);
+      JournalWriter failingWriter = JournalWriter.after(failingDisk, new Whole(List.of(), 0));
+      failingWriter.settle();
+      failingDisk.meets(i -> i >= start ? met : Meets.NOTHING);
+      int kept = 0;
+      for (int attempt = 1; attempt <= 4; attempt++) {
+        kept += failingWriter.append(bodies(4).get(kept)) instanceof Kept ? 1 : 0;
+      }
+      assertEquals((start - 1) / 2, kept, "two operations a record, failing from " + start);
+      assertEquals(kept, failingWriter.lastSeq());
+      failingDisk.meets(i -> Meets.NOTHING);
+      bodies(5)
+          .subList(kept, 5)
+          .forEach(body -> assertInstanceOf(Kept.class, failingWriter.append(body)));
+      assertArrayEquals(of(bodies(5)), failingDisk.platter(), met + " from operation " + from);
+    }
+  }
+
+  @Test
+  void append_thatFails_leavesNothingOfItselfInTheFile() {
+    keep(bodies(2));
+    disk.meets(i -> i == 2 ? Meets.IO_ERROR : Meets.NOTHING);
+    NotKept refused = assertInstanceOf(NotKept.class, writer.append("{\"lost\":true}"));
+    assertEquals("The journal could not be written: input/output error.", refused.why());
+    assertArrayEquals(of(bodies(2)), disk.platter());
+  }
+
+  @Test
+  void append_toAFileAnotherProgramLengthened_isRefusedAndChangesNothing() {
+    keep(bodies(2));
+    byte[] longer = of(bodies(3));
+    disk.changedByAnother(longer);
+    NotKept refused = assertInstanceOf(NotKept.class, writer.append("{}"));
+    assertEquals(Trouble.CHANGED, refused.trouble());
+    assertArrayEquals(longer, disk.platter());
+    assertInstanceOf(NotKept.class, writer.append("{}"));
+    assertArrayEquals(longer, disk.platter());
+  }
+
+  @Test
+  void append_toAFileThatLostRecords_isRefusedAndChangesNothing() {
+    keep(bodies(3));
+    byte[] shorter = of(bodies(1));
+    disk.changedByAnother(shorter);
+    assertEquals(Trouble.CHANGED, ((NotKept) writer.append("{}")).trouble());
+    assertArrayEquals(shorter, disk.platter());
+  }
+
+  @Test
+  void settle_onAFileWhoseRecordsChanged_throwsAndChangesNothing() {
+    keep(bodies(3));
+    byte[] spoiled = of(bodies(4));
+    spoiled[30] ^= 1;
+    disk.changedByAnother(spoiled);
+    assertEquals(Trouble.CHANGED, assertThrows(StorageFault.class, writer::settle).trouble());
+    byte[] shorter = of(bodies(2));
+    disk.changedByAnother(shorter);
+    assertThrows(StorageFault.class, writer::settle);
+    assertArrayEquals(shorter, disk.platter());
+  }
+
+  @Test
+  void after_aTornTail_cutsItBeforeTheNextRecord() {
+    byte[] torn = Arrays.copyOf(of(bodies(3)), of(bodies(3)).length - 5);
+    disk.changedByAnother(torn);
+    Writable read = assertInstanceOf(Writable.class, Recovery.read(torn));
+    JournalWriter next = JournalWriter.after(disk, read);
+    assertEquals(new Kept(3), next.append("{\"again\":3}"));
+    Recovered whole = assertInstanceOf(Whole.class, Recovery.read(disk.platter()));
+    assertEquals(List.of(bodies(3).get(0), bodies(3).get(1), "{\"again\":3}"), bodiesOf(whole));
+  }
+
+  @Test
+  void settle_onAWholeJournal_forcesWhatWasOnlyInTheCache() throws IOException {
+    disk.append(of(bodies(2)));
+    assertEquals(0, disk.platter().length);
+    JournalWriter next = JournalWriter.after(disk, (Writable) Recovery.read(disk.readAll()));
+    next.settle();
+    assertArrayEquals(of(bodies(2)), disk.platter());
+  }
+
+  @Test
+  void append_ofAFirstBodyWithoutTheFormat_isAMistakeOfTheCaller() {
+    assertThrows(IllegalArgumentException.class, () -> writer.append("{}"));
+    assertThrows(
+        IllegalArgumentException.class, () -> writer.append("{\"format\":\"loadwalk-journal/2\"}"));
+    assertEquals(0, disk.operations());
+  }
+
+  @Test
+  void append_ofWhatIsNoBody_throwsAndLeavesTheWriterUsable() {
+    keep(bodies(1));
+    assertThrows(IllegalArgumentException.class, () -> writer.append("no json"));
+    assertEquals(new Kept(2), writer.append("{}"));
+  }
+}
