@@ -1,0 +1,96 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Target;
+import loadwalk.forecast.Verdict;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
+
+/** Makes the brief of a step from all that is known before it. */
+public final class Briefing {
+  private static final double LEVEL = 0.95;
+
+  private Briefing() {}
+
+  /** Returns the brief of a step. */
+  public static Forecast of(Forecaster forecaster, WalkState state, PlannedStep planned) {
+    Optional<Target> target = Targets.of(state, planned);
+    if (target.isEmpty()) {
+      return withoutLoad(planned);
+    }
+    Forecast forecast =
+        forecaster.forecast(Targets.evidenceBefore(state, planned.id()), target.get());
+    List<Caution> more = new ArrayList<>();
+    heldByDoubt(state, planned).ifPresent(more::add);
+    cooled(state, planned).ifPresent(more::add);
+    return more.isEmpty() ? forecast : adding(forecast, more);
+  }
+
+  private static Forecast withoutLoad(PlannedStep planned) {
+    String basis =
+        planned.step() instanceof Step.Recheck
+            ? "No step has been measured that could be rechecked."
+            : "No load is driven at the limit in this step, so nothing is forecast.";
+    return new Forecast(
+        planned.id(),
+        LEVEL,
+        Map.of(),
+        Forecast.Demand.unknown(),
+        List.of(),
+        Verdict.CLEAR,
+        basis);
+  }
+
+  /** A doubt that waits on an earlier step holds every step that loads the amplifier. */
+  private static Optional<Caution> heldByDoubt(WalkState state, PlannedStep planned) {
+    return state.openDoubts().stream()
+        .filter(d -> !d.stepId().equals(planned.id()))
+        .findFirst()
+        .map(
+            d ->
+                new Caution(
+                    "doubt-open",
+                    Verdict.HEED,
+                    "A doubt on "
+                        + d.stepId()
+                        + ", "
+                        + d.reading().label()
+                        + ", has no answer yet; a heavy step is held until it has.",
+                    1));
+  }
+
+  private static Optional<Caution> cooled(WalkState state, PlannedStep planned) {
+    boolean loaded = planned.step() instanceof Step.Measure || planned.step() instanceof Step.Recheck;
+    return loaded
+        ? state.cooled().map(why -> new Caution("cooled", Verdict.HEED, why, 0.9))
+        : Optional.empty();
+  }
+
+  private static Forecast adding(Forecast forecast, List<Caution> more) {
+    List<Caution> all = new ArrayList<>(forecast.cautions());
+    all.addAll(more);
+    all.sort(
+        Comparator.comparing(Caution::gravity)
+            .thenComparingDouble(Caution::severity)
+            .reversed());
+    Verdict verdict = forecast.verdict();
+    for (Caution caution : more) {
+      verdict = verdict.graver(caution.gravity());
+    }
+    return new Forecast(
+        forecast.stepId(),
+        forecast.level(),
+        forecast.readings(),
+        forecast.demand(),
+        all,
+        verdict,
+        forecast.basis());
+  }
+}

@@ -1,0 +1,134 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Target;
+import loadwalk.quantity.EntryParser;
+import loadwalk.quantity.Typed;
+import loadwalk.quantity.Unit;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.StepState.Status;
+
+/** Takes what an operator typed, judges it, and makes it facts. */
+final class Entries {
+  private final Forecaster forecaster;
+
+  Entries(Forecaster forecaster) {
+    this.forecaster = forecaster;
+  }
+
+  /** Takes readings of one step typed at one moment; all are parsed before any is kept. */
+  Next enter(Model model, String stepId, Map<ReadingId, String> texts) {
+    WalkState state = model.state();
+    Optional<PlannedStep> planned = state.planned(stepId);
+    Optional<Target> target = planned.flatMap(p -> Targets.of(state, p));
+    if (target.isEmpty()) {
+      return Next.refused(model, "The step " + stepId + " takes no readings.");
+    }
+    Map<ReadingId, Typed.Number> numbers = new LinkedHashMap<>();
+    Map<ReadingId, String> kept = new LinkedHashMap<>();
+    for (Map.Entry<ReadingId, String> e : texts.entrySet()) {
+      Optional<String> refusal = refusal(state.step(stepId), e.getKey());
+      Typed typed = refusal.<Typed>map(Typed.Problem::new).orElseGet(() -> parse(e));
+      if (typed instanceof Typed.Problem problem) {
+        return Next.refused(model, e.getKey().label() + ": " + problem.sentence());
+      }
+      Typed.Number number = (Typed.Number) typed;
+      ReadingId id = inUnit(e.getKey(), number.unit());
+      numbers.put(id, number);
+      kept.put(id, e.getValue());
+    }
+    return Next.keeping(model, facts(model, target.get(), kept, numbers));
+  }
+
+  /** Only a cold load and the heatsink are read before a step runs. */
+  private static Optional<String> refusal(StepState step, ReadingId id) {
+    boolean early = id == ReadingId.LOAD_OHMS || id == ReadingId.SINK_CELSIUS;
+    boolean open = step.status() == Status.RUNNING || step.status() == Status.DONE;
+    if (open || (early && step.status() == Status.BRIEFED)) {
+      return Optional.empty();
+    }
+    return Optional.of("the step is " + step.status().word() + "; start it before readings go in");
+  }
+
+  private static Typed parse(Map.Entry<ReadingId, String> entry) {
+    ReadingId id = entry.getKey();
+    boolean output = id == ReadingId.OUTPUT_VOLTS || id == ReadingId.OUTPUT_WATTS;
+    Unit twin = id == ReadingId.OUTPUT_VOLTS ? Unit.WATT : Unit.VOLT;
+    Typed typed =
+        output
+            ? EntryParser.parse(entry.getValue(), id.unit(), twin)
+            : EntryParser.parse(entry.getValue(), id.unit());
+    if (typed instanceof Typed.Number number && id != ReadingId.SINK_CELSIUS) {
+      return number.value() < 0
+          ? new Typed.Problem("a reading below zero is not taken; look at the meter's leads")
+          : typed;
+    }
+    return typed;
+  }
+
+  private static ReadingId inUnit(ReadingId id, Unit unit) {
+    if (id == ReadingId.OUTPUT_VOLTS && unit == Unit.WATT) {
+      return ReadingId.OUTPUT_WATTS;
+    }
+    return id == ReadingId.OUTPUT_WATTS && unit == Unit.VOLT ? ReadingId.OUTPUT_VOLTS : id;
+  }
+
+  private List<Fact> facts(
+      Model model, Target target, Map<ReadingId, String> texts, Map<ReadingId, Typed.Number> typed) {
+    String stepId = target.stepId();
+    StepState step = model.state().step(stepId);
+    List<Doubt> doubts = judge(model.state(), target, step, typed);
+    List<Fact> facts = new ArrayList<>();
+    typed.forEach(
+        (id, number) ->
+            facts.add(
+                new Fact.Entered(
+                    stepId,
+                    id,
+                    texts.get(id),
+                    number.value(),
+                    number.resolution(),
+                    of(doubts, id),
+                    model.clock().warmSeconds())));
+    step.latest()
+        .forEach(
+            (id, entry) -> {
+              List<Doubt> fresh = of(doubts, id);
+              boolean untouched = !typed.containsKey(id) && !fresh.isEmpty();
+              if (untouched && entry.doubts().isEmpty()) {
+                facts.add(new Fact.Doubted(stepId, id, fresh));
+              }
+            });
+    return facts;
+  }
+
+  private List<Doubt> judge(
+      WalkState state, Target target, StepState step, Map<ReadingId, Typed.Number> typed) {
+    Map<ReadingId, Double> entries = new EnumMap<>(ReadingId.class);
+    step.latest().forEach((id, entry) -> entries.put(id, entry.value()));
+    typed.forEach((id, number) -> entries.put(id, number.value()));
+    if (typed.containsKey(ReadingId.OUTPUT_VOLTS)) {
+      entries.remove(ReadingId.OUTPUT_WATTS);
+    } else if (typed.containsKey(ReadingId.OUTPUT_WATTS)) {
+      entries.remove(ReadingId.OUTPUT_VOLTS);
+    }
+    return forecaster.judge(Targets.evidenceBefore(state, target.stepId()), target, entries);
+  }
+
+  /** Returns the doubts on one reading; output volts and watts are one reading in two units. */
+  private static List<Doubt> of(List<Doubt> doubts, ReadingId id) {
+    List<ReadingId> outputs = Arrays.asList(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
+    return doubts.stream()
+        .filter(d -> d.reading() == id || (outputs.contains(id) && outputs.contains(d.reading())))
+        .toList();
+  }
+}

@@ -1,0 +1,265 @@
+package loadwalk.walk;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Forecast;
+import loadwalk.result.Criterion;
+import loadwalk.result.LimitPair;
+import loadwalk.sequence.Sequence;
+import loadwalk.sequence.Step;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.WalkState.Hold;
+
+/** Something that happened in a walk, as its journal keeps it. */
+public sealed interface Fact {
+
+  /** Returns the state after this fact; {@link Opened} is the only one that needs no state. */
+  WalkState applyTo(WalkState state, long wallMillis);
+
+  /** A fact about one step. */
+  sealed interface OfStep extends Fact {
+    /** Returns the id of the step. */
+    String step();
+
+    /** Returns the step's state after this fact. */
+    StepState change(StepState before);
+
+    @Override
+    default WalkState applyTo(WalkState state, long wallMillis) {
+      return state.step(step(), this::change).at(wallMillis);
+    }
+  }
+
+  /**
+   * The walk began.
+   *
+   * @param walk the walk's name
+   * @param version the version of Loadwalk that began it
+   * @param sequence the sequence, as read
+   * @param sequenceText the sequence file's text, kept so that the walk stands alone
+   * @param amplifier the amplifier
+   * @param bench the bench
+   * @param practiceSeed the seed of the practice amplifier, where it is one
+   */
+  record Opened(
+      String walk,
+      String version,
+      Sequence sequence,
+      String sequenceText,
+      Amplifier amplifier,
+      Bench bench,
+      OptionalLong practiceSeed)
+      implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return WalkState.begin(this, wallMillis);
+    }
+  }
+
+  /** A brief was shown. */
+  record Briefed(String step, Forecast forecast) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.briefed(forecast);
+    }
+  }
+
+  /** The operator typed the load that is really connected. */
+  record Armed(String step, String text, double ohms) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.armed(ohms);
+    }
+  }
+
+  /** A halt was lifted with a reason. */
+  record HaltLifted(String step, List<String> codes, String reason) implements OfStep {
+    /** Copies the codes. */
+    public HaltLifted {
+      codes = List.copyOf(codes);
+    }
+
+    @Override
+    public StepState change(StepState before) {
+      return before.lifted(reason);
+    }
+  }
+
+  /** The step was started. */
+  record Begun(String step) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.with(Status.RUNNING);
+    }
+  }
+
+  /** The warm-up clock reached a time, seconds. */
+  record Warmed(String step, double seconds) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.warmed(seconds);
+    }
+  }
+
+  /** A value was entered; a second one for the same reading amends the first. */
+  record Entered(
+      String step,
+      ReadingId reading,
+      String text,
+      double value,
+      double resolution,
+      List<Doubt> doubts,
+      double warmSeconds)
+      implements OfStep {
+    /** Copies the doubts. */
+    public Entered {
+      doubts = List.copyOf(doubts);
+    }
+
+    @Override
+    public StepState change(StepState before) {
+      return before.entered(
+          reading,
+          new Entry(
+              text,
+              value,
+              resolution,
+              doubts,
+              Optional.empty(),
+              before.entryCount() + 1,
+              warmSeconds));
+    }
+  }
+
+  /** A value kept earlier was contradicted by a later one of its step. */
+  record Doubted(String step, ReadingId reading, List<Doubt> doubts) implements OfStep {
+    /** Copies the doubts. */
+    public Doubted {
+      doubts = List.copyOf(doubts);
+    }
+
+    @Override
+    public StepState change(StepState before) {
+      return before.doubted(reading, doubts);
+    }
+  }
+
+  /** The operator stood by a doubted value. */
+  record StoodBy(String step, ReadingId reading, String reason) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.stoodBy(reading, reason);
+    }
+  }
+
+  /** The operator said at what the output was read. */
+  record CriterionSet(String step, Criterion criterion) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.at(criterion);
+    }
+  }
+
+  /** Volts and THD were read together near the limit. */
+  record PairAdded(String step, LimitPair pair) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.paired(pair);
+    }
+  }
+
+  /** A warm-up was ended before its time. */
+  record EndedEarly(String step, String reason) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.because(reason);
+    }
+  }
+
+  /** The step's readings are in. */
+  record Done(String step) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      WalkState done = state.step(step, before -> before.with(Status.DONE)).at(wallMillis);
+      boolean warm =
+          state.planned(step).filter(p -> p.step() instanceof Step.WarmUp).isPresent();
+      return warm ? done.cooledBecause(Optional.empty()) : done;
+    }
+  }
+
+  /** The step was passed over. */
+  record Skipped(String step, String reason) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.because(reason).with(Status.SKIPPED);
+    }
+  }
+
+  /** A note was written. */
+  record Noted(String step, String text) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.noted(new WalkState.Note(step, text, wallMillis)).at(wallMillis);
+    }
+  }
+
+  /** The operator stopped at once; a running step must be briefed and armed anew. */
+  record Stopped(String step) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.step(step, Fact::backToAhead).holding(Hold.STOPPED).at(wallMillis);
+    }
+  }
+
+  /** The operator said why. */
+  record StopExplained(String reason) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.stoppedBecause(reason).holding(Hold.PAUSED).at(wallMillis);
+    }
+  }
+
+  /** The walk was paused. */
+  record Paused() implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.holding(Hold.PAUSED).at(wallMillis);
+    }
+  }
+
+  /** The walk goes on. */
+  record Resumed() implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.holding(Hold.RUNNING).at(wallMillis);
+    }
+  }
+
+  /** The amplifier must be taken as cold; a running warm-up starts from zero. */
+  record Cooled(String step, String why) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      UnaryOperator<StepState> restart =
+          before -> before.status() == Status.RUNNING ? backToAhead(before.warmed(0)) : before;
+      return state.step(step, restart).cooledBecause(Optional.of(why)).at(wallMillis);
+    }
+  }
+
+  /** A warm-up is to be done again before going on. */
+  record WarmAgain(String step) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.warmed(0).with(Status.AHEAD);
+    }
+  }
+
+  private static StepState backToAhead(StepState before) {
+    return before.status().isOver() ? before : before.with(Status.AHEAD);
+  }
+}

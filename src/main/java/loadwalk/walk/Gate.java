@@ -1,0 +1,102 @@
+package loadwalk.walk;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Target;
+import loadwalk.forecast.Verdict;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.StepState.Status;
+
+/**
+ * Decides whether the current step may start; every refusal says why.
+ *
+ * <p>A heed step starts only when the operator has typed the load that is really connected; a halt
+ * must have been lifted with a typed reason as well; a doubt without an answer on another step
+ * holds every step that is not clear or that is bridged.
+ */
+final class Gate {
+  /** How far the typed load may lie from the step's, as a fraction: a slip is 2 or more. */
+  private static final double ARM_TOLERANCE = 0.1;
+
+  private Gate() {}
+
+  /** Returns why the current step may not start, or nothing where it may. */
+  static Optional<String> refusal(WalkState state) {
+    Optional<PlannedStep> current = state.current();
+    if (current.isEmpty()) {
+      return Optional.of("Every step is done; nothing is left to start.");
+    }
+    StepState step = state.step(current.get().id());
+    if (step.status() == Status.RUNNING) {
+      return Optional.of(current.get().id() + " is running already.");
+    }
+    if (step.status() != Status.BRIEFED || step.brief().isEmpty()) {
+      return Optional.of(current.get().id() + " has no brief yet.");
+    }
+    return haltRefusal(step)
+        .or(() -> doubtRefusal(state, current.get(), step))
+        .or(() -> armRefusal(state, current.get(), step));
+  }
+
+  private static Optional<String> haltRefusal(StepState step) {
+    Forecast brief = step.brief().orElseThrow();
+    if (brief.verdict() != Verdict.HALT || step.liftReason().isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of("Halt: do not connect this. It can be lifted only with a typed reason.");
+  }
+
+  private static Optional<String> doubtRefusal(
+      WalkState state, PlannedStep planned, StepState step) {
+    boolean bridged =
+        Targets.of(state, planned).filter(t -> t.mode() == Mode.BRIDGED).isPresent();
+    if (!bridged && step.brief().orElseThrow().verdict() == Verdict.CLEAR) {
+      return Optional.empty();
+    }
+    List<WalkState.OpenDoubt> open =
+        state.openDoubts().stream().filter(d -> !d.stepId().equals(planned.id())).toList();
+    return open.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Held: answer the doubt on "
+                + open.get(0).stepId()
+                + ", "
+                + open.get(0).reading().label()
+                + ", first.");
+  }
+
+  private static Optional<String> armRefusal(WalkState state, PlannedStep planned, StepState step) {
+    return needsArming(state, planned) && step.armedOhms().isEmpty()
+        ? Optional.of("Type the load in ohms that is really connected.")
+        : Optional.empty();
+  }
+
+  /** Tells whether a step must be armed: it loads the amplifier and its brief is not clear. */
+  static boolean needsArming(WalkState state, PlannedStep planned) {
+    boolean heed =
+        state.step(planned.id()).brief().filter(b -> b.verdict() != Verdict.CLEAR).isPresent();
+    return heed && Targets.of(state, planned).filter(Gate::loads).isPresent();
+  }
+
+  private static boolean loads(Target target) {
+    return target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
+  }
+
+  /** Returns why a typed load does not arm a step, or nothing where it does. */
+  static Optional<String> armProblem(Target target, double typedOhms) {
+    double off = Math.abs(typedOhms / target.ohms() - 1);
+    if (off <= ARM_TOLERANCE) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "The step wants "
+            + target.mode().word()
+            + " "
+            + target.ohms()
+            + " Ω and "
+            + typedOhms
+            + " Ω was typed: look at the wiring before anything is switched on.");
+  }
+}

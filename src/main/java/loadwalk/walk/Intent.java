@@ -1,0 +1,94 @@
+package loadwalk.walk;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import loadwalk.bench.ReadingId;
+import loadwalk.result.Criterion;
+
+/** Something the operator wants. */
+public sealed interface Intent extends Event {
+
+  /** Start the briefed step; only a clear one starts without arming. */
+  record Begin() implements Intent {}
+
+  /**
+   * Arm the briefed step.
+   *
+   * @param text the load in ohms that is really connected, as typed
+   */
+  record Arm(String text) implements Intent {}
+
+  /**
+   * Lift the halt of the briefed step.
+   *
+   * @param reason why, as typed
+   */
+  record LiftHalt(String reason) implements Intent {}
+
+  /**
+   * Enter or amend a reading.
+   *
+   * @param step the step's id
+   * @param reading the reading
+   * @param text the value as typed
+   */
+  record Enter(String step, ReadingId reading, String text) implements Intent {}
+
+  /**
+   * Enter several readings of a step taken at one moment; they are judged together.
+   *
+   * @param step the step's id
+   * @param texts the values as typed, in order
+   */
+  record EnterAll(String step, Map<ReadingId, String> texts) implements Intent {
+    /** Copies the map, order kept. */
+    public EnterAll {
+      texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+    }
+  }
+
+  /** Stand by a doubted reading. */
+  record StandBy(String step, ReadingId reading, String reason) implements Intent {}
+
+  /** Say at what the step's output was read. */
+  record SetCriterion(String step, Criterion criterion) implements Intent {}
+
+  /**
+   * Add volts and THD read together near the limit.
+   *
+   * @param voltsText output volts, as typed
+   * @param thdText THD in percent, as typed
+   */
+  record AddPair(String step, String voltsText, String thdText) implements Intent {}
+
+  /** Finish the running step. */
+  record Finish() implements Intent {}
+
+  /** End the running warm-up before its time. */
+  record EndEarly(String reason) implements Intent {}
+
+  /** Pass over the current step. */
+  record Skip(String reason) implements Intent {}
+
+  /** Go back to the warm-up before going on. */
+  record WarmAgain() implements Intent {}
+
+  /** Write a note at the current step. */
+  record Note(String text) implements Intent {}
+
+  /** Stop at once: output down, supply off. */
+  record Stop() implements Intent {}
+
+  /** Say why the walk was stopped. */
+  record ExplainStop(String reason) implements Intent {}
+
+  /** Pause the walk. */
+  record Pause() implements Intent {}
+
+  /** Go on after a pause or a stop. */
+  record Resume() implements Intent {}
+
+  /** Try again to write what is not on disk yet. */
+  record Retry() implements Intent {}
+}

@@ -1,0 +1,110 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * A walk in progress: what its journal tells and what is not on disk yet.
+ *
+ * @param state the fold of the facts on disk
+ * @param waiting the facts on their way to disk, oldest first; nothing advances while there are any
+ * @param keepProblem why they could not be written, where that failed
+ * @param stopping whether the stop key was pressed and its fact is not on disk yet
+ * @param clock the clocks as last heard
+ * @param message what to tell the operator now
+ */
+public record Model(
+    WalkState state,
+    List<Stamped> waiting,
+    Optional<String> keepProblem,
+    boolean stopping,
+    Clock clock,
+    Optional<String> message) {
+
+  /** Copies the list. */
+  public Model {
+    waiting = List.copyOf(waiting);
+  }
+
+  /**
+   * The clocks as last heard.
+   *
+   * @param monoNanos the forward-only clock of the last tick, ns; empty before the first
+   * @param wallMillis the wall clock, ms since 1970
+   * @param warmSeconds the running warm-up clock, seconds
+   * @param scale how many warm-up seconds pass in one second; above 1 only on the practice bench
+   * @param retryNanos when writing failed last, ns; empty where it did not
+   */
+  public record Clock(
+      OptionalLong monoNanos,
+      long wallMillis,
+      double warmSeconds,
+      double scale,
+      OptionalLong retryNanos) {
+    Clock heard(long nanos, long wall) {
+      return new Clock(OptionalLong.of(nanos), wall, warmSeconds, scale, retryNanos);
+    }
+
+    Clock warm(double seconds) {
+      return new Clock(monoNanos, wallMillis, seconds, scale, retryNanos);
+    }
+
+    Clock failedAt(OptionalLong nanos) {
+      return new Clock(monoNanos, wallMillis, warmSeconds, scale, nanos);
+    }
+  }
+
+  /** Returns a model on a state just read or opened. */
+  public static Model of(WalkState state, double scale) {
+    double warm = state.step(state.currentId()).warmSeconds();
+    Clock clock =
+        new Clock(OptionalLong.empty(), state.lastWallMillis(), warm, scale, OptionalLong.empty());
+    return new Model(state, List.of(), Optional.empty(), false, clock, Optional.empty());
+  }
+
+  /** Returns whether facts wait for the disk. */
+  public boolean isWriting() {
+    return !waiting.isEmpty();
+  }
+
+  /** Returns whether the stop screen must show. */
+  public boolean isStopped() {
+    return stopping || state.hold() == WalkState.Hold.STOPPED;
+  }
+
+  Model saying(String text) {
+    return new Model(state, waiting, keepProblem, stopping, clock, Optional.of(text));
+  }
+
+  Model silent() {
+    return new Model(state, waiting, keepProblem, stopping, clock, Optional.empty());
+  }
+
+  Model with(WalkState next) {
+    return new Model(next, waiting, keepProblem, stopping, clock, message);
+  }
+
+  Model with(Clock next) {
+    return new Model(state, waiting, keepProblem, stopping, next, message);
+  }
+
+  Model with(List<Stamped> facts) {
+    return new Model(state, facts, keepProblem, stopping, clock, message);
+  }
+
+  Model waitingFor(List<Fact> facts) {
+    List<Stamped> all = new ArrayList<>(waiting);
+    facts.forEach(f -> all.add(new Stamped(f, clock.wallMillis())));
+    return with(all);
+  }
+
+  Model failing(Optional<String> why) {
+    return new Model(state, waiting, why, stopping, clock, message);
+  }
+
+  Model stopping(boolean now) {
+    return new Model(state, waiting, keepProblem, now, clock, message);
+  }
+}

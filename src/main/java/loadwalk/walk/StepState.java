@@ -1,0 +1,238 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Forecast;
+import loadwalk.result.Criterion;
+import loadwalk.result.LimitPair;
+
+/**
+ * Where one step of a walk stands.
+ *
+ * @param status how far it has come
+ * @param brief the newest brief, where one was shown
+ * @param armedOhms the load the operator typed as connected, ohms
+ * @param liftReason why a halt was lifted
+ * @param entries every value entered, oldest first, by reading
+ * @param criterion what the output reading was taken at
+ * @param pairs volts and THD read together near the limit
+ * @param warmSeconds the warm-up clock, seconds
+ * @param reason why it was skipped or ended early
+ */
+public record StepState(
+    Status status,
+    Optional<Forecast> brief,
+    OptionalDouble armedOhms,
+    Optional<String> liftReason,
+    Map<ReadingId, List<Entry>> entries,
+    Criterion criterion,
+    List<LimitPair> pairs,
+    double warmSeconds,
+    Optional<String> reason) {
+
+  /** How far a step has come. */
+  public enum Status {
+    /** Not reached yet. */
+    AHEAD("ahead"),
+    /** Its brief is on the screen. */
+    BRIEFED("briefed"),
+    /** The load is connected and the step runs. */
+    RUNNING("running"),
+    /** Its readings are in. */
+    DONE("done"),
+    /** Passed over, with a reason. */
+    SKIPPED("skipped");
+
+    private final String word;
+
+    Status(String word) {
+      this.word = word;
+    }
+
+    /** Returns the word shown. */
+    public String word() {
+      return word;
+    }
+
+    /** Tells whether nothing more is to be done. */
+    public boolean isOver() {
+      return this == DONE || this == SKIPPED;
+    }
+  }
+
+  /** Copies the collections. */
+  public StepState {
+    Map<ReadingId, List<Entry>> copy = new EnumMap<>(ReadingId.class);
+    entries.forEach((id, list) -> copy.put(id, List.copyOf(list)));
+    entries = Collections.unmodifiableMap(copy);
+    pairs = List.copyOf(pairs);
+  }
+
+  /** Returns the state of a step not reached yet. */
+  static StepState ahead() {
+    return new StepState(
+        Status.AHEAD,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Map.of(),
+        Criterion.THD_LIMIT,
+        List.of(),
+        0,
+        Optional.empty());
+  }
+
+  /** Returns the newest entry of a reading; of volts and watts only the later one counts. */
+  public Optional<Entry> latest(ReadingId id) {
+    Optional<Entry> newest = newest(id);
+    ReadingId twin =
+        id == ReadingId.OUTPUT_VOLTS
+            ? ReadingId.OUTPUT_WATTS
+            : id == ReadingId.OUTPUT_WATTS ? ReadingId.OUTPUT_VOLTS : id;
+    Optional<Entry> other = newest(twin);
+    boolean replaced =
+        newest.isPresent() && other.isPresent() && other.get().order() > newest.get().order();
+    return replaced ? Optional.empty() : newest;
+  }
+
+  /** Returns the newest entry of every reading that counts. */
+  public Map<ReadingId, Entry> latest() {
+    Map<ReadingId, Entry> all = new EnumMap<>(ReadingId.class);
+    entries.keySet().forEach(id -> latest(id).ifPresent(e -> all.put(id, e)));
+    return all;
+  }
+
+  /** Returns the readings whose newest entry carries a doubt that waits for its answer. */
+  public List<ReadingId> openDoubts() {
+    return latest().entrySet().stream()
+        .filter(e -> e.getValue().isOpen())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** Returns how many values were entered. */
+  public int entryCount() {
+    return entries.values().stream().mapToInt(List::size).sum();
+  }
+
+  private Optional<Entry> newest(ReadingId id) {
+    List<Entry> list = entries.getOrDefault(id, List.of());
+    return list.isEmpty() ? Optional.empty() : Optional.of(list.get(list.size() - 1));
+  }
+
+  StepState with(Status next) {
+    return new StepState(
+        next, brief, armedOhms, liftReason, entries, criterion, pairs, warmSeconds, reason);
+  }
+
+  StepState briefed(Forecast forecast) {
+    return new StepState(
+        Status.BRIEFED,
+        Optional.of(forecast),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        entries,
+        criterion,
+        pairs,
+        warmSeconds,
+        reason);
+  }
+
+  StepState armed(double ohms) {
+    return new StepState(
+        status,
+        brief,
+        OptionalDouble.of(ohms),
+        liftReason,
+        entries,
+        criterion,
+        pairs,
+        warmSeconds,
+        reason);
+  }
+
+  StepState lifted(String why) {
+    return new StepState(
+        status,
+        brief,
+        armedOhms,
+        Optional.of(why),
+        entries,
+        criterion,
+        pairs,
+        warmSeconds,
+        reason);
+  }
+
+  StepState entered(ReadingId id, Entry entry) {
+    Map<ReadingId, List<Entry>> all = new EnumMap<>(ReadingId.class);
+    all.putAll(entries);
+    List<Entry> list = new ArrayList<>(all.getOrDefault(id, List.of()));
+    list.add(entry);
+    all.put(id, list);
+    return withEntries(all);
+  }
+
+  StepState stoodBy(ReadingId id, String why) {
+    return changingNewest(id, entry -> entry.standingBy(why));
+  }
+
+  StepState doubted(ReadingId id, List<Doubt> doubts) {
+    return changingNewest(id, entry -> entry.doubtedBy(doubts));
+  }
+
+  private StepState changingNewest(ReadingId id, UnaryOperator<Entry> change) {
+    List<Entry> list = new ArrayList<>(entries.getOrDefault(id, List.of()));
+    if (list.isEmpty()) {
+      return this;
+    }
+    list.set(list.size() - 1, change.apply(list.get(list.size() - 1)));
+    Map<ReadingId, List<Entry>> all = new EnumMap<>(ReadingId.class);
+    all.putAll(entries);
+    all.put(id, list);
+    return withEntries(all);
+  }
+
+  private StepState withEntries(Map<ReadingId, List<Entry>> all) {
+    return new StepState(
+        status, brief, armedOhms, liftReason, all, criterion, pairs, warmSeconds, reason);
+  }
+
+  StepState at(Criterion taken) {
+    return new StepState(
+        status, brief, armedOhms, liftReason, entries, taken, pairs, warmSeconds, reason);
+  }
+
+  StepState paired(LimitPair pair) {
+    List<LimitPair> more = new ArrayList<>(pairs);
+    more.add(pair);
+    return new StepState(
+        status, brief, armedOhms, liftReason, entries, criterion, more, warmSeconds, reason);
+  }
+
+  StepState warmed(double seconds) {
+    return new StepState(
+        status, brief, armedOhms, liftReason, entries, criterion, pairs, seconds, reason);
+  }
+
+  StepState because(String why) {
+    return new StepState(
+        status,
+        brief,
+        armedOhms,
+        liftReason,
+        entries,
+        criterion,
+        pairs,
+        warmSeconds,
+        Optional.of(why));
+  }
+}

@@ -1,0 +1,257 @@
+package loadwalk.walk;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Target;
+import loadwalk.forecast.Verdict;
+import loadwalk.quantity.EntryParser;
+import loadwalk.quantity.Typed;
+import loadwalk.quantity.Unit;
+import loadwalk.result.LimitPair;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
+import loadwalk.walk.StepState.Status;
+
+/** Takes intents while the walk runs. */
+final class Steps {
+  private static final int REASON_LETTERS = 3;
+
+  private final Entries entries;
+
+  Steps(Entries entries) {
+    this.entries = entries;
+  }
+
+  Next intended(Model model, Intent intent) {
+    if (intent instanceof Intent.Note note) {
+      return note(model, note);
+    }
+    if (intent instanceof Intent.Enter enter) {
+      return entries.enter(model, enter.step(), Map.of(enter.reading(), enter.text()));
+    }
+    if (intent instanceof Intent.EnterAll all) {
+      return entries.enter(model, all.step(), all.texts());
+    }
+    if (intent instanceof Intent.StandBy stand) {
+      return standBy(model, stand);
+    }
+    if (intent instanceof Intent.SetCriterion set) {
+      return Next.keeping(model, List.of(new Fact.CriterionSet(set.step(), set.criterion())));
+    }
+    if (intent instanceof Intent.AddPair pair) {
+      return addPair(model, pair);
+    }
+    if (intent instanceof Intent.Pause) {
+      return Next.keeping(model, List.of(new Fact.Paused()));
+    }
+    return ofCurrent(model, intent);
+  }
+
+  private Next ofCurrent(Model model, Intent intent) {
+    Optional<PlannedStep> current = model.state().current();
+    if (current.isEmpty()) {
+      return Next.refused(model, "Every step is done.");
+    }
+    PlannedStep planned = current.get();
+    if (intent instanceof Intent.Begin) {
+      return begin(model, planned);
+    }
+    if (intent instanceof Intent.Arm arm) {
+      return arm(model, planned, arm.text());
+    }
+    if (intent instanceof Intent.LiftHalt lift) {
+      return lift(model, planned, lift.reason());
+    }
+    if (intent instanceof Intent.Finish) {
+      return finish(model, planned);
+    }
+    if (intent instanceof Intent.EndEarly early) {
+      return endEarly(model, planned, early.reason());
+    }
+    if (intent instanceof Intent.Skip skip) {
+      return skip(model, planned, skip.reason());
+    }
+    if (intent instanceof Intent.WarmAgain) {
+      return warmAgain(model, planned);
+    }
+    return Next.refused(model, "Nothing is paused or stopped.");
+  }
+
+  private static Next begin(Model model, PlannedStep planned) {
+    Optional<String> refusal = Gate.refusal(model.state());
+    return refusal.isPresent()
+        ? Next.refused(model, refusal.get())
+        : Next.keeping(model, List.of(new Fact.Begun(planned.id())));
+  }
+
+  /** Arms and, where nothing else holds the step, starts it. */
+  private static Next arm(Model model, PlannedStep planned, String text) {
+    Optional<Target> target = Targets.of(model.state(), planned);
+    StepState step = model.state().step(planned.id());
+    if (target.isEmpty() || step.status() != Status.BRIEFED) {
+      return Next.refused(model, planned.id() + " is not waiting to be armed.");
+    }
+    if (!Gate.needsArming(model.state(), planned)) {
+      return begin(model, planned);
+    }
+    Typed typed = EntryParser.parse(text, Unit.OHM);
+    if (typed instanceof Typed.Problem problem) {
+      return Next.refused(model, problem.sentence());
+    }
+    double ohms = ((Typed.Number) typed).value();
+    Optional<String> problem = Gate.armProblem(target.get(), ohms);
+    if (problem.isPresent()) {
+      return Next.refused(model, problem.get());
+    }
+    Fact armed = new Fact.Armed(planned.id(), text, ohms);
+    WalkState then = armed.applyTo(model.state(), model.clock().wallMillis());
+    Optional<String> refusal = Gate.refusal(then);
+    return refusal.isPresent()
+        ? Next.refused(model, refusal.get())
+        : Next.keeping(model, List.of(armed, new Fact.Begun(planned.id())));
+  }
+
+  private static Next lift(Model model, PlannedStep planned, String reason) {
+    StepState step = model.state().step(planned.id());
+    boolean halted =
+        step.status() == Status.BRIEFED
+            && step.brief().filter(b -> b.verdict() == Verdict.HALT).isPresent();
+    if (!halted) {
+      return Next.refused(model, "There is no halt to lift.");
+    }
+    if (isTooShort(reason)) {
+      return Next.refused(model, "A halt is lifted only with a reason in words.");
+    }
+    List<String> codes =
+        step.brief().orElseThrow().cautions().stream()
+            .filter(c -> c.gravity() == Verdict.HALT)
+            .map(Caution::code)
+            .toList();
+    return Next.keeping(model, List.of(new Fact.HaltLifted(planned.id(), codes, reason.strip())));
+  }
+
+  private static Next standBy(Model model, Intent.StandBy stand) {
+    boolean open =
+        model.state().step(stand.step()).latest(stand.reading()).filter(Entry::isOpen).isPresent();
+    if (!open) {
+      return Next.refused(model, "There is no open doubt on that reading.");
+    }
+    return isTooShort(stand.reason())
+        ? Next.refused(model, "Say in words why the reading stands.")
+        : Next.keeping(
+            model,
+            List.of(new Fact.StoodBy(stand.step(), stand.reading(), stand.reason().strip())));
+  }
+
+  private static Next addPair(Model model, Intent.AddPair pair) {
+    Typed volts = EntryParser.parse(pair.voltsText(), Unit.VOLT);
+    Typed thd = EntryParser.parse(pair.thdText(), Unit.PERCENT);
+    if (volts instanceof Typed.Number v && thd instanceof Typed.Number t) {
+      if (!(v.value() > 0 && t.value() > 0)) {
+        return Next.refused(model, "Volts and THD of a pair must both be above zero.");
+      }
+      LimitPair limitPair = new LimitPair(v.value(), t.value());
+      return Next.keeping(model, List.of(new Fact.PairAdded(pair.step(), limitPair)));
+    }
+    Typed wrong = volts instanceof Typed.Problem ? volts : thd;
+    return Next.refused(model, ((Typed.Problem) wrong).sentence());
+  }
+
+  private static Next finish(Model model, PlannedStep planned) {
+    StepState step = model.state().step(planned.id());
+    boolean confirmed = planned.step() instanceof Step.Note && step.status() == Status.BRIEFED;
+    if (step.status() != Status.RUNNING && !confirmed) {
+      return Next.refused(model, planned.id() + " is not running.");
+    }
+    Optional<String> missing = missing(model, planned);
+    if (missing.isPresent()) {
+      return Next.refused(model, missing.get());
+    }
+    Fact done = new Fact.Done(planned.id());
+    return planned.step() instanceof Step.WarmUp
+        ? Next.keeping(
+            model, List.of(new Fact.Warmed(planned.id(), model.clock().warmSeconds()), done))
+        : Next.keeping(model, List.of(done));
+  }
+
+  private static Optional<String> missing(Model model, PlannedStep planned) {
+    WalkState state = model.state();
+    if (planned.step() instanceof Step.WarmUp) {
+      return warmMissing(
+          WarmClock.steadiness(state, planned, model.clock().warmSeconds()));
+    }
+    StepState step = state.step(planned.id());
+    return Targets.of(state, planned).stream()
+        .flatMap(t -> Asks.required(t).stream())
+        .filter(id -> !isIn(step, id))
+        .findFirst()
+        .map(id -> "Enter the " + id.label() + " first, or skip the step with a reason.");
+  }
+
+  private static Optional<String> warmMissing(WarmClock.Steadiness now) {
+    if (now.isSteady()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        now.clockDone()
+            ? "The heatsink is still warming faster than counts as steady; wait, or end early with"
+                + " a reason."
+            : "The warm-up clock has not run out; wait, or end early with a reason.");
+  }
+
+  private static boolean isIn(StepState step, ReadingId id) {
+    boolean watts =
+        id == ReadingId.OUTPUT_VOLTS && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
+    return watts || step.latest(id).isPresent();
+  }
+
+  private static Next endEarly(Model model, PlannedStep planned, String reason) {
+    boolean running = model.state().step(planned.id()).status() == Status.RUNNING;
+    if (!running || !(planned.step() instanceof Step.WarmUp)) {
+      return Next.refused(model, "No warm-up is running.");
+    }
+    return isTooShort(reason)
+        ? Next.refused(model, "A warm-up ends early only with a reason in words.")
+        : Next.keeping(
+            model,
+            List.of(
+                new Fact.Warmed(planned.id(), model.clock().warmSeconds()),
+                new Fact.EndedEarly(planned.id(), reason.strip()),
+                new Fact.Done(planned.id())));
+  }
+
+  private static Next skip(Model model, PlannedStep planned, String reason) {
+    boolean optional = planned.step() instanceof Step.Measure measure && measure.optional();
+    if (isTooShort(reason) && !optional) {
+      return Next.refused(model, "A step is skipped only with a reason in words.");
+    }
+    String why = reason.isBlank() ? "optional" : reason.strip();
+    return Next.keeping(model, List.of(new Fact.Skipped(planned.id(), why)));
+  }
+
+  private static Next warmAgain(Model model, PlannedStep planned) {
+    List<PlannedStep> before =
+        model.state().plan().subList(0, model.state().plan().indexOf(planned) + 1);
+    Optional<PlannedStep> warm =
+        before.stream()
+            .filter(p -> p.step() instanceof Step.WarmUp)
+            .reduce((first, second) -> second);
+    return warm.isEmpty()
+        ? Next.refused(model, "This sequence has no warm-up before " + planned.id() + ".")
+        : Next.keeping(model, List.of(new Fact.WarmAgain(warm.get().id())));
+  }
+
+  static Next note(Model model, Intent.Note note) {
+    return note.text().isBlank()
+        ? Next.quiet(model)
+        : Next.keeping(
+            model, List.of(new Fact.Noted(model.state().currentId(), note.text().strip())));
+  }
+
+  private static boolean isTooShort(String reason) {
+    return reason.chars().filter(Character::isLetter).count() < REASON_LETTERS;
+  }
+}

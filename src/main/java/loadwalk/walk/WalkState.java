@@ -1,0 +1,139 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import loadwalk.bench.ReadingId;
+import loadwalk.sequence.PlannedStep;
+
+/**
+ * A walk as its journal tells it: the fold of its facts.
+ *
+ * @param opened how the walk began
+ * @param plan the steps in order
+ * @param steps the state of each step by id
+ * @param notes the notes, oldest first
+ * @param hold whether the walk runs, is paused or was stopped
+ * @param stops the reasons of all stops so far
+ * @param cooled why the amplifier must be taken as cold, where it must
+ * @param lastWallMillis the wall clock of the newest fact, ms since 1970
+ */
+public record WalkState(
+    Fact.Opened opened,
+    List<PlannedStep> plan,
+    Map<String, StepState> steps,
+    List<Note> notes,
+    Hold hold,
+    List<String> stops,
+    Optional<String> cooled,
+    long lastWallMillis) {
+
+  /** Whether the walk runs. */
+  public enum Hold {
+    RUNNING,
+    PAUSED,
+    /** Stopped at once; the reason is still to be given. */
+    STOPPED
+  }
+
+  /**
+   * A note of the operator.
+   *
+   * @param stepId the step at which it was written
+   * @param text the note
+   * @param wallMillis the wall clock, ms since 1970
+   */
+  public record Note(String stepId, String text, long wallMillis) {}
+
+  /** Copies the collections. */
+  public WalkState {
+    plan = List.copyOf(plan);
+    steps = Map.copyOf(steps);
+    notes = List.copyOf(notes);
+    stops = List.copyOf(stops);
+  }
+
+  /** Returns the state right after a walk was opened. */
+  static WalkState begin(Fact.Opened opened, long wallMillis) {
+    List<PlannedStep> plan = PlannedStep.of(opened.sequence());
+    Map<String, StepState> steps = new LinkedHashMap<>();
+    plan.forEach(p -> steps.put(p.id(), StepState.ahead()));
+    return new WalkState(
+        opened, plan, steps, List.of(), Hold.RUNNING, List.of(), Optional.empty(), wallMillis);
+  }
+
+  /** Returns the step to be done now: the first that is not over; empty when all are. */
+  public Optional<PlannedStep> current() {
+    return plan.stream().filter(p -> !step(p.id()).status().isOver()).findFirst();
+  }
+
+  /** Returns the id of the step to be done now, or of the last one when all are over. */
+  public String currentId() {
+    return current().map(PlannedStep::id).orElseGet(() -> plan.get(plan.size() - 1).id());
+  }
+
+  /** Tells whether every step is done or skipped. */
+  public boolean isFinished() {
+    return current().isEmpty();
+  }
+
+  /** Returns the state of a step; an id that is not in the plan counts as ahead. */
+  public StepState step(String id) {
+    return steps.getOrDefault(id, StepState.ahead());
+  }
+
+  /** Finds a step of the plan. */
+  public Optional<PlannedStep> planned(String id) {
+    return plan.stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  /** Returns every doubt that waits for its answer, in the order of the plan. */
+  public List<OpenDoubt> openDoubts() {
+    List<OpenDoubt> open = new ArrayList<>();
+    for (PlannedStep p : plan) {
+      step(p.id()).openDoubts().forEach(id -> open.add(new OpenDoubt(p.id(), id)));
+    }
+    return open;
+  }
+
+  /**
+   * A doubt that waits for its answer.
+   *
+   * @param stepId the step
+   * @param reading the reading doubted
+   */
+  public record OpenDoubt(String stepId, ReadingId reading) {}
+
+  WalkState step(String id, UnaryOperator<StepState> change) {
+    Map<String, StepState> all = new LinkedHashMap<>(steps);
+    all.computeIfPresent(id, (key, state) -> change.apply(state));
+    return new WalkState(opened, plan, all, notes, hold, stops, cooled, lastWallMillis);
+  }
+
+  WalkState holding(Hold next) {
+    return new WalkState(opened, plan, steps, notes, next, stops, cooled, lastWallMillis);
+  }
+
+  WalkState noted(Note note) {
+    List<Note> more = new ArrayList<>(notes);
+    more.add(note);
+    return new WalkState(opened, plan, steps, more, hold, stops, cooled, lastWallMillis);
+  }
+
+  WalkState stoppedBecause(String reason) {
+    List<String> more = new ArrayList<>(stops);
+    more.add(reason);
+    return new WalkState(opened, plan, steps, notes, hold, more, cooled, lastWallMillis);
+  }
+
+  WalkState cooledBecause(Optional<String> why) {
+    return new WalkState(opened, plan, steps, notes, hold, stops, why, lastWallMillis);
+  }
+
+  WalkState at(long wallMillis) {
+    return new WalkState(opened, plan, steps, notes, hold, stops, cooled, wallMillis);
+  }
+}

@@ -1,0 +1,152 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.WalkState.Hold;
+
+/**
+ * Updates a walk: the only place where events become facts.
+ *
+ * <p>Nothing counts before its record is on disk: an intent makes facts that wait in the model, and
+ * {@link Event.Kept} folds them into the state. While facts wait, only the stop key is taken.
+ */
+public final class Walker {
+  private final Forecaster forecaster;
+  private final Entries entries;
+  private final Steps steps;
+
+  /** Makes a walker that asks the given forecaster. */
+  public Walker(Forecaster forecaster) {
+    this.forecaster = forecaster;
+    this.entries = new Entries(forecaster);
+    this.steps = new Steps(entries);
+  }
+
+  /** Returns the new model and what the outside world is asked to do. */
+  public Next update(Model model, Event event) {
+    if (event instanceof Event.Kept kept) {
+      return kept(model, kept.facts());
+    }
+    if (event instanceof Event.NotKept failure) {
+      Model.Clock clock = model.clock();
+      return Next.quiet(
+          model.failing(Optional.of(failure.why())).with(clock.failedAt(retryFrom(clock))));
+    }
+    if (event instanceof Event.Tick tick) {
+      return WarmClock.tick(model, tick);
+    }
+    if (event instanceof Event.Reopened reopened) {
+      return reopened(model, reopened);
+    }
+    return intended(model.silent(), (Intent) event);
+  }
+
+  private static OptionalLong retryFrom(Model.Clock clock) {
+    return OptionalLong.of(clock.monoNanos().orElse(0));
+  }
+
+  private Next intended(Model model, Intent intent) {
+    if (intent instanceof Intent.Stop) {
+      return stop(model);
+    }
+    if (intent instanceof Intent.Retry) {
+      return model.isWriting() ? retry(model) : Next.quiet(model);
+    }
+    if (model.isWriting()) {
+      String why = model.keepProblem().orElse("it is being written");
+      return Next.refused(
+          model, "The last entry is not on disk yet (" + why + "); nothing goes on until it is.");
+    }
+    if (model.state().hold() != Hold.RUNNING) {
+      return Holding.intended(model, intent);
+    }
+    return steps.intended(model, intent);
+  }
+
+  private static Next stop(Model model) {
+    if (model.isStopped()) {
+      return Next.quiet(model);
+    }
+    List<Fact> facts = List.of(new Fact.Stopped(model.state().currentId()));
+    return Next.keeping(model.stopping(true), facts);
+  }
+
+  static Next retry(Model model) {
+    Model again = model.failing(Optional.empty());
+    return new Next(again, List.of(new Effect.AppendJournal(again.waiting())));
+  }
+
+  private Next kept(Model model, List<Stamped> facts) {
+    WalkState state = model.state();
+    List<Stamped> rest = new ArrayList<>(model.waiting());
+    boolean renew = false;
+    for (Stamped stamped : facts) {
+      state = stamped.fact().applyTo(state, stamped.wallMillis());
+      rest.remove(stamped);
+      renew |= changesEvidence(stamped.fact());
+    }
+    boolean stopping = model.stopping() && state.hold() != Hold.STOPPED;
+    Model.Clock clock = model.clock().failedAt(OptionalLong.empty());
+    boolean sameStep = state.currentId().equals(model.state().currentId());
+    boolean reset = facts.stream().anyMatch(s -> resetsClock(s.fact()));
+    double warm = sameStep && !reset ? clock.warmSeconds() : state.step(state.currentId()).warmSeconds();
+    Model next =
+        model
+            .with(state)
+            .with(rest)
+            .failing(Optional.empty())
+            .stopping(stopping)
+            .with(clock.warm(warm));
+    if (!rest.isEmpty()) {
+      return new Next(next, List.of(new Effect.AppendJournal(rest)));
+    }
+    return followed(next, renew);
+  }
+
+  private static boolean resetsClock(Fact fact) {
+    return fact instanceof Fact.Cooled || fact instanceof Fact.WarmAgain;
+  }
+
+  private static boolean changesEvidence(Fact fact) {
+    return fact instanceof Fact.Entered
+        || fact instanceof Fact.StoodBy
+        || fact instanceof Fact.Doubted
+        || fact instanceof Fact.CriterionSet
+        || fact instanceof Fact.Cooled;
+  }
+
+  /** Briefs the current step when it is reached, and anew when what it rests on has changed. */
+  private Next followed(Model model, boolean renew) {
+    WalkState state = model.state();
+    Optional<PlannedStep> current = state.current();
+    if (current.isEmpty() || state.hold() != Hold.RUNNING) {
+      return Next.quiet(model);
+    }
+    StepState step = state.step(current.get().id());
+    boolean fresh = step.status() == Status.AHEAD;
+    if (!fresh && !(renew && step.status() == Status.BRIEFED)) {
+      return Next.quiet(model);
+    }
+    Forecast brief = Briefing.of(forecaster, state, current.get());
+    if (!fresh && step.brief().equals(Optional.of(brief))) {
+      return Next.quiet(model);
+    }
+    return Next.keeping(model, List.of(new Fact.Briefed(current.get().id(), brief)));
+  }
+
+  private Next reopened(Model model, Event.Reopened event) {
+    Model heard = model.with(model.clock().heard(event.monoNanos(), event.wallMillis()));
+    List<Fact> facts = new ArrayList<>();
+    WarmClock.cooledBetween(model.state(), event.wallMillis()).ifPresent(facts::add);
+    if (model.state().hold() == Hold.RUNNING && !model.state().isFinished()) {
+      facts.add(new Fact.Resumed());
+    }
+    return Next.keeping(heard, facts);
+  }
+}

@@ -1,0 +1,157 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.numeric.LinearFit;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
+import loadwalk.walk.StepState.Status;
+
+/**
+ * Keeps the warm-up clock from a clock that only goes forward.
+ *
+ * <p>A wall clock that jumps changes nothing. Where both clocks together show that the machine was
+ * asleep or the program held for long, the amplifier is taken as cooled and the warm-up restarts.
+ */
+public final class WarmClock {
+  /** A gap after which a warm amplifier is taken as cooled, seconds; common practice, no source. */
+  public static final double COOLED_AFTER_SECONDS = 600;
+
+  /** How often the warm-up clock is journalled, warm-up seconds. */
+  static final double KEPT_EVERY_SECONDS = 15;
+
+  private static final double NANOS = 1e9;
+  private static final double RETRY_SECONDS = 3;
+  private static final int SLOPE_POINTS = 3;
+  private static final double SLOPE_WINDOW_SECONDS = 300;
+
+  private WarmClock() {}
+
+  /** Hears a tick: moves the clock, keeps its progress, rings at the end. */
+  static Next tick(Model model, Event.Tick tick) {
+    Model.Clock before = model.clock();
+    double seconds =
+        before.monoNanos().isEmpty()
+            ? 0
+            : Math.max(0, (tick.monoNanos() - before.monoNanos().getAsLong()) / NANOS);
+    double wallSeconds = (tick.wallMillis() - before.wallMillis()) / 1000.0;
+    boolean first = before.monoNanos().isEmpty();
+    Model heard = model.with(before.heard(tick.monoNanos(), tick.wallMillis()));
+    if (retryDue(heard)) {
+      return Walker.retry(heard);
+    }
+    Optional<PlannedStep> warming = warming(heard.state());
+    if (warming.isEmpty() || heard.isWriting()) {
+      return Next.quiet(heard);
+    }
+    double gap = Math.max(seconds, first ? 0 : wallSeconds);
+    if (gap > COOLED_AFTER_SECONDS) {
+      return Next.keeping(heard, List.of(cooled(warming.get().id(), gap)));
+    }
+    return advance(heard, warming.get(), seconds * before.scale());
+  }
+
+  private static boolean retryDue(Model model) {
+    Model.Clock clock = model.clock();
+    return model.keepProblem().isPresent()
+        && clock.retryNanos().isPresent()
+        && clock.monoNanos().orElseThrow() - clock.retryNanos().getAsLong()
+            >= RETRY_SECONDS * NANOS;
+  }
+
+  private static Next advance(Model model, PlannedStep planned, double seconds) {
+    double total = model.clock().warmSeconds() + seconds;
+    Model moved = model.with(model.clock().warm(total));
+    double target = ((Step.WarmUp) planned.step()).minutes() * 60;
+    double kept = model.state().step(planned.id()).warmSeconds();
+    boolean rings = model.clock().warmSeconds() < target && total >= target;
+    boolean due = rings || total - kept >= KEPT_EVERY_SECONDS * model.clock().scale();
+    Next next =
+        due
+            ? Next.keeping(moved, List.of(new Fact.Warmed(planned.id(), total)))
+            : Next.quiet(moved);
+    return rings ? next.and(new Effect.Bell()) : next;
+  }
+
+  /** Returns the running warm-up, where one runs. */
+  static Optional<PlannedStep> warming(WalkState state) {
+    return state
+        .current()
+        .filter(p -> p.step() instanceof Step.WarmUp)
+        .filter(p -> state.step(p.id()).status() == Status.RUNNING)
+        .filter(p -> state.hold() == WalkState.Hold.RUNNING);
+  }
+
+  static Fact cooled(String stepId, double gapSeconds) {
+    String sentence =
+        "The walk was out of sight for "
+            + duration(gapSeconds)
+            + ": the amplifier has cooled. Warm it up again before a heavy step.";
+    return new Fact.Cooled(stepId, sentence);
+  }
+
+  /** Returns the fact that the amplifier cooled while nobody watched, where it must be so. */
+  static Optional<Fact> cooledBetween(WalkState state, long wallMillis) {
+    boolean warm =
+        state.plan().stream()
+            .filter(p -> p.step() instanceof Step.WarmUp)
+            .map(p -> state.step(p.id()))
+            .anyMatch(s -> s.warmSeconds() > 0 || s.status() == Status.DONE);
+    double gap = (wallMillis - state.lastWallMillis()) / 1000.0;
+    if (!warm || state.isFinished() || (gap >= -1 && gap <= COOLED_AFTER_SECONDS)) {
+      return Optional.empty();
+    }
+    String sentence =
+        "The wall clock went backwards since the last record, so nobody can tell how long the"
+            + " amplifier stood: take it as cold and warm it up again before a heavy step.";
+    return Optional.of(
+        gap < 0
+            ? new Fact.Cooled(state.currentId(), sentence)
+            : cooled(state.currentId(), gap));
+  }
+
+  /** Returns how a warm-up stands: whether the clock and, where known, the slope are content. */
+  public static Steadiness steadiness(WalkState state, PlannedStep planned, double warmSeconds) {
+    Step.WarmUp step = (Step.WarmUp) planned.step();
+    boolean clock = warmSeconds >= step.minutes() * 60;
+    Optional<Double> slope = slopePerMinute(state.step(planned.id()), warmSeconds);
+    boolean rising = slope.filter(s -> !(s <= step.steadyCelsiusPerMinute())).isPresent();
+    return new Steadiness(clock, slope, rising);
+  }
+
+  /**
+   * How a warm-up stands.
+   *
+   * @param clockDone whether the least time has passed
+   * @param celsiusPerMinute the slope of the newest temperatures, K/min, where it can be told
+   * @param stillRising whether that slope is above what counts as steady
+   */
+  public record Steadiness(
+      boolean clockDone, Optional<Double> celsiusPerMinute, boolean stillRising) {
+    /** Tells whether the warm-up may end without a reason. */
+    public boolean isSteady() {
+      return clockDone && !stillRising;
+    }
+  }
+
+  /** The slope of a straight line through the temperatures of the last five warm-up minutes. */
+  private static Optional<Double> slopePerMinute(StepState step, double now) {
+    List<double[]> points = new ArrayList<>();
+    for (Entry e : step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of())) {
+      if (e.warmSeconds() > 0 && now - e.warmSeconds() <= SLOPE_WINDOW_SECONDS) {
+        points.add(new double[] {e.warmSeconds() / 60, e.value()});
+      }
+    }
+    double[] x = points.stream().mapToDouble(p -> p[0]).toArray();
+    double[] y = points.stream().mapToDouble(p -> p[1]).toArray();
+    boolean spread = x.length >= SLOPE_POINTS && x[x.length - 1] - x[0] > 0.1;
+    return spread ? Optional.of(LinearFit.of(x, y).slope()) : Optional.empty();
+  }
+
+  private static String duration(double seconds) {
+    long minutes = Math.round(seconds / 60);
+    return minutes < 120 ? minutes + " minutes" : Math.round(minutes / 60.0) + " hours";
+  }
+}
