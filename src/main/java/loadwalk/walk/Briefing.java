@@ -39,13 +39,7 @@ public final class Briefing {
             ? "No step has been measured that could be rechecked."
             : "No load is driven at the limit in this step, so nothing is forecast.";
     return new Forecast(
-        planned.id(),
-        LEVEL,
-        Map.of(),
-        Forecast.Demand.unknown(),
-        List.of(),
-        Verdict.CLEAR,
-        basis);
+        planned.id(), LEVEL, Map.of(), Forecast.Demand.unknown(), List.of(), Verdict.CLEAR, basis);
   }
 
   /** A doubt that waits on an earlier step holds every step that loads the amplifier. */
@@ -67,7 +61,8 @@ public final class Briefing {
   }
 
   private static Optional<Caution> cooled(WalkState state, PlannedStep planned) {
-    boolean loaded = planned.step() instanceof Step.Measure || planned.step() instanceof Step.Recheck;
+    boolean loaded =
+        planned.step() instanceof Step.Measure || planned.step() instanceof Step.Recheck;
     return loaded
         ? state.cooled().map(why -> new Caution("cooled", Verdict.HEED, why, 0.9))
         : Optional.empty();
@@ -77,9 +72,7 @@ public final class Briefing {
     List<Caution> all = new ArrayList<>(forecast.cautions());
     all.addAll(more);
     all.sort(
-        Comparator.comparing(Caution::gravity)
-            .thenComparingDouble(Caution::severity)
-            .reversed());
+        Comparator.comparing(Caution::gravity).thenComparingDouble(Caution::severity).reversed());
     Verdict verdict = forecast.verdict();
     for (Caution caution : more) {
       verdict = verdict.graver(caution.gravity());

@@ -83,7 +83,10 @@ final class Entries {
   }
 
   private List<Fact> facts(
-      Model model, Target target, Map<ReadingId, String> texts, Map<ReadingId, Typed.Number> typed) {
+      Model model,
+      Target target,
+      Map<ReadingId, String> texts,
+      Map<ReadingId, Typed.Number> typed) {
     String stepId = target.stepId();
     StepState step = model.state().step(stepId);
     List<Doubt> doubts = judge(model.state(), target, step, typed);

@@ -34,8 +34,7 @@ public record Entry(
   }
 
   Entry doubtedBy(List<Doubt> contradictions) {
-    return new Entry(
-        text, value, resolution, contradictions, Optional.empty(), order, warmSeconds);
+    return new Entry(text, value, resolution, contradictions, Optional.empty(), order, warmSeconds);
   }
 
   Entry standingBy(String reason) {

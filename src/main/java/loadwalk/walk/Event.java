@@ -3,7 +3,8 @@ package loadwalk.walk;
 import java.util.List;
 
 /** Something that reaches a walk from outside. */
-public sealed interface Event permits Event.Kept, Event.NotKept, Event.Tick, Event.Reopened, Intent {
+public sealed interface Event
+    permits Event.Kept, Event.NotKept, Event.Tick, Event.Reopened, Intent {
 
   /** The facts are on disk. */
   record Kept(List<Stamped> facts) implements Event {

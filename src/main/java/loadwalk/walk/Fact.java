@@ -187,8 +187,7 @@ public sealed interface Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
       WalkState done = state.step(step, before -> before.with(Status.DONE)).at(wallMillis);
-      boolean warm =
-          state.planned(step).filter(p -> p.step() instanceof Step.WarmUp).isPresent();
+      boolean warm = state.planned(step).filter(p -> p.step() instanceof Step.WarmUp).isPresent();
       return warm ? done.cooledBecause(Optional.empty()) : done;
     }
   }

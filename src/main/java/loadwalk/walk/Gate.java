@@ -16,14 +16,14 @@ import loadwalk.walk.StepState.Status;
  * must have been lifted with a typed reason as well; a doubt without an answer on another step
  * holds every step that is not clear or that is bridged.
  */
-final class Gate {
+public final class Gate {
   /** How far the typed load may lie from the step's, as a fraction: a slip is 2 or more. */
   private static final double ARM_TOLERANCE = 0.1;
 
   private Gate() {}
 
   /** Returns why the current step may not start, or nothing where it may. */
-  static Optional<String> refusal(WalkState state) {
+  public static Optional<String> refusal(WalkState state) {
     Optional<PlannedStep> current = state.current();
     if (current.isEmpty()) {
       return Optional.of("Every step is done; nothing is left to start.");
@@ -50,8 +50,7 @@ final class Gate {
 
   private static Optional<String> doubtRefusal(
       WalkState state, PlannedStep planned, StepState step) {
-    boolean bridged =
-        Targets.of(state, planned).filter(t -> t.mode() == Mode.BRIDGED).isPresent();
+    boolean bridged = Targets.of(state, planned).filter(t -> t.mode() == Mode.BRIDGED).isPresent();
     if (!bridged && step.brief().orElseThrow().verdict() == Verdict.CLEAR) {
       return Optional.empty();
     }
@@ -74,7 +73,7 @@ final class Gate {
   }
 
   /** Tells whether a step must be armed: it loads the amplifier and its brief is not clear. */
-  static boolean needsArming(WalkState state, PlannedStep planned) {
+  public static boolean needsArming(WalkState state, PlannedStep planned) {
     boolean heed =
         state.step(planned.id()).brief().filter(b -> b.verdict() != Verdict.CLEAR).isPresent();
     return heed && Targets.of(state, planned).filter(Gate::loads).isPresent();

@@ -161,15 +161,7 @@ public record StepState(
 
   StepState lifted(String why) {
     return new StepState(
-        status,
-        brief,
-        armedOhms,
-        Optional.of(why),
-        entries,
-        criterion,
-        pairs,
-        warmSeconds,
-        reason);
+        status, brief, armedOhms, Optional.of(why), entries, criterion, pairs, warmSeconds, reason);
   }
 
   StepState entered(ReadingId id, Entry entry) {

@@ -180,8 +180,7 @@ final class Steps {
   private static Optional<String> missing(Model model, PlannedStep planned) {
     WalkState state = model.state();
     if (planned.step() instanceof Step.WarmUp) {
-      return warmMissing(
-          WarmClock.steadiness(state, planned, model.clock().warmSeconds()));
+      return warmMissing(WarmClock.steadiness(state, planned, model.clock().warmSeconds()));
     }
     StepState step = state.step(planned.id());
     return Targets.of(state, planned).stream()
@@ -203,8 +202,7 @@ final class Steps {
   }
 
   private static boolean isIn(StepState step, ReadingId id) {
-    boolean watts =
-        id == ReadingId.OUTPUT_VOLTS && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
+    boolean watts = id == ReadingId.OUTPUT_VOLTS && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
     return watts || step.latest(id).isPresent();
   }
 

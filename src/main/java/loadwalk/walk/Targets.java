@@ -40,9 +40,7 @@ public final class Targets {
     }
     if (step instanceof Step.WarmUp warm) {
       return firstLoad(state.opened().sequence())
-          .map(
-              m ->
-                  new Target(id, Target.Kind.WARM_UP, m.mode(), m.ohms(), warm.powerFraction()));
+          .map(m -> new Target(id, Target.Kind.WARM_UP, m.mode(), m.ohms(), warm.powerFraction()));
     }
     if (step instanceof Step.OpenLoad) {
       return firstLoad(state.opened().sequence())
@@ -53,9 +51,9 @@ public final class Targets {
 
   /** Returns the step that a recheck measures again; the heaviest is told from what was done. */
   public static Optional<String> recheckOf(WalkState state, PlannedStep planned) {
-    return planned.recheckOf().flatMap(of -> Step.Recheck.HEAVIEST.equals(of)
-        ? heaviest(state)
-        : Optional.of(of));
+    return planned
+        .recheckOf()
+        .flatMap(of -> Step.Recheck.HEAVIEST.equals(of) ? heaviest(state) : Optional.of(of));
   }
 
   /** Returns the load of the warm-up: the first load of the sequence. */

@@ -95,7 +95,8 @@ public final class Walker {
     Model.Clock clock = model.clock().failedAt(OptionalLong.empty());
     boolean sameStep = state.currentId().equals(model.state().currentId());
     boolean reset = facts.stream().anyMatch(s -> resetsClock(s.fact()));
-    double warm = sameStep && !reset ? clock.warmSeconds() : state.step(state.currentId()).warmSeconds();
+    double warm =
+        sameStep && !reset ? clock.warmSeconds() : state.step(state.currentId()).warmSeconds();
     Model next =
         model
             .with(state)

@@ -107,9 +107,7 @@ public final class WarmClock {
         "The wall clock went backwards since the last record, so nobody can tell how long the"
             + " amplifier stood: take it as cold and warm it up again before a heavy step.";
     return Optional.of(
-        gap < 0
-            ? new Fact.Cooled(state.currentId(), sentence)
-            : cooled(state.currentId(), gap));
+        gap < 0 ? new Fact.Cooled(state.currentId(), sentence) : cooled(state.currentId(), gap));
   }
 
   /** Returns how a warm-up stands: whether the clock and, where known, the slope are content. */
@@ -147,7 +145,7 @@ public final class WarmClock {
     double[] x = points.stream().mapToDouble(p -> p[0]).toArray();
     double[] y = points.stream().mapToDouble(p -> p[1]).toArray();
     boolean spread = x.length >= SLOPE_POINTS && x[x.length - 1] - x[0] > 0.1;
-    return spread ? Optional.of(LinearFit.of(x, y).slope()) : Optional.empty();
+    return spread ? Optional.of(LinearFit.line(x, y).slope()) : Optional.empty();
   }
 
   private static String duration(double seconds) {

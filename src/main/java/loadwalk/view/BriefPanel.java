@@ -1,0 +1,157 @@
+package loadwalk.view;
+
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Forecast;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.Entry;
+import loadwalk.walk.Gate;
+import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
+
+/** The brief of a step: what to connect, the cautions worst first, the forecast, the arming. */
+final class BriefPanel {
+  private static final int FIELD = 16;
+
+  private BriefPanel() {}
+
+  static void paint(
+      Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
+    StepState step = state.step(planned.id());
+    if (step.brief().isEmpty()) {
+      canvas.text(area.column(), area.row(), planned.id() + ": the brief is being made", Style.FAINT);
+      return;
+    }
+    Forecast brief = step.brief().get();
+    int row = paintTitle(canvas, state, planned, brief, area);
+    row =
+        canvas.paragraph(
+            area.column(),
+            row,
+            area.columns(),
+            2,
+            Words.instruction(state, planned),
+            Style.STRONG);
+    int fields = BriefKeys.rows(state, planned) + 1;
+    int forecastRows = Math.min(4, brief.readings().size());
+    int cautionRows = area.bottom() - row - fields - forecastRows - 1;
+    row = paintCautions(canvas, brief, area, row, cautionRows);
+    row = paintForecast(canvas, brief, area, row, area.bottom() - fields);
+    paintFields(canvas, state, planned, screen, area);
+  }
+
+  private static int paintTitle(
+      Canvas canvas, WalkState state, PlannedStep planned, Forecast brief, Area area) {
+    int number = state.plan().indexOf(planned) + 1;
+    int column =
+        canvas.text(
+            area.column(),
+            area.row(),
+            "Step " + number + " of " + state.plan().size() + "  " + planned.id() + "  brief: ",
+            Style.HEADING);
+    canvas.text(column, area.row(), Words.upper(brief.verdict()), Words.style(brief.verdict()));
+    return area.row() + 1;
+  }
+
+  private static int paintCautions(
+      Canvas canvas, Forecast brief, Area area, int top, int mostRows) {
+    int row = top;
+    int end = top + Math.max(1, mostRows);
+    int shown = 0;
+    for (Caution caution : brief.cautions()) {
+      boolean last = row >= end - 1 && shown < brief.cautions().size() - 1;
+      if (last || row >= end) {
+        int left = brief.cautions().size() - shown;
+        canvas.text(area.column(), row, "and " + left + " more: F1 lists all", Style.FAINT);
+        return row + 1;
+      }
+      canvas.text(
+          area.column(), row, Words.upper(caution.gravity()), Words.style(caution.gravity()));
+      int rows = Math.min(2, end - row);
+      row =
+          canvas.paragraph(
+              area.column() + 6, row, area.columns() - 6, rows, caution.text(), Style.TEXT);
+      shown++;
+    }
+    if (brief.cautions().isEmpty()) {
+      canvas.text(area.column(), row++, "No special caution is known for this step.", Style.FAINT);
+    }
+    return row;
+  }
+
+  private static int paintForecast(Canvas canvas, Forecast brief, Area area, int top, int end) {
+    int row = top;
+    int percent = (int) Math.round(brief.level() * 100);
+    int column = area.column();
+    int half = area.columns() / 2;
+    int index = 0;
+    for (Map.Entry<ReadingId, Band> e : brief.readings().entrySet()) {
+      if (row >= end) {
+        return row;
+      }
+      int at = column + (index % 2) * half;
+      canvas.text(at, row, e.getKey().label(), Style.FAINT);
+      canvas.text(at + 15, row, range(e.getKey(), e.getValue()), Style.TEXT);
+      row += index % 2;
+      index++;
+    }
+    row += index % 2;
+    if (row < end && index > 0) {
+      String basis = "Forecast at " + percent + " %. " + brief.basis();
+      row = canvas.paragraph(column, row, area.columns(), Math.min(2, end - row), basis, Style.FAINT);
+    } else if (row < end) {
+      row = canvas.paragraph(column, row, area.columns(), 2, brief.basis(), Style.FAINT);
+    }
+    return row;
+  }
+
+  static String range(ReadingId id, Band band) {
+    return Printer.UTF8.range(band.low(), band.high(), id.unit());
+  }
+
+  private static void paintFields(
+      Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
+    int row = area.bottom() - BriefKeys.rows(state, planned);
+    boolean free = screen.prompt().isEmpty();
+    if (BriefKeys.asksColdLoad(state, planned)) {
+      boolean focus = free && screen.focus() == 0;
+      int at = label(canvas, area, row, "Load measured cold, amplifier off (optional)", focus);
+      Optional<Entry> cold = state.step(planned.id()).latest(ReadingId.LOAD_OHMS);
+      TextField shown = focus ? screen.field() : TextField.EMPTY;
+      shown.paint(canvas, at, row, FIELD, focus);
+      cold.ifPresent(
+          e ->
+              canvas.text(
+                  at + FIELD + 1,
+                  row,
+                  Printer.UTF8.reading(e.value(), Unit.OHM, e.resolution()) + " kept",
+                  Style.GOOD));
+      row++;
+    }
+    if (Gate.needsArming(state, planned)) {
+      int index = BriefKeys.asksColdLoad(state, planned) ? 1 : 0;
+      boolean focus = free && screen.focus() == index;
+      int at = label(canvas, area, row, "To arm: load in ohms that is really connected", focus);
+      (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, row, FIELD, focus);
+      if (WalkScreen.isHalted(state.step(planned.id()))) {
+        canvas.text(at + FIELD + 1, row, "F7 lift", Style.HALT);
+      }
+    } else if (free) {
+      canvas.text(area.column(), area.bottom() - 1, startHint(state, planned), Style.KEY);
+    }
+  }
+
+  private static String startHint(WalkState state, PlannedStep planned) {
+    return BriefKeys.asksColdLoad(state, planned) ? "" : "Enter starts the step.";
+  }
+
+  private static int label(Canvas canvas, Area area, int row, String text, boolean focus) {
+    canvas.text(area.column(), row, (focus ? "> " : "  ") + text, focus ? Style.STRONG : Style.TEXT);
+    return area.column() + 49;
+  }
+}

@@ -1,0 +1,84 @@
+package loadwalk.view;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.walk.Model;
+
+/**
+ * All that is on the screen and behind it.
+ *
+ * @param screen where the operator is
+ * @param walk the open walk
+ * @param library what is at hand to start from
+ * @param practice what the practice bench's meters show, where the walk is on it
+ * @param notice a sentence to show until the next key
+ * @param home the folder everything is kept in, as shown on the home screen
+ */
+public record Desk(
+    Screen screen,
+    Optional<Model> walk,
+    Library library,
+    Optional<Practice> practice,
+    Optional<String> notice,
+    String home) {
+
+  /**
+   * The practice bench beside the walk.
+   *
+   * @param meters what each meter shows for the current step, as an operator would type it
+   * @param speed how many warm-up seconds pass in one second
+   */
+  public record Practice(Map<ReadingId, String> meters, int speed) {
+    /** Copies the map. */
+    public Practice {
+      Map<ReadingId, String> copy = new EnumMap<>(ReadingId.class);
+      copy.putAll(meters);
+      meters = Collections.unmodifiableMap(copy);
+    }
+  }
+
+  /** Returns the desk at start: the home screen, nothing read yet. */
+  public static Desk atHome(String home) {
+    return new Desk(
+        new HomeScreen(0),
+        Optional.empty(),
+        Library.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        home);
+  }
+
+  Desk on(Screen next) {
+    return new Desk(next, walk, library, practice, notice, home);
+  }
+
+  Desk with(Optional<Model> model) {
+    return new Desk(screen, model, library, practice, notice, home);
+  }
+
+  Desk with(Library read) {
+    return new Desk(screen, walk, read, practice, notice, home);
+  }
+
+  Desk practising(Optional<Practice> bench) {
+    return new Desk(screen, walk, library, bench, notice, home);
+  }
+
+  Desk saying(Optional<String> sentence) {
+    return new Desk(screen, walk, library, practice, sentence, home);
+  }
+
+  /** Paints the desk for a terminal. */
+  public Frame paint(Size size, Look look) {
+    Canvas canvas = new Canvas(size, look);
+    if (size.isEnough()) {
+      screen.paint(canvas, this);
+    } else {
+      TooSmall.paint(canvas, this);
+    }
+    return canvas.frame();
+  }
+}

@@ -1,0 +1,42 @@
+package loadwalk.view;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.walk.Event;
+import loadwalk.walk.Model;
+
+/** Something that reaches the desk from outside. */
+public sealed interface DeskEvent {
+
+  /** A key was pressed. */
+  record Pressed(Key key) implements DeskEvent {}
+
+  /** Text was pasted; line breaks in it press nothing. */
+  record Pasted(String text) implements DeskEvent {}
+
+  /** Something reached the open walk. */
+  record OfWalk(Event event) implements DeskEvent {}
+
+  /** A walk was opened or read back. */
+  record WalkReady(Model model) implements DeskEvent {}
+
+  /** The open walk was closed. */
+  record WalkClosed() implements DeskEvent {}
+
+  /** The library was read. */
+  record LibraryRead(Library library) implements DeskEvent {}
+
+  /** The practice bench's meters were read. */
+  record PracticeRead(Optional<Desk.Practice> practice) implements DeskEvent {}
+
+  /** A text is to be shown on a screen of its own. */
+  record TextReady(String title, List<String> lines) implements DeskEvent {
+    /** Copies the lines. */
+    public TextReady {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** Something is to be told. */
+  record Told(String sentence) implements DeskEvent {}
+}

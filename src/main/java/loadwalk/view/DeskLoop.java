@@ -1,0 +1,109 @@
+package loadwalk.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.walk.Effect;
+import loadwalk.walk.Event;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Model;
+import loadwalk.walk.Next;
+import loadwalk.walk.Walker;
+
+/** Updates the desk: keys go to the screen, intents and events to the walk. */
+public final class DeskLoop {
+  private static final int PASTE_MOST = TextField.MOST;
+
+  private final Walker walker;
+
+  /** Makes a loop that updates walks with the given walker. */
+  public DeskLoop(Walker walker) {
+    this.walker = walker;
+  }
+
+  /** Returns the new desk and what is asked of the outside world. */
+  public DeskNext update(Desk desk, DeskEvent event) {
+    if (event instanceof DeskEvent.Pressed pressed) {
+      return pressed(desk, pressed.key());
+    }
+    if (event instanceof DeskEvent.Pasted pasted) {
+      return pasted(desk, pasted.text());
+    }
+    if (event instanceof DeskEvent.OfWalk walk) {
+      return walked(desk, List.of(walk.event()), List.of());
+    }
+    return quiet(told(desk, event));
+  }
+
+  private static Desk told(Desk desk, DeskEvent event) {
+    if (event instanceof DeskEvent.WalkReady ready) {
+      return desk.with(Optional.of(ready.model())).on(WalkScreen.fresh());
+    }
+    if (event instanceof DeskEvent.WalkClosed) {
+      return desk.with(Optional.<Model>empty())
+          .practising(Optional.empty())
+          .on(new HomeScreen(0));
+    }
+    if (event instanceof DeskEvent.LibraryRead read) {
+      return desk.with(read.library());
+    }
+    if (event instanceof DeskEvent.PracticeRead read) {
+      return desk.practising(read.practice());
+    }
+    if (event instanceof DeskEvent.TextReady text) {
+      return desk.on(new TextScreen(text.title(), text.lines(), 0, desk.screen()));
+    }
+    return desk.saying(Optional.of(((DeskEvent.Told) event).sentence()));
+  }
+
+  private DeskNext pressed(Desk desk, Key key) {
+    if (key.is(Key.Kind.ESCAPE) && desk.walk().isPresent()) {
+      Desk walking = desk.screen() instanceof WalkScreen ? desk : desk.on(WalkScreen.fresh());
+      return walked(walking.saying(Optional.empty()), List.of(new Intent.Stop()), List.of());
+    }
+    Answer answer = desk.screen().press(key, desk);
+    Desk next = desk.on(answer.next()).saying(answer.notice());
+    DeskNext done = walked(next, answer.intents(), answer.wishes());
+    return isRefused(answer, done)
+        ? new DeskNext(done.desk().on(desk.screen()), List.of(), List.of())
+        : done;
+  }
+
+  /** A refused intent leaves the screen as it was, so that what was typed is not lost. */
+  private static boolean isRefused(Answer answer, DeskNext done) {
+    return !answer.intents().isEmpty()
+        && done.effects().isEmpty()
+        && done.desk().walk().flatMap(Model::message).isPresent();
+  }
+
+  private DeskNext pasted(Desk desk, String text) {
+    Desk now = desk;
+    int most = Math.min(text.length(), PASTE_MOST);
+    for (char c : text.substring(0, most).toCharArray()) {
+      if (!Character.isISOControl(c)) {
+        now = now.on(now.screen().press(Key.of(c), now).next());
+      }
+    }
+    return quiet(
+        text.length() > most
+            ? now.saying(Optional.of("The pasted text was cut at " + most + " characters."))
+            : now);
+  }
+
+  private DeskNext walked(Desk desk, List<? extends Event> events, List<Wish> wishes) {
+    Desk now = desk;
+    List<Effect> effects = new ArrayList<>();
+    for (Event event : events) {
+      if (now.walk().isPresent()) {
+        Next next = walker.update(now.walk().get(), event);
+        effects.addAll(next.effects());
+        now = now.with(Optional.of(next.model()));
+      }
+    }
+    return new DeskNext(now, effects, wishes);
+  }
+
+  private static DeskNext quiet(Desk desk) {
+    return new DeskNext(desk, List.of(), List.of());
+  }
+}

@@ -1,0 +1,39 @@
+package loadwalk.view;
+
+import java.util.Map;
+import loadwalk.quantity.Printer;
+import loadwalk.result.PublishedPower;
+import loadwalk.result.WalkResult;
+import loadwalk.walk.Results;
+import loadwalk.walk.WalkState;
+
+/** What shows when every step is done: the power at each load. */
+final class DonePanel {
+  private DonePanel() {}
+
+  static void paint(Canvas canvas, WalkState state, Area area) {
+    canvas.text(area.column(), area.row(), "Every step is done.", Style.STRONG);
+    WalkResult result = Results.of(state);
+    int row = area.row() + 2;
+    for (Map.Entry<String, PublishedPower> e : result.published().entrySet()) {
+      if (row >= area.bottom() - 2) {
+        break;
+      }
+      canvas.text(area.column(), row, e.getKey(), Style.TEXT);
+      String watts = Printer.UTF8.quantity(e.getValue().totalWatts());
+      canvas.text(area.column() + 16, row, watts + " in all", Style.STRONG);
+      canvas.text(area.column() + 46, row, e.getValue().criterion().word(), Style.FAINT);
+      row++;
+    }
+    int open = state.openDoubts().size();
+    String doubts =
+        open == 0 ? "" : open + " doubts have no answer yet; F4 lists the readings. ";
+    canvas.paragraph(
+        area.column(),
+        row + 1,
+        area.columns(),
+        2,
+        doubts + "F6 shows the sheet; it is written anew whenever it is asked for.",
+        Style.TEXT);
+  }
+}

@@ -1,0 +1,84 @@
+package loadwalk.view;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The first screen: practise, begin, go on, compare.
+ *
+ * @param chosen the line chosen
+ */
+record HomeScreen(int chosen) implements Screen {
+  private static final int FIXED = 5;
+
+  @Override
+  public void paint(Canvas canvas, Desk desk) {
+    canvas.text(1, 0, "Loadwalk", Style.HEADING);
+    canvas.text(11, 0, "what a car amplifier really delivers", Style.FAINT);
+    canvas.rule(1);
+    Menu.paint(canvas, 3, canvas.rows() - 9, lines(desk), chosen);
+    canvas.text(
+        1,
+        canvas.rows() - 5,
+        Canvas.shortened("Kept in " + desk.home(), canvas.columns() - 2),
+        Style.FAINT);
+    Keys.paintMessage(
+        canvas,
+        desk.notice()
+            .orElse(
+                "Loadwalk controls nothing on the bench and never says that something is safe."
+                    + " safety-notes.md lists the dangers."),
+        desk.notice().isPresent() ? Style.HEED : Style.FAINT);
+    Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F1", "help", "F10", "leave");
+  }
+
+  private static List<String> lines(Desk desk) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Practice  a simulated amplifier on a simulated bench");
+    lines.add("New walk  an amplifier on your bench");
+    lines.add("Ledger    all walks side by side");
+    lines.add("Help");
+    lines.add("Leave");
+    for (Library.KeptWalk walk : desk.library().walks()) {
+      String verb = walk.isOpen() ? "Go on     " : "Sheet     ";
+      lines.add(
+          verb + walk.amplifier() + ", " + walk.sequence() + ", " + walk.standing()
+              + "  (" + walk.name() + ")");
+    }
+    return lines;
+  }
+
+  @Override
+  public Answer press(Key key, Desk desk) {
+    int count = lines(desk).size();
+    if (key.is(Key.Kind.ENTER)) {
+      return taken(desk);
+    }
+    if (key.is(Key.Kind.F1)) {
+      return Answer.stay(new TextScreen("Help", Help.home(), 0, this));
+    }
+    return key.is(Key.Kind.F10)
+        ? Answer.wish(this, new Wish.Leave())
+        : Answer.stay(new HomeScreen(Menu.moved(key, chosen, count)));
+  }
+
+  private Answer taken(Desk desk) {
+    switch (chosen) {
+      case 0:
+        return Answer.stay(PracticeScreen.fresh());
+      case 1:
+        return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.SEQUENCE, 0, NewWalk.empty()));
+      case 2:
+        return Answer.wish(this, new Wish.ShowLedger());
+      case 3:
+        return Answer.stay(new TextScreen("Help", Help.home(), 0, this));
+      case 4:
+        return Answer.wish(this, new Wish.Leave());
+      default:
+        Library.KeptWalk walk = desk.library().walks().get(chosen - FIXED);
+        return walk.isOpen()
+            ? Answer.wish(this, new Wish.ResumeWalk(walk.name()))
+            : Answer.wish(this, new Wish.ShowSheet(walk.name()));
+    }
+  }
+}

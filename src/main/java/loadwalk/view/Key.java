@@ -1,0 +1,54 @@
+package loadwalk.view;
+
+/**
+ * A key as screens know it, free of any terminal library.
+ *
+ * @param kind which key
+ * @param character the character, for {@link Kind#CHARACTER} alone
+ */
+public record Key(Kind kind, char character) {
+
+  /** The keys that mean something. */
+  public enum Kind {
+    CHARACTER,
+    ENTER,
+    TAB,
+    BACK_TAB,
+    BACKSPACE,
+    DELETE,
+    UP,
+    DOWN,
+    LEFT,
+    RIGHT,
+    HOME,
+    END,
+    PAGE_UP,
+    PAGE_DOWN,
+    /** Escape: stops a walk at once; elsewhere goes back. */
+    ESCAPE,
+    F1,
+    F2,
+    F3,
+    F4,
+    F5,
+    F6,
+    F7,
+    F8,
+    F9,
+    F10
+  }
+
+  /** Returns the key of a kind that carries no character. */
+  public static Key of(Kind kind) {
+    return new Key(kind, '\0');
+  }
+
+  /** Returns the key of a character. */
+  public static Key of(char character) {
+    return new Key(Kind.CHARACTER, character);
+  }
+
+  boolean is(Kind other) {
+    return kind == other;
+  }
+}

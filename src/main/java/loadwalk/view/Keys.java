@@ -1,0 +1,22 @@
+package loadwalk.view;
+
+/** The line at the foot of a screen that names the keys that work here. */
+final class Keys {
+  private Keys() {}
+
+  /** Paints pairs of key and meaning on the last row. */
+  static void paint(Canvas canvas, String... pairs) {
+    int row = canvas.rows() - 1;
+    int column = 1;
+    for (int i = 0; i + 1 < pairs.length; i += 2) {
+      column = canvas.text(column, row, pairs[i], Style.KEY);
+      column = canvas.text(column + 1, row, pairs[i + 1], Style.TEXT) + 2;
+    }
+  }
+
+  /** Paints what is to be told, above the keys. */
+  static void paintMessage(Canvas canvas, String message, Style style) {
+    canvas.rule(canvas.rows() - 4);
+    canvas.paragraph(1, canvas.rows() - 3, canvas.columns() - 2, 2, message, style);
+  }
+}

@@ -1,0 +1,105 @@
+package loadwalk.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+
+/**
+ * Puts a new walk together: sequence, amplifier, bench, then the plan or the start.
+ *
+ * @param stage what is being chosen
+ * @param chosen the line chosen
+ * @param draft what has been chosen so far
+ */
+record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
+  enum Stage {
+    SEQUENCE("Which sequence?"),
+    AMPLIFIER("Which amplifier? Enter takes it into the form, where it can be edited."),
+    BENCH("Which bench? Enter takes it into the form, where it can be edited."),
+    READY("Ready");
+
+    private final String question;
+
+    Stage(String question) {
+      this.question = question;
+    }
+  }
+
+  @Override
+  public void paint(Canvas canvas, Desk desk) {
+    canvas.text(1, 0, "New walk", Style.HEADING);
+    canvas.text(1, 2, stage.question, Style.STRONG);
+    Menu.paint(canvas, 4, canvas.rows() - 9, lines(desk), chosen);
+    Keys.paintMessage(canvas, desk.notice().orElse(""), Style.HEED);
+    Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F10", "back");
+  }
+
+  private List<String> lines(Desk desk) {
+    List<String> lines = new ArrayList<>();
+    switch (stage) {
+      case SEQUENCE:
+        desk.library().sequences().forEach(s -> lines.add(s.name() + "  " + s.title()));
+        break;
+      case AMPLIFIER:
+        lines.add("a new amplifier");
+        desk.library().amplifiers().forEach(a -> lines.add(a.name()));
+        break;
+      case BENCH:
+        lines.add("a new bench");
+        desk.library().benches().forEach(b -> lines.add(b.name()));
+        break;
+      default:
+        lines.add("start the walk");
+        lines.add("see the plan of the bench first");
+    }
+    return lines;
+  }
+
+  @Override
+  public Answer press(Key key, Desk desk) {
+    if (Menu.isBack(key)) {
+      return stage == Stage.SEQUENCE
+          ? Answer.stay(new HomeScreen(1))
+          : Answer.stay(new NewWalkScreen(Stage.values()[stage.ordinal() - 1], 0, draft));
+    }
+    int count = lines(desk).size();
+    if (!key.is(Key.Kind.ENTER)) {
+      return Answer.stay(new NewWalkScreen(stage, Menu.moved(key, chosen, count), draft));
+    }
+    return chosen < count ? taken(desk) : Answer.say(this, "There is nothing to choose from yet.");
+  }
+
+  private Answer taken(Desk desk) {
+    switch (stage) {
+      case SEQUENCE:
+        String name = desk.library().sequences().get(chosen).name();
+        return Answer.stay(new NewWalkScreen(Stage.AMPLIFIER, 0, draft.on(name)));
+      case AMPLIFIER:
+        List<String> amplifier =
+            chosen == 0
+                ? AmplifierForm.blank()
+                : AmplifierForm.texts(desk.library().amplifiers().get(chosen - 1));
+        return Answer.stay(FormScreen.of(FormScreen.Kind.AMPLIFIER, amplifier, draft));
+      case BENCH:
+        List<String> bench =
+            chosen == 0
+                ? BenchForm.blank()
+                : BenchForm.texts(desk.library().benches().get(chosen - 1));
+        return Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, bench, draft));
+      default:
+        return ready();
+    }
+  }
+
+  private Answer ready() {
+    String sequence = draft.sequence().orElseThrow();
+    Amplifier amplifier = draft.amplifier().orElseThrow();
+    Bench bench = draft.bench().orElseThrow();
+    return chosen == 0
+        ? Answer.wish(
+            this, new Wish.OpenWalk(sequence, amplifier, bench, OptionalLong.empty(), 1))
+        : Answer.wish(this, new Wish.ShowPlan(sequence, amplifier, bench));
+  }
+}

@@ -1,0 +1,75 @@
+package loadwalk.view;
+
+import java.util.Arrays;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.walk.Intent;
+
+/**
+ * A question that takes one line of text.
+ *
+ * @param kind what is asked
+ * @param step the step it is about
+ * @param reading the reading it is about, where there is one
+ */
+record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
+  enum Kind {
+    NOTE("Note"),
+    SKIP("Why is this step skipped?"),
+    LIFT("HALT. Why is it lifted all the same? The reason is printed on the sheet."),
+    EARLY("Why does the warm-up end early?"),
+    STAND_BY("Why does the doubted reading stand? The reason is printed on the sheet."),
+    AMEND("New value; the first one is kept beside it"),
+    PAIR("Volts and THD read together, such as 13.2 V 0.8 %");
+
+    private final String question;
+
+    Kind(String question) {
+      this.question = question;
+    }
+
+    String question() {
+      return question;
+    }
+  }
+
+  static Prompt of(Kind kind, String step) {
+    return new Prompt(kind, step, Optional.empty());
+  }
+
+  static Prompt of(Kind kind, String step, ReadingId reading) {
+    return new Prompt(kind, step, Optional.of(reading));
+  }
+
+  /** Returns what the operator wants with this text. */
+  Intent answered(String text) {
+    switch (kind) {
+      case NOTE:
+        return new Intent.Note(text);
+      case SKIP:
+        return new Intent.Skip(text);
+      case LIFT:
+        return new Intent.LiftHalt(text);
+      case EARLY:
+        return new Intent.EndEarly(text);
+      case STAND_BY:
+        return new Intent.StandBy(step, reading.orElseThrow(), text);
+      case AMEND:
+        return new Intent.Enter(step, reading.orElseThrow(), text);
+      default:
+        return pair(text);
+    }
+  }
+
+  /** Splits at the gap that leaves the THD behind it: the last number and its percent sign. */
+  private Intent pair(String text) {
+    String[] words = text.strip().split("\\s+");
+    int last = words.length - 1;
+    if (last > 0 && words[last].equals("%")) {
+      last--;
+    }
+    String volts = String.join(" ", Arrays.copyOfRange(words, 0, Math.max(0, last)));
+    String thd = String.join(" ", Arrays.copyOfRange(words, Math.max(0, last), words.length));
+    return new Intent.AddPair(step, volts, thd);
+  }
+}

@@ -1,0 +1,172 @@
+package loadwalk.view;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Forecast;
+import loadwalk.quantity.Printer;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.Entry;
+import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
+
+/** A running step: a row for each reading with its forecast, its bar and where it landed. */
+final class RunPanel {
+  private static final int LABEL = 21;
+  private static final int VALUE = 15;
+  private static final int RANGE = 20;
+
+  private RunPanel() {}
+
+  static void paint(
+      Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
+    WalkState state = desk.walk().orElseThrow().state();
+    StepState step = state.step(planned.id());
+    int number = state.plan().indexOf(planned) + 1;
+    canvas.text(
+        area.column(),
+        area.row(),
+        "Step " + number + " of " + state.plan().size() + "  " + planned.id() + "  running",
+        Style.HEADING);
+    int row =
+        canvas.paragraph(
+            area.column(),
+            area.row() + 1,
+            area.columns(),
+            2,
+            Words.instruction(state, planned),
+            Style.TEXT);
+    List<ReadingId> readings = RunKeys.readings(state, planned);
+    for (int i = 0; i < readings.size(); i++) {
+      paintReading(canvas, desk, step, screen, readings.get(i), i, area, row + i);
+    }
+    row += readings.size();
+    if (RunKeys.hasCriterion(state, planned)) {
+      row = paintLimit(canvas, step, screen, readings.size(), area, row);
+    }
+    if (readings.isEmpty()) {
+      canvas.text(area.column(), row + 1, "Enter: done with this step.", Style.KEY);
+    }
+    paintDoubts(canvas, step, area, row);
+  }
+
+  private static void paintReading(
+      Canvas canvas,
+      Desk desk,
+      StepState step,
+      WalkScreen screen,
+      ReadingId id,
+      int index,
+      Area area,
+      int row) {
+    boolean focus = screen.prompt().isEmpty() && screen.focus() == index;
+    int column = area.column();
+    canvas.text(column, row, (focus ? "> " : "  ") + id.label(), focus ? Style.STRONG : Style.TEXT);
+    Optional<Entry> entry = shown(step, id);
+    int at = column + LABEL;
+    if (focus) {
+      screen.field().paint(canvas, at, row, VALUE - 1, true);
+    } else {
+      paintValue(canvas, desk, step, id, at, row);
+    }
+    Optional<Band> band = step.brief().flatMap(b -> bandOf(b, step, id));
+    if (band.isPresent()) {
+      canvas.text(
+          at + VALUE, row, Canvas.shortened(BriefPanel.range(id, band.get()), RANGE), Style.FAINT);
+      int barAt = at + VALUE + RANGE + 1;
+      OptionalDouble value =
+          entry.map(e -> OptionalDouble.of(e.value())).orElse(OptionalDouble.empty());
+      Bar.paint(canvas, barAt, row, area.column() + area.columns() - barAt, band.get(), value);
+    }
+  }
+
+  /** Where watts were typed for volts the row shows and judges the watts. */
+  private static Optional<Entry> shown(StepState step, ReadingId id) {
+    return id == ReadingId.OUTPUT_VOLTS
+        ? step.latest(id).or(() -> step.latest(ReadingId.OUTPUT_WATTS))
+        : step.latest(id);
+  }
+
+  private static Optional<Band> bandOf(Forecast brief, StepState step, ReadingId id) {
+    boolean watts =
+        id == ReadingId.OUTPUT_VOLTS && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
+    return brief.band(watts ? ReadingId.OUTPUT_WATTS : id);
+  }
+
+  private static void paintValue(
+      Canvas canvas, Desk desk, StepState step, ReadingId id, int column, int row) {
+    Optional<Entry> entry = shown(step, id);
+    if (entry.isPresent()) {
+      boolean watts = step.latest(id).isEmpty();
+      ReadingId as = watts ? ReadingId.OUTPUT_WATTS : id;
+      Entry e = entry.get();
+      String text = Printer.UTF8.reading(e.value(), as.unit(), e.resolution());
+      String mark = e.isOpen() ? "? " : e.doubts().isEmpty() ? "" : "! ";
+      canvas.text(
+          column,
+          row,
+          Canvas.shortened(mark + text, VALUE - 1),
+          e.isOpen() ? Style.HEED : Style.STRONG);
+      return;
+    }
+    desk.practice()
+        .map(p -> p.meters().get(id))
+        .ifPresent(
+            meter ->
+                canvas.text(column, row, Canvas.shortened("meter " + meter, VALUE - 1), Style.FAINT));
+  }
+
+  private static int paintLimit(
+      Canvas canvas, StepState step, WalkScreen screen, int first, Area area, int top) {
+    boolean free = screen.prompt().isEmpty();
+    boolean onCriterion = free && screen.focus() == first;
+    canvas.text(
+        area.column(),
+        top,
+        (onCriterion ? "> " : "  ") + "output was read",
+        onCriterion ? Style.STRONG : Style.TEXT);
+    String chosen = step.criterion().text();
+    canvas.text(
+        area.column() + LABEL,
+        top,
+        onCriterion ? "< " + chosen + " >" : chosen,
+        onCriterion ? Style.FOCUS : Style.TEXT);
+    boolean onPair = free && screen.focus() == first + 1;
+    canvas.text(
+        area.column(),
+        top + 1,
+        (onPair ? "> " : "  ") + "volts and THD pair",
+        onPair ? Style.STRONG : Style.TEXT);
+    if (onPair) {
+      screen.field().paint(canvas, area.column() + LABEL, top + 1, VALUE + 8, true);
+    }
+    canvas.text(
+        area.column() + LABEL + (onPair ? VALUE + 9 : 0),
+        top + 1,
+        step.pairs().isEmpty() ? "none" : step.pairs().size() + " kept",
+        Style.FAINT);
+    return top + 2;
+  }
+
+  private static void paintDoubts(Canvas canvas, StepState step, Area area, int top) {
+    int row = top;
+    for (ReadingId id : step.openDoubts()) {
+      Doubt doubt = step.latest(id).orElseThrow().doubts().get(0);
+      if (row >= area.bottom()) {
+        return;
+      }
+      String text =
+          "DOUBT, " + id.label() + ": " + doubt.slip().words() + "? " + doubt.text() + " "
+              + doubt.lookAt() + " Enter it again, or F7 to stand by it.";
+      row =
+          canvas.paragraph(
+              area.column(), row, area.columns(), area.bottom() - row, text, Style.HEED);
+    }
+    if (step.openDoubts().isEmpty() && row < area.bottom() && step.entryCount() > 0) {
+      canvas.text(area.column(), area.bottom() - 1, "F9 finishes the step.", Style.KEY);
+    }
+  }
+}

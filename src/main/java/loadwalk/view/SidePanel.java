@@ -1,0 +1,51 @@
+package loadwalk.view;
+
+import loadwalk.quantity.Printer;
+import loadwalk.result.StepResult;
+import loadwalk.result.WalkResult;
+import loadwalk.walk.Results;
+import loadwalk.walk.WalkState;
+
+/** On a wide screen: what has been measured so far, beside the current step. */
+final class SidePanel {
+  private SidePanel() {}
+
+  static void paint(Canvas canvas, WalkState state, Area area) {
+    for (int row = area.row(); row < area.bottom(); row++) {
+      canvas.put(area.column(), row, canvas.look().pick('│', '|'), Style.FAINT);
+    }
+    int column = area.column() + 2;
+    canvas.text(column, area.row(), "So far", Style.HEADING);
+    WalkResult result = Results.of(state);
+    int row = area.row() + 1;
+    for (StepResult step : result.steps()) {
+      if (row + 1 >= area.bottom()) {
+        break;
+      }
+      row = paintStep(canvas, step, column, row);
+    }
+    if (result.steps().isEmpty()) {
+      canvas.text(column, row, "nothing measured yet", Style.FAINT);
+    }
+  }
+
+  private static int paintStep(Canvas canvas, StepResult step, int column, int row) {
+    if (step.totalWatts().isEmpty()) {
+      return row;
+    }
+    canvas.text(column, row, step.stepId(), Style.TEXT);
+    String watts = Printer.UTF8.quantity(step.totalWatts().get());
+    canvas.text(column + 14, row, watts, Style.STRONG);
+    String rated =
+        step.rating()
+            .map(
+                r ->
+                    "rated "
+                        + Words.number(r.ratingWatts())
+                        + " W: "
+                        + r.verdict().text())
+            .orElse("no rating for this load");
+    canvas.text(column + 2, row + 1, Canvas.shortened(rated, 34), Style.FAINT);
+    return row + 2;
+  }
+}

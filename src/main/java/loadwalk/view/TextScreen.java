@@ -1,0 +1,63 @@
+package loadwalk.view;
+
+import java.util.List;
+
+/**
+ * A text to be read: a sheet, the ledger, a plan, help.
+ *
+ * @param title what it is
+ * @param lines its lines
+ * @param top the first line shown
+ * @param back where to return to
+ */
+record TextScreen(String title, List<String> lines, int top, Screen back) implements Screen {
+  private static final int FOOT = 2;
+
+  TextScreen {
+    lines = List.copyOf(lines);
+  }
+
+  @Override
+  public void paint(Canvas canvas, Desk desk) {
+    canvas.text(1, 0, title, Style.HEADING);
+    int room = canvas.rows() - 1 - FOOT;
+    for (int i = 0; i < room && top + i < lines.size(); i++) {
+      canvas.text(1, 1 + i, lines.get(top + i), Style.TEXT);
+    }
+    int last = Math.min(lines.size(), top + room);
+    String place = "lines " + (lines.isEmpty() ? 0 : top + 1) + " to " + last + " of " + lines.size();
+    canvas.text(canvas.columns() - place.length() - 1, 0, place, Style.FAINT);
+    String stop = desk.walk().isPresent() ? "STOP" : "back";
+    Keys.paint(
+        canvas, "Up Down PageUp PageDown", "move", "Enter", "back", "F10", "back", "Esc", stop);
+  }
+
+  @Override
+  public Answer press(Key key, Desk desk) {
+    int most = Math.max(0, lines.size() - 1);
+    switch (key.kind()) {
+      case UP:
+        return Answer.stay(at(Math.max(0, top - 1)));
+      case DOWN:
+        return Answer.stay(at(Math.min(most, top + 1)));
+      case PAGE_UP:
+        return Answer.stay(at(Math.max(0, top - Size.LEAST.rows() + FOOT + 2)));
+      case PAGE_DOWN:
+        return Answer.stay(at(Math.min(most, top + Size.LEAST.rows() - FOOT - 2)));
+      case HOME:
+        return Answer.stay(at(0));
+      case END:
+        return Answer.stay(at(Math.max(0, lines.size() - Size.LEAST.rows() + FOOT + 1)));
+      case ENTER:
+      case F10:
+      case ESCAPE:
+        return Answer.stay(back);
+      default:
+        return Answer.stay(this);
+    }
+  }
+
+  private TextScreen at(int line) {
+    return new TextScreen(title, lines, line, back);
+  }
+}

@@ -1,0 +1,150 @@
+package loadwalk.view;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
+import loadwalk.walk.Model;
+import loadwalk.walk.StepState;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.WalkState;
+
+/** Paints the walk: where it stands, the panel of the current step, what is to be told, keys. */
+final class WalkPainter {
+  private static final int SIDE_WIDTH = 38;
+  private static final int SIDE_FROM_COLUMNS = 118;
+  private static final int FOOT = 4;
+
+  private WalkPainter() {}
+
+  static void paint(Canvas canvas, Desk desk, WalkScreen screen) {
+    Model model = desk.walk().orElseThrow();
+    if (model.isStopped()) {
+      StopPanel.paint(canvas, model, screen);
+      return;
+    }
+    paintHead(canvas, desk, model);
+    int top = paintStrip(canvas, model.state(), 1);
+    canvas.rule(top);
+    boolean side = canvas.columns() >= SIDE_FROM_COLUMNS;
+    int width = side ? canvas.columns() - SIDE_WIDTH - 1 : canvas.columns();
+    Area area = new Area(1, top + 1, width - 2, canvas.rows() - FOOT - top - 1);
+    paintPanel(canvas, desk, model, screen, area);
+    if (side) {
+      SidePanel.paint(
+          canvas, model.state(), new Area(width, top + 1, SIDE_WIDTH, area.rows()));
+    }
+    paintFoot(canvas, desk, model, screen);
+  }
+
+  private static void paintHead(Canvas canvas, Desk desk, Model model) {
+    WalkState state = model.state();
+    String left = "Loadwalk  " + state.opened().amplifier().name();
+    String right =
+        state.opened().sequence().name()
+            + desk.practice().map(p -> " · practice bench, " + p.speed() + "×").orElse("");
+    canvas.text(1, 0, Canvas.shortened(left, canvas.columns() - right.length() - 4), Style.HEADING);
+    canvas.text(canvas.columns() - right.length() - 1, 0, right, Style.FAINT);
+  }
+
+  /** Paints every step with its mark and returns the row behind; the current one is named. */
+  private static int paintStrip(Canvas canvas, WalkState state, int top) {
+    int column = 1;
+    int row = top;
+    String current = state.current().map(PlannedStep::id).orElse("");
+    for (PlannedStep planned : state.plan()) {
+      StepState step = state.step(planned.id());
+      boolean now = planned.id().equals(current);
+      String text = mark(canvas, step, now) + planned.id();
+      if (column + text.length() > canvas.columns() - 1) {
+        column = 1;
+        row++;
+      }
+      Style style = now ? Style.FOCUS : step.status().isOver() ? Style.TEXT : Style.FAINT;
+      column = canvas.text(column, row, text, style) + 1;
+    }
+    return row + 1;
+  }
+
+  private static String mark(Canvas canvas, StepState step, boolean now) {
+    if (!step.openDoubts().isEmpty()) {
+      return "?";
+    }
+    if (step.status() == Status.DONE) {
+      return String.valueOf(canvas.look().pick('✓', '+'));
+    }
+    if (step.status() == Status.SKIPPED) {
+      return "-";
+    }
+    return now ? ">" : " ";
+  }
+
+  private static void paintPanel(
+      Canvas canvas, Desk desk, Model model, WalkScreen screen, Area area) {
+    WalkState state = model.state();
+    Optional<PlannedStep> current = state.current();
+    if (state.hold() == WalkState.Hold.PAUSED) {
+      PausePanel.paint(canvas, state, area);
+      return;
+    }
+    if (current.isEmpty()) {
+      DonePanel.paint(canvas, state, area);
+      return;
+    }
+    PlannedStep planned = current.get();
+    StepState step = state.step(planned.id());
+    if (step.status() != Status.RUNNING) {
+      BriefPanel.paint(canvas, state, planned, screen, area);
+    } else if (planned.step() instanceof Step.WarmUp) {
+      WarmPanel.paint(canvas, model, planned, screen, area);
+    } else {
+      RunPanel.paint(canvas, desk, planned, screen, area);
+    }
+  }
+
+  private static void paintFoot(Canvas canvas, Desk desk, Model model, WalkScreen screen) {
+    if (screen.prompt().isPresent()) {
+      Prompt prompt = screen.prompt().get();
+      canvas.rule(canvas.rows() - FOOT);
+      String problem = model.message().map(m -> "  " + m).orElse("");
+      canvas.text(1, canvas.rows() - 3, prompt.kind().question() + problem, Style.STRONG);
+      screen.field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
+      Keys.paint(canvas, "Enter", "keep", "F10", "back", "Esc", "STOP");
+      return;
+    }
+    Optional<String> keep = model.keepProblem();
+    String message =
+        keep.map(
+                why ->
+                    "NOT ON DISK: "
+                        + why
+                        + " The walk holds; nothing of it is lost from the screen. Trying again.")
+            .or(model::message)
+            .or(desk::notice)
+            .orElse("");
+    Keys.paintMessage(canvas, message, keep.isPresent() ? Style.HALT : Style.HEED);
+    Keys.paint(canvas, keys(model, desk).toArray(String[]::new));
+  }
+
+  private static List<String> keys(Model model, Desk desk) {
+    WalkState state = model.state();
+    if (state.hold() == WalkState.Hold.PAUSED) {
+      return List.of("Enter", "go on", "F2", "note", "F6", "sheet", "F10", "leave", "Esc", "STOP");
+    }
+    if (state.isFinished()) {
+      return List.of(
+          "F6", "sheet", "F4", "readings", "F2", "note", "F10", "leave", "F1", "help", "Esc",
+          "STOP");
+    }
+    String fill = desk.practice().isPresent() ? "fill" : "";
+    List<String> common =
+        List.of(
+            "F1", "help", "F2", "note", "F3", "skip", "F4", "readings", "F5", "pause", "F6",
+            "sheet", "F10", "leave", "Esc", "STOP");
+    return fill.isEmpty()
+        ? common
+        : List.of(
+            "F1", "help", "F2", "note", "F3", "skip", "F4", "list", "F5", "pause", "F6", "sheet",
+            "F8", fill, "F10", "leave", "Esc", "STOP");
+  }
+}

@@ -1,0 +1,161 @@
+package loadwalk.view;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Target;
+import loadwalk.forecast.Verdict;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
+import loadwalk.walk.Entry;
+import loadwalk.walk.Gate;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Model;
+import loadwalk.walk.StepState;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.Targets;
+import loadwalk.walk.WalkState;
+
+/**
+ * The walk: the current step, whatever it waits for, and where the walk stands.
+ *
+ * @param focus the row in focus of the step's panel
+ * @param field what is being typed
+ * @param prompt the question that is open
+ */
+record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implements Screen {
+
+  static WalkScreen fresh() {
+    return new WalkScreen(0, TextField.EMPTY, Optional.empty());
+  }
+
+  WalkScreen typing(TextField next) {
+    return new WalkScreen(focus, next, prompt);
+  }
+
+  WalkScreen at(int row) {
+    return new WalkScreen(row, TextField.EMPTY, Optional.empty());
+  }
+
+  WalkScreen asking(Prompt question) {
+    return new WalkScreen(focus, TextField.EMPTY, Optional.of(question));
+  }
+
+  @Override
+  public void paint(Canvas canvas, Desk desk) {
+    WalkPainter.paint(canvas, desk, this);
+  }
+
+  @Override
+  public Answer press(Key key, Desk desk) {
+    Model model = desk.walk().orElseThrow();
+    if (model.isStopped()) {
+      return stopped(key);
+    }
+    if (prompt.isPresent()) {
+      return prompted(key, prompt.get());
+    }
+    Optional<Answer> command = command(key, desk, model);
+    if (command.isPresent()) {
+      return command.get();
+    }
+    if (model.state().hold() == WalkState.Hold.PAUSED) {
+      return key.is(Key.Kind.ENTER) ? Answer.want(at(0), new Intent.Resume()) : typed(key);
+    }
+    return model.state().current().map(p -> stepKey(key, model, p)).orElseGet(() -> typed(key));
+  }
+
+  private Answer typed(Key key) {
+    return Answer.stay(typing(field.after(key)));
+  }
+
+  private Answer stopped(Key key) {
+    return key.is(Key.Kind.ENTER)
+        ? Answer.want(at(0), new Intent.ExplainStop(field.text()))
+        : typed(key);
+  }
+
+  private Answer prompted(Key key, Prompt question) {
+    if (key.is(Key.Kind.F10)) {
+      return Answer.stay(at(focus));
+    }
+    return key.is(Key.Kind.ENTER)
+        ? Answer.want(at(focus), question.answered(field.text()))
+        : typed(key);
+  }
+
+  /** The keys that work at every step. */
+  private Optional<Answer> command(Key key, Desk desk, Model model) {
+    WalkState state = model.state();
+    String step = state.currentId();
+    switch (key.kind()) {
+      case F1:
+        return Optional.of(Answer.stay(new TextScreen("Help", Help.walk(), 0, this)));
+      case F2:
+        return Optional.of(Answer.stay(asking(Prompt.of(Prompt.Kind.NOTE, step))));
+      case F3:
+        return Optional.of(
+            state.isFinished()
+                ? Answer.say(this, "Every step is done; there is nothing to skip.")
+                : Answer.stay(asking(Prompt.of(Prompt.Kind.SKIP, step))));
+      case F4:
+        return Optional.of(Answer.stay(new ReadingsScreen(0, Optional.empty())));
+      case F5:
+        boolean paused = state.hold() == WalkState.Hold.PAUSED;
+        return Optional.of(Answer.want(at(0), paused ? new Intent.Resume() : new Intent.Pause()));
+      case F6:
+        return Optional.of(Answer.wish(this, new Wish.ShowSheet(state.opened().walk())));
+      case F7:
+        return Optional.of(reason(model));
+      case F8:
+        return Optional.of(
+            desk.practice().isPresent()
+                ? Answer.wish(at(focus), new Wish.FillStep())
+                : Answer.say(this, "Only the practice bench can fill readings in."));
+      case F9:
+        return Optional.of(Answer.want(at(0), new Intent.Finish()));
+      case F10:
+        return Optional.of(Answer.wish(this, new Wish.CloseWalk()));
+      default:
+        return Optional.empty();
+    }
+  }
+
+  /** What the reason key means now: lift a halt, stand by a reading, end early, warm again. */
+  private Answer reason(Model model) {
+    WalkState state = model.state();
+    String id = state.currentId();
+    StepState step = state.step(id);
+    List<ReadingId> open = step.openDoubts();
+    if (!open.isEmpty()) {
+      return Answer.stay(asking(Prompt.of(Prompt.Kind.STAND_BY, id, open.get(0))));
+    }
+    if (step.status() == Status.BRIEFED && isHalted(step)) {
+      return Answer.stay(asking(Prompt.of(Prompt.Kind.LIFT, id)));
+    }
+    boolean warming =
+        state.current().filter(p -> p.step() instanceof Step.WarmUp).isPresent()
+            && step.status() == Status.RUNNING;
+    if (warming) {
+      return Answer.stay(asking(Prompt.of(Prompt.Kind.EARLY, id)));
+    }
+    return state.cooled().isPresent()
+        ? Answer.want(at(0), new Intent.WarmAgain())
+        : Answer.say(this, "Nothing here needs a reason: no halt, no doubt, no warm-up running.");
+  }
+
+  static boolean isHalted(StepState step) {
+    return step.brief().filter(b -> b.verdict() == Verdict.HALT).isPresent()
+        && step.liftReason().isEmpty();
+  }
+
+  private Answer stepKey(Key key, Model model, PlannedStep planned) {
+    StepState step = model.state().step(planned.id());
+    if (step.status() == Status.BRIEFED) {
+      return BriefKeys.press(this, key, model.state(), planned);
+    }
+    return step.status() == Status.RUNNING
+        ? RunKeys.press(this, key, model.state(), planned)
+        : typed(key);
+  }
+}

@@ -1,0 +1,55 @@
+package loadwalk.view;
+
+import java.util.OptionalLong;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+
+/** What a screen asks of the outside world. */
+public sealed interface Wish {
+
+  /**
+   * Open a new walk.
+   *
+   * @param sequence the sequence's name
+   * @param amplifier the amplifier
+   * @param bench the bench
+   * @param practiceSeed the seed of the practice amplifier, where it is one
+   * @param speed how many warm-up seconds pass in one second
+   */
+  record OpenWalk(
+      String sequence, Amplifier amplifier, Bench bench, OptionalLong practiceSeed, int speed)
+      implements Wish {}
+
+  /** Open the practice amplifier of a seed. */
+  record OpenPractice(String sequence, long seed, int speed) implements Wish {}
+
+  /** Go on with a kept walk. */
+  record ResumeWalk(String walk) implements Wish {}
+
+  /** Save an amplifier or bench so that a later walk can reuse it. */
+  record SaveAmplifier(Amplifier amplifier) implements Wish {}
+
+  /** Save a bench so that a later walk can reuse it. */
+  record SaveBench(Bench bench) implements Wish {}
+
+  /** Show the plan of the bench for a sequence before anything is connected. */
+  record ShowPlan(String sequence, Amplifier amplifier, Bench bench) implements Wish {}
+
+  /** Show the sheet of the walk that is open, or of a kept one. */
+  record ShowSheet(String walk) implements Wish {}
+
+  /** Show all walks side by side. */
+  record ShowLedger() implements Wish {}
+
+  /** Let the simulated operator answer the current step. */
+  record FillStep() implements Wish {}
+
+  /** Set the speed of the practice bench. */
+  record SetSpeed(int speed) implements Wish {}
+
+  /** Close the open walk and go home; it stays on disk. */
+  record CloseWalk() implements Wish {}
+
+  /** Leave Loadwalk; an open walk stays on disk. */
+  record Leave() implements Wish {}
+}

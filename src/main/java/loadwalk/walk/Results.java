@@ -1,0 +1,62 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Target;
+import loadwalk.result.ResultComputation;
+import loadwalk.result.Taken;
+import loadwalk.result.TakenStep;
+import loadwalk.result.WalkResult;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Sequence;
+
+/** Computes what the readings of a walk amount to so far. */
+public final class Results {
+  private Results() {}
+
+  /** Returns the results of every step that has readings, doubted ones included. */
+  public static WalkResult of(WalkState state) {
+    Sequence sequence = state.opened().sequence();
+    return ResultComputation.walk(
+        state.opened().amplifier(),
+        state.opened().bench(),
+        sequence.limitThdPercent(),
+        sequence.supplyVolts(),
+        sequence.toneHertz(),
+        taken(state));
+  }
+
+  /** Returns the raw readings of every step that has any. */
+  public static List<TakenStep> taken(WalkState state) {
+    List<TakenStep> steps = new ArrayList<>();
+    for (PlannedStep planned : state.plan()) {
+      StepState step = state.step(planned.id());
+      Optional<Target> target = Targets.of(state, planned);
+      boolean skipped = step.status() == StepState.Status.SKIPPED;
+      if (target.isPresent() && step.entryCount() > 0 && !skipped) {
+        steps.add(taken(target.get(), step, Targets.recheckOf(state, planned)));
+      }
+    }
+    return steps;
+  }
+
+  private static TakenStep taken(Target target, StepState step, Optional<String> recheckOf) {
+    Map<ReadingId, Taken> readings = new EnumMap<>(ReadingId.class);
+    step.latest().forEach((id, e) -> readings.put(id, new Taken(id, e.value(), e.resolution())));
+    boolean idle = target.kind() == Target.Kind.IDLE;
+    return new TakenStep(
+        target.stepId(),
+        TakenStep.Kind.valueOf(target.kind().name()),
+        idle ? Mode.STEREO : target.mode(),
+        target.ohms(),
+        step.criterion(),
+        readings,
+        step.pairs(),
+        recheckOf);
+  }
+}
