@@ -89,8 +89,7 @@ final class AmplifierForm {
         whole(lines, 3),
         lines.optionalText(4),
         whole(lines, 5),
-        lines.parts(
-            RATINGS, RATING, "stereo 4 60 W; bridged 4 180 W", AmplifierForm::rating),
+        lines.parts(RATINGS, RATING, "stereo 4 60 W; bridged 4 180 W", AmplifierForm::rating),
         lines.optionalNumber(STEREO, Unit.OHM),
         lines.optionalNumber(BRIDGED, Unit.OHM),
         fuses(lines),

@@ -18,8 +18,7 @@ final class Bar {
     for (int i = 0; i < width; i++) {
       double at = from + (to - from) * (i + 0.5) / width;
       boolean inside = band.holds(at);
-      char glyph =
-          inside ? canvas.look().pick('▒', '=') : canvas.look().pick('·', '.');
+      char glyph = inside ? canvas.look().pick('▒', '=') : canvas.look().pick('·', '.');
       canvas.put(column + i, row, glyph, inside ? Style.GOOD : Style.FAINT);
     }
     if (reading.isPresent() && !Double.isNaN(reading.getAsDouble())) {

@@ -34,15 +34,28 @@ final class BenchForm {
       Pattern.compile("(?i)" + NUMBER + "\\s*V\\s+" + NUMBER + "\\s*A");
   private static final Pattern LEAD =
       Pattern.compile(
-          "(?i)(.+?)\\s+(?:AWG\\s*([1-4]/0|[0-9]+)|" + NUMBER + "\\s*mm(?:2|²))\\s+" + NUMBER
+          "(?i)(.+?)\\s+(?:AWG\\s*([1-4]/0|[0-9]+)|"
+              + NUMBER
+              + "\\s*mm(?:2|²))\\s+"
+              + NUMBER
               + "\\s*m(?:\\s+x\\s*([0-9]+))?");
   private static final Pattern LOAD =
       Pattern.compile(
-          "(?i)" + NUMBER + "\\s*(?:ohms?|Ω)\\s+" + NUMBER + "\\s*%\\s+" + NUMBER
+          "(?i)"
+              + NUMBER
+              + "\\s*(?:ohms?|Ω)\\s+"
+              + NUMBER
+              + "\\s*%\\s+"
+              + NUMBER
               + "\\s*W(?:\\s+x\\s*([0-9]+))?");
   private static final Pattern METER =
       Pattern.compile(
-          "(?i)(.+?)\\s+([a-z]+)\\s+" + NUMBER + "\\s*%\\s+" + NUMBER + "\\s*digits?\\s+" + NUMBER
+          "(?i)(.+?)\\s+([a-z]+)\\s+"
+              + NUMBER
+              + "\\s*%\\s+"
+              + NUMBER
+              + "\\s*digits?\\s+"
+              + NUMBER
               + "(?:\\s+([0-9.]+)\\s*-\\s*([0-9.]+)\\s*Hz)?");
 
   private static final int SUPPLIES = 1;
@@ -84,7 +97,10 @@ final class BenchForm {
             ? new Lead.Awg(gaugeNumber(m.group(2)))
             : new Lead.Mm2(FormLines.number(LEADS, m.group(3), Unit.ONE));
     return new Lead(
-        m.group(1), gauge, FormLines.number(LEADS, m.group(4), Unit.METRE), count(LEADS, m.group(5)));
+        m.group(1),
+        gauge,
+        FormLines.number(LEADS, m.group(4), Unit.METRE),
+        count(LEADS, m.group(5)));
   }
 
   private static int gaugeNumber(String text) {
@@ -109,7 +125,9 @@ final class BenchForm {
                 () ->
                     new FormProblem(
                         METERS,
-                        "«" + m.group(2) + "» is no reading; type one such as outputVolts,"
+                        "«"
+                            + m.group(2)
+                            + "» is no reading; type one such as outputVolts,"
                             + " supplyVolts, supplyAmps, sinkCelsius, loadOhms, thdPercent."));
     Optional<Meter.Band> band =
         m.group(6) == null
@@ -147,8 +165,13 @@ final class BenchForm {
             b.loads().stream()
                 .map(
                     l ->
-                        n(l.ohms()) + " ohm " + n(l.tolerancePercent()) + " % " + n(l.watts())
-                            + " W x" + l.count())
+                        n(l.ohms())
+                            + " ohm "
+                            + n(l.tolerancePercent())
+                            + " % "
+                            + n(l.watts())
+                            + " W x"
+                            + l.count())
                 .toList()),
         joined(b.meters().stream().map(BenchForm::text).toList()));
   }

@@ -32,8 +32,7 @@ final class BigDigits {
       String[] shape = SHAPES.get(c);
       for (int y = 0; y < ROWS; y++) {
         for (int x = 0; x < shape[y].length() * ACROSS; x++) {
-          char glyph =
-              shape[y].charAt(x / ACROSS) == '#' ? canvas.look().pick('█', '#') : ' ';
+          char glyph = shape[y].charAt(x / ACROSS) == '#' ? canvas.look().pick('█', '#') : ' ';
           canvas.put(at + x, row + y, glyph, style);
         }
       }

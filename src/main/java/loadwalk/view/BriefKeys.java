@@ -15,9 +15,7 @@ final class BriefKeys {
 
   /** Tells whether the load can be measured cold before the step starts. */
   static boolean asksColdLoad(WalkState state, PlannedStep planned) {
-    return Targets.of(state, planned)
-        .filter(t -> t.kind() == Target.Kind.LOADED)
-        .isPresent();
+    return Targets.of(state, planned).filter(t -> t.kind() == Target.Kind.LOADED).isPresent();
   }
 
   /** Returns how many rows can be in focus. */

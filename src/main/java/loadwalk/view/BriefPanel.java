@@ -24,19 +24,15 @@ final class BriefPanel {
       Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
     StepState step = state.step(planned.id());
     if (step.brief().isEmpty()) {
-      canvas.text(area.column(), area.row(), planned.id() + ": the brief is being made", Style.FAINT);
+      canvas.text(
+          area.column(), area.row(), planned.id() + ": the brief is being made", Style.FAINT);
       return;
     }
     Forecast brief = step.brief().get();
     int row = paintTitle(canvas, state, planned, brief, area);
     row =
         canvas.paragraph(
-            area.column(),
-            row,
-            area.columns(),
-            2,
-            Words.instruction(state, planned),
-            Style.STRONG);
+            area.column(), row, area.columns(), 2, Words.instruction(state, planned), Style.STRONG);
     int fields = BriefKeys.rows(state, planned) + 1;
     int forecastRows = Math.min(4, brief.readings().size());
     int cautionRows = area.bottom() - row - fields - forecastRows - 1;
@@ -103,7 +99,8 @@ final class BriefPanel {
     row += index % 2;
     if (row < end && index > 0) {
       String basis = "Forecast at " + percent + " %. " + brief.basis();
-      row = canvas.paragraph(column, row, area.columns(), Math.min(2, end - row), basis, Style.FAINT);
+      row =
+          canvas.paragraph(column, row, area.columns(), Math.min(2, end - row), basis, Style.FAINT);
     } else if (row < end) {
       row = canvas.paragraph(column, row, area.columns(), 2, brief.basis(), Style.FAINT);
     }
@@ -116,25 +113,14 @@ final class BriefPanel {
 
   private static void paintFields(
       Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
-    int row = area.bottom() - BriefKeys.rows(state, planned);
+    int top = area.bottom() - BriefKeys.rows(state, planned);
     boolean free = screen.prompt().isEmpty();
     if (BriefKeys.asksColdLoad(state, planned)) {
-      boolean focus = free && screen.focus() == 0;
-      int at = label(canvas, area, row, "Load measured cold, amplifier off (optional)", focus);
-      Optional<Entry> cold = state.step(planned.id()).latest(ReadingId.LOAD_OHMS);
-      TextField shown = focus ? screen.field() : TextField.EMPTY;
-      shown.paint(canvas, at, row, FIELD, focus);
-      cold.ifPresent(
-          e ->
-              canvas.text(
-                  at + FIELD + 1,
-                  row,
-                  Printer.UTF8.reading(e.value(), Unit.OHM, e.resolution()) + " kept",
-                  Style.GOOD));
-      row++;
+      paintColdLoad(canvas, state.step(planned.id()), screen, area, top);
     }
     if (Gate.needsArming(state, planned)) {
       int index = BriefKeys.asksColdLoad(state, planned) ? 1 : 0;
+      int row = top + index;
       boolean focus = free && screen.focus() == index;
       int at = label(canvas, area, row, "To arm: load in ohms that is really connected", focus);
       (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, row, FIELD, focus);
@@ -146,12 +132,29 @@ final class BriefPanel {
     }
   }
 
+  private static void paintColdLoad(
+      Canvas canvas, StepState step, WalkScreen screen, Area area, int row) {
+    boolean focus = screen.prompt().isEmpty() && screen.focus() == 0;
+    int at = label(canvas, area, row, "Load measured cold, amplifier off (optional)", focus);
+    TextField shown = focus ? screen.field() : TextField.EMPTY;
+    shown.paint(canvas, at, row, FIELD, focus);
+    Optional<Entry> cold = step.latest(ReadingId.LOAD_OHMS);
+    cold.ifPresent(
+        e ->
+            canvas.text(
+                at + FIELD + 1,
+                row,
+                Printer.UTF8.reading(e.value(), Unit.OHM, e.resolution()) + " kept",
+                Style.GOOD));
+  }
+
   private static String startHint(WalkState state, PlannedStep planned) {
     return BriefKeys.asksColdLoad(state, planned) ? "" : "Enter starts the step.";
   }
 
   private static int label(Canvas canvas, Area area, int row, String text, boolean focus) {
-    canvas.text(area.column(), row, (focus ? "> " : "  ") + text, focus ? Style.STRONG : Style.TEXT);
+    canvas.text(
+        area.column(), row, (focus ? "> " : "  ") + text, focus ? Style.STRONG : Style.TEXT);
     return area.column() + 49;
   }
 }

@@ -127,9 +127,12 @@ final class Canvas {
 
   /** A character two cells wide would push the row; the trade needs none. */
   private static boolean isWide(char c) {
-    return (c >= 0x1100 && c <= 0x115f) || (c >= 0x2e80 && c <= 0xa4cf)
-        || (c >= 0xac00 && c <= 0xd7a3) || (c >= 0xf900 && c <= 0xfaff)
-        || (c >= 0xfe30 && c <= 0xfe6f) || (c >= 0xff00 && c <= 0xff60)
+    return (c >= 0x1100 && c <= 0x115f)
+        || (c >= 0x2e80 && c <= 0xa4cf)
+        || (c >= 0xac00 && c <= 0xd7a3)
+        || (c >= 0xf900 && c <= 0xfaff)
+        || (c >= 0xfe30 && c <= 0xfe6f)
+        || (c >= 0xff00 && c <= 0xff60)
         || (c >= 0xffe0 && c <= 0xffe6);
   }
 }

@@ -40,9 +40,7 @@ public final class DeskLoop {
       return desk.with(Optional.of(ready.model())).on(WalkScreen.fresh());
     }
     if (event instanceof DeskEvent.WalkClosed) {
-      return desk.with(Optional.<Model>empty())
-          .practising(Optional.empty())
-          .on(new HomeScreen(0));
+      return desk.with(Optional.<Model>empty()).practising(Optional.empty()).on(new HomeScreen(0));
     }
     if (event instanceof DeskEvent.LibraryRead read) {
       return desk.with(read.library());

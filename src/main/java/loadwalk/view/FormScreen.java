@@ -48,12 +48,13 @@ record FormScreen(
   @Override
   public void paint(Canvas canvas, Desk desk) {
     canvas.text(1, 0, kind.title, Style.HEADING);
-    canvas.text(
-        16, 0, "What is unknown is left empty and said so later.", Style.FAINT);
+    canvas.text(16, 0, "What is unknown is left empty and said so later.", Style.FAINT);
     for (int i = 0; i < fields.size(); i++) {
       boolean focused = i == focus;
       canvas.text(
-          1, 2 + i, (focused ? "> " : "  ") + kind.labels.get(i),
+          1,
+          2 + i,
+          (focused ? "> " : "  ") + kind.labels.get(i),
           focused ? Style.STRONG : Style.TEXT);
       fields.get(i).paint(canvas, 1 + LABEL, 2 + i, canvas.columns() - LABEL - 3, focused);
     }
@@ -79,7 +80,10 @@ record FormScreen(
     if (key.is(Key.Kind.ENTER)) {
       return Answer.stay(at(focus + 1));
     }
-    int moved = key.is(Key.Kind.HOME) || key.is(Key.Kind.END) ? focus : Menu.moved(key, focus, fields.size());
+    int moved =
+        key.is(Key.Kind.HOME) || key.is(Key.Kind.END)
+            ? focus
+            : Menu.moved(key, focus, fields.size());
     return moved != focus ? Answer.stay(at(moved)) : Answer.stay(typed(key));
   }
 
@@ -103,8 +107,7 @@ record FormScreen(
   private <T> Answer after(FormRead<T> read, Function<T, Answer> next) {
     if (read instanceof FormRead.Bad<T> bad) {
       int line = bad.line() < 0 ? focus : bad.line();
-      return Answer.stay(
-          new FormScreen(kind, fields, line, draft, Optional.of(bad.sentence())));
+      return Answer.stay(new FormScreen(kind, fields, line, draft, Optional.of(bad.sentence())));
     }
     return next.apply(((FormRead.Good<T>) read).value());
   }

@@ -41,8 +41,7 @@ public final class Frame {
   public List<String> lines() {
     String[] lines = new String[size.rows()];
     for (int row = 0; row < lines.length; row++) {
-      lines[row] =
-          new String(glyphs, row * size.columns(), size.columns()).replaceAll("\\s+$", "");
+      lines[row] = new String(glyphs, row * size.columns(), size.columns()).replaceAll("\\s+$", "");
     }
     return List.of(lines);
   }

@@ -42,8 +42,15 @@ record HomeScreen(int chosen) implements Screen {
     for (Library.KeptWalk walk : desk.library().walks()) {
       String verb = walk.isOpen() ? "Go on     " : "Sheet     ";
       lines.add(
-          verb + walk.amplifier() + ", " + walk.sequence() + ", " + walk.standing()
-              + "  (" + walk.name() + ")");
+          verb
+              + walk.amplifier()
+              + ", "
+              + walk.sequence()
+              + ", "
+              + walk.standing()
+              + "  ("
+              + walk.name()
+              + ")");
     }
     return lines;
   }

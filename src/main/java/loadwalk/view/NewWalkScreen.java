@@ -98,8 +98,7 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
     Amplifier amplifier = draft.amplifier().orElseThrow();
     Bench bench = draft.bench().orElseThrow();
     return chosen == 0
-        ? Answer.wish(
-            this, new Wish.OpenWalk(sequence, amplifier, bench, OptionalLong.empty(), 1))
+        ? Answer.wish(this, new Wish.OpenWalk(sequence, amplifier, bench, OptionalLong.empty(), 1))
         : Answer.wish(this, new Wish.ShowPlan(sequence, amplifier, bench));
   }
 }

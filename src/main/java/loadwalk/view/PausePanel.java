@@ -17,7 +17,11 @@ final class PausePanel {
         area.row() + 3,
         area.columns(),
         6,
-        "At " + state.currentId() + "." + why + " All that was entered is on disk; the walk can be"
+        "At "
+            + state.currentId()
+            + "."
+            + why
+            + " All that was entered is on disk; the walk can be"
             + " left now and taken up another day. Never leave a powered amplifier alone.",
         Style.TEXT);
   }

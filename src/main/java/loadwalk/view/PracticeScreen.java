@@ -63,8 +63,7 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
               new Wish.OpenPractice(
                   all.get(sequence % all.size()).name(), seed, SPEEDS.get(speed)));
     }
-    return Answer.stay(
-        new PracticeScreen(Menu.moved(key, row, ROWS), seed, sequence, speed));
+    return Answer.stay(new PracticeScreen(Menu.moved(key, row, ROWS), seed, sequence, speed));
   }
 
   private PracticeScreen turned(int turn, List<Sequence> all) {

@@ -43,17 +43,24 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     }
     if (prompt.isPresent()) {
       canvas.rule(canvas.rows() - 4);
-      canvas.text(
-          1, canvas.rows() - 3, prompt.get().prompt().kind().question(), Style.STRONG);
+      canvas.text(1, canvas.rows() - 3, prompt.get().prompt().kind().question(), Style.STRONG);
       prompt.get().field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, "Enter", "keep", "F10", "back", "Esc", "STOP");
       return;
     }
-    String message =
-        desk.walk().flatMap(w -> w.message()).or(desk::notice).orElse(doubtText(rows));
+    String message = desk.walk().flatMap(w -> w.message()).or(desk::notice).orElse(doubtText(rows));
     Keys.paintMessage(canvas, message, Style.HEED);
     Keys.paint(
-        canvas, "Up Down", "choose", "Enter", "amend", "F7", "stand by", "F10", "back", "Esc",
+        canvas,
+        "Up Down",
+        "choose",
+        "Enter",
+        "amend",
+        "F7",
+        "stand by",
+        "F10",
+        "back",
+        "Esc",
         "STOP");
   }
 
@@ -118,8 +125,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
 
   private Answer asking(Prompt.Kind kind, Row row) {
     Prompt question = Prompt.of(kind, row.step(), row.id());
-    return Answer.stay(
-        new ReadingsScreen(focus, Optional.of(new Open(question, TextField.EMPTY))));
+    return Answer.stay(new ReadingsScreen(focus, Optional.of(new Open(question, TextField.EMPTY))));
   }
 
   private Answer prompted(Key key, Open open) {
@@ -128,8 +134,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     }
     if (key.is(Key.Kind.ENTER)) {
       return Answer.want(
-          new ReadingsScreen(focus, Optional.empty()),
-          open.prompt().answered(open.field().text()));
+          new ReadingsScreen(focus, Optional.empty()), open.prompt().answered(open.field().text()));
     }
     return Answer.stay(
         new ReadingsScreen(focus, Optional.of(new Open(open.prompt(), open.field().after(key)))));

@@ -53,12 +53,10 @@ final class RunKeys {
   }
 
   static boolean onCriterion(WalkScreen screen, WalkState state, PlannedStep planned) {
-    return hasCriterion(state, planned)
-        && screen.focus() == readings(state, planned).size();
+    return hasCriterion(state, planned) && screen.focus() == readings(state, planned).size();
   }
 
-  private static Answer turned(
-      WalkScreen screen, Key key, WalkState state, PlannedStep planned) {
+  private static Answer turned(WalkScreen screen, Key key, WalkState state, PlannedStep planned) {
     int turn = key.is(Key.Kind.RIGHT) ? 1 : key.is(Key.Kind.LEFT) ? -1 : 0;
     if (turn == 0) {
       return Answer.say(screen, "Left and Right choose at what the output was read.");
@@ -69,8 +67,7 @@ final class RunKeys {
     return Answer.want(screen, new Intent.SetCriterion(planned.id(), next));
   }
 
-  private static Answer entered(
-      WalkScreen screen, WalkState state, PlannedStep planned, int rows) {
+  private static Answer entered(WalkScreen screen, WalkState state, PlannedStep planned, int rows) {
     List<ReadingId> readings = readings(state, planned);
     String text = screen.field().text();
     boolean last = screen.focus() == rows - 1;
@@ -82,8 +79,7 @@ final class RunKeys {
     if (screen.focus() < readings.size()) {
       int next = last ? screen.focus() : screen.focus() + 1;
       return Answer.want(
-          screen.at(next),
-          new Intent.Enter(planned.id(), readings.get(screen.focus()), text));
+          screen.at(next), new Intent.Enter(planned.id(), readings.get(screen.focus()), text));
     }
     Prompt pair = new Prompt(Prompt.Kind.PAIR, planned.id(), Optional.empty());
     return Answer.want(screen.at(screen.focus()), pair.answered(text));

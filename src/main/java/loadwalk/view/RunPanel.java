@@ -21,8 +21,7 @@ final class RunPanel {
 
   private RunPanel() {}
 
-  static void paint(
-      Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
+  static void paint(Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
     WalkState state = desk.walk().orElseThrow().state();
     StepState step = state.step(planned.id());
     int number = state.plan().indexOf(planned) + 1;
@@ -91,8 +90,7 @@ final class RunPanel {
   }
 
   private static Optional<Band> bandOf(Forecast brief, StepState step, ReadingId id) {
-    boolean watts =
-        id == ReadingId.OUTPUT_VOLTS && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
+    boolean watts = id == ReadingId.OUTPUT_VOLTS && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
     return brief.band(watts ? ReadingId.OUTPUT_WATTS : id);
   }
 
@@ -116,7 +114,8 @@ final class RunPanel {
         .map(p -> p.meters().get(id))
         .ifPresent(
             meter ->
-                canvas.text(column, row, Canvas.shortened("meter " + meter, VALUE - 1), Style.FAINT));
+                canvas.text(
+                    column, row, Canvas.shortened("meter " + meter, VALUE - 1), Style.FAINT));
   }
 
   private static int paintLimit(
@@ -159,8 +158,15 @@ final class RunPanel {
         return;
       }
       String text =
-          "DOUBT, " + id.label() + ": " + doubt.slip().words() + "? " + doubt.text() + " "
-              + doubt.lookAt() + " Enter it again, or F7 to stand by it.";
+          "DOUBT, "
+              + id.label()
+              + ": "
+              + doubt.slip().words()
+              + "? "
+              + doubt.text()
+              + " "
+              + doubt.lookAt()
+              + " Enter it again, or F7 to stand by it.";
       row =
           canvas.paragraph(
               area.column(), row, area.columns(), area.bottom() - row, text, Style.HEED);

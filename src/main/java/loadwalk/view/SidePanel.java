@@ -38,12 +38,7 @@ final class SidePanel {
     canvas.text(column + 14, row, watts, Style.STRONG);
     String rated =
         step.rating()
-            .map(
-                r ->
-                    "rated "
-                        + Words.number(r.ratingWatts())
-                        + " W: "
-                        + r.verdict().text())
+            .map(r -> "rated " + Words.number(r.ratingWatts()) + " W: " + r.verdict().text())
             .orElse("no rating for this load");
     canvas.text(column + 2, row + 1, Canvas.shortened(rated, 34), Style.FAINT);
     return row + 2;

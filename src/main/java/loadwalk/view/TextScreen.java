@@ -25,7 +25,8 @@ record TextScreen(String title, List<String> lines, int top, Screen back) implem
       canvas.text(1, 1 + i, lines.get(top + i), Style.TEXT);
     }
     int last = Math.min(lines.size(), top + room);
-    String place = "lines " + (lines.isEmpty() ? 0 : top + 1) + " to " + last + " of " + lines.size();
+    String place =
+        "lines " + (lines.isEmpty() ? 0 : top + 1) + " to " + last + " of " + lines.size();
     canvas.text(canvas.columns() - place.length() - 1, 0, place, Style.FAINT);
     String stop = desk.walk().isPresent() ? "STOP" : "back";
     Keys.paint(

@@ -10,7 +10,11 @@ final class TooSmall {
     boolean stopped = desk.walk().filter(Model::isStopped).isPresent();
     if (stopped) {
       canvas.paragraph(
-          0, 0, canvas.columns(), 3, "OUTPUT DOWN, SUPPLY OFF. Then make the window larger.",
+          0,
+          0,
+          canvas.columns(),
+          3,
+          "OUTPUT DOWN, SUPPLY OFF. Then make the window larger.",
           Style.HALT);
       return;
     }

@@ -31,8 +31,7 @@ final class WalkPainter {
     Area area = new Area(1, top + 1, width - 2, canvas.rows() - FOOT - top - 1);
     paintPanel(canvas, desk, model, screen, area);
     if (side) {
-      SidePanel.paint(
-          canvas, model.state(), new Area(width, top + 1, SIDE_WIDTH, area.rows()));
+      SidePanel.paint(canvas, model.state(), new Area(width, top + 1, SIDE_WIDTH, area.rows()));
     }
     paintFoot(canvas, desk, model, screen);
   }
@@ -133,14 +132,38 @@ final class WalkPainter {
     }
     if (state.isFinished()) {
       return List.of(
-          "F6", "sheet", "F4", "readings", "F2", "note", "F10", "leave", "F1", "help", "Esc",
+          "F6",
+          "sheet",
+          "F4",
+          "readings",
+          "F2",
+          "note",
+          "F10",
+          "leave",
+          "F1",
+          "help",
+          "Esc",
           "STOP");
     }
     String fill = desk.practice().isPresent() ? "fill" : "";
     List<String> common =
         List.of(
-            "F1", "help", "F2", "note", "F3", "skip", "F4", "readings", "F5", "pause", "F6",
-            "sheet", "F10", "leave", "Esc", "STOP");
+            "F1",
+            "help",
+            "F2",
+            "note",
+            "F3",
+            "skip",
+            "F4",
+            "readings",
+            "F5",
+            "pause",
+            "F6",
+            "sheet",
+            "F10",
+            "leave",
+            "Esc",
+            "STOP");
     return fill.isEmpty()
         ? common
         : List.of(

@@ -3,17 +3,13 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
-import loadwalk.walk.Entry;
-import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
 import loadwalk.walk.StepState.Status;
-import loadwalk.walk.Targets;
 import loadwalk.walk.WalkState;
 
 /**

@@ -15,8 +15,7 @@ import loadwalk.walk.WarmClock;
 final class WarmPanel {
   private WarmPanel() {}
 
-  static void paint(
-      Canvas canvas, Model model, PlannedStep planned, WalkScreen screen, Area area) {
+  static void paint(Canvas canvas, Model model, PlannedStep planned, WalkScreen screen, Area area) {
     Step.WarmUp warm = (Step.WarmUp) planned.step();
     StepState step = model.state().step(planned.id());
     double left = warm.minutes() * 60 - model.clock().warmSeconds();
@@ -74,8 +73,7 @@ final class WarmPanel {
     for (Entry e : all.subList(Math.max(0, all.size() - 5), all.size())) {
       line.append(clock(e.warmSeconds()))
           .append(' ')
-          .append(
-              Printer.UTF8.reading(e.value(), ReadingId.SINK_CELSIUS.unit(), e.resolution()))
+          .append(Printer.UTF8.reading(e.value(), ReadingId.SINK_CELSIUS.unit(), e.resolution()))
           .append("   ");
     }
     return line.toString();

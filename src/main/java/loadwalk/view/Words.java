@@ -67,8 +67,7 @@ final class Words {
           + ohms(target.get().ohms())
           + ", read the output, then take the load off, generator untouched, and read again.";
     }
-    String again =
-        Targets.recheckOf(state, planned).map(of -> "Once more " + of + ". ").orElse("");
+    String again = Targets.recheckOf(state, planned).map(of -> "Once more " + of + ". ").orElse("");
     return again
         + load
         + " Raise "

@@ -1,0 +1,73 @@
+package loadwalk.tui;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.util.EnumMap;
+import java.util.Map;
+import loadwalk.view.Key;
+
+/** Knows Lanterna's names of keys, so that nothing else has to. */
+public final class KeyMap {
+  private static final Map<KeyType, Key.Kind> KINDS = new EnumMap<>(KeyType.class);
+
+  static {
+    KINDS.put(KeyType.Enter, Key.Kind.ENTER);
+    KINDS.put(KeyType.Tab, Key.Kind.TAB);
+    KINDS.put(KeyType.ReverseTab, Key.Kind.BACK_TAB);
+    KINDS.put(KeyType.Backspace, Key.Kind.BACKSPACE);
+    KINDS.put(KeyType.Delete, Key.Kind.DELETE);
+    KINDS.put(KeyType.ArrowUp, Key.Kind.UP);
+    KINDS.put(KeyType.ArrowDown, Key.Kind.DOWN);
+    KINDS.put(KeyType.ArrowLeft, Key.Kind.LEFT);
+    KINDS.put(KeyType.ArrowRight, Key.Kind.RIGHT);
+    KINDS.put(KeyType.Home, Key.Kind.HOME);
+    KINDS.put(KeyType.End, Key.Kind.END);
+    KINDS.put(KeyType.PageUp, Key.Kind.PAGE_UP);
+    KINDS.put(KeyType.PageDown, Key.Kind.PAGE_DOWN);
+    KINDS.put(KeyType.Escape, Key.Kind.ESCAPE);
+    KINDS.put(KeyType.F1, Key.Kind.F1);
+    KINDS.put(KeyType.F2, Key.Kind.F2);
+    KINDS.put(KeyType.F3, Key.Kind.F3);
+    KINDS.put(KeyType.F4, Key.Kind.F4);
+    KINDS.put(KeyType.F5, Key.Kind.F5);
+    KINDS.put(KeyType.F6, Key.Kind.F6);
+    KINDS.put(KeyType.F7, Key.Kind.F7);
+    KINDS.put(KeyType.F8, Key.Kind.F8);
+    KINDS.put(KeyType.F9, Key.Kind.F9);
+    KINDS.put(KeyType.F10, Key.Kind.F10);
+  }
+
+  private KeyMap() {}
+
+  /** Returns what a keystroke means. */
+  public static Input of(KeyStroke stroke) {
+    KeyType type = stroke.getKeyType();
+    if (type == KeyType.EOF) {
+      return new Input.Leave(true);
+    }
+    if (stroke.equals(TtyTerminal.PASTE_BEGIN) || stroke.equals(TtyTerminal.PASTE_END)) {
+      return new Input.Paste(stroke.equals(TtyTerminal.PASTE_BEGIN));
+    }
+    if (type == KeyType.Character) {
+      return character(stroke);
+    }
+    Key.Kind kind = KINDS.get(type);
+    return kind == null ? new Input.Nothing() : new Input.Pressed(Key.of(kind));
+  }
+
+  private static Input character(KeyStroke stroke) {
+    char c = stroke.getCharacter();
+    if (stroke.isCtrlDown()) {
+      if (c == 'c' || c == '\\' || c == '4') {
+        return new Input.Leave(false);
+      }
+      return c == 'z' ? new Input.Suspend() : new Input.Nothing();
+    }
+    if (c == 0x1c || c == 0x03) {
+      return new Input.Leave(false);
+    }
+    return stroke.isAltDown() || Character.isISOControl(c)
+        ? new Input.Nothing()
+        : new Input.Pressed(Key.of(c));
+  }
+}

@@ -1,0 +1,178 @@
+package loadwalk.tui;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.BasicCharacterPattern;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.terminal.ansi.UnixTerminal;
+import java.io.ByteArrayOutputStream;
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * A terminal set up by one {@code stty} call: no echo, no line editing, no signals from keys, so
+ * that Ctrl-C, Ctrl-Z and Ctrl-\ arrive as keys and Ctrl-S cannot freeze the screen.
+ */
+public final class TtyTerminal extends UnixTerminal {
+  /** The keys that stand for the two ends of a pasted text; no keyboard sends them. */
+  static final KeyStroke PASTE_BEGIN = new KeyStroke(KeyType.F18);
+
+  static final KeyStroke PASTE_END = new KeyStroke(KeyType.F19);
+
+  private static final String RAW =
+      "stty -g && stty size && stty -icanon -echo -isig -ixon -iexten min 1 time 0";
+  private static final String PASTE_ON = "\u001b[?2004h";
+  private static final String PASTE_OFF = "\u001b[?2004l";
+  private static final int STTY_SECONDS = 5;
+  private static final TerminalSize FALLBACK = new TerminalSize(80, 24);
+
+  // Set from the super constructor, so neither may have an initialiser.
+  private String saved;
+  private TerminalSize known;
+
+  /**
+   * Opens the terminal on standard input and output.
+   *
+   * @throws IOException if it cannot be set up
+   */
+  public TtyTerminal() throws IOException {
+    super(
+        new PatientInput(new FileInputStream(FileDescriptor.in)),
+        new SteadyOutput(new FileOutputStream(FileDescriptor.out)),
+        StandardCharsets.UTF_8,
+        CtrlCBehaviour.TRAP);
+    getInputDecoder()
+        .addProfile(
+            () ->
+                List.of(
+                    new BasicCharacterPattern(PASTE_BEGIN, "\u001b[200~".toCharArray()),
+                    new BasicCharacterPattern(PASTE_END, "\u001b[201~".toCharArray())));
+  }
+
+  /** Tells whether standard input and output are both a terminal. */
+  public static boolean isThere() {
+    if (System.console() == null) {
+      return false;
+    }
+    try {
+      Object terminal = Console.class.getMethod("isTerminal").invoke(System.console());
+      return Boolean.TRUE.equals(terminal);
+    } catch (ReflectiveOperationException beforeJava22) {
+      // Before Java 22 there is a console only where both ends are a terminal.
+      return true;
+    }
+  }
+
+  @Override
+  public void enterPrivateMode() throws IOException {
+    super.enterPrivateMode();
+    writeToTerminal(PASTE_ON.getBytes(StandardCharsets.US_ASCII));
+    flush();
+  }
+
+  @Override
+  public void exitPrivateMode() throws IOException {
+    writeToTerminal(PASTE_OFF.getBytes(StandardCharsets.US_ASCII));
+    super.exitPrivateMode();
+  }
+
+  @Override
+  protected void saveTerminalSettings() throws IOException {
+    String[] lines = stty(RAW).strip().split("\n");
+    saved = lines[0];
+    known = lines.length > 1 ? parsed(lines[1]) : FALLBACK;
+  }
+
+  @Override
+  protected void restoreTerminalSettings() throws IOException {
+    if (saved != null) {
+      stty("stty " + saved);
+    }
+  }
+
+  @Override
+  protected void canonicalMode(boolean enabled) {
+    // Done by the one stty call.
+  }
+
+  @Override
+  protected void keyEchoEnabled(boolean enabled) {
+    // Done by the one stty call.
+  }
+
+  @Override
+  protected void keyStrokeSignalsEnabled(boolean enabled) {
+    // Done by the one stty call.
+  }
+
+  @Override
+  protected void registerTerminalResizeListener(Runnable onResize) throws IOException {
+    super.registerTerminalResizeListener(
+        () -> {
+          known = null;
+          onResize.run();
+        });
+  }
+
+  @Override
+  protected TerminalSize findTerminalSize() throws IOException {
+    TerminalSize size = known;
+    if (size == null) {
+      size = parsed(stty("stty size"));
+      known = size;
+    }
+    return size;
+  }
+
+  /** Gives the terminal back as it was, for the time the program is suspended. */
+  public void lend() throws IOException {
+    exitPrivateMode();
+    flush();
+    restoreTerminalSettings();
+  }
+
+  /** Takes the terminal again after it was lent. */
+  public void takeBack() throws IOException {
+    String before = saved;
+    saveTerminalSettings();
+    saved = before;
+    enterPrivateMode();
+  }
+
+  private static TerminalSize parsed(String rowsAndColumns) {
+    String[] words = rowsAndColumns.strip().split("\\s+");
+    try {
+      int rows = Integer.parseInt(words[0]);
+      int columns = Integer.parseInt(words[1]);
+      return rows > 0 && columns > 0 ? new TerminalSize(columns, rows) : FALLBACK;
+    } catch (NumberFormatException | ArrayIndexOutOfBoundsException noNumbers) {
+      return FALLBACK;
+    }
+  }
+
+  private static String stty(String command) throws IOException {
+    Process process =
+        new ProcessBuilder("sh", "-c", command)
+            .redirectInput(ProcessBuilder.Redirect.INHERIT)
+            .redirectErrorStream(true)
+            .start();
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    try (InputStream out = process.getInputStream()) {
+      out.transferTo(said);
+      if (!process.waitFor(STTY_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
+        throw new IOException("the terminal could not be set up: " + said);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("interrupted while setting the terminal up", e);
+    }
+    return said.toString(StandardCharsets.US_ASCII);
+  }
+}

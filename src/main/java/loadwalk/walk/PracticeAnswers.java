@@ -1,0 +1,82 @@
+package loadwalk.walk;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Target;
+import loadwalk.practice.PracticeRig;
+import loadwalk.practice.SimulatedOperator;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
+import loadwalk.walk.StepState.Status;
+
+/** Reads the practice bench's meters for the current step, as an operator would type them. */
+public final class PracticeAnswers {
+  /** How long an operator takes over a loaded step, s; common practice, no source. */
+  private static final double LOADED_SECONDS = 20;
+
+  private PracticeAnswers() {}
+
+  /**
+   * Returns what each meter shows now, in the order the step asks; empty off the practice bench.
+   */
+  public static Map<ReadingId, String> of(WalkState state, double warmSeconds) {
+    Optional<PlannedStep> current = state.current();
+    Optional<Target> target = current.flatMap(p -> Targets.of(state, p));
+    if (state.opened().practiceSeed().isEmpty() || target.isEmpty()) {
+      return Map.of();
+    }
+    long seed = state.opened().practiceSeed().getAsLong();
+    PracticeRig rig = now(state, PracticeRig.ofSeed(seed), warmSeconds);
+    Target asked = target.get();
+    double ohms = asked.kind() == Target.Kind.IDLE ? 4 : asked.ohms();
+    Map<ReadingId, String> shown =
+        new SimulatedOperator(seed)
+            .answers(rig, asked.mode(), ohms, PracticeRig.Kind.valueOf(asked.kind().name()));
+    Map<ReadingId, String> ordered = new LinkedHashMap<>();
+    List<ReadingId> asks = Asks.readings(asked);
+    asks.stream().filter(shown::containsKey).forEach(id -> ordered.put(id, shown.get(id)));
+    return ordered;
+  }
+
+  /** Takes the rig through all that was done before this moment. */
+  private static PracticeRig now(WalkState state, PracticeRig cold, double warmSeconds) {
+    PracticeRig rig = cold;
+    for (PlannedStep planned : state.plan()) {
+      StepState step = state.step(planned.id());
+      boolean running = step.status() == Status.RUNNING;
+      Optional<Target> target = Targets.of(state, planned);
+      if (planned.step() instanceof Step.WarmUp warm && target.isPresent()) {
+        double seconds = running ? warmSeconds : step.warmSeconds();
+        rig = rig.run(seconds, target.get().mode(), target.get().ohms(), warm.powerFraction());
+      } else if (step.status() == Status.DONE && target.isPresent()) {
+        rig = after(rig, target.get());
+      }
+      if (!step.status().isOver()) {
+        return rig;
+      }
+    }
+    return rig;
+  }
+
+  private static PracticeRig after(PracticeRig rig, Target target) {
+    return target.kind() == Target.Kind.LOADED
+        ? rig.run(LOADED_SECONDS, target.mode(), target.ohms(), 1)
+        : rig;
+  }
+
+  /** Returns the answers that are not entered yet. */
+  public static Map<ReadingId, String> missing(Map<ReadingId, String> answers, StepState step) {
+    Map<ReadingId, String> left = new EnumMap<>(ReadingId.class);
+    answers.forEach(
+        (id, text) -> {
+          if (step.latest(id).isEmpty()) {
+            left.put(id, text);
+          }
+        });
+    return left;
+  }
+}
