@@ -1,7 +1,7 @@
 package loadwalk.json;
 
 /** Makes text from a file safe to show: cut short, invisible characters written as their code. */
-final class Shown {
+public final class Shown {
   private static final int KEY_LENGTH = 40;
 
   private Shown() {}
@@ -10,7 +10,13 @@ final class Shown {
     return "«" + text(text, KEY_LENGTH) + "»";
   }
 
-  static String text(String text, int most) {
+  /**
+   * Returns a text that is safe on a terminal.
+   *
+   * @param text any text
+   * @param most the most characters of it that are shown
+   */
+  public static String text(String text, int most) {
     StringBuilder out = new StringBuilder();
     int[] codes = text.codePoints().limit(most + 1L).toArray();
     for (int i = 0; i < Math.min(codes.length, most); i++) {

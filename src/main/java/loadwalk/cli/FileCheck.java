@@ -1,0 +1,69 @@
+package loadwalk.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import loadwalk.bench.AmplifierReader;
+import loadwalk.bench.BenchReader;
+import loadwalk.json.Fault;
+import loadwalk.json.Format;
+import loadwalk.json.JsonText;
+import loadwalk.json.Node;
+import loadwalk.json.Read;
+import loadwalk.sequence.SequenceReader;
+
+/**
+ * The outcome of checking one file.
+ *
+ * @param file the file's name as given
+ * @param kind "sequence", "amplifier" or "bench", empty where the file does not say
+ * @param faults everything that is wrong, empty where nothing is
+ */
+public record FileCheck(String file, String kind, List<Fault> faults) {
+  private static final Map<String, BiFunction<byte[], String, Read<?>>> READERS =
+      new LinkedHashMap<>();
+
+  static {
+    READERS.put("sequence", SequenceReader::read);
+    READERS.put("amplifier", AmplifierReader::read);
+    READERS.put("bench", BenchReader::read);
+  }
+
+  /** Copies the faults. */
+  public FileCheck {
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * Checks the bytes of a file; the key {@code format} tells its kind.
+   *
+   * @param bytes the file's content
+   * @param file the name used in faults
+   */
+  public static FileCheck of(byte[] bytes, String file) {
+    Read<Node> tree = JsonText.commented(file).read(bytes);
+    if (tree.found().isEmpty()) {
+      return new FileCheck(file, "", tree.faults());
+    }
+    Node root = tree.found().get();
+    Optional<Format> format = Format.stated(root);
+    String kind = format.map(Format::kind).orElse("");
+    BiFunction<byte[], String, Read<?>> reader = READERS.get(kind);
+    if (reader == null) {
+      return new FileCheck(file, "", List.of(withoutKind(root, file)));
+    }
+    return new FileCheck(file, kind, reader.apply(bytes, file).faults());
+  }
+
+  private static Fault withoutKind(Node root, String file) {
+    boolean there = root instanceof Node.Obj object && object.get(Format.KEY).isPresent();
+    Node.Place place =
+        there ? ((Node.Obj) root).get(Format.KEY).orElseThrow().place() : root.place();
+    String sentence =
+        (there ? "«format» does not say what this file is" : "key «format» is missing")
+            + "; it must be «loadwalk-sequence/1», «loadwalk-amplifier/1» or «loadwalk-bench/1»";
+    return new Fault(file, place.line(), place.column(), Format.KEY, sentence);
+  }
+}
