@@ -8,15 +8,11 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Supply;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 
 /** Turns the readings of one step into its result. */
 final class StepComputation {
-  /** Half-width taken for the setting of a supply, percent. */
-  private static final double SETTING_PERCENT = 1;
-
   private final Amplifier amplifier;
   private final Bench bench;
   private final Conditions conditions;
@@ -53,7 +49,8 @@ final class StepComputation {
                     .map(in -> out.dividedBy(in, Unit.ONE)));
     Optional<Quantity> heat = used.flatMap(out -> input.map(in -> in.minus(out)));
     sayImpossible(heat);
-    Optional<Quantity> drop = volts.filter(v -> amps.isPresent()).flatMap(this::leadDrop);
+    Optional<Quantity> drop =
+        volts.flatMap(v -> amps.flatMap(a -> new LeadDrop(bench, remarks).of(v, a)));
     return new StepResult(
         step.stepId(),
         step.kind(),
@@ -130,23 +127,6 @@ final class StepComputation {
               "output-above-input",
               "the output exceeds the input by more than the uncertainty: a reading is wrong"));
     }
-  }
-
-  /** Returns the highest supply setting less the volts at the terminals. */
-  private Optional<Quantity> leadDrop(Quantity terminalVolts) {
-    return bench.supplies().stream()
-        .map(Supply::volts)
-        .max(Double::compare)
-        .map(
-            setting -> {
-              remarks.add(
-                  new Remark(
-                      "supply-setting-assumed",
-                      "the drop on the way to the amplifier counts from the supply's setting,"
-                          + " taken as ±1 %"));
-              double u = ReadingUncertainty.rectangular(setting * SETTING_PERCENT / 100);
-              return Quantity.of(setting, Unit.VOLT, "supply setting", u).minus(terminalVolts);
-            });
   }
 
   private Optional<RatingComparison> rating(Output output, Optional<Quantity> supplyVolts) {

@@ -22,7 +22,8 @@ import loadwalk.quantity.Quantity;
  * @param efficiency total over input, a fraction
  * @param heatWatts input less total
  * @param loadOhms the load the power was computed with
- * @param leadDropVolts supply setting less the volts at the amplifier
+ * @param leadDropVolts supply setting less the volts at the amplifier, else what the copper of the
+ *     leads drops; a remark says which
  * @param leadWatts the power lost on that way
  * @param rating the measured power beside its rating, where there is one
  * @param remarks what the results rest on

@@ -1,0 +1,93 @@
+package loadwalk.result;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/**
+ * The volts lost between supply and amplifier.
+ *
+ * <p>Where the bench names its supplies: the highest setting less the volts read at the terminals.
+ * Else, where it names its leads: current times the resistance of the copper. Where both are known
+ * a drop far above that of the copper is told, as a bad joint shows in no other way.
+ */
+final class LeadDrop {
+  /** Half-width taken for the setting of a supply, percent (common practice, no source). */
+  private static final double SETTING_PERCENT = 1;
+
+  /** Half-width taken for copper, percent: 25 K of temperature are 10 % (0.393 %/K, IEC 60228). */
+  private static final double COPPER_PERCENT = 10;
+
+  private final Bench bench;
+  private final List<Remark> remarks;
+
+  LeadDrop(Bench bench, List<Remark> remarks) {
+    this.bench = bench;
+    this.remarks = remarks;
+  }
+
+  /** Returns the drop at a current; empty where the bench names neither supplies nor leads. */
+  Optional<Quantity> of(Quantity terminalVolts, Quantity amps) {
+    Optional<Quantity> copper = copper(amps);
+    Optional<Quantity> measured =
+        bench.supplies().stream()
+            .map(Supply::volts)
+            .max(Double::compare)
+            .map(setting -> setting(setting).minus(terminalVolts));
+    if (measured.isEmpty()) {
+      copper.ifPresent(
+          drop ->
+              remarks.add(
+                  new Remark(
+                      "lead-drop-computed",
+                      "the drop of the leads is computed from their copper, not measured")));
+      return copper;
+    }
+    remarks.add(
+        new Remark(
+            "supply-setting-assumed",
+            "the drop on the way to the amplifier counts from the supply's setting, taken as"
+                + " ±1 %"));
+    copper.ifPresent(expected -> sayExcess(measured.get(), expected, amps));
+    return measured;
+  }
+
+  private static Quantity setting(double volts) {
+    double u = ReadingUncertainty.rectangular(volts * SETTING_PERCENT / 100);
+    return Quantity.of(volts, Unit.VOLT, "supply setting", u);
+  }
+
+  private Optional<Quantity> copper(Quantity amps) {
+    if (bench.leads().isEmpty()) {
+      return Optional.empty();
+    }
+    Wire wire = new Wire(Tables.stock());
+    double ohms = wire.ohms(bench.leads(), wire.workingCelsius());
+    double u = ReadingUncertainty.rectangular(ohms * COPPER_PERCENT / 100);
+    return Optional.of(amps.times(Quantity.of(ohms, Unit.OHM, "lead copper", u), Unit.VOLT));
+  }
+
+  private void sayExcess(Quantity measured, Quantity copper, Quantity amps) {
+    Quantity excess = measured.minus(copper);
+    if (excess.value() <= excess.expanded()) {
+      return;
+    }
+    Printer print = Printer.UTF8;
+    remarks.add(
+        new Remark(
+            "lead-drop-excess",
+            "the way from the supply loses "
+                + print.value(measured.value(), Unit.VOLT, 2)
+                + " where its copper accounts for "
+                + print.value(copper.value(), Unit.VOLT, 2)
+                + ": "
+                + print.value(excess.value() * amps.value(), Unit.WATT, 2)
+                + " go into a joint, a fuse or the sag of the supply itself"));
+  }
+}
