@@ -67,11 +67,11 @@ final class EfficiencyModel {
     static ClassPrior of(Optional<String> amplifierClass) {
       String name = amplifierClass.map(c -> c.trim().toUpperCase(Locale.ROOT)).orElse("");
       return switch (name) {
-        case "D", "T" -> new ClassPrior(Math.log(0.80), 0.10, 0.1, 0.25);
+        case "D", "T" -> new ClassPrior(Math.log(0.79), 0.11, 0.1, 0.25);
         case "A" -> new ClassPrior(Math.log(0.45), 0.25, 0.6, 0.4);
-        case "B", "AB", "A/B" -> new ClassPrior(Math.log(0.58), 0.13, 0.5, 0.4);
+        case "B", "AB", "A/B" -> new ClassPrior(Math.log(0.57), 0.17, 0.5, 0.4);
         case "G", "H" -> new ClassPrior(Math.log(0.64), 0.16, 0.5, 0.4);
-        default -> new ClassPrior(Math.log(0.64), 0.19, 0.4, 0.45);
+        default -> new ClassPrior(Math.log(0.63), 0.22, 0.4, 0.45);
       };
     }
   }

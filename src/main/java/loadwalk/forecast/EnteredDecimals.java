@@ -2,21 +2,27 @@ package loadwalk.forecast;
 
 import loadwalk.bench.ReadingId;
 
-/** Tells with how many decimals a reading is typed in a walk, from the finest seen. */
+/** Tells with how many decimals a reading is typed in a walk, from the finest digits seen. */
 final class EnteredDecimals {
-  private static final int MOST = 4;
+  private static final int FEWEST_DIGITS = 3;
+  private static final int MOST_DIGITS = 5;
+  private static final int MOST_DECIMALS = 4;
 
   private EnteredDecimals() {}
 
-  /** Returns the most decimals among the entry and earlier readings of its kind. */
+  /** Returns the decimals that give an entry as many digits as the others of its kind have. */
   static int of(Evidence evidence, ReadingId id, double entered) {
-    int decimals = TypedDigits.decimals(entered);
+    int digits = Math.max(FEWEST_DIGITS, TypedDigits.significant(entered));
     for (Observation observation : evidence.observations()) {
       Double value = observation.readings().get(id);
       if (value != null) {
-        decimals = Math.max(decimals, TypedDigits.decimals(value));
+        digits = Math.max(digits, TypedDigits.significant(value));
       }
     }
-    return Math.min(MOST, decimals);
+    if (!(entered > 0)) {
+      return 1;
+    }
+    int places = Math.min(MOST_DIGITS, digits) - 1 - (int) Math.floor(Math.log10(entered));
+    return Math.max(TypedDigits.decimals(entered), Math.min(MOST_DECIMALS, Math.max(0, places)));
   }
 }

@@ -5,14 +5,19 @@ package loadwalk.forecast;
  *
  * <p>A current limit takes the volts down with the load (slope 1 of ln v over ln x), a converter at
  * the end of its power takes them down with its root (slope ½). Where in the octaves ahead it sets
- * in is unknown, so the extra drop is spread evenly between none and the whole. Halving the load
- * never raises the volts, and a current limit is the steepest fall there is.
+ * in is unknown, so the volts are spread evenly from where they go without a limit down to where
+ * they go if it sets in at once. Halving the load never raises the volts, and a current limit is
+ * the steepest fall there is.
  */
 final class LimitOnset {
-  private static final double RATE_ABOVE = 0.06;
+  /** The part by which two loads may differ and count as the same. */
+  static final double SAME_LOAD = 0.03;
+
+  private static final double RATE_ABOVE = 0.04;
   private static final double RATE_BELOW = 0.22;
+  private static final double RELEASED = 0.15;
   private static final double[] SLOPES = {0.5, 1};
-  private static final int STRATA = 5;
+  private static final int STRATA = 7;
 
   private final double leastRatedOhms;
 
@@ -25,45 +30,48 @@ final class LimitOnset {
     this.leastRatedOhms = leastRatedOhms;
   }
 
+  /**
+   * What has been measured.
+   *
+   * @param leastOhms the least load, ohms
+   * @param mostOhms the greatest load, ohms
+   * @param logVolts ln of the channel volts at the nearer of the two
+   */
+  record Reach(double leastOhms, double mostOhms, double logVolts) {}
+
   /** Returns the probability that a limit sets in between two loads of a channel, ohms. */
   double probability(double ohms, double fromOhms) {
-    if (!(ohms < fromOhms * 0.97)) {
+    if (!(ohms < fromOhms * (1 - SAME_LOAD))) {
       return 0;
     }
-    double below = octaves(Math.min(fromOhms, leastRatedOhms * 0.97), ohms);
+    double below = octaves(Math.min(fromOhms, leastRatedOhms * (1 - SAME_LOAD)), ohms);
     double above = octaves(fromOhms, ohms) - below;
     return 1 - Math.exp(-RATE_BELOW * below - RATE_ABOVE * above);
   }
 
   /** Adds a smooth prediction to a builder, with the chance of a limit where it extrapolates. */
-  void extend(
-      Mixture.Builder builder,
-      double share,
-      Mixture smooth,
-      double ohms,
-      double leastOhms,
-      double mostOhms) {
-    double limited = probability(ohms, leastOhms);
-    double released = ohms > mostOhms * 1.03 ? 0.15 : 0;
+  void extend(Mixture.Builder builder, double share, Mixture smooth, double ohms, Reach reach) {
+    double limited = probability(ohms, reach.leastOhms());
+    double released = ohms > reach.mostOhms() * (1 + SAME_LOAD) ? RELEASED : 0;
     smooth.addTo(builder, share * (1 - limited - released));
-    if (limited > 0) {
-      spread(builder, share * limited, smooth, -Math.log(leastOhms / ohms));
-    } else if (released > 0) {
-      spread(builder, share * released, smooth, Math.log(ohms / mostOhms));
+    double edge = limited > 0 ? reach.leastOhms() : reach.mostOhms();
+    if (limited + released > 0) {
+      double whole = Math.log(ohms / edge);
+      for (double slope : SLOPES) {
+        double weight = share * (limited + released) / SLOPES.length;
+        spread(builder, weight, smooth, reach.logVolts() + slope * whole);
+      }
     }
   }
 
-  private static void spread(Mixture.Builder builder, double weight, Mixture smooth, double whole) {
+  /** Adds weight spread evenly from the smooth prediction to a furthest value. */
+  private static void spread(
+      Mixture.Builder builder, double weight, Mixture smooth, double furthest) {
     double mean = smooth.mean();
-    double deviation = smooth.deviation();
-    for (double slope : SLOPES) {
-      double stratum = slope * whole / STRATA;
-      for (int i = 0; i < STRATA; i++) {
-        builder.add(
-            weight / (SLOPES.length * STRATA),
-            mean + (i + 0.5) * stratum,
-            Math.hypot(deviation, 0.35 * stratum));
-      }
+    double stratum = (furthest - mean) / STRATA;
+    double deviation = Math.hypot(0.35 * stratum, 0.012);
+    for (int i = 0; i < STRATA; i++) {
+      builder.add(weight / STRATA, mean + (i + 0.5) * stratum, deviation);
     }
   }
 

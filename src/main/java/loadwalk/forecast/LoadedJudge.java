@@ -84,6 +84,9 @@ final class LoadedJudge {
               : here.joint(log(outputId, candidate.meant()), amps);
       hypotheses.add(faulty, candidate.slip(), candidate.meant(), candidate.logWeight() + density);
     }
+    if (amps != null) {
+      weighAboveInput(hypotheses, here, outputId, output, amps);
+    }
     if (bridged) {
       double stereo = stereoDensity(log(outputId, output));
       hypotheses.add(
@@ -91,6 +94,19 @@ final class LoadedJudge {
           Slip.STEREO_READING_IN_BRIDGED,
           Double.NaN,
           SlipPriors.log(Slip.STEREO_READING_IN_BRIDGED) + stereo + here.ampsAlone(amps));
+    }
+  }
+
+  /** Adds the slip of any kind that puts more out than goes in, up to four times. */
+  private void weighAboveInput(
+      Hypotheses hypotheses, Side here, ReadingId outputId, double output, double amps) {
+    double ratio = outputOverInput(Map.of(outputId, output, ReadingId.SUPPLY_AMPS, amps));
+    if (ratio > 1 && ratio < 4) {
+      hypotheses.add(
+          Set.of(outputId),
+          Slip.OUTPUT_ABOVE_INPUT,
+          Double.NaN,
+          SlipPriors.log(Slip.OUTPUT_ABOVE_INPUT) - Math.log(LOG_TWO) + here.ampsAlone(amps));
     }
   }
 

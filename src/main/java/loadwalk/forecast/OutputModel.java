@@ -1,5 +1,6 @@
 package loadwalk.forecast;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,42 +16,34 @@ import java.util.List;
  * and a common scale of the errors all is linear and normal, so ln E and δ are integrated in closed
  * form; r runs over a grid that closes in on its posterior, κ over two values, the scale over four,
  * which makes the tails heavy and lets the band widen by itself where the readings contradict the
- * model. Below the least load measured so far a limit may set in: see {@link LimitOnset}.
+ * model. A limit may have set in ({@link LimitedShape}) or may set in below the least load measured
+ * so far ({@link LimitOnset}).
  */
 final class OutputModel {
   private static final double LEAST_VARIATION = 0.004;
+  private static final double[] LIMIT_SLOPES = {0.5, 0.75, 1};
+  private static final double LEAST_SHARE = 1e-5;
 
   private final RatingPrior prior;
   private final LimitOnset onset;
   private final List<WalkReadings.Point> points;
-  private final List<OutputBranch> branches;
-  private final double[] shares;
+  private final List<OutputShape> shapes = new ArrayList<>();
+  private double leastOhms = Double.POSITIVE_INFINITY;
+  private double mostOhms;
+  private double[] shares = {};
+  private boolean railsTold;
 
   OutputModel(RatingPrior prior, LimitOnset onset, List<WalkReadings.Point> points, Setup setup) {
     this.prior = prior;
     this.onset = onset;
     this.points = points;
-    double[] logSupply = new double[points.size()];
-    double least = 0;
-    double most = 0;
-    for (int i = 0; i < logSupply.length; i++) {
-      double volts = points.get(i).supplyVolts();
-      logSupply[i] = Double.isNaN(volts) ? 0 : Math.log(volts / setup.supplyVolts());
-      least = i == 0 ? logSupply[i] : Math.min(least, logSupply[i]);
-      most = i == 0 ? logSupply[i] : Math.max(most, logSupply[i]);
+    for (WalkReadings.Point point : points) {
+      leastOhms = Math.min(leastOhms, point.channelOhms());
+      mostOhms = Math.max(mostOhms, point.channelOhms());
     }
-    boolean told = most - least > LEAST_VARIATION;
-    OutputBranch steady = new OutputBranch(prior, points, logSupply, 0, setup.voltsScatter());
-    OutputBranch following =
-        told ? new OutputBranch(prior, points, logSupply, 1, setup.voltsScatter()) : steady;
-    branches = told ? List.of(steady, following) : List.of(steady);
-    double regulated = setup.regulatedProbability();
-    double odds =
-        told
-            ? Math.exp(following.logEvidence() - steady.logEvidence()) * (1 - regulated) / regulated
-            : 0;
-    double share = odds > 1e12 ? 1 : odds / (1 + odds);
-    shares = new double[] {1 - share, share};
+    if (!points.isEmpty()) {
+      build(setup);
+    }
   }
 
   /**
@@ -64,16 +57,26 @@ final class OutputModel {
 
   /** Returns the probability that the rails are regulated, NaN where no reading can tell. */
   double regulatedProbability() {
-    return branches.size() < 2 ? Double.NaN : shares[0];
+    double both = railsTold ? shares[0] + shares[1] : 0;
+    return both > 0.5 ? shares[0] / both : Double.NaN;
+  }
+
+  /** Returns the probability that a limit has set in among the loads measured. */
+  double limitedProbability() {
+    double sum = 0;
+    for (int i = railsTold ? 2 : 1; i < shares.length; i++) {
+      sum += shares[i];
+    }
+    return sum;
   }
 
   /** Tells how many times wider than usual the readings scatter about the model. */
   double scale() {
-    double sum = 0;
-    for (int i = 0; i < branches.size(); i++) {
-      sum += (branches.size() == 1 ? 1 : shares[i]) * branches.get(i).scale();
+    double sum = points.isEmpty() ? 1 : 0;
+    for (int i = 0; i < shares.length; i++) {
+      sum += shares[i] * shapes.get(i).scale();
     }
-    return points.isEmpty() ? 1 : sum;
+    return sum;
   }
 
   /** Tells whether any reading has been taken. */
@@ -88,20 +91,90 @@ final class OutputModel {
       addPrior(builder, channelOhms);
       return builder.build();
     }
-    double leastOhms = Double.POSITIVE_INFINITY;
-    double mostOhms = 0;
-    for (WalkReadings.Point point : points) {
-      leastOhms = Math.min(leastOhms, point.channelOhms());
-      mostOhms = Math.max(mostOhms, point.channelOhms());
-    }
-    for (int i = 0; i < branches.size(); i++) {
-      double share = branches.size() == 1 ? 1 : shares[i];
-      if (share > 1e-6) {
-        Mixture smooth = branches.get(i).predict(channelOhms, bridged, logSupply);
-        onset.extend(builder, share, smooth, channelOhms, leastOhms, mostOhms);
+    for (int i = 0; i < shares.length; i++) {
+      if (shares[i] > LEAST_SHARE) {
+        OutputShape shape = shapes.get(i);
+        Mixture told = shape.predict(channelOhms, bridged, logSupply);
+        if (shape instanceof SmoothShape) {
+          onset.extend(builder, shares[i], told, channelOhms, reach(shape, channelOhms));
+        } else {
+          told.addTo(builder, shares[i]);
+        }
       }
     }
     return builder.build();
+  }
+
+  private LimitOnset.Reach reach(OutputShape shape, double channelOhms) {
+    double edge = Math.min(mostOhms, Math.max(leastOhms, channelOhms));
+    boolean outside = Math.abs(channelOhms / edge - 1) > LimitOnset.SAME_LOAD;
+    double level = outside ? shape.predict(edge, false, 0).mean() : 0;
+    return new LimitOnset.Reach(leastOhms, mostOhms, level);
+  }
+
+  private void build(Setup setup) {
+    double[] logSupply = new double[points.size()];
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < logSupply.length; i++) {
+      double volts = points.get(i).supplyVolts();
+      logSupply[i] = Double.isNaN(volts) ? 0 : Math.log(volts / setup.supplyVolts());
+      least = Math.min(least, logSupply[i]);
+      most = Math.max(most, logSupply[i]);
+    }
+    railsTold = most - least > LEAST_VARIATION;
+    List<Double> logs = new ArrayList<>();
+    double smooth = Math.log(1 - onset.probability(leastOhms, mostOhms));
+    double regulated = setup.regulatedProbability();
+    add(
+        logs,
+        new SmoothShape(prior, points, logSupply, 0, setup.voltsScatter()),
+        smooth + (railsTold ? Math.log(regulated) : 0));
+    if (railsTold) {
+      add(
+          logs,
+          new SmoothShape(prior, points, logSupply, 1, setup.voltsScatter()),
+          smooth + Math.log(1 - regulated));
+    }
+    for (double from : Limits.candidates(points)) {
+      addLimits(logs, from, setup.voltsScatter());
+    }
+    normalise(logs);
+  }
+
+  private void add(List<Double> logs, OutputShape shape, double logPrior) {
+    shapes.add(shape);
+    logs.add(shape.logEvidence() + logPrior);
+  }
+
+  private void addLimits(List<Double> logs, double from, double scatter) {
+    List<WalkReadings.Point> above =
+        points.stream().filter(p -> p.channelOhms() > 1.1 * from).toList();
+    List<WalkReadings.Point> below =
+        points.stream().filter(p -> p.channelOhms() <= 1.1 * from).toList();
+    double leastAbove =
+        above.stream().mapToDouble(WalkReadings.Point::channelOhms).min().orElse(from);
+    SmoothShape upper = new SmoothShape(prior, above, new double[above.size()], 0, scatter);
+    double share = onset.probability(from, leastAbove) / LIMIT_SLOPES.length;
+    for (double slope : LIMIT_SLOPES) {
+      add(logs, new LimitedShape(upper, leastAbove, below, slope, scatter), Math.log(share));
+    }
+  }
+
+  private void normalise(List<Double> logs) {
+    double best = Double.NEGATIVE_INFINITY;
+    for (double log : logs) {
+      best = Math.max(best, log);
+    }
+    shares = new double[logs.size()];
+    double total = 0;
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = Math.exp(logs.get(i) - best);
+      total += shares[i];
+    }
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] /= total;
+    }
   }
 
   private void addPrior(Mixture.Builder builder, double channelOhms) {

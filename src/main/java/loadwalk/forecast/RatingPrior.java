@@ -19,8 +19,8 @@ final class RatingPrior {
   private static final double FLAT = 3 * Math.log(10) / 20;
 
   private static final int STRATA = 10;
-  private static final double SHOULDER = 0.035;
-  private static final double TAIL_WEIGHT = 0.01;
+  private static final double SHOULDER = 0.025;
+  private static final double TAIL_WEIGHT = 0.003;
   private static final double TAIL = 0.5;
   private static final double LEAST_WATTS = 0.5;
   private static final double MOST_WATTS = 5000;

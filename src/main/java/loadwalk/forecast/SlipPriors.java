@@ -16,17 +16,18 @@ final class SlipPriors {
   private static final Map<Slip, Double> PRIORS = new EnumMap<>(Slip.class);
 
   static {
-    PRIORS.put(Slip.DECIMAL_POINT, 4e-3);
-    PRIORS.put(Slip.PEAK_FOR_RMS, 4e-3);
-    PRIORS.put(Slip.PEAK_TO_PEAK_FOR_RMS, 2e-3);
+    PRIORS.put(Slip.DECIMAL_POINT, 3e-3);
+    PRIORS.put(Slip.PEAK_FOR_RMS, 3e-3);
+    PRIORS.put(Slip.PEAK_TO_PEAK_FOR_RMS, 3e-3);
     PRIORS.put(Slip.BOTH_CHANNELS_FOR_ONE, 3e-3);
     PRIORS.put(Slip.ONE_CHANNEL_FOR_BOTH, 3e-3);
     PRIORS.put(Slip.STEREO_READING_IN_BRIDGED, 3e-3);
-    PRIORS.put(Slip.LOAD_DOUBLE, 2e-3);
-    PRIORS.put(Slip.LOAD_HALF, 2e-3);
-    PRIORS.put(Slip.SUPPLY_AMPS_TEN_TIMES, 4e-3);
+    PRIORS.put(Slip.LOAD_DOUBLE, 3e-3);
+    PRIORS.put(Slip.LOAD_HALF, 3e-3);
+    PRIORS.put(Slip.SUPPLY_AMPS_TEN_TIMES, 3e-3);
     PRIORS.put(Slip.DIGITS_SWAPPED, 3e-3);
     PRIORS.put(Slip.COPIED_FROM_BEFORE, 3e-3);
+    PRIORS.put(Slip.OUTPUT_ABOVE_INPUT, 3e-3);
     PRIORS.put(Slip.UNNAMED, 5e-4);
   }
 

@@ -18,6 +18,14 @@ final class TypedDigits {
     return Math.max(0, BigDecimal.valueOf(value).stripTrailingZeros().scale());
   }
 
+  /** Returns how many significant digits a number needs, trailing zeros not counted. */
+  static int significant(double value) {
+    if (!Double.isFinite(value) || value == 0) {
+      return 1;
+    }
+    return BigDecimal.valueOf(value).stripTrailingZeros().precision();
+  }
+
   /**
    * Returns the numbers that become this one when two neighbouring digits are swapped.
    *

@@ -3,7 +3,7 @@ package loadwalk.forecast;
 import java.util.List;
 
 /** The output model for one kind of rails: a posterior over source resistance and error scale. */
-final class OutputBranch {
+final class SmoothShape implements OutputShape {
   private static final int NODES = 25;
   private static final int ROUNDS = 3;
   private static final double LOWEST = -5.5;
@@ -34,7 +34,7 @@ final class OutputBranch {
   private final LevelFit fit;
   private double logEvidence;
 
-  OutputBranch(
+  SmoothShape(
       RatingPrior prior,
       List<WalkReadings.Point> points,
       double[] logSupply,
@@ -54,11 +54,13 @@ final class OutputBranch {
     }
   }
 
-  double logEvidence() {
+  @Override
+  public double logEvidence() {
     return logEvidence;
   }
 
-  double scale() {
+  @Override
+  public double scale() {
     double sum = 0;
     for (int s = 0; s < SCALES.length; s++) {
       for (double weight : weights[s]) {
@@ -68,7 +70,8 @@ final class OutputBranch {
     return sum;
   }
 
-  Mixture predict(double channelOhms, boolean bridged, double logSupply) {
+  @Override
+  public Mixture predict(double channelOhms, boolean bridged, double logSupply) {
     int n = points.size();
     double[] covariances = new double[n];
     for (int i = 0; i < n; i++) {

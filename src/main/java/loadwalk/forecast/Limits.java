@@ -1,0 +1,61 @@
+package loadwalk.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/**
+ * Looks for a limit that has set in among the loads measured already.
+ *
+ * <p>Where the volts fall much faster from one load to the next than before, the readings are split
+ * there: above, E and r; below, a straight line of ln v over ln x whose slope is that of a limit.
+ * Each split is weighed by its evidence against none, with the chance that a limit sets in just
+ * there as its prior.
+ */
+final class Limits {
+  /** Fall of ln v per octave of load from which a limit is looked for. */
+  private static final double LEAST_FALL = 0.08;
+
+  private static final double STEEPER = 1.4;
+
+  private Limits() {}
+
+  /** Returns the loads of a channel, ohms, from which on down a limit may have set in. */
+  static List<Double> candidates(List<WalkReadings.Point> points) {
+    TreeMap<Double, double[]> means = new TreeMap<>();
+    for (WalkReadings.Point point : points) {
+      Double near = near(means, point.channelOhms());
+      double[] sum = means.computeIfAbsent(near, x -> new double[2]);
+      sum[0] += point.logVolts();
+      sum[1]++;
+    }
+    List<Double> found = new ArrayList<>();
+    double before = 0;
+    Double above = null;
+    for (Double ohms : means.descendingKeySet()) {
+      if (above != null) {
+        double octaves = Math.log(above / ohms) / Math.log(2);
+        double fall = (mean(means.get(above)) - mean(means.get(ohms))) / octaves;
+        if (fall > LEAST_FALL && fall > STEEPER * before) {
+          found.add(ohms);
+        }
+        before = Math.max(fall, 0);
+      }
+      above = ohms;
+    }
+    return found;
+  }
+
+  private static Double near(TreeMap<Double, double[]> means, double ohms) {
+    for (Double known : means.keySet()) {
+      if (Math.abs(known - ohms) < 0.1 * known) {
+        return known;
+      }
+    }
+    return ohms;
+  }
+
+  private static double mean(double[] sum) {
+    return sum[0] / sum[1];
+  }
+}
