@@ -1,0 +1,21 @@
+package loadwalk.wave;
+
+import java.io.IOException;
+
+/** A row of samples that comes in blocks: a file, a stream or a live input. */
+public interface AudioSource {
+  /** Returns the frames per second. */
+  double samplesPerSecond();
+
+  /** Returns how many channels a frame has, 1 or more. */
+  int channels();
+
+  /**
+   * Reads the next frames, full scale at 1.
+   *
+   * @param block one row a channel, filled from the front
+   * @return how many frames were read, or -1 at the end
+   * @throws CaptureException if what comes in cannot be understood, in a sentence
+   */
+  int read(double[][] block) throws IOException, CaptureException;
+}

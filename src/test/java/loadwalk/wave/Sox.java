@@ -1,0 +1,48 @@
+package loadwalk.wave;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Runs sox, a generator of sound files that shares no code with this project. */
+final class Sox {
+  private Sox() {}
+
+  /** Skips the test where the machine has no sox. */
+  static void assumeThere() {
+    boolean there;
+    try {
+      there = new ProcessBuilder("sox", "--version").start().waitFor() == 0;
+    } catch (IOException e) {
+      there = false;
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+    assumeTrue(there, "sox is not installed on this machine: the cross-check is skipped");
+  }
+
+  /** Runs sox with the arguments and returns what it printed. */
+  static String run(Object... arguments) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(List.of("sox", "-R"));
+    for (Object argument : arguments) {
+      command.add(argument.toString());
+    }
+    Path log = Files.createTempFile("sox", ".log");
+    try {
+      Process process =
+          new ProcessBuilder(command)
+              .redirectErrorStream(true)
+              .redirectOutput(log.toFile())
+              .start();
+      assertEquals(0, process.waitFor(), () -> command + " failed");
+      return Files.readString(log);
+    } finally {
+      Files.delete(log);
+    }
+  }
+}
