@@ -85,7 +85,8 @@ record ForecastExperiment(Population population, long seed, int count) {
         Evidence evidence, int step, Map<ReadingId, Double> typed) {
       Target target = Ladder.STEPS.get(step);
       Forecast forecast = forecaster.forecast(evidence, target);
-      countBands(forecast, target, typed);
+      String supply = supplyLimits(step) ? "supply limiting" : "supply holding";
+      countBands(forecast, target, supply, typed);
       countVerdict(forecast, step);
       if (step >= Ladder.FIRST_LOADED) {
         results.run.add(!typed.isEmpty());
@@ -96,10 +97,8 @@ record ForecastExperiment(Population population, long seed, int count) {
               (id, soFar) -> {
                 List<Doubt> doubts = forecaster.judge(evidence, target, soFar);
                 results.honestDoubted.add(!doubts.isEmpty());
-                results
-                    .honestByStep
-                    .computeIfAbsent(step + " " + target.stepId(), s -> new Tally())
-                    .add(!doubts.isEmpty());
+                Results.in(results.honestBy, supply).add(!doubts.isEmpty());
+                Results.in(results.honestBy, target.stepId()).add(!doubts.isEmpty());
                 doubts.forEach(doubt -> out.addAll(implicated(doubt, soFar)));
               });
       Map<ReadingId, Double> kept = new HashMap<>(typed);
@@ -113,7 +112,8 @@ record ForecastExperiment(Population population, long seed, int count) {
       return load ? typed.keySet() : Set.of(doubt.reading());
     }
 
-    private void countBands(Forecast forecast, Target target, Map<ReadingId, Double> typed) {
+    private void countBands(
+        Forecast forecast, Target target, String supply, Map<ReadingId, Double> typed) {
       typed.forEach(
           (id, value) -> {
             if (forecast.band(id).isEmpty()) {
@@ -122,10 +122,8 @@ record ForecastExperiment(Population population, long seed, int count) {
             }
             Band band = forecast.band(id).get();
             results.inside.computeIfAbsent(id, i -> new Tally()).add(band.holds(value));
-            results
-                .insideByStep
-                .computeIfAbsent(id.key() + " " + target.stepId(), s -> new Tally())
-                .add(band.holds(value));
+            Results.in(results.insideBy, id.key() + " " + target.stepId()).add(band.holds(value));
+            Results.in(results.insideBy, id.key() + ", " + supply).add(band.holds(value));
           });
       if (target.mode() == Mode.BRIDGED && stereoEqualKnown(target)) {
         forecast
@@ -156,16 +154,28 @@ record ForecastExperiment(Population population, long seed, int count) {
       }
     }
 
-    /** Tells whether the current the amplifier would draw exceeds usable supply or any fuse. */
-    private boolean asksTooMuch(int step) {
+    /** Returns the true current the amplifier would draw from supplies without a limit. */
+    private double demandAmps(int step) {
       Target target = Ladder.STEPS.get(step);
       Specimen specimen = entries.specimen();
-      double amps =
-          specimen
-              .device()
-              .unlimited()
-              .at(target.mode(), target.ohms(), specimen.celsius(step))
-              .supplyAmps();
+      return specimen
+          .device()
+          .unlimited()
+          .at(target.mode(), target.ohms(), specimen.celsius(step))
+          .supplyAmps();
+    }
+
+    private boolean supplyLimits(int step) {
+      boolean loaded = step >= Ladder.FIRST_LOADED;
+      return loaded
+          && entries.truth(step, Ladder.STEPS.get(step).ohms()).supplyAmps()
+              < 0.99 * demandAmps(step);
+    }
+
+    /** Tells whether the current the amplifier would draw exceeds usable supply or any fuse. */
+    private boolean asksTooMuch(int step) {
+      Specimen specimen = entries.specimen();
+      double amps = demandAmps(step);
       Bench bench = specimen.bench();
       return DoubleStream.of(
               orEndless(bench.usableAmps()),

@@ -5,14 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.StandardForecaster;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Measures the forecast on simulated amplifiers that its model does not know. */
 class ForecastExperimentTest {
-  private static final long SEED = 20260714;
+  private static final long SEED = Long.getLong("experiment.seed", 20260714);
   private static final int SHORT = 150;
-  private static final int LONG = 5000;
+  private static final int COUNT = Integer.getInteger("experiment.count", 5000);
   private static final List<Population> POPULATIONS =
       List.of(new CircuitPopulation(), new WaveformPopulation());
 
@@ -31,15 +32,38 @@ class ForecastExperimentTest {
     }
   }
 
+  @Test
+  void forecast_onASmallShare_staysNearItsNumbers() {
+    for (Population population : POPULATIONS) {
+      Results results = run("forecast", new StandardForecaster(), population, SHORT, true);
+      String what = ResultTable.of(results, SEED, SHORT);
+      assertTrue(results.total(results.doubted).percent() >= 90, what);
+      assertTrue(results.honestDoubted.percent() <= 3, what);
+      assertTrue(results.allInside().percent() >= 88, what);
+      assertTrue(results.medianHalfWidthPercent() <= 10, what);
+      assertTrue(results.clearThoughExceeding.percent() <= 1, what);
+      assertTrue(results.clear.hits() > 0, what);
+    }
+  }
+
   @Tag("long")
   @Test
   void spreadsheet_onFiveThousand_printsItsTable() {
+    printTables("spreadsheet", new SpreadsheetForecaster());
+  }
+
+  @Tag("long")
+  @Test
+  void forecast_onFiveThousand_printsItsTable() {
+    printTables("forecast", new StandardForecaster());
+  }
+
+  private static void printTables(String name, Forecaster forecaster) {
     for (Population population : POPULATIONS) {
       for (boolean withAmps : new boolean[] {true, false}) {
-        Results results =
-            run("spreadsheet", new SpreadsheetForecaster(), population, LONG, withAmps);
-        System.out.println(ResultTable.of(results, SEED, LONG));
-        assertTrue(results.honestDoubted.tries() > LONG, "nothing was counted");
+        Results results = run(name, forecaster, population, COUNT, withAmps);
+        System.out.println(ResultTable.of(results, SEED, COUNT));
+        assertTrue(results.honestDoubted.tries() > COUNT, "nothing was counted");
       }
     }
   }

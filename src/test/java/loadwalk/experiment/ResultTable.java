@@ -35,8 +35,8 @@ final class ResultTable {
     table.line("  slips left out: %s", r.leftOut);
     table.line("  readings without a band: %s", r.unforetold);
     table.each("inside, ", r.inside);
-    table.each("inside, ", r.insideByStep);
-    table.each("honest doubted, ", r.honestByStep);
+    table.each("inside, ", r.insideBy);
+    table.each("honest doubted, ", r.honestBy);
     return table.text.toString();
   }
 

@@ -21,9 +21,9 @@ final class Results {
   final Map<Slip, Map<Slip, Integer>> namedAs = new EnumMap<>(Slip.class);
   final Map<String, Integer> leftOut = new TreeMap<>();
   final Tally honestDoubted = new Tally();
-  final Map<String, Tally> honestByStep = new TreeMap<>();
+  final Map<String, Tally> honestBy = new TreeMap<>();
   final Map<ReadingId, Tally> inside = new EnumMap<>(ReadingId.class);
-  final Map<String, Tally> insideByStep = new TreeMap<>();
+  final Map<String, Tally> insideBy = new TreeMap<>();
   final Map<ReadingId, Integer> unforetold = new EnumMap<>(ReadingId.class);
   final List<Double> bridgedHalfWidths = new ArrayList<>();
   final Tally clearThoughExceeding = new Tally();
@@ -56,6 +56,11 @@ final class Results {
           }
         });
     return sum;
+  }
+
+  /** Returns the tally under a key, made where there is none yet. */
+  static Tally in(Map<String, Tally> tallies, String key) {
+    return tallies.computeIfAbsent(key, k -> new Tally());
   }
 
   Tally allInside() {
