@@ -1,0 +1,41 @@
+package loadwalk.app;
+
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import loadwalk.journal.JournalRecord;
+import loadwalk.journal.KeepResult;
+import loadwalk.journal.Recovered;
+
+/** What the tests of journals on a real disk share. */
+final class Walks {
+  static final String HEAD = "{\"format\":\"loadwalk-journal/1\"}";
+  static final WalkName NAME = new WalkName("brightmoor-900");
+  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
+
+  private Walks() {}
+
+  static Opening.Writing writing(Opening opening) {
+    return assertInstanceOf(Opening.Writing.class, opening, opening::toString);
+  }
+
+  static Opening.Watching watching(Opening opening) {
+    return assertInstanceOf(Opening.Watching.class, opening, opening::toString);
+  }
+
+  static String refused(Opening opening) {
+    return assertInstanceOf(Opening.Refused.class, opening, opening::toString).why();
+  }
+
+  static void keep(Opening.Writing opening, String body) {
+    KeepResult result = opening.walk().append(body);
+    assertInstanceOf(KeepResult.Kept.class, result, result::toString);
+  }
+
+  static List<String> bodies(Recovered read) {
+    return read.records().stream().map(JournalRecord::body).toList();
+  }
+}
