@@ -19,11 +19,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.numeric.LinearFit;
+import loadwalk.numeric.MonteCarlo;
 import org.junit.jupiter.api.Test;
 
 class WalkResultTest {
@@ -61,6 +64,18 @@ class WalkResultTest {
     double digit = 0.03 / Math.sqrt(3);
     double u = 28.0 / 30 * Math.hypot(digit / 15, digit / 28);
     assertEquals(u, without(comparison, "load"), 1e-9);
+  }
+
+  @Test
+  void bridge_countsLoadsThatAreNotExact() {
+    // V = E·R/(R + r): dV/V = r/(R + r)·dR/R, with E = 24 V and r = 0.4 ohm.
+    WalkResult result =
+        walk(usual(), stereo(2, volts(20)), stereo(4, volts(24 * 4 / 4.4)), bridged(4, volts(40)));
+    double relative = 0.01 / Math.sqrt(3) * 0.4 / 2.4;
+    assertEquals(
+        relative,
+        Math.abs(result.bridges().get(0).ratio().contributions().get("load 4.0 ohm")),
+        1e-6);
   }
 
   @Test
@@ -173,6 +188,31 @@ class WalkResultTest {
         fit.seriesOhms().contributions().get("load 2.0 ohm"),
         // The line is not exact through these points: their residuals enter the difference.
         0.05 * load);
+  }
+
+  @Test
+  void outputFit_scatter_meetsMonteCarlo() {
+    // Scatter in 1/V of the size the fit finds, drawn anew: the spread of r is what it says.
+    double[] r = {4, 2, 1};
+    double[] v = {21.8, 20.1, 16.9};
+    double[] x = {0.25, 0.5, 1};
+    LinearFit line = LinearFit.line(x, new double[] {1 / v[0], 1 / v[1], 1 / v[2]});
+    List<MonteCarlo.Input> inputs = new ArrayList<>();
+    for (double at : x) {
+      inputs.add(new MonteCarlo.Normal(line.at(at), line.residualSd()));
+    }
+    MonteCarlo drawn =
+        MonteCarlo.of(
+            y -> {
+              LinearFit again = LinearFit.line(x, y);
+              return again.slope() / again.intercept();
+            },
+            inputs,
+            50_000,
+            7,
+            0.95);
+    double stated = fit(r, v).seriesOhms().contributions().get("scatter about the fit");
+    assertEquals(drawn.u(), stated, 0.03 * drawn.u(), "seed 7");
   }
 
   @Test
