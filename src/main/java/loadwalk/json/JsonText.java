@@ -210,7 +210,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
       if (Double.isInfinite(value) || lost) {
         throw new Refused(place, said + " is out of any range");
       }
-      return new Node.Num(place, value);
+      return new Node.Num(place, value + 0.0);
     }
 
     private String whole(String text, Node.Place place) {

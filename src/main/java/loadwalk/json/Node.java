@@ -88,7 +88,7 @@ public sealed interface Node {
    * A number.
    *
    * @param place where it starts
-   * @param value the value, finite
+   * @param value the value, finite, never negative zero
    */
   record Num(Place place, double value) implements Node {
     @Override

@@ -39,6 +39,9 @@ public final class EntryParser {
       Pattern.compile("(?:(\\d+)([kKMm])|(\\d*)[RrΩ])(\\d+)(.*)");
   private static final Pattern DECIMAL = Pattern.compile("([\\d.,]+)(?:[eE]([+-]?\\d+))?(.*)");
 
+  private static final Pattern PEAK =
+      Pattern.compile("(?i)[mk]? ?[VA] ?(?:p|pp|p-p|pk|pk-pk|pkpk|peak|peak-to-peak)");
+
   private final String typed;
   private final Unit expected;
   private final Set<Unit> wanted;
@@ -132,8 +135,9 @@ public final class EntryParser {
   private Typed decimal(Matcher m, boolean negative) {
     String mantissa = m.group(1);
     if (Numeral.isAmbiguous(mantissa)) {
-      String point = mantissa.replace(',', '.');
-      String whole = mantissa.replace(",", "");
+      String sign = negative ? "-" : "";
+      String point = sign + mantissa.replace(',', '.');
+      String whole = sign + mantissa.replace(",", "");
       return new Typed.Problem(
           quoted() + " can be read two ways; type " + point + " or " + whole + ".");
     }
@@ -161,7 +165,10 @@ public final class EntryParser {
     }
     Optional<Suffix> suffix = Suffix.read(text, wanted);
     if (suffix.isEmpty()) {
-      return problem("is not a number with a unit that is known here");
+      return problem(
+          PEAK.matcher(text).matches()
+              ? "is a peak or peak-to-peak value, where rms is wanted"
+              : "is not a number with a unit that is known here");
     }
     Unit unit = suffix.get().unit() == null ? expected : suffix.get().unit();
     if (!wanted.contains(unit)) {

@@ -31,6 +31,12 @@ class JsonTextTest {
   }
 
   @Test
+  void read_ofNegativeZero_givesZero() {
+    Node.Num number = assertInstanceOf(Node.Num.class, good("{\"a\":-0.0}").get("a").get());
+    assertEquals(0, Double.compare(0.0, number.value()));
+  }
+
+  @Test
   void read_ofALaterLine_countsFromThere() {
     Read<Node> read = new JsonText("walks.jsonl", false, 17).read("{\"a\" 1}");
     assertEquals(17, faults(read).get(0).line());

@@ -99,6 +99,7 @@ class EntryParserTest {
   @Test
   void parse_ofLoneCommaBeforeThreeDigits_offersBothReadings() {
     assertEquals("«1,234» can be read two ways; type 1.234 or 1234.", problem("1,234", Unit.VOLT));
+    assertTrue(problem("-1,234", Unit.VOLT).contains("type -1.234 or -1234"));
     assertTrue(problem("123,456 V", Unit.VOLT).contains("type 123.456 or 123456"));
   }
 
@@ -125,7 +126,8 @@ class EntryParserTest {
         "--5|VOLT|is not a number",
         "5 5|VOLT|known here",
         ".|VOLT|is not a number",
-        "12 V pp|VOLT|known here",
+        "12 V pp|VOLT|peak-to-peak value, where rms is wanted",
+        "12Vpk|VOLT|peak-to-peak value",
         "-|VOLT|is not a number"
       })
   void parse_ofWhatCannotBeTaken_saysWhyInOneSentence(String text, Unit unit, String part) {
