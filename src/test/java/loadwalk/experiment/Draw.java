@@ -20,6 +20,9 @@ final class Draw {
   };
   private static final double[] SUPPLIES = {20, 30, 50, 60, 80, 100, 200};
 
+  /** 3 dB in decades of power. */
+  private static final double MOST_OFF = 0.3;
+
   private final RandomGenerator random;
 
   Draw(long seed, int number) {
@@ -90,15 +93,16 @@ final class Draw {
   Amplifier leaflet(Device device, String letters, boolean regulated, int channels, double fuses) {
     double[] settings = {13.8, 14.4, 12.0};
     double volts = settings[chance(0.5) ? 0 : 1 + whole(2)];
-    double scale = regulated ? 1 : volts / 13.8 * volts / 13.8;
-    double off = Math.pow(10, uniform(-0.3, 0.3)) * scale;
+    OptionalDouble stated = chance(0.7) ? OptionalDouble.of(volts) : OptionalDouble.empty();
+    double scale = regulated || stated.isEmpty() ? 1 : volts / 13.8 * volts / 13.8;
+    double off = uniform(-MOST_OFF, MOST_OFF);
     List<Rating> ratings = new ArrayList<>();
-    ratings.add(rating(device, Mode.STEREO, 4, off, volts));
+    ratings.add(rating(device, Mode.STEREO, 4, off, scale, stated));
     if (chance(0.6)) {
-      ratings.add(rating(device, Mode.STEREO, 2, off, volts));
+      ratings.add(rating(device, Mode.STEREO, 2, off, scale, stated));
     }
     if (chance(0.6)) {
-      ratings.add(rating(device, Mode.BRIDGED, 4, off, volts));
+      ratings.add(rating(device, Mode.BRIDGED, 4, off, scale, stated));
     }
     double minimum = new double[] {4, 2, 1, 0.5, 0.25}[whole(5)];
     return new Amplifier(
@@ -115,17 +119,15 @@ final class Draw {
         chance(0.4) ? Optional.of(regulated) : Optional.empty());
   }
 
-  private Rating rating(Device device, Mode mode, double ohms, double off, double volts) {
+  /** Off by the leaflet's common part and a little of its own, never by more than 3 dB. */
+  private Rating rating(
+      Device device, Mode mode, double ohms, double off, double scale, OptionalDouble supplyVolts) {
     double output = device.at(mode, ohms, 50).outputVolts();
-    double watts = output * output / ohms * off * Math.pow(10, normal(0.03));
+    double decades = Math.max(-MOST_OFF, Math.min(MOST_OFF, off + normal(0.03)));
+    double watts = output * output / ohms * scale * Math.pow(10, decades);
     double printed = watts < 50 ? Math.max(1, Math.rint(watts)) : 5 * Math.rint(watts / 5);
-    boolean stated = chance(0.7);
-    return new Rating(
-        mode,
-        ohms,
-        printed,
-        stated ? OptionalDouble.of(volts) : OptionalDouble.empty(),
-        stated ? OptionalDouble.of(1) : OptionalDouble.empty());
+    OptionalDouble thd = chance(0.7) ? OptionalDouble.of(1) : OptionalDouble.empty();
+    return new Rating(mode, ohms, printed, supplyVolts, thd);
   }
 
   /** Returns meters: 0.3 % gain, scatter 0.6 % in volts and 1 % in amps (standard deviations). */
