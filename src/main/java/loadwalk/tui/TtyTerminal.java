@@ -138,6 +138,14 @@ public final class TtyTerminal extends UnixTerminal {
     restoreTerminalSettings();
   }
 
+  /** Asks for the cursor's place, twice: the answer ends a read that waits for a key. */
+  public void wakeReader() throws IOException {
+    byte[] where = "\u001b[6n".getBytes(StandardCharsets.US_ASCII);
+    writeToTerminal(where);
+    writeToTerminal(where);
+    flush();
+  }
+
   /** Takes the terminal again after it was lent. */
   public void takeBack() throws IOException {
     String before = saved;

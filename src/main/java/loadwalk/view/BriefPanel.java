@@ -92,7 +92,7 @@ final class BriefPanel {
       }
       int at = column + (index % 2) * half;
       canvas.text(at, row, e.getKey().label(), Style.FAINT);
-      canvas.text(at + 15, row, range(e.getKey(), e.getValue()), Style.TEXT);
+      canvas.text(at + 20, row, range(e.getKey(), e.getValue()), Style.TEXT);
       row += index % 2;
       index++;
     }

@@ -39,4 +39,7 @@ public sealed interface DeskEvent {
 
   /** Something is to be told. */
   record Told(String sentence) implements DeskEvent {}
+
+  /** A new walk on a sequence is wanted, its amplifier and bench not described yet. */
+  record FormsWanted(String sequence) implements DeskEvent {}
 }

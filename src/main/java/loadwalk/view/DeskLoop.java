@@ -51,6 +51,10 @@ public final class DeskLoop {
     if (event instanceof DeskEvent.TextReady text) {
       return desk.on(new TextScreen(text.title(), text.lines(), 0, desk.screen()));
     }
+    if (event instanceof DeskEvent.FormsWanted wanted) {
+      NewWalk draft = NewWalk.empty().on(wanted.sequence());
+      return desk.on(new NewWalkScreen(NewWalkScreen.Stage.AMPLIFIER, 0, draft));
+    }
     return desk.saying(Optional.of(((DeskEvent.Told) event).sentence()));
   }
 

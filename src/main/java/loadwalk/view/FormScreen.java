@@ -113,14 +113,10 @@ record FormScreen(
   }
 
   private Answer amplifierDone(Amplifier amplifier) {
-    return Answer.wish(
-        new NewWalkScreen(NewWalkScreen.Stage.BENCH, 0, draft.with(amplifier)),
-        new Wish.SaveAmplifier(amplifier));
+    return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.BENCH, 0, draft.with(amplifier)));
   }
 
   private Answer benchDone(Bench bench) {
-    return Answer.wish(
-        new NewWalkScreen(NewWalkScreen.Stage.READY, 0, draft.with(bench)),
-        new Wish.SaveBench(bench));
+    return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.READY, 0, draft.with(bench)));
   }
 }

@@ -8,10 +8,19 @@ final class Keys {
   static void paint(Canvas canvas, String... pairs) {
     int row = canvas.rows() - 1;
     int column = 1;
+    int gap = width(pairs, 2) <= canvas.columns() - 1 ? 2 : 1;
     for (int i = 0; i + 1 < pairs.length; i += 2) {
       column = canvas.text(column, row, pairs[i], Style.KEY);
-      column = canvas.text(column + 1, row, pairs[i + 1], Style.TEXT) + 2;
+      column = canvas.text(column + 1, row, pairs[i + 1], Style.TEXT) + gap;
     }
+  }
+
+  private static int width(String[] pairs, int gap) {
+    int width = 0;
+    for (String text : pairs) {
+      width += text.length();
+    }
+    return width + pairs.length / 2 * (1 + gap);
   }
 
   /** Paints what is to be told, above the keys. */

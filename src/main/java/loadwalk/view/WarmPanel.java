@@ -40,7 +40,7 @@ final class WarmPanel {
     canvas.text(
         column,
         area.bottom() - 1,
-        "Enter keeps a temperature, or ends the warm-up when it is due. F7 ends it early.",
+        "Enter keeps a temperature, or ends a warm-up that is due. F7 ends it early.",
         Style.KEY);
   }
 

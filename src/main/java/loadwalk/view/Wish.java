@@ -26,12 +26,6 @@ public sealed interface Wish {
   /** Go on with a kept walk. */
   record ResumeWalk(String walk) implements Wish {}
 
-  /** Save an amplifier or bench so that a later walk can reuse it. */
-  record SaveAmplifier(Amplifier amplifier) implements Wish {}
-
-  /** Save a bench so that a later walk can reuse it. */
-  record SaveBench(Bench bench) implements Wish {}
-
   /** Show the plan of the bench for a sequence before anything is connected. */
   record ShowPlan(String sequence, Amplifier amplifier, Bench bench) implements Wish {}
 

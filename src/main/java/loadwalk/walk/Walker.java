@@ -143,11 +143,18 @@ public final class Walker {
 
   private Next reopened(Model model, Event.Reopened event) {
     Model heard = model.with(model.clock().heard(event.monoNanos(), event.wallMillis()));
+    if (model.state().plan().stream().allMatch(p -> isUntouched(model.state(), p))) {
+      return followed(heard, false);
+    }
     List<Fact> facts = new ArrayList<>();
     WarmClock.cooledBetween(model.state(), event.wallMillis()).ifPresent(facts::add);
     if (model.state().hold() == Hold.RUNNING && !model.state().isFinished()) {
       facts.add(new Fact.Resumed());
     }
     return Next.keeping(heard, facts);
+  }
+
+  private static boolean isUntouched(WalkState state, PlannedStep planned) {
+    return state.step(planned.id()).status() == Status.AHEAD;
   }
 }

@@ -1,0 +1,50 @@
+package loadwalk.app;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.DeskLoop;
+import loadwalk.view.DeskNext;
+import loadwalk.view.Wish;
+
+/** Runs the desk: one event in, all that follows from it done, on the caller's thread alone. */
+final class DeskRunner {
+  private final DeskLoop loop;
+  private final Outside outside;
+  private Desk desk;
+
+  DeskRunner(DeskLoop loop, Outside outside, Desk desk) {
+    this.loop = loop;
+    this.outside = outside;
+    this.desk = desk;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  boolean isLeaving() {
+    return outside.isLeaving();
+  }
+
+  /** Grants a wish that comes from no screen. */
+  void grant(Wish wish) {
+    outside.grant(wish, desk).forEach(this::accept);
+  }
+
+  /** Takes one event and does everything that follows from it. */
+  void accept(DeskEvent event) {
+    Deque<DeskEvent> waiting = new ArrayDeque<>();
+    waiting.add(event);
+    while (!waiting.isEmpty()) {
+      DeskNext next = loop.update(desk, waiting.poll());
+      desk = next.desk();
+      next.effects().forEach(effect -> waiting.addAll(outside.perform(effect)));
+      next.wishes().forEach(wish -> waiting.addAll(outside.grant(wish, desk)));
+      if (waiting.isEmpty()) {
+        waiting.addAll(outside.after(desk));
+      }
+    }
+  }
+}

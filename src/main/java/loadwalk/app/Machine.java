@@ -1,0 +1,262 @@
+package loadwalk.app;
+
+import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Function;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierReader;
+import loadwalk.bench.Bench;
+import loadwalk.bench.BenchReader;
+import loadwalk.cli.ExitCode;
+import loadwalk.cli.World;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.json.Fault;
+import loadwalk.json.Read;
+import loadwalk.tui.TtyTerminal;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.DeskLoop;
+import loadwalk.view.Look;
+import loadwalk.view.Wish;
+import loadwalk.walk.Walker;
+
+/** Wires Loadwalk to this machine: its terminal, files and clocks. */
+final class Machine implements World {
+  private final PrintStream out =
+      new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+  private final PrintStream err =
+      new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+
+  @Override
+  public int home(Surroundings around) {
+    return run(around, shop -> List.of());
+  }
+
+  @Override
+  public int walk(Surroundings around, NewWalk walk) {
+    Function<Workshop, List<DeskEvent>> start;
+    if (walk.practiceSeed().isPresent()) {
+      start =
+          shop ->
+              opened(
+                  shop,
+                  Workshop.onPracticeBench(
+                      new Wish.OpenPractice(
+                          walk.sequence(), walk.practiceSeed().getAsLong(), walk.speed())));
+    } else if (walk.amplifier().isPresent()) {
+      Optional<Amplifier> amplifier = read(walk.amplifier().get(), AmplifierReader::read);
+      Optional<Bench> bench =
+          walk.bench().isPresent()
+              ? read(walk.bench().get(), BenchReader::read)
+              : Optional.of(Bench.unknown());
+      if (amplifier.isEmpty() || bench.isEmpty()) {
+        return ExitCode.BAD_INPUT;
+      }
+      start =
+          shop ->
+              opened(
+                  shop,
+                  new Wish.OpenWalk(
+                      walk.sequence(), amplifier.get(), bench.get(), OptionalLong.empty(), 1));
+    } else {
+      return needsAmplifier(around, walk);
+    }
+    return walk.fill() ? fill(around, start) : run(around, start);
+  }
+
+  /** Without an amplifier's file the forms are the way in; they need the screen. */
+  private int needsAmplifier(Surroundings around, NewWalk walk) {
+    if (around.plain() || !TtyTerminal.isThere()) {
+      err.println("walk " + walk.sequence() + " needs --amp FILE, or --practice.");
+      return ExitCode.BAD_INPUT;
+    }
+    return run(around, shop -> List.of(new DeskEvent.FormsWanted(walk.sequence())));
+  }
+
+  @Override
+  public int resume(Surroundings around, Optional<String> walk) {
+    WalkFolder folder = folder(around);
+    Optional<WalkName> name = walk.isPresent() ? walk.flatMap(this::walkName) : newestOpen(folder);
+    if (name.isEmpty()) {
+      if (walk.isEmpty()) {
+        err.println("No open walk was found.");
+      }
+      return ExitCode.BAD_INPUT;
+    }
+    return run(around, shop -> shop.resume(name.get()));
+  }
+
+  private Optional<WalkName> walkName(String text) {
+    Optional<String> fault = WalkName.fault(text);
+    fault.ifPresent(why -> err.println("The name of a walk " + why + "."));
+    return fault.isPresent() ? Optional.empty() : Optional.of(new WalkName(text));
+  }
+
+  private static Optional<WalkName> newestOpen(WalkFolder folder) {
+    try {
+      return folder.store().list().stream()
+          .map(SessionStore.Listed::name)
+          .filter(n -> folder.peek(n).filter(s -> !s.isFinished()).isPresent())
+          .findFirst();
+    } catch (IOException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<DeskEvent> opened(Workshop shop, Wish.OpenWalk wish) {
+    try {
+      return shop.open(wish);
+    } catch (IOException fault) {
+      return List.of(new DeskEvent.Told(fault.getMessage() + "."));
+    }
+  }
+
+  private <T> Optional<T> read(Path file, Reader<T> reader) {
+    try {
+      Read<T> read = reader.read(Files.readAllBytes(file), file.toString());
+      for (Fault fault : read.faults()) {
+        err.println(fault);
+      }
+      return read.found();
+    } catch (IOException e) {
+      err.println(file + " cannot be read: " + e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private interface Reader<T> {
+    Read<T> read(byte[] bytes, String file);
+  }
+
+  private int run(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+    boolean screen = !around.plain() && TtyTerminal.isThere();
+    return screen ? onScreen(around, start) : asLines(around, start);
+  }
+
+  private int onScreen(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+    Look look = look();
+    Workshop shop = shop(around, look, () -> out.print('\u0007'));
+    DeskRunner runner = runner(around, shop);
+    boolean colour = System.getenv("NO_COLOR") == null;
+    TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
+    try {
+      start.apply(shop).forEach(runner::accept);
+      loop.run(() -> background(() -> loop.offer(shop.libraryRead())));
+      shop.close();
+      return ExitCode.DONE;
+    } catch (IOException fault) {
+      err.println("The terminal cannot be used: " + fault.getMessage() + ". Try --plain.");
+      return ExitCode.FAULT;
+    }
+  }
+
+  private interface Task {
+    void run() throws IOException;
+  }
+
+  private static void background(Task task) {
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                task.run();
+              } catch (IOException unreadable) {
+                // The home screen then offers no earlier walks; opening one says what is wrong.
+                Thread.currentThread().interrupt();
+              }
+            },
+            "library");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private int asLines(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+    Look look = look();
+    Workshop shop = shop(around, look, () -> out.print('\u0007'));
+    DeskRunner runner = runner(around, shop);
+    start.apply(shop).forEach(runner::accept);
+    if (runner.desk().walk().isEmpty()) {
+      err.println(
+          runner
+              .desk()
+              .notice()
+              .orElse("The home screen needs a terminal; see loadwalk --help for commands."));
+      return ExitCode.BAD_INPUT;
+    }
+    try (BufferedReader in =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
+      int code = new PlainLoop(runner, out, look, Clocks.MACHINE).run(in);
+      shop.close();
+      return code;
+    } catch (IOException fault) {
+      err.println("Reading lines failed: " + fault.getMessage() + ".");
+      return ExitCode.FAULT;
+    }
+  }
+
+  private int fill(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+    Look look = look();
+    Workshop shop = shop(around, look, () -> {});
+    DeskRunner runner = runner(around, shop);
+    start.apply(shop).forEach(runner::accept);
+    if (runner.desk().walk().isEmpty()) {
+      runner.desk().notice().ifPresent(err::println);
+      return ExitCode.BAD_INPUT;
+    }
+    int code = new PlainLoop(runner, out, look, Clocks.MACHINE).fill();
+    try {
+      shop.close();
+    } catch (IOException fault) {
+      err.println("Closing the walk failed: " + fault.getMessage() + ".");
+      return ExitCode.FAULT;
+    }
+    return code;
+  }
+
+  private static DataHome dataHome(Surroundings around) {
+    return DataHome.choose(DataHome.Surroundings.ofThisProcess(around.home()));
+  }
+
+  private static WalkFolder folder(Surroundings around) {
+    return new WalkFolder(new SessionStore(dataHome(around), Clock.systemUTC()));
+  }
+
+  private static Workshop shop(Surroundings around, Look look, Runnable bell) {
+    Forecaster forecaster = new StandardForecaster();
+    return new Workshop(
+        folder(around),
+        new SequenceShelf(dataHome(around)),
+        new Texts(forecaster, look.ascii()),
+        Clocks.MACHINE,
+        bell);
+  }
+
+  private static DeskRunner runner(Surroundings around, Workshop shop) {
+    DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
+    return new DeskRunner(loop, shop, Desk.atHome(dataHome(around).root().toString()));
+  }
+
+  /** The terminal can show UTF-8 where the locale says so; everything else gets plain ASCII. */
+  private static Look look() {
+    for (String name : List.of("LC_ALL", "LC_CTYPE", "LANG")) {
+      String value = System.getenv(name);
+      if (value != null && !value.isEmpty()) {
+        return new Look(!value.toUpperCase(Locale.ROOT).replace("-", "").contains("UTF8"));
+      }
+    }
+    return new Look(true);
+  }
+}

@@ -1,0 +1,166 @@
+package loadwalk.app;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.cli.ExitCode;
+import loadwalk.plain.PlainLine;
+import loadwalk.plain.PlainParser;
+import loadwalk.plain.PlainWriter;
+import loadwalk.plain.SimulatedHand;
+import loadwalk.quantity.Printer;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.Look;
+import loadwalk.view.TextShown;
+import loadwalk.view.Wish;
+import loadwalk.walk.Event;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Model;
+import loadwalk.walk.WalkState;
+
+/** Runs a walk as lines of text: a line in, the lines that tell what it changed out. */
+final class PlainLoop {
+  private static final long TICK_NANOS = 1_000_000_000L;
+
+  private final DeskRunner runner;
+  private final PrintStream out;
+  private final Look look;
+  private final PlainWriter writer;
+  private final Clocks clocks;
+
+  PlainLoop(DeskRunner runner, PrintStream out, Look look, Clocks clocks) {
+    this.runner = runner;
+    this.out = out;
+    this.look = look;
+    this.writer = new PlainWriter(look.ascii() ? Printer.ASCII : Printer.UTF8);
+    this.clocks = clocks;
+  }
+
+  /** Runs until the input ends or the operator quits. */
+  int run(BufferedReader in) throws IOException {
+    begin();
+    boolean quit = false;
+    while (!quit) {
+      String line = in.readLine();
+      if (line == null || runner.desk().walk().isEmpty()) {
+        break;
+      }
+      tick(clocks.monoNanos());
+      quit = heard(line);
+    }
+    return exitCode();
+  }
+
+  /** Lets the simulated operator walk to the end, its clock running ahead of the machine's. */
+  int fill() {
+    begin();
+    long nanos = clocks.monoNanos();
+    while (runner.desk().walk().isPresent() && !model().state().isFinished()) {
+      Optional<Intent> intent = SimulatedHand.next(model());
+      if (intent.isPresent()) {
+        tell(new DeskEvent.OfWalk(intent.get()));
+      } else {
+        nanos += TICK_NANOS;
+        tick(nanos);
+      }
+      if (model().keepProblem().isPresent()) {
+        return ExitCode.FAULT;
+      }
+    }
+    showSheet();
+    return exitCode();
+  }
+
+  private void begin() {
+    runner.desk().notice().ifPresent(this::print);
+    runner
+        .desk()
+        .walk()
+        .ifPresent(
+            m -> {
+              WalkState state = m.state();
+              print("walk " + state.opened().walk() + ", " + state.opened().amplifier().name());
+              state.current().ifPresent(p -> writer.brief(state, p).forEach(this::print));
+            });
+  }
+
+  private Model model() {
+    return runner.desk().walk().orElseThrow();
+  }
+
+  private boolean heard(String line) {
+    PlainLine meant = PlainParser.parse(line, model());
+    if (meant instanceof PlainLine.Wants wants) {
+      tell(new DeskEvent.OfWalk(wants.intent()));
+      return false;
+    }
+    if (meant instanceof PlainLine.Problem problem) {
+      print(problem.sentence());
+      return false;
+    }
+    return asked(((PlainLine.Asks) meant).question());
+  }
+
+  private boolean asked(PlainLine.Question question) {
+    switch (question) {
+      case HELP:
+        PlainWriter.help().forEach(this::print);
+        return false;
+      case BRIEF:
+        Optional<PlannedStep> current = model().state().current();
+        current.ifPresent(p -> writer.brief(model().state(), p).forEach(this::print));
+        return false;
+      case SHEET:
+        showSheet();
+        return false;
+      case FILL:
+        wish(new Wish.FillStep());
+        return false;
+      case QUIT:
+        return true;
+      default:
+        return false;
+    }
+  }
+
+  private void showSheet() {
+    wish(new Wish.ShowSheet(model().state().opened().walk()));
+    TextShown.lines(runner.desk()).forEach(this::print);
+  }
+
+  private void wish(Wish wish) {
+    Model before = model();
+    runner.grant(wish);
+    tellChanges(before);
+  }
+
+  private void tick(long nanos) {
+    tell(new DeskEvent.OfWalk(new Event.Tick(nanos, clocks.wallMillis())));
+  }
+
+  private void tell(DeskEvent event) {
+    Model before = model();
+    runner.accept(event);
+    tellChanges(before);
+  }
+
+  private void tellChanges(Model before) {
+    Desk desk = runner.desk();
+    desk.walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
+    desk.notice().ifPresent(this::print);
+  }
+
+  private void print(String line) {
+    out.println(look.text(line));
+  }
+
+  private int exitCode() {
+    List<WalkState.OpenDoubt> open =
+        runner.desk().walk().map(m -> m.state().openDoubts()).orElse(List.of());
+    return open.isEmpty() ? ExitCode.DONE : ExitCode.HELD;
+  }
+}

@@ -1,0 +1,20 @@
+package loadwalk.app;
+
+import loadwalk.tui.Input;
+import loadwalk.view.DeskEvent;
+
+/** What reaches the event loop of the terminal. */
+sealed interface Signal {
+
+  /** The keyboard sent something. */
+  record FromKeyboard(Input input) implements Signal {}
+
+  /** The window changed its size. */
+  record Resized() implements Signal {}
+
+  /** Something was read in the background. */
+  record Ready(DeskEvent event) implements Signal {}
+
+  /** A second went by. */
+  record SecondPassed() implements Signal {}
+}

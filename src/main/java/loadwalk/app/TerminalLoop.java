@@ -1,0 +1,203 @@
+package loadwalk.app;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
+import loadwalk.tui.Input;
+import loadwalk.tui.KeyMap;
+import loadwalk.tui.Surface;
+import loadwalk.tui.TtyTerminal;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.Look;
+import loadwalk.walk.Event;
+
+/**
+ * The event loop of the terminal: one thread reads keys, one updates and paints.
+ *
+ * <p>The queue between them is bounded and drained whole before one painting, so that a paste
+ * paints once. A second without anything else is a tick.
+ */
+final class TerminalLoop {
+  private static final int QUEUE = 4096;
+  private static final long TICK_MILLIS = 1000;
+  private static final int PASTE_MOST = 100_000;
+  private static final long JOIN_MILLIS = 100;
+
+  private final DeskRunner runner;
+  private final Look look;
+  private final boolean colour;
+  private final Clocks clocks;
+  private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUE);
+  private final StringBuilder pasted = new StringBuilder();
+  private boolean pasting;
+  private volatile boolean over;
+  private long nextTick;
+
+  TerminalLoop(DeskRunner runner, Look look, boolean colour, Clocks clocks) {
+    this.runner = runner;
+    this.look = look;
+    this.colour = colour;
+    this.clocks = clocks;
+  }
+
+  /** Gives the loop an event from another thread. */
+  void offer(DeskEvent event) {
+    queue.offer(new Signal.Ready(event));
+  }
+
+  /**
+   * Runs until the operator leaves or the keyboard is gone.
+   *
+   * @param afterFirstFrame what to start once the first frame is on the screen
+   * @throws IOException if the terminal cannot be used
+   */
+  void run(Runnable afterFirstFrame) throws IOException {
+    TtyTerminal terminal = new TtyTerminal();
+    TerminalScreen screen = new TerminalScreen(terminal);
+    screen.startScreen();
+    terminal.addResizeListener((t, size) -> queue.offer(new Signal.Resized()));
+    Surface surface = new Surface(screen, colour);
+    Thread keys = keyReader(terminal);
+    try {
+      paint(surface);
+      keys.start();
+      afterFirstFrame.run();
+      nextTick = clocks.monoNanos();
+      while (!over && !runner.isLeaving()) {
+        step(surface, terminal);
+      }
+    } finally {
+      over = true;
+      leave(terminal, screen, keys);
+    }
+  }
+
+  private void step(Surface surface, TtyTerminal terminal) throws IOException {
+    for (Signal signal : drained()) {
+      hear(signal, surface, terminal);
+    }
+    if (!over && !runner.isLeaving()) {
+      paint(surface);
+    }
+  }
+
+  private void paint(Surface surface) throws IOException {
+    surface.show(runner.desk().paint(surface.size(), look));
+  }
+
+  private List<Signal> drained() {
+    List<Signal> signals = new ArrayList<>();
+    try {
+      long wait = Math.max(0, nextTick - clocks.monoNanos());
+      Signal first = queue.poll(wait, TimeUnit.NANOSECONDS);
+      if (first != null) {
+        signals.add(first);
+        queue.drainTo(signals);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      over = true;
+    }
+    if (clocks.monoNanos() >= nextTick) {
+      nextTick = clocks.monoNanos() + TimeUnit.MILLISECONDS.toNanos(TICK_MILLIS);
+      signals.add(new Signal.SecondPassed());
+    }
+    return signals;
+  }
+
+  private void hear(Signal signal, Surface surface, TtyTerminal terminal) throws IOException {
+    if (signal instanceof Signal.Ready ready) {
+      runner.accept(ready.event());
+    } else if (signal instanceof Signal.SecondPassed) {
+      runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+    } else if (signal instanceof Signal.FromKeyboard keyboard) {
+      hear(keyboard.input(), surface, terminal);
+    }
+  }
+
+  private void hear(Input input, Surface surface, TtyTerminal terminal) throws IOException {
+    if (input instanceof Input.Leave) {
+      over = true;
+    } else if (input instanceof Input.Suspend) {
+      suspend(surface, terminal);
+    } else if (input instanceof Input.Paste paste) {
+      paste(paste.begins());
+    } else if (input instanceof Input.Pressed pressed) {
+      if (!pasting) {
+        runner.accept(new DeskEvent.Pressed(pressed.key()));
+      } else if (pasted.length() < PASTE_MOST) {
+        char c = pressed.key().character();
+        pasted.append(c == '\0' ? ' ' : c);
+      }
+    }
+  }
+
+  private void paste(boolean begins) {
+    pasting = begins;
+    if (!begins) {
+      runner.accept(new DeskEvent.Pasted(pasted.toString()));
+    }
+    pasted.setLength(0);
+  }
+
+  /** Stops the whole process group as a shell's job control expects, and comes back whole. */
+  private void suspend(Surface surface, TtyTerminal terminal) throws IOException {
+    terminal.lend();
+    new ProcessBuilder("kill", "-TSTP", String.valueOf(ProcessHandle.current().pid())).start();
+    try {
+      // The signal stops this very process; the pause covers the moment until it arrives.
+      Thread.sleep(200);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    terminal.takeBack();
+    surface.forget();
+  }
+
+  private Thread keyReader(TtyTerminal terminal) {
+    Thread thread = new Thread(() -> readKeys(terminal), "keys");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private void readKeys(TtyTerminal terminal) {
+    try {
+      while (!over) {
+        KeyStroke stroke = terminal.readInput();
+        if (stroke.getKeyType() == KeyType.CursorLocation) {
+          continue;
+        }
+        queue.put(new Signal.FromKeyboard(KeyMap.of(stroke)));
+        if (stroke.getKeyType() == KeyType.EOF) {
+          return;
+        }
+      }
+    } catch (IOException gone) {
+      queue.offer(new Signal.FromKeyboard(new Input.Leave(true)));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /**
+   * A question for the cursor's place wakes the reader out of its read, so that leaving is quick.
+   */
+  private static void leave(TtyTerminal terminal, TerminalScreen screen, Thread keys)
+      throws IOException {
+    try {
+      terminal.wakeReader();
+      keys.join(JOIN_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } finally {
+      screen.stopScreen();
+      terminal.close();
+    }
+  }
+}

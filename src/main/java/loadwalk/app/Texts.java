@@ -1,0 +1,66 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.forecast.Forecaster;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.Wish;
+import loadwalk.walk.Model;
+import loadwalk.walk.UnreadableFact;
+import loadwalk.walk.WalkState;
+
+/**
+ * Makes the texts that screens show: sheets, the ledger, plans.
+ *
+ * @param forecaster what plans ask
+ * @param ascii whether only plain ASCII may be used
+ */
+record Texts(Forecaster forecaster, boolean ascii) {
+  private static final int COLUMNS = 78;
+
+  /** Returns the sheet of the open walk, or of a kept one. */
+  DeskEvent sheet(WalkFolder walks, String name, Desk desk) {
+    Optional<WalkState> state =
+        desk.walk()
+            .map(Model::state)
+            .filter(s -> s.opened().walk().equals(name))
+            .or(() -> walks.peek(new WalkName(name)));
+    return state
+        .<DeskEvent>map(s -> new DeskEvent.TextReady("Sheet of " + name, lines(s)))
+        .orElse(new DeskEvent.Told("The walk " + name + " cannot be read."));
+  }
+
+  private List<String> lines(WalkState state) {
+    return loadwalk.walk.Results.of(state).published().entrySet().stream()
+        .map(Object::toString)
+        .toList();
+  }
+
+  /** Returns a walk that another Loadwalk holds, with who holds it. */
+  DeskEvent watching(Opening.Watching watching) {
+    List<String> lines = new ArrayList<>(List.of(watching.why(), ""));
+    try {
+      lines.addAll(lines(WalkFolder.state(watching.read())));
+    } catch (UnreadableFact foreign) {
+      lines.add("What is in it cannot be read: " + foreign.getMessage() + ".");
+    }
+    return new DeskEvent.TextReady("Watching only", lines);
+  }
+
+  /** Returns all walks side by side. */
+  DeskEvent ledger(WalkFolder walks) throws IOException {
+    List<String> lines = new ArrayList<>();
+    for (SessionStore.Listed listed : walks.store().list()) {
+      lines.add(listed.name().text());
+    }
+    return new DeskEvent.TextReady("Ledger", lines);
+  }
+
+  /** Returns the plan of the bench. */
+  DeskEvent plan(SequenceShelf sequences, Wish.ShowPlan wish) {
+    return new DeskEvent.Told("no plan");
+  }
+}

@@ -1,0 +1,231 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import loadwalk.bench.ReadingId;
+import loadwalk.journal.KeepResult;
+import loadwalk.json.Read;
+import loadwalk.practice.PracticeRig;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
+import loadwalk.walk.Event;
+import loadwalk.walk.Fact;
+import loadwalk.walk.FactWriter;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Model;
+import loadwalk.walk.PracticeAnswers;
+import loadwalk.walk.UnreadableFact;
+import loadwalk.walk.WalkState;
+
+/** The outside world of the desk: journals, sequences, the practice bench, texts to show. */
+final class Workshop implements Outside {
+  private final WalkFolder walks;
+  private final SequenceShelf sequences;
+  private final Texts texts;
+  private final Clocks clocks;
+  private final Runnable bell;
+  private Optional<OpenWalk> open = Optional.empty();
+  private int speed = 1;
+  private Optional<Moment> shown = Optional.empty();
+  private boolean leaving;
+
+  Workshop(WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
+    this.walks = walks;
+    this.sequences = sequences;
+    this.texts = texts;
+    this.clocks = clocks;
+    this.bell = bell;
+  }
+
+  @Override
+  public boolean isLeaving() {
+    return leaving;
+  }
+
+  @Override
+  public List<DeskEvent> perform(Effect effect) {
+    if (effect instanceof Effect.AppendJournal append) {
+      return List.of(new DeskEvent.OfWalk(kept(append)));
+    }
+    bell.run();
+    return List.of();
+  }
+
+  private Event kept(Effect.AppendJournal append) {
+    KeepResult result = open.orElseThrow().append(FactWriter.body(append.facts()));
+    return result instanceof KeepResult.NotKept failed
+        ? new Event.NotKept(failed.why())
+        : new Event.Kept(append.facts());
+  }
+
+  @Override
+  public List<DeskEvent> grant(Wish wish, Desk desk) {
+    try {
+      return granted(wish, desk);
+    } catch (IOException fault) {
+      return List.of(new DeskEvent.Told(fault.getMessage() + "."));
+    }
+  }
+
+  private List<DeskEvent> granted(Wish wish, Desk desk) throws IOException {
+    if (wish instanceof Wish.OpenWalk open) {
+      return open(open);
+    }
+    if (wish instanceof Wish.OpenPractice practice) {
+      return open(onPracticeBench(practice));
+    }
+    if (wish instanceof Wish.ResumeWalk resume) {
+      return resume(new WalkName(resume.walk()));
+    }
+    if (wish instanceof Wish.FillStep) {
+      return fill(desk);
+    }
+    if (wish instanceof Wish.SetSpeed set) {
+      speed = set.speed();
+      return List.of();
+    }
+    if (wish instanceof Wish.ShowSheet sheet) {
+      return List.of(texts.sheet(walks, sheet.walk(), desk));
+    }
+    if (wish instanceof Wish.ShowLedger) {
+      return List.of(texts.ledger(walks));
+    }
+    if (wish instanceof Wish.ShowPlan plan) {
+      return List.of(texts.plan(sequences, plan));
+    }
+    close();
+    leaving = wish instanceof Wish.Leave;
+    return leaving ? List.of() : List.of(new DeskEvent.WalkClosed(), libraryRead());
+  }
+
+  /** Reads what is at hand to start from. */
+  DeskEvent libraryRead() throws IOException {
+    return new DeskEvent.LibraryRead(walks.library(sequences));
+  }
+
+  static Wish.OpenWalk onPracticeBench(Wish.OpenPractice practice) {
+    PracticeRig rig = PracticeRig.ofSeed(practice.seed());
+    return new Wish.OpenWalk(
+        practice.sequence(),
+        rig.amplifier().printed(),
+        rig.bench().described(),
+        OptionalLong.of(practice.seed()),
+        practice.speed());
+  }
+
+  List<DeskEvent> open(Wish.OpenWalk wish) throws IOException {
+    Optional<Read<SequenceShelf.Found>> found = sequences.find(wish.sequence());
+    if (found.isEmpty()) {
+      return told("There is no sequence named " + wish.sequence() + ".");
+    }
+    if (found.get().found().isEmpty()) {
+      return told(found.get().faults().get(0).toString());
+    }
+    SequenceShelf.Found sequence = found.get().found().get();
+    Fact.Opened opened =
+        new Fact.Opened(
+            "unnamed",
+            Version.text(),
+            sequence.sequence(),
+            sequence.text(),
+            wish.amplifier(),
+            wish.bench(),
+            wish.practiceSeed());
+    speed = wish.speed();
+    return opened(walks.begin(opened, clocks.wallMillis()));
+  }
+
+  List<DeskEvent> resume(WalkName name) {
+    return opened(walks.store().open(name));
+  }
+
+  private List<DeskEvent> opened(Opening opening) {
+    if (opening instanceof Opening.Refused refused) {
+      return told(refused.why());
+    }
+    if (opening instanceof Opening.Watching watching) {
+      return List.of(texts.watching(watching), new DeskEvent.Told(watching.why()));
+    }
+    Opening.Writing writing = (Opening.Writing) opening;
+    try {
+      close();
+      open = Optional.of(writing.walk());
+      WalkState state = WalkFolder.state(writing.read());
+      boolean practice = state.opened().practiceSeed().isPresent();
+      List<DeskEvent> events = new ArrayList<>();
+      events.add(new DeskEvent.WalkReady(Model.of(state, practice ? speed : 1)));
+      events.add(new DeskEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
+      writing.told().ifPresent(told -> events.add(new DeskEvent.Told(told)));
+      return events;
+    } catch (UnreadableFact | IOException fault) {
+      return told("The walk cannot be taken up: " + fault.getMessage() + ".");
+    }
+  }
+
+  private static List<DeskEvent> told(String sentence) {
+    return List.of(new DeskEvent.Told(sentence));
+  }
+
+  private List<DeskEvent> fill(Desk desk) {
+    Model model = desk.walk().orElseThrow();
+    Map<ReadingId, String> answers = PracticeAnswers.of(model.state(), model.clock().warmSeconds());
+    String step = model.state().currentId();
+    Map<ReadingId, String> missing = PracticeAnswers.missing(answers, model.state().step(step));
+    boolean warming = answers.size() == 1 && answers.containsKey(ReadingId.SINK_CELSIUS);
+    Map<ReadingId, String> texts = warming ? answers : missing;
+    return texts.isEmpty()
+        ? told("Every reading of this step is in already.")
+        : List.of(new DeskEvent.OfWalk(new Intent.EnterAll(step, texts)));
+  }
+
+  /** The meters are read anew when the walk has moved or its warm-up went on for a while. */
+  @Override
+  public List<DeskEvent> after(Desk desk) {
+    Optional<Moment> now =
+        desk.walk().filter(m -> m.state().opened().practiceSeed().isPresent()).map(Moment::of);
+    if (now.equals(shown)) {
+      return List.of();
+    }
+    shown = now;
+    Optional<Desk.Practice> practice =
+        now.map(m -> new Desk.Practice(PracticeAnswers.of(m.state(), m.warmSeconds()), speed));
+    return List.of(new DeskEvent.PracticeRead(practice));
+  }
+
+  /** What the practice meters depend on. */
+  private record Moment(WalkState state, double warmSeconds) {
+    private static final double METERS_SETTLE_SECONDS = 10;
+
+    static Moment of(Model model) {
+      double settled =
+          Math.floor(model.clock().warmSeconds() / METERS_SETTLE_SECONDS) * METERS_SETTLE_SECONDS;
+      return new Moment(model.state(), settled);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Moment moment
+          && state == moment.state
+          && warmSeconds == moment.warmSeconds;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(warmSeconds);
+    }
+  }
+
+  /** Lets the open walk go; all of it is on the disk already. */
+  void close() throws IOException {
+    if (open.isPresent()) {
+      open.get().close();
+      open = Optional.empty();
+    }
+  }
+}
