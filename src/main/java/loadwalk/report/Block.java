@@ -1,0 +1,87 @@
+package loadwalk.report;
+
+import java.util.List;
+
+/**
+ * A piece of a page; each format writes all kinds. Texts are as typed: the writers make them inert.
+ */
+public sealed interface Block {
+
+  /**
+   * Running text.
+   *
+   * @param text one or more sentences
+   */
+  record Paragraph(String text) implements Block {}
+
+  /**
+   * A list without order.
+   *
+   * @param items the items
+   */
+  record Bullets(List<String> items) implements Block {
+    /** Copies the items. */
+    public Bullets {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * Terms, each with a text.
+   *
+   * @param pairs the terms in order
+   */
+  record Terms(List<Term> pairs) implements Block {
+    /** Copies the pairs. */
+    public Terms {
+      pairs = List.copyOf(pairs);
+    }
+  }
+
+  /**
+   * A term with a text.
+   *
+   * @param term the term
+   * @param text its text
+   */
+  record Term(String term, String text) {}
+
+  /**
+   * A table.
+   *
+   * @param caption what it shows
+   * @param columns its columns
+   * @param rows its rows, each with one cell a column; the first cell names the row
+   */
+  record Table(String caption, List<Column> columns, List<List<String>> rows) implements Block {
+    /** Copies and checks the lengths. */
+    public Table {
+      columns = List.copyOf(columns);
+      rows = rows.stream().map(List::copyOf).toList();
+      for (List<String> row : rows) {
+        if (row.size() != columns.size()) {
+          throw new IllegalArgumentException(
+              "a row of «" + caption + "» has a cell too many or few");
+        }
+      }
+    }
+  }
+
+  /**
+   * A column of a table.
+   *
+   * @param name its header
+   * @param numeric whether it is set to the right
+   */
+  record Column(String name, boolean numeric) {
+    /** Returns a column of words. */
+    static Column words(String name) {
+      return new Column(name, false);
+    }
+
+    /** Returns a column of numbers. */
+    static Column numbers(String name) {
+      return new Column(name, true);
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package loadwalk.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.report.Block.Bullets;
+import loadwalk.report.Block.Paragraph;
+import loadwalk.report.Page.Section;
+import loadwalk.walk.StepState;
+
+/** Words what happened on the way of a walk. */
+final class HappeningsPage {
+  private static final Printer PRINTER = Printer.UTF8;
+
+  private HappeningsPage() {}
+
+  static List<Section> sections(Sheet sheet) {
+    Sheet.Happenings record = sheet.record();
+    List<Section> sections = new ArrayList<>();
+    sections.add(
+        section("doubts", "Doubts and their answers", "No entry was doubted.", doubts(record)));
+    sections.add(
+        section(
+            "amended", "Amended readings", "No reading was entered twice.", amendments(record)));
+    sections.add(section("halts", "Halts lifted", "No halt was lifted.", lifts(record)));
+    sections.add(section("skipped", "Steps skipped", "No step was skipped.", skips(record)));
+    sections.add(section("warm-up", "Warm-up", "This walk has no warm-up.", warmUps(record)));
+    sections.add(section("stops", "Stops", "The walk was never stopped.", record.stops()));
+    sections.add(section("notes", "Notes", "No notes were written.", notes(record)));
+    return sections;
+  }
+
+  private static Section section(String id, String title, String none, List<String> items) {
+    Block block = items.isEmpty() ? new Paragraph(none) : new Bullets(items);
+    return new Section(id, title, List.of(block));
+  }
+
+  private static List<String> doubts(Sheet.Happenings record) {
+    List<String> items = new ArrayList<>();
+    for (Sheet.DoubtLine d : record.doubts()) {
+      String answer =
+          switch (d.answer()) {
+            case OPEN -> "No answer yet.";
+            case KEPT -> "Entered again and kept.";
+            case AMENDED -> "Corrected to " + Inert.name(d.detail()) + ".";
+            case STOOD_BY -> "Stood by: " + Wording.sentence(d.detail());
+          };
+      items.add(
+          d.stepId()
+              + ", "
+              + d.reading().label()
+              + " typed as "
+              + Inert.name(d.typed())
+              + ": "
+              + d.doubt().slip().words()
+              + ". "
+              + Wording.sentence(d.doubt().text())
+              + " "
+              + answer);
+    }
+    return items;
+  }
+
+  private static List<String> amendments(Sheet.Happenings record) {
+    List<String> items = new ArrayList<>();
+    for (Sheet.Amendment a : record.amendments()) {
+      List<String> typed = a.typed().stream().map(Inert::name).toList();
+      items.add(
+          a.stepId()
+              + ", "
+              + a.reading().label()
+              + ": first "
+              + typed.get(0)
+              + ", then "
+              + String.join(", then ", typed.subList(1, typed.size()))
+              + ".");
+    }
+    return items;
+  }
+
+  private static List<String> lifts(Sheet.Happenings record) {
+    List<String> items = new ArrayList<>();
+    for (Sheet.Lift lift : record.lifts()) {
+      items.add(
+          lift.stepId()
+              + " was halted. "
+              + String.join(" ", lift.halts().stream().map(Wording::sentence).toList())
+              + " Lifted because: "
+              + Wording.sentence(lift.reason()));
+    }
+    return items;
+  }
+
+  private static List<String> skips(Sheet.Happenings record) {
+    return record.skips().stream()
+        .map(s -> s.stepId() + ": " + Wording.sentence(s.reason()))
+        .toList();
+  }
+
+  private static List<String> warmUps(Sheet.Happenings record) {
+    List<String> items = new ArrayList<>();
+    record.warmUps().forEach(w -> items.add(warmUp(w)));
+    record.cooled().ifPresent(items::add);
+    return items;
+  }
+
+  private static String warmUp(Sheet.WarmUp w) {
+    if (w.seconds() == 0 && w.status() != StepState.Status.DONE) {
+      return w.stepId() + " (" + w.status().word() + "): not begun.";
+    }
+    StringBuilder text = new StringBuilder();
+    text.append(w.stepId()).append(" (").append(w.status().word()).append("): ");
+    text.append(Wording.minutes(w.seconds()));
+    text.append(" of ").append(PRINTER.exact(w.plannedMinutes(), Unit.ONE)).append(" min");
+    w.endedEarly().ifPresent(why -> text.append(", ended early: ").append(why));
+    text.append(text.charAt(text.length() - 1) == '.' ? " " : ". ").append(temperatures(w));
+    return text.toString();
+  }
+
+  private static String temperatures(Sheet.WarmUp w) {
+    int count = w.temperatures().size();
+    if (count == 0) {
+      return "No temperatures were typed: the clock alone decided.";
+    }
+    Sheet.Temperature first = w.temperatures().get(0);
+    Sheet.Temperature last = w.temperatures().get(count - 1);
+    String range =
+        count == 1
+            ? "One temperature: " + celsius(first.celsius()) + "."
+            : count
+                + " temperatures, from "
+                + celsius(first.celsius())
+                + " to "
+                + celsius(last.celsius())
+                + ".";
+    return range + settling(w).map(s -> " " + s).orElse("");
+  }
+
+  private static Optional<String> settling(Sheet.WarmUp w) {
+    return w.fit()
+        .map(
+            fit ->
+                "They settle towards "
+                    + celsius(fit.endCelsius())
+                    + " with a time constant of "
+                    + PRINTER.value(fit.tauMinutes(), Unit.ONE, 2)
+                    + " min; at the last reading "
+                    + PRINTER.value(fit.now().celsiusPerMinute(), Unit.ONE, 2)
+                    + " °C/min.");
+  }
+
+  private static String celsius(double celsius) {
+    return PRINTER.value(celsius, Unit.CELSIUS, 3);
+  }
+
+  private static List<String> notes(Sheet.Happenings record) {
+    return record.notes().stream()
+        .map(n -> Wording.moment(n.wallMillis()) + ", " + n.stepId() + ": " + n.text())
+        .toList();
+  }
+}

@@ -1,0 +1,69 @@
+package loadwalk.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Optional;
+import loadwalk.forecast.Band;
+import loadwalk.json.JsonOut;
+import loadwalk.quantity.Quantity;
+
+/** Writes the parts that sheets and ledgers share as JSON. */
+final class JsonParts {
+  private JsonParts() {}
+
+  /** Writes {@code {"value","u"}}, u being the standard uncertainty (k = 1). */
+  static void quantity(JsonGenerator out, String key, Quantity quantity) throws IOException {
+    out.writeObjectFieldStart(key);
+    JsonOut.number(out, "value", quantity.value());
+    JsonOut.number(out, "u", quantity.u());
+    out.writeEndObject();
+  }
+
+  static void quantity(JsonGenerator out, String key, Optional<Quantity> quantity)
+      throws IOException {
+    if (quantity.isPresent()) {
+      quantity(out, key, quantity.get());
+    }
+  }
+
+  /** Writes a range as its two ends. */
+  static void band(JsonGenerator out, String key, Optional<Band> band) throws IOException {
+    if (band.isPresent()) {
+      out.writeArrayFieldStart(key);
+      JsonOut.number(out, band.get().low());
+      JsonOut.number(out, band.get().high());
+      out.writeEndArray();
+    }
+  }
+
+  static void texts(JsonGenerator out, String key, Iterable<String> texts) throws IOException {
+    out.writeArrayFieldStart(key);
+    for (String text : texts) {
+      out.writeString(text);
+    }
+    out.writeEndArray();
+  }
+
+  /**
+   * Returns a JSON text in which every character that would steer a terminal or turn the reading
+   * direction is written as its escape. Such characters stand only inside strings, so the text
+   * means the same.
+   */
+  static String inert(String json) {
+    StringBuilder safe = new StringBuilder(json.length());
+    for (int i = 0; i < json.length(); i++) {
+      char c = json.charAt(i);
+      int code = json.codePointAt(i);
+      boolean pair = Character.charCount(code) == 2;
+      if (c == '\n' || (Inert.isVisible(code) && !pair)) {
+        safe.append(c);
+      } else if (pair && Inert.isVisible(code)) {
+        safe.appendCodePoint(code);
+        i++;
+      } else {
+        safe.append(String.format("\\u%04x", (int) c));
+      }
+    }
+    return safe.toString();
+  }
+}

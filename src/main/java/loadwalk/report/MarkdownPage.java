@@ -1,0 +1,94 @@
+package loadwalk.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Writes a page as CommonMark with the pipe tables that git hosts and forums know.
+ *
+ * <p>Every sign that could be markup is escaped with a backslash (CommonMark 0.31.2, 2.4), and text
+ * stays on one line, so that what was typed stays text.
+ */
+final class MarkdownPage {
+  private static final String MARKUP = "\\`*_{}[]<>#|~!&$^";
+
+  private final StringBuilder out = new StringBuilder();
+
+  private MarkdownPage() {}
+
+  static String text(Page page) {
+    MarkdownPage markdown = new MarkdownPage();
+    markdown.page(page);
+    return markdown.out.toString();
+  }
+
+  private void page(Page page) {
+    out.append("# ").append(escaped(page.title())).append("\n\n");
+    out.append(started(page.subtitle())).append("\n");
+    for (String warning : page.warnings()) {
+      out.append("\n> **Warning.** ").append(escaped(warning)).append("\n");
+    }
+    for (Page.Section section : page.sections()) {
+      out.append("\n## ").append(escaped(section.title())).append("\n");
+      section.blocks().forEach(this::block);
+    }
+  }
+
+  private void block(Block block) {
+    out.append("\n");
+    if (block instanceof Block.Paragraph p) {
+      out.append(started(p.text())).append("\n");
+    } else if (block instanceof Block.Bullets b) {
+      b.items().forEach(item -> out.append("- ").append(started(item)).append("\n"));
+    } else if (block instanceof Block.Terms t) {
+      t.pairs()
+          .forEach(
+              p ->
+                  out.append("- **")
+                      .append(escaped(p.term()))
+                      .append("**: ")
+                      .append(escaped(p.text()))
+                      .append("\n"));
+    } else if (block instanceof Block.Table t) {
+      table(t);
+    }
+  }
+
+  private void table(Block.Table table) {
+    out.append(started(table.caption())).append(":\n\n");
+    row(table.columns().stream().map(c -> escaped(c.name())).toList());
+    row(table.columns().stream().map(c -> c.numeric() ? "---:" : ":---").toList());
+    table.rows().forEach(r -> row(r.stream().map(MarkdownPage::escaped).toList()));
+  }
+
+  private void row(List<String> cells) {
+    out.append(cells.stream().collect(Collectors.joining(" | ", "| ", " |"))).append("\n");
+  }
+
+  /** Returns text that stands at the start of a line, where numbers and dashes make lists. */
+  private static String started(String text) {
+    String escaped = escaped(text);
+    if (escaped.matches("[-+=].*")) {
+      return "\\" + escaped;
+    }
+    return escaped.replaceFirst("^(\\d+)([.)])", "$1\\\\$2");
+  }
+
+  /** Returns text in which nothing is markup; the colon of an address makes no link. */
+  static String escaped(String text) {
+    StringBuilder safe = new StringBuilder();
+    String line = Inert.line(text, Inert.SENTENCE).strip();
+    line.codePoints()
+        .forEach(
+            code -> {
+              if (MARKUP.indexOf(code) >= 0) {
+                safe.append('\\');
+              }
+              safe.appendCodePoint(code);
+            });
+    return safe.toString()
+        .replace("://", "\\://")
+        .replaceAll("(?i)www\\.", "www\\\\.")
+        .replace("@", "&#64;");
+  }
+}

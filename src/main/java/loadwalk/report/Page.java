@@ -1,0 +1,33 @@
+package loadwalk.report;
+
+import java.util.List;
+
+/**
+ * What a sheet or a ledger says, before any format.
+ *
+ * @param title the title
+ * @param subtitle one line below it
+ * @param warnings what a reader must know first
+ * @param sections the sections in order
+ */
+public record Page(String title, String subtitle, List<String> warnings, List<Section> sections) {
+  /** Copies the lists. */
+  public Page {
+    warnings = List.copyOf(warnings);
+    sections = List.copyOf(sections);
+  }
+
+  /**
+   * A part of a page.
+   *
+   * @param id a fixed word, used as an anchor
+   * @param title its heading
+   * @param blocks what it holds
+   */
+  public record Section(String id, String title, List<Block> blocks) {
+    /** Copies the blocks. */
+    public Section {
+      blocks = List.copyOf(blocks);
+    }
+  }
+}

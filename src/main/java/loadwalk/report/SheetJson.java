@@ -1,0 +1,271 @@
+package loadwalk.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.time.Instant;
+import loadwalk.bench.AmplifierWriter;
+import loadwalk.bench.BenchWriter;
+import loadwalk.json.JsonOut;
+import loadwalk.numeric.ThermalFit;
+import loadwalk.quantity.Quantity;
+import loadwalk.result.BudgetLine;
+import loadwalk.result.OutputFit;
+import loadwalk.result.PublishedPower;
+import loadwalk.result.RatingComparison;
+import loadwalk.walk.WalkState;
+
+/** Writes a sheet as JSON; its schema is {@code /loadwalk/schema/sheet.schema.json}. */
+public final class SheetJson {
+  /** The format it names. */
+  public static final String FORMAT = "loadwalk-sheet/1";
+
+  private SheetJson() {}
+
+  /** Returns the whole text, indented, with a line break at its end. */
+  public static String text(Sheet sheet) {
+    return JsonParts.inert(JsonOut.pretty(out -> write(out, sheet)));
+  }
+
+  /** Writes a sheet as one object with its format. */
+  public static void write(JsonGenerator out, Sheet sheet) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("format", FORMAT);
+    out.writeStringField("walk", sheet.walk());
+    out.writeStringField("version", sheet.version());
+    if (sheet.practiceSeed().isPresent()) {
+      out.writeNumberField("practiceSeed", sheet.practiceSeed().getAsLong());
+    }
+    out.writeStringField("at", Instant.ofEpochMilli(sheet.lastWallMillis()).toString());
+    out.writeBooleanField("finished", sheet.finished());
+    JsonParts.texts(out, "warnings", sheet.warnings());
+    out.writeFieldName("amplifier");
+    AmplifierWriter.write(out, sheet.amplifier());
+    out.writeBooleanField("serialKeptBack", sheet.serialKeptBack());
+    sequence(out, sheet);
+    out.writeFieldName("bench");
+    BenchWriter.write(out, sheet.bench());
+    out.writeArrayFieldStart("loads");
+    for (Sheet.LoadLine line : sheet.loads()) {
+      load(out, line);
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("steps");
+    for (Sheet.StepLine step : sheet.steps()) {
+      SheetJsonSteps.write(out, step);
+    }
+    out.writeEndArray();
+    results(out, sheet);
+    happenings(out, sheet.record());
+    assumptions(out, sheet);
+    budget(out, sheet);
+    out.writeEndObject();
+  }
+
+  private static void sequence(JsonGenerator out, Sheet sheet) throws IOException {
+    out.writeObjectFieldStart("sequence");
+    out.writeStringField("name", sheet.sequence().name());
+    out.writeStringField("title", sheet.sequence().title());
+    out.writeStringField("sha256", sheet.sequence().contentHash());
+    JsonOut.number(out, "toneHertz", sheet.sequence().toneHertz());
+    JsonOut.number(out, "limitThdPercent", sheet.sequence().limitThdPercent());
+    JsonOut.number(out, "supplyVolts", sheet.sequence().supplyVolts());
+    out.writeEndObject();
+  }
+
+  private static void load(JsonGenerator out, Sheet.LoadLine line) throws IOException {
+    PublishedPower power = line.power();
+    out.writeStartObject();
+    out.writeStringField("mode", power.mode().word());
+    JsonOut.number(out, "ohms", power.ohms());
+    out.writeStringField("step", power.fromStepId());
+    out.writeStringField("criterion", power.criterion().word());
+    JsonParts.quantity(out, "watts", power.perLoad());
+    JsonParts.quantity(out, "totalWatts", power.totalWatts());
+    JsonParts.band(out, "forecastWatts", line.forecast());
+    if (!power.why().isEmpty()) {
+      out.writeStringField("why", power.why());
+    }
+    if (line.rating().isPresent()) {
+      rating(out, line.rating().get());
+    }
+    out.writeEndObject();
+  }
+
+  static void rating(JsonGenerator out, RatingComparison rating) throws IOException {
+    out.writeObjectFieldStart("rating");
+    JsonOut.number(out, "watts", rating.ratingWatts());
+    JsonParts.quantity(out, "ratio", rating.ratio());
+    if (Double.isFinite(rating.decibels())) {
+      JsonOut.number(out, "decibels", rating.decibels());
+    }
+    out.writeStringField("verdict", rating.verdict().word());
+    if (rating.note().isPresent()) {
+      out.writeStringField("note", rating.note().get());
+    }
+    out.writeEndObject();
+  }
+
+  private static void results(JsonGenerator out, Sheet sheet) throws IOException {
+    if (sheet.result().outputFit().isPresent()) {
+      OutputFit fit = sheet.result().outputFit().get();
+      out.writeObjectFieldStart("outputFit");
+      JsonParts.quantity(out, "openVolts", fit.openVolts());
+      JsonParts.quantity(out, "seriesOhms", fit.seriesOhms());
+      JsonParts.texts(out, "steps", fit.stepIds());
+      JsonOut.number(out, "worstResidual", fit.worstResidual());
+      out.writeEndObject();
+    }
+    JsonParts.quantity(out, "sourceOhms", sheet.result().sourceResistance());
+    JsonParts.quantity(out, "dampingFactor", sheet.result().dampingFactor());
+    out.writeArrayFieldStart("bridges");
+    for (var b : sheet.result().bridges()) {
+      out.writeStartObject();
+      out.writeStringField("bridged", b.bridgedId());
+      out.writeStringField("stereo", b.stereoId());
+      JsonParts.quantity(out, "ratio", b.ratio());
+      out.writeBooleanField("withinUncertainty", b.withinUncertainty());
+      out.writeStringField("text", b.text());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("rechecks");
+    for (var r : sheet.result().rechecks()) {
+      out.writeStartObject();
+      out.writeStringField("first", r.firstId());
+      out.writeStringField("recheck", r.recheckId());
+      JsonParts.quantity(out, "differenceWatts", r.difference());
+      JsonOut.number(out, "limitWatts", r.limitWatts());
+      out.writeStringField("outcome", r.outcome().word());
+      out.writeStringField("text", r.text());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
+  private static void happenings(JsonGenerator out, Sheet.Happenings record) throws IOException {
+    out.writeArrayFieldStart("doubts");
+    for (Sheet.DoubtLine d : record.doubts()) {
+      out.writeStartObject();
+      out.writeStringField("step", d.stepId());
+      out.writeStringField("reading", d.reading().key());
+      out.writeStringField("typed", d.typed());
+      out.writeStringField("slip", d.doubt().slip().code());
+      out.writeStringField("text", d.doubt().text());
+      out.writeStringField("lookAt", d.doubt().lookAt());
+      out.writeStringField("answer", d.answer().word());
+      out.writeStringField("detail", d.detail());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("amended");
+    for (Sheet.Amendment a : record.amendments()) {
+      out.writeStartObject();
+      out.writeStringField("step", a.stepId());
+      out.writeStringField("reading", a.reading().key());
+      JsonParts.texts(out, "typed", a.typed());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("halts");
+    for (Sheet.Lift lift : record.lifts()) {
+      out.writeStartObject();
+      out.writeStringField("step", lift.stepId());
+      JsonParts.texts(out, "halts", lift.halts());
+      out.writeStringField("reason", lift.reason());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("skipped");
+    for (Sheet.Skip skip : record.skips()) {
+      out.writeStartObject();
+      out.writeStringField("step", skip.stepId());
+      out.writeStringField("reason", skip.reason());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    warmUps(out, record);
+    notes(out, record);
+  }
+
+  private static void warmUps(JsonGenerator out, Sheet.Happenings record) throws IOException {
+    out.writeArrayFieldStart("warmUps");
+    for (Sheet.WarmUp w : record.warmUps()) {
+      out.writeStartObject();
+      out.writeStringField("step", w.stepId());
+      out.writeStringField("status", w.status().word());
+      JsonOut.number(out, "plannedMinutes", w.plannedMinutes());
+      JsonOut.number(out, "seconds", w.seconds());
+      if (w.endedEarly().isPresent()) {
+        out.writeStringField("endedEarly", w.endedEarly().get());
+      }
+      out.writeArrayFieldStart("temperatures");
+      for (Sheet.Temperature t : w.temperatures()) {
+        out.writeStartObject();
+        JsonOut.number(out, "minutes", t.minutes());
+        JsonOut.number(out, "sinkCelsius", t.celsius());
+        out.writeEndObject();
+      }
+      out.writeEndArray();
+      if (w.fit().isPresent()) {
+        ThermalFit.Settling fit = w.fit().get();
+        out.writeObjectFieldStart("fit");
+        JsonOut.number(out, "endCelsius", fit.endCelsius());
+        JsonOut.number(out, "tauMinutes", fit.tauMinutes());
+        JsonOut.number(out, "celsiusPerMinute", fit.now().celsiusPerMinute());
+        out.writeEndObject();
+      }
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    if (record.cooled().isPresent()) {
+      out.writeStringField("cooled", record.cooled().get());
+    }
+  }
+
+  private static void notes(JsonGenerator out, Sheet.Happenings record) throws IOException {
+    JsonParts.texts(out, "stops", record.stops());
+    out.writeArrayFieldStart("notes");
+    for (WalkState.Note note : record.notes()) {
+      out.writeStartObject();
+      out.writeStringField("at", Instant.ofEpochMilli(note.wallMillis()).toString());
+      out.writeStringField("step", note.stepId());
+      out.writeStringField("text", note.text());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
+  private static void assumptions(JsonGenerator out, Sheet sheet) throws IOException {
+    out.writeArrayFieldStart("assumptions");
+    for (Sheet.Assumption a : sheet.assumptions()) {
+      out.writeStartObject();
+      out.writeStringField("code", a.remark().code());
+      out.writeStringField("text", a.remark().text());
+      JsonParts.texts(out, "steps", a.stepIds());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
+  private static void budget(JsonGenerator out, Sheet sheet) throws IOException {
+    if (sheet.budgetStep().isEmpty()) {
+      return;
+    }
+    Quantity watts = sheet.budgetStep().get().watts().orElseThrow();
+    out.writeObjectFieldStart("budget");
+    out.writeStringField("step", sheet.budgetStep().get().stepId());
+    JsonParts.quantity(out, "watts", watts);
+    out.writeArrayFieldStart("parts");
+    for (BudgetLine line : sheet.budgetStep().get().budget()) {
+      out.writeStartObject();
+      out.writeStringField("source", line.source());
+      JsonOut.number(out, "inputU", line.inputU());
+      out.writeStringField("inputUnit", line.inputUnit().symbol());
+      JsonOut.number(out, "sensitivity", line.sensitivity());
+      JsonOut.number(out, "contribution", line.contribution());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    out.writeEndObject();
+  }
+}

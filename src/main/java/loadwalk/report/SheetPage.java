@@ -1,0 +1,328 @@
+package loadwalk.report;
+
+import static loadwalk.report.Wording.UNKNOWN;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Mode;
+import loadwalk.bench.Rating;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+import loadwalk.report.Block.Bullets;
+import loadwalk.report.Block.Column;
+import loadwalk.report.Block.Paragraph;
+import loadwalk.report.Block.Table;
+import loadwalk.report.Block.Term;
+import loadwalk.report.Block.Terms;
+import loadwalk.report.Page.Section;
+import loadwalk.result.OutputFit;
+import loadwalk.result.RatingComparison;
+import loadwalk.result.StepResult;
+import loadwalk.result.TakenStep;
+
+/** Words a sheet, the same for every format. */
+final class SheetPage {
+  private static final Printer PRINTER = Printer.UTF8;
+
+  private final Sheet sheet;
+
+  private SheetPage(Sheet sheet) {
+    this.sheet = sheet;
+  }
+
+  static Page of(Sheet sheet) {
+    return new SheetPage(sheet).page();
+  }
+
+  private Page page() {
+    List<Section> sections = new ArrayList<>();
+    sections.add(headline());
+    sections.add(identity());
+    sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
+    sections.add(new Section("computed", "Computed", computed()));
+    sections.add(new Section("agreement", "Fits and agreement", agreement()));
+    sections.addAll(HappeningsPage.sections(sheet));
+    sections.add(new Section("conditions", "Conditions and bench", BenchPage.blocks(sheet)));
+    sections.add(new Section("assumptions", "What this rests on", assumptions()));
+    sheet.budgetStep().ifPresent(step -> sections.add(budget(step)));
+    String subtitle =
+        "Walk "
+            + Inert.name(sheet.walk())
+            + " · "
+            + Inert.name(sheet.sequence().name())
+            + " · "
+            + Wording.day(sheet.lastWallMillis());
+    return new Page(Inert.name(sheet.amplifier().name()), subtitle, sheet.warnings(), sections);
+  }
+
+  private Section headline() {
+    List<Block> blocks = new ArrayList<>();
+    if (sheet.loads().isEmpty()) {
+      blocks.add(new Paragraph("No output has been measured yet."));
+      return new Section("power", "What it makes", blocks);
+    }
+    List<List<String>> rows = sheet.loads().stream().map(SheetPage::loadRow).toList();
+    blocks.add(
+        new Table(
+            "Power at each load, ± with k = 2",
+            List.of(
+                Column.words("Load"),
+                Column.numbers("In one load"),
+                Column.numbers("In all loads"),
+                Column.numbers("Rated"),
+                Column.numbers("Ratio"),
+                Column.numbers("dB"),
+                Column.words("Against the rating")),
+            rows));
+    List<String> notes = new ArrayList<>();
+    sheet.loads().forEach(line -> notes.addAll(notes(line)));
+    if (!notes.isEmpty()) {
+      blocks.add(new Bullets(notes));
+    }
+    return new Section("power", "What it makes", blocks);
+  }
+
+  private static List<String> loadRow(Sheet.LoadLine line) {
+    Optional<RatingComparison> rating = line.rating();
+    boolean stereo = line.power().mode() == Mode.STEREO;
+    return List.of(
+        Wording.load(line.power().mode(), line.power().ohms()),
+        PRINTER.quantity(line.power().perLoad()),
+        stereo ? PRINTER.quantity(line.power().totalWatts()) : "the same",
+        rating.map(r -> PRINTER.exact(r.ratingWatts(), Unit.WATT)).orElse("none"),
+        rating.map(r -> PRINTER.value(r.ratio().value(), Unit.ONE, 3)).orElse(""),
+        rating.map(r -> Wording.decibels(r.decibels())).orElse(""),
+        rating.map(r -> r.verdict().text()).orElse("no rating"));
+  }
+
+  private static List<String> notes(Sheet.LoadLine line) {
+    String load = Wording.load(line.power().mode(), line.power().ohms());
+    List<String> notes = new ArrayList<>();
+    notes.add(load + " was read " + line.power().criterion().text() + ".");
+    if (!line.power().why().isEmpty()) {
+      notes.add(load + " is from " + line.power().fromStepId() + ": " + line.power().why() + ".");
+    }
+    line.rating()
+        .flatMap(RatingComparison::note)
+        .ifPresent(note -> notes.add(load + " and its rating: " + note + "."));
+    return notes;
+  }
+
+  private Section identity() {
+    Amplifier a = sheet.amplifier();
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("Maker and model", Inert.name(a.maker()) + ", " + Inert.name(a.model())));
+    a.year().ifPresent(year -> terms.add(new Term("Year", String.valueOf(year))));
+    a.amplifierClass().ifPresent(c -> terms.add(new Term("Class", Inert.name(c))));
+    a.channels().ifPresent(c -> terms.add(new Term("Channels", String.valueOf(c))));
+    a.serial().ifPresent(s -> terms.add(new Term("Serial number", Inert.name(s))));
+    if (sheet.serialKeptBack()) {
+      terms.add(new Term("Serial number", "kept back"));
+    }
+    for (Mode mode : Mode.values()) {
+      a.minimumOhms(mode)
+          .ifPresent(
+              ohms ->
+                  terms.add(new Term("Least load, " + mode.word(), PRINTER.exact(ohms, Unit.OHM))));
+    }
+    a.fuseAmps()
+        .ifPresent(amps -> terms.add(new Term("Own fuses", Wording.fuses(a.fuses(), amps))));
+    a.regulated().ifPresent(r -> terms.add(new Term("Regulated rails", r ? "yes" : "no")));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Terms(terms));
+    if (!a.ratings().isEmpty()) {
+      blocks.add(ratings(a.ratings()));
+    }
+    return new Section("amplifier", "The amplifier", blocks);
+  }
+
+  private static Table ratings(List<Rating> ratings) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Rating r : ratings) {
+      rows.add(
+          List.of(
+              Wording.load(r.mode(), r.ohms()),
+              PRINTER.exact(r.watts(), Unit.WATT),
+              r.supplyVolts().isPresent()
+                  ? PRINTER.exact(r.supplyVolts().getAsDouble(), Unit.VOLT)
+                  : "not stated",
+              r.thdPercent().isPresent()
+                  ? PRINTER.exact(r.thdPercent().getAsDouble(), Unit.PERCENT)
+                  : "not stated"));
+    }
+    return new Table(
+        "Ratings, watts in one load",
+        List.of(
+            Column.words("Load"),
+            Column.numbers("Rated"),
+            Column.numbers("At a supply of"),
+            Column.numbers("At THD")),
+        rows);
+  }
+
+  private List<Block> readings() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Sheet.StepLine step : sheet.steps()) {
+      for (Sheet.ReadingLine r : step.readings()) {
+        rows.add(
+            List.of(
+                step.id(),
+                r.id().label(),
+                Inert.name(r.typed()),
+                PRINTER.reading(r.value(), r.id().unit(), Wording.resolution(r)),
+                r.forecast()
+                    .map(b -> PRINTER.range(b.low(), b.high(), r.id().unit()))
+                    .orElse("none"),
+                r.forecast().map(b -> b.holds(r.value()) ? "inside" : "outside").orElse("")));
+      }
+      for (var pair : step.pairs()) {
+        String shown =
+            PRINTER.exact(pair.volts(), Unit.VOLT)
+                + " at "
+                + PRINTER.exact(pair.thdPercent(), Unit.PERCENT);
+        rows.add(List.of(step.id(), "volts and THD", shown, shown, "none", ""));
+      }
+    }
+    if (rows.isEmpty()) {
+      return List.of(new Paragraph("No readings have been entered."));
+    }
+    return List.of(
+        new Table(
+            "Each reading that counts",
+            List.of(
+                Column.words("Step"),
+                Column.words("Reading"),
+                Column.words("Typed"),
+                Column.numbers("Taken as"),
+                Column.numbers("Forecast, 95 %"),
+                Column.words("It lies")),
+            rows));
+  }
+
+  private List<Block> computed() {
+    List<List<String>> rows = new ArrayList<>();
+    List<List<String>> leads = new ArrayList<>();
+    for (StepResult r : sheet.result().steps()) {
+      if (r.inputWatts().isPresent() || r.watts().isPresent()) {
+        rows.add(computedRow(r));
+      }
+      if (r.leadDropVolts().isPresent()) {
+        leads.add(
+            List.of(
+                r.stepId(), Wording.quantity(r.leadDropVolts()), Wording.quantity(r.leadWatts())));
+      }
+    }
+    if (rows.isEmpty()) {
+      return List.of(new Paragraph("Nothing can be computed yet."));
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Table(
+            "Output, input, efficiency and heat, ± with k = 2",
+            List.of(
+                Column.words("Step"),
+                Column.numbers("Output"),
+                Column.numbers("Input"),
+                Column.numbers("Efficiency"),
+                Column.numbers("Heat")),
+            rows));
+    if (!leads.isEmpty()) {
+      blocks.add(
+          new Table(
+              "Lost between supply and amplifier, ± with k = 2",
+              List.of(Column.words("Step"), Column.numbers("Drop"), Column.numbers("Power lost")),
+              leads));
+    }
+    return blocks;
+  }
+
+  private static List<String> computedRow(StepResult r) {
+    boolean idle = r.kind() == TakenStep.Kind.IDLE;
+    return List.of(
+        r.stepId(),
+        idle ? "none" : Wording.quantity(r.totalWatts()),
+        Wording.quantity(r.inputWatts()),
+        idle ? "" : r.efficiency().map(Wording::percent).orElse(UNKNOWN),
+        Wording.quantity(r.heatWatts()));
+  }
+
+  private List<Block> agreement() {
+    List<String> lines = new ArrayList<>();
+    sheet.result().outputFit().ifPresent(fit -> lines.add(fitSentence(fit)));
+    sheet.result().bridges().forEach(b -> lines.add(Wording.sentence(b.text())));
+    sheet.result().rechecks().forEach(r -> lines.add(Wording.sentence(r.text())));
+    if (sheet.result().rechecks().isEmpty()) {
+      lines.add("No recheck was measured.");
+    }
+    Optional<Quantity> source = sheet.result().sourceResistance();
+    source.ifPresent(q -> lines.add("Source resistance: " + PRINTER.quantity(q) + "."));
+    sheet
+        .result()
+        .dampingFactor()
+        .ifPresent(q -> lines.add("Damping factor: " + PRINTER.quantity(q) + "."));
+    if (source.isEmpty()) {
+      lines.add("Source resistance and damping factor: not told by these readings.");
+    }
+    return List.of(new Bullets(lines));
+  }
+
+  private static String fitSentence(OutputFit fit) {
+    return "One channel at the limit behaves as a source of E = "
+        + PRINTER.quantity(fit.openVolts())
+        + " behind r = "
+        + PRINTER.quantity(fit.seriesOhms())
+        + " (V = E × R/(R + r), fitted to "
+        + String.join(", ", fit.stepIds())
+        + "; no reading lies further than "
+        + PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2)
+        + " from it).";
+  }
+
+  private List<Block> assumptions() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Uncertainties are JCGM 100 standard uncertainties from the meters' specifications and the"
+            + " loads' tolerances, printed expanded with k = 2.");
+    for (Sheet.Assumption a : sheet.assumptions()) {
+      String steps = a.stepIds().isEmpty() ? "" : " (" + String.join(", ", a.stepIds()) + ")";
+      lines.add(Wording.sentence(a.remark().text() + steps));
+    }
+    return List.of(new Bullets(lines));
+  }
+
+  private static Section budget(StepResult step) {
+    List<List<String>> rows =
+        step.budget().stream()
+            .map(
+                line ->
+                    List.of(
+                        line.source(),
+                        PRINTER.value(line.inputU(), line.inputUnit(), 2),
+                        Wording.sensitivity(line),
+                        PRINTER.value(line.contribution(), Unit.WATT, 2)))
+            .toList();
+    Quantity watts = step.watts().orElseThrow();
+    Table table =
+        new Table(
+            "Where the uncertainty of " + step.stepId() + " comes from",
+            List.of(
+                Column.words("Source"),
+                Column.numbers("u of the input"),
+                Column.numbers("Sensitivity"),
+                Column.numbers("Part of u")),
+            rows);
+    Paragraph sum =
+        new Paragraph(
+            "P = V²/R in one load. The root of the summed squares of the parts is u = "
+                + PRINTER.value(watts.u(), Unit.WATT, 2)
+                + "; expanded, "
+                + step.stepId()
+                + " makes "
+                + PRINTER.quantity(watts)
+                + " (k = 2).");
+    return new Section("budget", "Uncertainty budget of " + step.stepId(), List.of(table, sum));
+  }
+}

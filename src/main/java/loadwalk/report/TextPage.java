@@ -1,0 +1,206 @@
+package loadwalk.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Writes a page as lines for a terminal or a text file; nothing is wider than its columns. */
+final class TextPage {
+  private static final String GAP = "  ";
+  private static final int NARROWEST_CELL = 8;
+
+  private final int columns;
+  private final boolean ascii;
+  private final List<String> lines = new ArrayList<>();
+
+  private TextPage(int columns, boolean ascii) {
+    this.columns = columns;
+    this.ascii = ascii;
+  }
+
+  static List<String> lines(Page page, int columns, boolean ascii) {
+    TextPage text = new TextPage(Math.max(columns, 40), ascii);
+    text.page(page);
+    return text.lines;
+  }
+
+  private void page(Page page) {
+    wrapped(page.title(), "", "");
+    wrapped(page.subtitle(), "", "");
+    lines.add("");
+    for (String warning : page.warnings()) {
+      wrapped("WARNING: " + warning, "", "  ");
+    }
+    if (!page.warnings().isEmpty()) {
+      lines.add("");
+    }
+    for (Page.Section section : page.sections()) {
+      String title = shown(section.title());
+      lines.add(title);
+      lines.add((ascii ? "-" : "─").repeat(Math.min(columns, Inert.columns(title))));
+      section.blocks().forEach(this::block);
+    }
+    while (!lines.isEmpty() && lines.get(lines.size() - 1).isEmpty()) {
+      lines.remove(lines.size() - 1);
+    }
+  }
+
+  private void block(Block block) {
+    if (block instanceof Block.Paragraph p) {
+      wrapped(p.text(), "", "");
+    } else if (block instanceof Block.Bullets b) {
+      b.items().forEach(item -> wrapped(item, ascii ? "* " : "• ", "  "));
+    } else if (block instanceof Block.Terms t) {
+      terms(t);
+    } else if (block instanceof Block.Table t) {
+      table(t);
+    }
+    lines.add("");
+  }
+
+  private void terms(Block.Terms terms) {
+    int width =
+        terms.pairs().stream().mapToInt(p -> Inert.columns(shown(p.term()))).max().orElse(0);
+    String indent = " ".repeat(width + GAP.length());
+    for (Block.Term pair : terms.pairs()) {
+      String term = shown(pair.term());
+      wrapped(pair.text(), padded(term, width, false) + GAP, indent);
+    }
+  }
+
+  private void table(Block.Table table) {
+    wrapped(table.caption() + ":", "", "");
+    List<List<String>> all = new ArrayList<>();
+    all.add(table.columns().stream().map(c -> shown(c.name())).toList());
+    table.rows().forEach(row -> all.add(row.stream().map(this::shown).toList()));
+    int[] widths = widths(all, table.columns());
+    if (Arrays.stream(widths).sum() + GAP.length() * (widths.length - 1) > columns) {
+      stacked(all);
+      return;
+    }
+    for (int i = 0; i < all.size(); i++) {
+      row(all.get(i), widths, table.columns());
+      if (i == 0) {
+        rule(widths);
+      }
+    }
+  }
+
+  private void rule(int[] widths) {
+    List<String> parts = new ArrayList<>();
+    Arrays.stream(widths).forEach(w -> parts.add((ascii ? "-" : "─").repeat(w)));
+    lines.add(String.join(GAP, parts));
+  }
+
+  /** Returns the widths of the columns; words give way first, numbers only when words cannot. */
+  private int[] widths(List<List<String>> rows, List<Block.Column> headers) {
+    int count = headers.size();
+    int[] widths = new int[count];
+    for (List<String> row : rows) {
+      for (int i = 0; i < count; i++) {
+        widths[i] = Math.max(widths[i], Inert.columns(row.get(i)));
+      }
+    }
+    int room = columns - GAP.length() * (count - 1);
+    for (boolean numeric : new boolean[] {false, true}) {
+      while (Arrays.stream(widths).sum() > room && narrow(widths, headers, numeric)) {
+        continue;
+      }
+    }
+    return widths;
+  }
+
+  /** Takes one from the widest column of a kind; tells whether there was one to take from. */
+  private static boolean narrow(int[] widths, List<Block.Column> headers, boolean numeric) {
+    int widest = -1;
+    for (int i = 0; i < widths.length; i++) {
+      boolean wider = widest < 0 || widths[i] > widths[widest];
+      if (headers.get(i).numeric() == numeric && widths[i] > NARROWEST_CELL && wider) {
+        widest = i;
+      }
+    }
+    if (widest >= 0) {
+      widths[widest]--;
+    }
+    return widest >= 0;
+  }
+
+  private void row(List<String> cells, int[] widths, List<Block.Column> columns) {
+    List<List<String>> split = new ArrayList<>();
+    int height = 1;
+    for (int i = 0; i < widths.length; i++) {
+      List<String> parts = wrap(cells.get(i), widths[i], widths[i]);
+      split.add(parts);
+      height = Math.max(height, parts.size());
+    }
+    for (int line = 0; line < height; line++) {
+      StringBuilder text = new StringBuilder();
+      for (int i = 0; i < widths.length; i++) {
+        String part = line < split.get(i).size() ? split.get(i).get(line) : "";
+        text.append(i == 0 ? "" : GAP).append(padded(part, widths[i], columns.get(i).numeric()));
+      }
+      lines.add(text.toString().stripTrailing());
+    }
+  }
+
+  /** A table too wide for the screen: one cell a line. */
+  private void stacked(List<List<String>> rows) {
+    for (List<String> row : rows.subList(1, rows.size())) {
+      for (int i = 0; i < row.size(); i++) {
+        wrapped(rows.get(0).get(i) + ": " + row.get(i), i == 0 ? "" : "  ", "    ");
+      }
+    }
+  }
+
+  private void wrapped(String text, String first, String indent) {
+    List<String> parts =
+        wrap(shown(text), columns - Inert.columns(first), columns - Inert.columns(indent));
+    for (int i = 0; i < parts.size(); i++) {
+      lines.add(((i == 0 ? first : indent) + parts.get(i)).stripTrailing());
+    }
+  }
+
+  private String shown(String text) {
+    String line = Inert.line(text, Inert.SENTENCE);
+    return ascii ? Inert.ascii(line) : line;
+  }
+
+  private static String padded(String text, int width, boolean right) {
+    String space = " ".repeat(Math.max(0, width - Inert.columns(text)));
+    return right ? space + text : text + space;
+  }
+
+  /** Breaks at spaces, within a word where it is longer than a line. */
+  static List<String> wrap(String text, int first, int rest) {
+    List<String> parts = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    int used = 0;
+    for (String word : text.split(" ")) {
+      int room = parts.isEmpty() ? first : rest;
+      int size = Inert.columns(word);
+      if (used > 0 && used + 1 + size <= room) {
+        line.append(' ').append(word);
+        used += 1 + size;
+        continue;
+      }
+      if (used > 0) {
+        parts.add(line.toString());
+        line.setLength(0);
+        used = 0;
+      }
+      for (int code : word.codePoints().toArray()) {
+        room = parts.isEmpty() ? first : rest;
+        int width = Inert.columns(code);
+        if (used + width > room) {
+          parts.add(line.toString());
+          line.setLength(0);
+          used = 0;
+        }
+        line.appendCodePoint(code);
+        used += width;
+      }
+    }
+    parts.add(line.toString());
+    return parts;
+  }
+}
