@@ -1,6 +1,7 @@
 package loadwalk.wave;
 
 import java.io.IOException;
+import java.util.OptionalDouble;
 
 /** A row of samples that comes in blocks: a file, a stream or a live input. */
 public interface AudioSource {
@@ -9,6 +10,14 @@ public interface AudioSource {
 
   /** Returns how many channels a frame has, 1 or more. */
   int channels();
+
+  /**
+   * Returns the step between two neighbouring samples where full scale lies at 1, so that a driven
+   * end can be seen; empty where the ends are not known.
+   */
+  default OptionalDouble step() {
+    return OptionalDouble.empty();
+  }
 
   /**
    * Reads the next frames, full scale at 1.

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -92,9 +92,9 @@ public final class WavReader implements AudioSource {
     return form.channels;
   }
 
-  /** Returns the bits of a sample of whole numbers, empty for floating point. */
-  public Optional<Integer> wholeBits() {
-    return form.floating ? Optional.empty() : Optional.of(form.bits);
+  @Override
+  public OptionalDouble step() {
+    return OptionalDouble.of(form.floating ? 0 : Math.scalb(1.0, 1 - form.bits));
   }
 
   /** Returns the named places that stood ahead of the samples. */

@@ -1,0 +1,95 @@
+package loadwalk.wave;
+
+/**
+ * Takes the power spectrum of a block under the four-term Nuttall window whose first derivative is
+ * continuous (Nuttall, 1981): its main lobe is four bins to either side, its side lobes lie below
+ * -93 dB and fall by 18 dB an octave.
+ *
+ * <p>Powers are mean squares: summed over all bins they give the mean square of the block about its
+ * mean, each sample weighted by the square of the window, whatever the frequencies are.
+ */
+final class BlockSpectrum {
+  /** Half of the main lobe, in bins of a block that is not padded. */
+  static final double LOBE = 4;
+
+  private static final double[] TERMS = {0.355768, -0.487396, 0.144232, -0.012604};
+
+  private final double[] window;
+  private final double windowSum;
+  private final double windowSquares;
+  private final Fft fft;
+  private final double[] row;
+  private double mean;
+
+  /**
+   * Makes the tables.
+   *
+   * @param frames of a block; padded with zeros to a power of two
+   */
+  BlockSpectrum(int frames) {
+    fft = new Fft(Fft.sizeFor(frames));
+    row = new double[fft.size()];
+    window = new double[frames];
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < frames; i++) {
+      double angle = 2 * Math.PI * (i + 0.5) / frames;
+      for (int term = 0; term < TERMS.length; term++) {
+        window[i] += TERMS[term] * Math.cos(term * angle);
+      }
+      sum += window[i];
+      squares += window[i] * window[i];
+    }
+    windowSum = sum;
+    windowSquares = squares;
+  }
+
+  int frames() {
+    return window.length;
+  }
+
+  /** Returns how many bins there are. */
+  int bins() {
+    return fft.size() / 2 + 1;
+  }
+
+  /** Returns how many bins of the padded block one bin of the block makes. */
+  double padding() {
+    return (double) fft.size() / window.length;
+  }
+
+  /** Returns the width of a bin as a part of the sample rate. */
+  double binWidth() {
+    return 1.0 / fft.size();
+  }
+
+  /** Transforms the frames from the offset on. */
+  void take(double[] samples, int offset) {
+    double sum = 0;
+    for (int i = 0; i < window.length; i++) {
+      sum += window[i] * samples[offset + i];
+    }
+    mean = sum / windowSum;
+    for (int i = 0; i < window.length; i++) {
+      row[i] = window[i] * (samples[offset + i] - mean);
+    }
+    fft.transform(row);
+  }
+
+  /** Returns the windowed mean of the last block. */
+  double mean() {
+    return mean;
+  }
+
+  /** Returns the mean square that the bin of the last block holds. */
+  double power(int bin) {
+    int sides = bin == 0 || bin == fft.size() / 2 ? 1 : 2;
+    return sides * fft.squared(bin) / (fft.size() * windowSquares);
+  }
+
+  /** Returns the phase of the cosine at the bin, at the middle of the last block. */
+  double phaseInMiddle(int bin) {
+    double angle = Math.atan2(fft.im(bin), fft.re(bin));
+    return angle + 2 * Math.PI * bin * ((window.length - 1) / 2.0) / fft.size();
+  }
+}

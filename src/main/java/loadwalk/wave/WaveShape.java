@@ -1,0 +1,23 @@
+package loadwalk.wave;
+
+/** What kind of distortion a wave shows, named only as far as its numbers go. */
+public enum WaveShape {
+  CLEAN("no distortion to name"),
+  HARD_CLIP_BOTH("hard clipping on both sides"),
+  HARD_CLIP_TOP("hard clipping on the positive side only"),
+  HARD_CLIP_BOTTOM("hard clipping on the negative side only"),
+  CROSSOVER("crossover: a dead zone about zero"),
+  SLEWING("slewing: straight flanks"),
+  UNNAMED("distorted, in no shape that the numbers name");
+
+  private final String words;
+
+  WaveShape(String words) {
+    this.words = words;
+  }
+
+  /** Returns the shape as printed. */
+  public String words() {
+    return words;
+  }
+}
