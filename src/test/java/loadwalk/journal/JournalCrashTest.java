@@ -135,6 +135,6 @@ class JournalCrashTest {
   @Test
   @Tag("long")
   void powerCuts_onAFaultyDiskForLong_loseNoKeptRecordAndRepeatNone() {
-    tell(100_000);
+    tell(20_000);
   }
 }
