@@ -14,7 +14,7 @@ final class CycleShape {
   private static final double LEAST_CUT = 0.003;
 
   /** How much of the missing peak a flat top may still rise. */
-  private static final double FLAT = 0.35;
+  private static final double FLAT = 0.15;
 
   private static final double LEAST_DEAD_ZONE = 0.003;
   private static final double LEAST_THD_PERCENT = 0.05;
