@@ -1,79 +1,70 @@
 package loadwalk.forecast;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Predicts the supply current above idle from the output, through the efficiency at the limit.
  *
- * <p>Model of a reading: ln η = c + β ln v + δ(x) + scatter, with η = 2 v²/x over Vs (I − I idle).
- * β is 0 where losses grow with output (class D) and 1 where the current follows the load current
- * alone (class B on stiff rails: I = I idle + a Σ load current). Priors of c and β come from the
- * class of the amplifier; all is linear and normal, so the posterior is exact for each of a few
- * common scales of the errors, which are mixed by their evidence.
+ * <p>η = 2 v²/x over Vs (I − I idle). Its logarithm is a random walk from load to load, started by
+ * what the class of the amplifier tells, with scatter on top; all is normal, so the posterior is
+ * exact for each of a few common scales of the errors, which are mixed by their evidence. Where a
+ * load was measured before, that measurement decides. Below the least load measured the efficiency
+ * goes on with the volts as η ∝ v^β: β = 0 where losses grow with the output (class D, a converter
+ * at the end of its power), β = 1 where the supply current follows the load current alone (class B:
+ * I = I idle + a Σ load current, a current limit). Both are kept and weighed by the class and by
+ * the last fall seen.
  */
 final class EfficiencyModel {
   private static final double SCATTER = 0.016;
-  private static final double WALK = 0.012;
+  private static final double WALK = 0.02;
+  private static final double STEP_PER_FALL = 0.5;
   private static final double[] SCALES = {0.8, 1.5, 4, 12};
   private static final double[] SCALE_PRIORS = {0.60, 0.35, 0.045, 0.005};
+  private static final double[] BETAS = {0, 0.5, 1};
+  private static final double BETA_SPREAD = 0.17;
+  private static final double FALL_THAT_TELLS = 0.12;
+  private static final double PERSISTENCE = 0.6;
 
   private final ClassPrior prior;
   private final int size;
-  private final double[] logVolts;
   private final double[] ohms;
+  private final double[] logVolts;
+  private final double[] cumulative;
   private final double[] scatter;
-  private final double reference;
+  private final double[] betaWeights;
   private final PositiveMatrix[] matrices = new PositiveMatrix[SCALES.length];
   private final double[][] pulls = new double[SCALES.length][];
   private final double[] shares = new double[SCALES.length];
 
   EfficiencyModel(ClassPrior prior, IdleModel idle, List<WalkReadings.Point> all, double supply) {
     this.prior = prior;
-    List<WalkReadings.Point> points = all.stream().filter(p -> p.supplyAmps() > 0).toList();
+    List<WalkReadings.Point> points =
+        all.stream()
+            .filter(p -> p.supplyAmps() > 0)
+            .sorted(Comparator.comparingDouble(WalkReadings.Point::channelOhms).reversed())
+            .toList();
     size = points.size();
-    logVolts = new double[size];
     ohms = new double[size];
+    logVolts = new double[size];
+    cumulative = new double[size];
     scatter = new double[size];
     double[] residuals = new double[size];
-    reference = size == 0 ? 0 : points.get(0).logVolts();
     for (int i = 0; i < size; i++) {
       WalkReadings.Point point = points.get(i);
       double volts = Double.isNaN(point.supplyVolts()) ? supply : point.supplyVolts();
-      logVolts[i] = point.logVolts();
       ohms[i] = point.channelOhms();
+      logVolts[i] = point.logVolts();
+      cumulative[i] = i == 0 ? 0 : cumulative[i - 1] + step(i - 1, i);
       scatter[i] = Math.hypot(SCATTER, idle.relativeError(point.supplyAmps()));
       residuals[i] =
           logOutput(point.logVolts(), point.channelOhms())
               - Math.log(volts)
               - idle.logAbove(point.supplyAmps())
-              - prior.mean()
-              - prior.slope() * (logVolts[i] - reference);
+              - prior.mean();
     }
     weigh(residuals);
-  }
-
-  /**
-   * What the class of an amplifier tells of its efficiency at the limit.
-   *
-   * @param mean the middle of ln η
-   * @param spread the standard deviation of ln η
-   * @param slope the middle of β
-   * @param slopeSpread the standard deviation of β
-   */
-  record ClassPrior(double mean, double spread, double slope, double slopeSpread) {
-    /** Returns the prior of a class as written; figures are common practice, no source. */
-    static ClassPrior of(Optional<String> amplifierClass) {
-      String name = amplifierClass.map(c -> c.trim().toUpperCase(Locale.ROOT)).orElse("");
-      return switch (name) {
-        case "D", "T" -> new ClassPrior(Math.log(0.79), 0.11, 0.1, 0.25);
-        case "A" -> new ClassPrior(Math.log(0.45), 0.25, 0.6, 0.4);
-        case "B", "AB", "A/B" -> new ClassPrior(Math.log(0.57), 0.17, 0.5, 0.4);
-        case "G", "H" -> new ClassPrior(Math.log(0.64), 0.16, 0.5, 0.4);
-        default -> new ClassPrior(Math.log(0.63), 0.22, 0.4, 0.45);
-      };
-    }
+    betaWeights = betas(residuals);
   }
 
   /** Returns ln of the watts of both channels from ln of one channel's volts. */
@@ -81,48 +72,101 @@ final class EfficiencyModel {
     return Math.log(2) + 2 * logChannelVolts - Math.log(channelOhms);
   }
 
-  /** Returns how many scales are mixed. */
-  int parts() {
-    return SCALES.length;
-  }
-
-  /** Returns the weight of one scale. */
-  double share(int part) {
-    return shares[part];
-  }
-
-  /** Returns the prediction of ln η under one scale around a point of the output. */
-  Local at(int part, double logChannelVolts, double channelOhms) {
-    double anchor = size == 0 ? logChannelVolts : reference;
-    double offset = logChannelVolts - anchor;
-    double[] covariances = new double[size];
-    double scale = SCALES[part] * SCALES[part];
-    double slope = prior.slope();
-    double mean = prior.mean() + prior.slope() * offset;
-    for (int i = 0; i < size; i++) {
-      double own = logVolts[i] - reference;
-      double walk = walk(ohms[i], channelOhms);
-      double steep = prior.slopeSpread() * prior.slopeSpread() * own;
-      covariances[i] = prior.spread() * prior.spread() + steep * offset + scale * walk;
-      slope += steep * pulls[part][i];
-      mean += covariances[i] * pulls[part][i];
+  /**
+   * Returns the prediction of ln η at a load, as one part for each scale and β.
+   *
+   * <p>A part's mean holds at the volts given and changes by β per ln of the volts around them.
+   */
+  Part[] at(double channelOhms, double logChannelVolts) {
+    int near = nearest(channelOhms);
+    boolean same = near >= 0 && Math.abs(channelOhms / ohms[near] - 1) < LimitOnset.SAME_LOAD;
+    double fall = near < 0 ? 0 : logChannelVolts - logVolts[near];
+    int betas = near < 0 || same ? 1 : BETAS.length;
+    Part[] parts = new Part[SCALES.length * betas];
+    double position = position(near, channelOhms);
+    for (int s = 0; s < SCALES.length; s++) {
+      double mean = prior.mean();
+      double[] covariances = new double[size];
+      double spread = prior.spread() * prior.spread();
+      double scale = SCALES[s] * SCALES[s];
+      for (int i = 0; i < size; i++) {
+        covariances[i] = spread + Math.min(cumulative[i], Math.min(position, cumulative[near]));
+        mean += covariances[i] * pulls[s][i];
+      }
+      double variance =
+          Math.max(1e-8, spread + position - explained(s, covariances)) + scale * SCATTER * SCATTER;
+      for (int b = 0; b < betas; b++) {
+        double beta = betas == 1 ? 0 : BETAS[b];
+        double weight = shares[s] * (betas == 1 ? 1 : betaWeights[b]);
+        double loose = betas == 1 ? 0 : BETA_SPREAD * fall;
+        parts[s * betas + b] =
+            new Part(weight, mean + beta * fall, beta, Math.sqrt(variance + loose * loose));
+      }
     }
-    double variance =
-        prior.spread() * prior.spread()
-            + Math.pow(prior.slopeSpread() * offset, 2)
-            + scale * (walk(channelOhms, channelOhms) + SCATTER * SCATTER);
-    return new Local(
-        mean, slope, Math.sqrt(Math.max(1e-6, variance - explained(part, covariances))));
+    return parts;
   }
 
   /**
    * The prediction of ln η near a point of the output.
    *
+   * @param weight its probability
    * @param mean its middle there
    * @param slope its change per ln of the channel volts
    * @param deviation its standard deviation, scatter of the readings included
    */
-  record Local(double mean, double slope, double deviation) {}
+  record Part(double weight, double mean, double slope, double deviation) {}
+
+  private int nearest(double channelOhms) {
+    int near = -1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < size; i++) {
+      double distance = Math.abs(Math.log(ohms[i] / channelOhms));
+      if (distance < least) {
+        least = distance;
+        near = i;
+      }
+    }
+    return near;
+  }
+
+  /** Returns the variance of the walk up to a load, from the nearest one measured. */
+  private double position(int near, double channelOhms) {
+    if (near < 0) {
+      return 0;
+    }
+    double octaves = Math.abs(Math.log(ohms[near] / channelOhms)) / Math.log(2);
+    return cumulative[near] + WALK * WALK * octaves;
+  }
+
+  private double step(int from, int to) {
+    double octaves = Math.log(ohms[from] / ohms[to]) / Math.log(2);
+    double fall = octaves < 0.05 ? 0 : STEP_PER_FALL * (logVolts[to] - logVolts[from]);
+    return WALK * WALK * octaves + fall * fall;
+  }
+
+  /** Weighs the β by the class and by the last fall of volts that tells one. */
+  private double[] betas(double[] residuals) {
+    double[] weights = prior.betaWeights().clone();
+    for (int i = size - 1; i > 0; i--) {
+      double fall = logVolts[i] - logVolts[i - 1];
+      boolean tells = ohms[i - 1] / ohms[i] > 1.2 && -fall > FALL_THAT_TELLS;
+      if (tells) {
+        double seen = (residuals[i] - residuals[i - 1]) / fall;
+        double total = 0;
+        double[] told = new double[BETAS.length];
+        for (int b = 0; b < BETAS.length; b++) {
+          double z = Math.min(3, Math.abs(seen - BETAS[b]) / 0.25);
+          told[b] = weights[b] * Math.exp(-0.5 * z * z);
+          total += told[b];
+        }
+        for (int b = 0; b < BETAS.length; b++) {
+          weights[b] = (1 - PERSISTENCE) * weights[b] + PERSISTENCE * told[b] / total;
+        }
+        return weights;
+      }
+    }
+    return weights;
+  }
 
   private double explained(int part, double[] covariances) {
     double sum = 0;
@@ -137,51 +181,41 @@ final class EfficiencyModel {
 
   private void weigh(double[] residuals) {
     double[] logs = new double[SCALES.length];
-    for (int part = 0; part < SCALES.length; part++) {
-      matrices[part] = PositiveMatrix.of(covariance(SCALES[part] * SCALES[part]));
-      pulls[part] = new double[size];
+    double best = Double.NEGATIVE_INFINITY;
+    for (int s = 0; s < SCALES.length; s++) {
+      matrices[s] = PositiveMatrix.of(covariance(SCALES[s] * SCALES[s]));
+      pulls[s] = new double[size];
       double squares = 0;
       for (int i = 0; i < size; i++) {
         for (int j = 0; j < size; j++) {
-          pulls[part][i] += matrices[part].inverse()[i][j] * residuals[j];
+          pulls[s][i] += matrices[s].inverse()[i][j] * residuals[j];
         }
-        squares += pulls[part][i] * residuals[i];
+        squares += pulls[s][i] * residuals[i];
       }
-      logs[part] =
-          Math.log(SCALE_PRIORS[part]) - 0.5 * squares - 0.5 * matrices[part].logDeterminant();
-    }
-    double best = Double.NEGATIVE_INFINITY;
-    for (double log : logs) {
-      best = Math.max(best, log);
+      logs[s] = Math.log(SCALE_PRIORS[s]) - 0.5 * squares - 0.5 * matrices[s].logDeterminant();
+      best = Math.max(best, logs[s]);
     }
     double total = 0;
-    for (int part = 0; part < SCALES.length; part++) {
-      shares[part] = Math.exp(logs[part] - best);
-      total += shares[part];
+    for (int s = 0; s < SCALES.length; s++) {
+      shares[s] = Math.exp(logs[s] - best);
+      total += shares[s];
     }
-    for (int part = 0; part < SCALES.length; part++) {
-      shares[part] /= total;
+    for (int s = 0; s < SCALES.length; s++) {
+      shares[s] /= total;
     }
   }
 
   private double[][] covariance(double scale) {
     double[][] covariance = new double[size][size];
     double spread = prior.spread() * prior.spread();
-    double steep = prior.slopeSpread() * prior.slopeSpread();
     for (int i = 0; i < size; i++) {
       for (int j = 0; j < size; j++) {
         covariance[i][j] =
             spread
-                + steep * (logVolts[i] - reference) * (logVolts[j] - reference)
-                + scale * walk(ohms[i], ohms[j])
+                + Math.min(cumulative[i], cumulative[j])
                 + (i == j ? scale * scatter[i] * scatter[i] : 0);
       }
     }
     return covariance;
-  }
-
-  private static double walk(double ohms, double otherOhms) {
-    double octaves = Math.max(0, Math.log(16 / Math.max(ohms, otherOhms)) / Math.log(2));
-    return WALK * WALK * octaves;
   }
 }

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  */
 record IdleModel(double amps, double error, boolean measured) {
   private static final double TYPICAL_AMPS = 1.2;
-  private static final double LOG_SPREAD = 0.75;
+  private static final double LOG_SPREAD = 0.8;
   private static final double LEAST_PART = 0.03;
 
   /** Takes the idle current read, or a guess from the amplifier's fuses, amperes. */
@@ -48,6 +48,6 @@ record IdleModel(double amps, double error, boolean measured) {
   }
 
   private static double guess(OptionalDouble fuseAmps) {
-    return fuseAmps.isPresent() ? 0.35 + 0.018 * fuseAmps.getAsDouble() : TYPICAL_AMPS;
+    return fuseAmps.isPresent() ? 0.3 + 0.012 * fuseAmps.getAsDouble() : TYPICAL_AMPS;
   }
 }

@@ -13,10 +13,11 @@ final class LimitOnset {
   /** The part by which two loads may differ and count as the same. */
   static final double SAME_LOAD = 0.03;
 
-  private static final double RATE_ABOVE = 0.04;
-  private static final double RATE_BELOW = 0.22;
+  private static final double RATE_ABOVE = 0.10;
+  private static final double RATE_BELOW = 0.30;
   private static final double RELEASED = 0.15;
-  private static final double[] SLOPES = {0.5, 1};
+  private static final double[] SLOPES = {0.5, 1, 1.35};
+  private static final double[] SLOPE_WEIGHTS = {0.42, 0.5, 0.08};
   private static final int STRATA = 7;
 
   private final double leastRatedOhms;
@@ -57,9 +58,9 @@ final class LimitOnset {
     double edge = limited > 0 ? reach.leastOhms() : reach.mostOhms();
     if (limited + released > 0) {
       double whole = Math.log(ohms / edge);
-      for (double slope : SLOPES) {
-        double weight = share * (limited + released) / SLOPES.length;
-        spread(builder, weight, smooth, reach.logVolts() + slope * whole);
+      for (int i = 0; i < SLOPES.length; i++) {
+        double weight = share * (limited + released) * SLOPE_WEIGHTS[i];
+        spread(builder, weight, smooth, reach.logVolts() + SLOPES[i] * whole);
       }
     }
   }

@@ -25,6 +25,11 @@ final class LimitedShape implements OutputShape {
   private final double[] shares = new double[SCALES.length];
   private final double logEvidence;
 
+  /** Fits a line through all readings: the limit is at work at every load measured. */
+  LimitedShape(List<WalkReadings.Point> points, double slope, double scatter) {
+    this(null, Double.POSITIVE_INFINITY, points, slope, scatter);
+  }
+
   /**
    * Fits the lower part.
    *
@@ -62,7 +67,10 @@ final class LimitedShape implements OutputShape {
     }
     mostOhms = most;
     fit = new LevelFit(covariance);
-    logEvidence = above.logEvidence() + weigh(n) + onset();
+    logEvidence =
+        above == null
+            ? weigh(n) - 0.5 * Math.log(2 * Math.PI)
+            : above.logEvidence() + weigh(n) + onset();
   }
 
   @Override
@@ -72,16 +80,16 @@ final class LimitedShape implements OutputShape {
 
   @Override
   public double scale() {
-    return above.scale();
+    return above == null ? 1 : above.scale();
   }
 
   @Override
   public Mixture predict(double channelOhms, boolean bridged, double logSupply) {
-    if (channelOhms > 0.97 * leastOhmsAbove) {
+    if (above != null && channelOhms > 0.97 * leastOhmsAbove) {
       return above.predict(channelOhms, bridged, logSupply);
     }
     Mixture.Builder builder = new Mixture.Builder();
-    double lower = channelOhms < 1.03 * mostOhms ? 1 : 0.5;
+    double lower = above == null || channelOhms < 1.03 * mostOhms ? 1 : 0.5;
     addBelow(builder, lower, channelOhms, bridged);
     if (lower < 1) {
       above.predict(channelOhms, bridged, logSupply).addTo(builder, 1 - lower);

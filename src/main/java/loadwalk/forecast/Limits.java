@@ -16,6 +16,9 @@ final class Limits {
   /** Fall of ln v per octave of load from which a limit is looked for. */
   private static final double LEAST_FALL = 0.08;
 
+  /** Mean fall per octave from which the limit may have set in above all loads measured. */
+  private static final double LEAST_MEAN_FALL = 0.15;
+
   private static final double STEEPER = 1.4;
 
   private Limits() {}
@@ -30,6 +33,9 @@ final class Limits {
       sum[1]++;
     }
     List<Double> found = new ArrayList<>();
+    if (means.size() > 1 && meanFall(means) > LEAST_MEAN_FALL) {
+      found.add(means.lastKey());
+    }
     double before = 0;
     Double above = null;
     for (Double ohms : means.descendingKeySet()) {
@@ -44,6 +50,12 @@ final class Limits {
       above = ohms;
     }
     return found;
+  }
+
+  private static double meanFall(TreeMap<Double, double[]> means) {
+    double octaves = Math.log(means.lastKey() / means.firstKey()) / Math.log(2);
+    double fall = mean(means.lastEntry().getValue()) - mean(means.firstEntry().getValue());
+    return fall / octaves;
   }
 
   private static Double near(TreeMap<Double, double[]> means, double ohms) {

@@ -22,6 +22,10 @@ import java.util.List;
 final class OutputModel {
   private static final double LEAST_VARIATION = 0.004;
   private static final double[] LIMIT_SLOPES = {0.5, 0.75, 1};
+
+  /** The chance that a limit is at work at every load measured. */
+  private static final double LIMITED_ALL_ALONG = 0.05;
+
   private static final double LEAST_SHARE = 1e-5;
 
   private final RatingPrior prior;
@@ -152,8 +156,17 @@ final class OutputModel {
         points.stream().filter(p -> p.channelOhms() > 1.1 * from).toList();
     List<WalkReadings.Point> below =
         points.stream().filter(p -> p.channelOhms() <= 1.1 * from).toList();
+    if (above.isEmpty()) {
+      for (double slope : LIMIT_SLOPES) {
+        add(
+            logs,
+            new LimitedShape(below, slope, scatter),
+            Math.log(LIMITED_ALL_ALONG / LIMIT_SLOPES.length));
+      }
+      return;
+    }
     double leastAbove =
-        above.stream().mapToDouble(WalkReadings.Point::channelOhms).min().orElse(from);
+        above.stream().mapToDouble(WalkReadings.Point::channelOhms).min().getAsDouble();
     SmoothShape upper = new SmoothShape(prior, above, new double[above.size()], 0, scatter);
     double share = onset.probability(from, leastAbove) / LIMIT_SLOPES.length;
     for (double slope : LIMIT_SLOPES) {

@@ -29,12 +29,19 @@ final class RatingPrior {
   private static final double TYPICAL_LOG_SOURCE_OHMS = Math.log(0.12);
   private static final double LOG_SOURCE_SPREAD = 1.0;
 
+  /** ln of supply volts over those of the sequence where a rating does not state them. */
+  private static final double[] USUAL_SHIFTS = {0, Math.log(14.4 / 13.8), Math.log(12 / 13.8)};
+
+  private static final double[] USUAL_WEIGHTS = {0.7, 0.15, 0.15};
+
   private final double[] channelOhms;
   private final double[] logVolts;
+  private final double regulated;
+  private final double statedShift;
   private final double fuseLogWatts;
   private final boolean absurd;
 
-  RatingPrior(Amplifier amplifier, double supplyVolts) {
+  RatingPrior(Amplifier amplifier, double supplyVolts, double regulatedProbability) {
     List<Rating> credible =
         amplifier.ratings().stream()
             .filter(r -> r.watts() >= LEAST_WATTS && r.watts() <= MOST_WATTS)
@@ -45,6 +52,13 @@ final class RatingPrior {
     absurd = kept.size() < amplifier.ratings().size();
     channelOhms = kept.stream().mapToDouble(r -> r.mode().channelOhms(r.ohms())).toArray();
     logVolts = kept.stream().mapToDouble(RatingPrior::logChannelVolts).toArray();
+    regulated = regulatedProbability;
+    statedShift =
+        kept.stream()
+            .filter(r -> r.supplyVolts().isPresent())
+            .mapToDouble(r -> Math.log(r.supplyVolts().getAsDouble() / supplyVolts))
+            .average()
+            .orElse(Double.NaN);
   }
 
   /** Tells whether any rating bears on the forecast. */
@@ -105,13 +119,25 @@ final class RatingPrior {
       builder.add(weight, middle, Math.hypot(width, extra));
       return;
     }
+    double[] shifts = Double.isNaN(statedShift) ? USUAL_SHIFTS : new double[] {statedShift};
+    double[] weights = Double.isNaN(statedShift) ? USUAL_WEIGHTS : new double[] {1};
+    for (int i = 0; i < shifts.length; i++) {
+      boolean same = Math.abs(shifts[i]) < 0.01;
+      flat(builder, weight * weights[i] * (same ? 1 : regulated), middle, extra);
+      if (!same) {
+        flat(builder, weight * weights[i] * (1 - regulated), middle - shifts[i], extra);
+      }
+    }
+    builder.add(weight * TAIL_WEIGHT, middle, TAIL);
+  }
+
+  private static void flat(Mixture.Builder builder, double weight, double middle, double extra) {
     double step = 2 * FLAT / STRATA;
-    double deviation = Math.sqrt(SHOULDER * SHOULDER + extra * extra);
+    double deviation = Math.hypot(SHOULDER, extra);
     for (int i = 0; i < STRATA; i++) {
       double offset = -FLAT + (i + 0.5) * step;
       builder.add(weight * (1 - TAIL_WEIGHT) / STRATA, middle + offset, deviation);
     }
-    builder.add(weight * TAIL_WEIGHT, middle, TAIL);
   }
 
   private double level(double sourceOhms) {

@@ -6,6 +6,7 @@ import loadwalk.bench.Mode;
 
 /** All that the evidence of one walk tells of the steps still to come. */
 final class WalkModel {
+  private static final double LEAST_WEIGHT = 1e-5;
   private static final double VOLTS_SCATTER = 0.0065;
 
   private final Evidence evidence;
@@ -20,9 +21,9 @@ final class WalkModel {
     Amplifier amplifier = evidence.amplifier();
     double supply = evidence.conditions().supplyVolts();
     List<WalkReadings.Point> points = WalkReadings.points(evidence);
-    prior = new RatingPrior(amplifier, supply);
-    idle = IdleModel.of(WalkReadings.idleAmps(evidence), amplifier.fuseAmps());
     double regulated = amplifier.regulated().map(r -> r ? 0.97 : 0.03).orElse(0.35);
+    prior = new RatingPrior(amplifier, supply, regulated);
+    idle = IdleModel.of(WalkReadings.idleAmps(evidence), amplifier.fuseAmps());
     output =
         new OutputModel(
             prior,
@@ -30,8 +31,7 @@ final class WalkModel {
             points,
             new OutputModel.Setup(supply, regulated, VOLTS_SCATTER));
     efficiency =
-        new EfficiencyModel(
-            EfficiencyModel.ClassPrior.of(amplifier.amplifierClass()), idle, points, supply);
+        new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, supply);
     sag = new SagModel(evidence);
   }
 
@@ -66,42 +66,25 @@ final class WalkModel {
     double volts = sag.volts(idle.amps());
     for (int round = 0; round < 2; round++) {
       double log = logChannelVolts(channelOhms, bridged, volts).mean();
-      double above = logAmpsAbove(log, channelOhms, volts).mean();
+      double above = logAmpsAbove(Mixture.normal(log, 1e-4), channelOhms, volts).mean();
       volts = sag.volts(idle.amps() + Math.exp(above));
     }
     return volts;
   }
 
-  /** Returns the density of ln of the current above idle where the channel's volts are known. */
-  Mixture logAmpsAbove(double logChannelVolts, double channelOhms, double supplyVolts) {
-    Mixture.Builder builder = new Mixture.Builder();
-    for (int part = 0; part < efficiency.parts(); part++) {
-      EfficiencyModel.Local local = efficiency.at(part, logChannelVolts, channelOhms);
-      double mean =
-          EfficiencyModel.logOutput(logChannelVolts, channelOhms)
-              - Math.log(supplyVolts)
-              - local.mean();
-      double expected = idle.amps() + Math.exp(mean);
-      double deviation = Math.hypot(local.deviation(), idle.relativeError(expected));
-      builder.add(efficiency.share(part), mean, deviation);
-    }
-    return builder.build();
-  }
-
   /** Returns the density of ln of the current above idle from a density of the volts. */
   Mixture logAmpsAbove(Mixture logVolts, double channelOhms, double supplyVolts) {
     double middle = logVolts.mean();
+    double output = EfficiencyModel.logOutput(middle, channelOhms) - Math.log(supplyVolts);
     Mixture.Builder builder = new Mixture.Builder();
-    for (int part = 0; part < efficiency.parts(); part++) {
-      EfficiencyModel.Local local = efficiency.at(part, middle, channelOhms);
-      double scale = 2 - local.slope();
-      double mean =
-          EfficiencyModel.logOutput(middle, channelOhms) - Math.log(supplyVolts) - local.mean();
-      double expected = idle.amps() + Math.exp(mean);
-      double deviation = Math.hypot(local.deviation(), idle.relativeError(expected));
-      logVolts
-          .affine(scale, mean - scale * middle, deviation)
-          .addTo(builder, efficiency.share(part));
+    for (EfficiencyModel.Part part : efficiency.at(channelOhms, middle)) {
+      if (part.weight() > LEAST_WEIGHT) {
+        double scale = 2 - part.slope();
+        double mean = output - part.mean();
+        double expected = idle.amps() + Math.exp(mean);
+        double deviation = Math.hypot(part.deviation(), idle.relativeError(expected));
+        logVolts.affine(scale, mean - scale * middle, deviation).addTo(builder, part.weight());
+      }
     }
     return builder.build();
   }
@@ -109,8 +92,8 @@ final class WalkModel {
   /** Returns the part of the power that becomes heat over the part that reaches the load. */
   double lossPerOutput(double logChannelVolts, double channelOhms) {
     double total = 0;
-    for (int part = 0; part < efficiency.parts(); part++) {
-      total += efficiency.share(part) * efficiency.at(part, logChannelVolts, channelOhms).mean();
+    for (EfficiencyModel.Part part : efficiency.at(channelOhms, logChannelVolts)) {
+      total += part.weight() * part.mean();
     }
     return Math.max(0.02, Math.exp(-total) - 1);
   }
