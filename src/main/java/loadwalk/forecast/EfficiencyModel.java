@@ -72,49 +72,33 @@ final class EfficiencyModel {
     return Math.log(2) + 2 * logChannelVolts - Math.log(channelOhms);
   }
 
-  /**
-   * Returns the prediction of ln η at a load, as one part for each scale and β.
-   *
-   * <p>A part's mean holds at the volts given and changes by β per ln of the volts around them.
-   */
-  Part[] at(double channelOhms, double logChannelVolts) {
+  /** Returns what is told of ln η at a load, for any volts there. */
+  EfficiencyAtLoad at(double channelOhms) {
     int near = nearest(channelOhms);
     boolean same = near >= 0 && Math.abs(channelOhms / ohms[near] - 1) < LimitOnset.SAME_LOAD;
-    double fall = near < 0 ? 0 : logChannelVolts - logVolts[near];
-    int betas = near < 0 || same ? 1 : BETAS.length;
-    Part[] parts = new Part[SCALES.length * betas];
+    boolean free = near < 0 || same;
+    int betas = free ? 1 : BETAS.length;
+    EfficiencyAtLoad.Part[] parts = new EfficiencyAtLoad.Part[SCALES.length * betas];
     double position = position(near, channelOhms);
+    double spread = prior.spread() * prior.spread();
     for (int s = 0; s < SCALES.length; s++) {
       double mean = prior.mean();
       double[] covariances = new double[size];
-      double spread = prior.spread() * prior.spread();
-      double scale = SCALES[s] * SCALES[s];
       for (int i = 0; i < size; i++) {
         covariances[i] = spread + Math.min(cumulative[i], Math.min(position, cumulative[near]));
         mean += covariances[i] * pulls[s][i];
       }
+      double scale = SCALES[s] * SCALES[s];
       double variance =
           Math.max(1e-8, spread + position - explained(s, covariances)) + scale * SCATTER * SCATTER;
       for (int b = 0; b < betas; b++) {
-        double beta = betas == 1 ? 0 : BETAS[b];
-        double weight = shares[s] * (betas == 1 ? 1 : betaWeights[b]);
-        double loose = betas == 1 ? 0 : BETA_SPREAD * fall;
         parts[s * betas + b] =
-            new Part(weight, mean + beta * fall, beta, Math.sqrt(variance + loose * loose));
+            new EfficiencyAtLoad.Part(
+                shares[s] * (free ? 1 : betaWeights[b]), mean, free ? 0 : BETAS[b], variance);
       }
     }
-    return parts;
+    return new EfficiencyAtLoad(parts, near < 0 ? 0 : logVolts[near], free ? 0 : BETA_SPREAD);
   }
-
-  /**
-   * The prediction of ln η near a point of the output.
-   *
-   * @param weight its probability
-   * @param mean its middle there
-   * @param slope its change per ln of the channel volts
-   * @param deviation its standard deviation, scatter of the readings included
-   */
-  record Part(double weight, double mean, double slope, double deviation) {}
 
   private int nearest(double channelOhms) {
     int near = -1;

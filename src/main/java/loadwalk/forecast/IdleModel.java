@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 record IdleModel(double amps, double error, boolean measured) {
   private static final double TYPICAL_AMPS = 1.2;
   private static final double LOG_SPREAD = 0.8;
+  private static final double AGAIN_SPREAD = 0.08;
+  private static final double LEAST_AMPS = 0.01;
   private static final double LEAST_PART = 0.03;
 
   /** Takes the idle current read, or a guess from the amplifier's fuses, amperes. */
@@ -23,9 +25,10 @@ record IdleModel(double amps, double error, boolean measured) {
     return new IdleModel(guess, 0.7 * guess, false);
   }
 
-  /** Returns the density of ln of an idle current before it is read. */
-  static Mixture prior(OptionalDouble fuseAmps) {
-    return Mixture.normal(Math.log(guess(fuseAmps)), LOG_SPREAD);
+  /** Returns the density of ln of an idle reading. */
+  Mixture density() {
+    return Mixture.normal(
+        Math.log(Math.max(LEAST_AMPS, amps)), measured ? AGAIN_SPREAD : LOG_SPREAD);
   }
 
   /** Returns ln of the current above idle, never less than a small part of the whole. */

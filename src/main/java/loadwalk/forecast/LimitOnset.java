@@ -18,6 +18,7 @@ final class LimitOnset {
   private static final double RELEASED = 0.15;
   private static final double[] SLOPES = {0.5, 1, 1.35};
   private static final double[] SLOPE_WEIGHTS = {0.42, 0.5, 0.08};
+  private static final double LEAST_STEEPER = 0.05;
   private static final int STRATA = 7;
 
   private final double leastRatedOhms;
@@ -50,19 +51,26 @@ final class LimitOnset {
     return 1 - Math.exp(-RATE_BELOW * below - RATE_ABOVE * above);
   }
 
-  /** Adds a smooth prediction to a builder, with the chance of a limit where it extrapolates. */
-  void extend(Mixture.Builder builder, double share, Mixture smooth, double ohms, Reach reach) {
+  /**
+   * Adds a prediction to a builder, with the chance of a steeper limit where it extrapolates.
+   *
+   * @param slope the slope of the limit that rules already, 0 where none does
+   */
+  void extend(
+      Mixture.Builder builder, double share, Mixture told, double ohms, Reach reach, double slope) {
     double limited = probability(ohms, reach.leastOhms());
     double released = ohms > reach.mostOhms() * (1 + SAME_LOAD) ? RELEASED : 0;
-    smooth.addTo(builder, share * (1 - limited - released));
     double edge = limited > 0 ? reach.leastOhms() : reach.mostOhms();
-    if (limited + released > 0) {
-      double whole = Math.log(ohms / edge);
-      for (int i = 0; i < SLOPES.length; i++) {
+    double whole = Math.log(ohms / edge);
+    double total = 0;
+    for (int i = 0; i < SLOPES.length && limited + released > 0; i++) {
+      if (SLOPES[i] > slope + LEAST_STEEPER) {
         double weight = share * (limited + released) * SLOPE_WEIGHTS[i];
-        spread(builder, weight, smooth, reach.logVolts() + SLOPES[i] * whole);
+        spread(builder, weight, told, reach.logVolts() + SLOPES[i] * whole);
+        total += weight;
       }
     }
+    told.addTo(builder, share - total);
   }
 
   /** Adds weight spread evenly from the smooth prediction to a furthest value. */

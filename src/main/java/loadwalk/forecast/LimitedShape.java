@@ -84,6 +84,11 @@ final class LimitedShape implements OutputShape {
   }
 
   @Override
+  public double slope() {
+    return slope;
+  }
+
+  @Override
   public Mixture predict(double channelOhms, boolean bridged, double logSupply) {
     if (above != null && channelOhms > 0.97 * leastOhmsAbove) {
       return above.predict(channelOhms, bridged, logSupply);

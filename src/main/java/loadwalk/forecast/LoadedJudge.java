@@ -112,7 +112,9 @@ final class LoadedJudge {
 
   /** Returns ln density of an entry as the stereo volts into the load of this bridged step. */
   private double stereoDensity(double logLoadVolts) {
-    return model.logChannelVolts(loadOhms, false, supplyVolts).logDensity(logLoadVolts);
+    double set = model.evidence().conditions().supplyVolts();
+    double volts = Double.isNaN(supplyVolts) ? set : supplyVolts;
+    return model.output().predict(loadOhms, false, Math.log(volts / set)).logDensity(logLoadVolts);
   }
 
   private void weighAmps(
@@ -162,13 +164,10 @@ final class LoadedJudge {
 
   /** The densities if the load really connected is the nominal one times a factor. */
   private final class Side {
-    private final double channelOhms;
-    private final Mixture volts;
-    private Mixture amps;
+    private final StepOutlook outlook;
 
     Side(double factor) {
-      channelOhms = target.mode().channelOhms(loadOhms * factor);
-      volts = StepDensities.logChannelVolts(model, target, channelOhms, supplyVolts);
+      outlook = StepOutlook.of(model, target, loadOhms * factor, supplyVolts);
     }
 
     double joint(double logLoadVolts, Double entered) {
@@ -176,35 +175,20 @@ final class LoadedJudge {
         return ampsAlone(entered);
       }
       double log = logLoadVolts - (bridged ? LOG_TWO : 0);
-      double density = volts.logDensity(log);
+      double density = outlook.logVolts().logDensity(log);
       return entered == null
           ? density
-          : density
-              + current(
-                  StepDensities.logAmpsAbove(model, target, log, channelOhms, supplyVolts),
-                  entered);
+          : density + outlook.logAmpsDensity(model, target, log, entered);
     }
 
     double outputAlone(double logLoadVolts) {
       return Double.isNaN(logLoadVolts)
           ? 0
-          : volts.logDensity(logLoadVolts - (bridged ? LOG_TWO : 0));
+          : outlook.logVolts().logDensity(logLoadVolts - (bridged ? LOG_TWO : 0));
     }
 
     double ampsAlone(Double entered) {
-      if (entered == null) {
-        return 0;
-      }
-      if (amps == null) {
-        amps = StepDensities.logAmpsAbove(model, target, volts, channelOhms, supplyVolts);
-      }
-      return current(amps, entered);
-    }
-
-    private double current(Mixture above, double entered) {
-      double value = Math.max(entered, 1e-6);
-      return above.logDensity(model.idle().logAbove(value))
-          + Math.log(model.idle().steepness(value));
+      return entered == null ? 0 : outlook.logAmpsDensity(model, entered);
     }
   }
 
@@ -215,6 +199,10 @@ final class LoadedJudge {
     if (amps == null || !(volts > 0) || !(amps > 0)) {
       return Double.NaN;
     }
-    return target.mode().loads() * volts * volts / loadOhms / (supplyVolts * amps);
+    return target.mode().loads() * volts * volts / loadOhms / (inputVolts() * amps);
+  }
+
+  private double inputVolts() {
+    return Double.isNaN(supplyVolts) ? model.outlook(target).supplyVolts() : supplyVolts;
   }
 }

@@ -12,15 +12,25 @@ import java.util.Arrays;
 final class Mixture {
   private static final double LOG_ROOT_TWO_PI = 0.5 * Math.log(2 * Math.PI);
   private static final double LEAST_WEIGHT = 1e-7;
+  private static final double NEGLIGIBLE = 30;
+  private static final double QUANTILE_WIDTH = 1e-4;
+  private static final double QUANTILE_PART = 2e-5;
+  private static final int BINS = 24;
+  private static final double[] WIDTH_CLASSES = {2.5, 8, Double.POSITIVE_INFINITY};
 
   private final double[] weights;
   private final double[] means;
   private final double[] deviations;
+  private final double[] logHeights;
 
   private Mixture(double[] weights, double[] means, double[] deviations) {
     this.weights = weights;
     this.means = means;
     this.deviations = deviations;
+    logHeights = new double[weights.length];
+    for (int i = 0; i < weights.length; i++) {
+      logHeights[i] = Math.log(weights[i] / deviations[i]) - LOG_ROOT_TWO_PI;
+    }
   }
 
   /** Returns a single normal density. */
@@ -34,15 +44,15 @@ final class Mixture {
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {
       double z = (at - means[i]) / deviations[i];
-      double term = Math.log(weights[i] / deviations[i]) - 0.5 * z * z;
+      double term = logHeights[i] - 0.5 * z * z;
       if (term > best) {
         sum = sum * Math.exp(best - term) + 1;
         best = term;
-      } else {
+      } else if (term > best - NEGLIGIBLE) {
         sum += Math.exp(term - best);
       }
     }
-    return best + Math.log(sum) - LOG_ROOT_TWO_PI;
+    return best + Math.log(sum);
   }
 
   /** Returns the probability of lying at or below a value. */
@@ -54,7 +64,7 @@ final class Mixture {
     return sum;
   }
 
-  /** Returns the value below which a part p of the probability lies, by bisection to 1e-6. */
+  /** Returns the value below which a part p of the probability lies, to 1e-4. */
   double quantile(double p) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
@@ -63,15 +73,30 @@ final class Mixture {
       low = Math.min(low, means[i] + z * deviations[i]);
       high = Math.max(high, means[i] + z * deviations[i]);
     }
-    while (high - low > 1e-5) {
-      double middle = 0.5 * (low + high);
-      if (cumulative(middle) < p) {
-        low = middle;
+    double below = cumulative(low) - p;
+    double above = cumulative(high) - p;
+    double at = 0.5 * (low + high);
+    int last = 0;
+    while (high - low > QUANTILE_WIDTH && above > below) {
+      at = (low * above - high * below) / (above - below);
+      at = Math.min(high - 0.05 * (high - low), Math.max(low + 0.05 * (high - low), at));
+      double off = cumulative(at) - p;
+      if (Math.abs(off) < QUANTILE_PART) {
+        return at;
+      }
+      if (off < 0) {
+        low = at;
+        below = off;
+        above = last < 0 ? 0.5 * above : above;
+        last = -1;
       } else {
-        high = middle;
+        high = at;
+        above = off;
+        below = last > 0 ? 0.5 * below : below;
+        last = 1;
       }
     }
-    return 0.5 * (low + high);
+    return at;
   }
 
   double mean() {
@@ -107,10 +132,64 @@ final class Mixture {
     return new Mixture(weights, moved, widened);
   }
 
+  /**
+   * Returns the mixture with neighbouring parts of like width merged, each with its mean and
+   * variance kept, so that products of mixtures stay small.
+   */
+  Mixture compressed() {
+    if (weights.length <= BINS) {
+      return this;
+    }
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    double narrow = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < weights.length; i++) {
+      low = Math.min(low, means[i]);
+      high = Math.max(high, means[i]);
+      narrow = Math.min(narrow, deviations[i]);
+    }
+    int cells = BINS * WIDTH_CLASSES.length;
+    double[] weight = new double[cells];
+    double[] first = new double[cells];
+    double[] second = new double[cells];
+    double step = Math.max(1e-9, (high - low) / BINS);
+    for (int i = 0; i < weights.length; i++) {
+      int kind = 0;
+      while (deviations[i] > WIDTH_CLASSES[kind] * narrow) {
+        kind++;
+      }
+      int cell = kind * BINS + Math.min(BINS - 1, (int) ((means[i] - low) / step));
+      double offset = means[i] - low;
+      weight[cell] += weights[i];
+      first[cell] += weights[i] * offset;
+      second[cell] += weights[i] * (offset * offset + deviations[i] * deviations[i]);
+    }
+    Builder builder = new Builder();
+    for (int cell = 0; cell < cells; cell++) {
+      if (weight[cell] > 0) {
+        double mean = first[cell] / weight[cell];
+        double variance = Math.max(narrow * narrow, second[cell] / weight[cell] - mean * mean);
+        builder.add(weight[cell], low + mean, Math.sqrt(variance));
+      }
+    }
+    return builder.build();
+  }
+
   /** Adds all parts, weighted, to a builder. */
   void addTo(Builder builder, double weight) {
     for (int i = 0; i < weights.length; i++) {
       builder.add(weight * weights[i], means[i], deviations[i]);
+    }
+  }
+
+  /** Adds all parts of {@code scale · X + shift + N(0, extra²)}, weighted, to a builder. */
+  void addMoved(Builder builder, double weight, double scale, double shift, double extra) {
+    for (int i = 0; i < weights.length; i++) {
+      double deviation = scale * deviations[i];
+      builder.add(
+          weight * weights[i],
+          scale * means[i] + shift,
+          Math.sqrt(deviation * deviation + extra * extra));
     }
   }
 

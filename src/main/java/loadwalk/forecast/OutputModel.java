@@ -26,21 +26,25 @@ final class OutputModel {
   /** The chance that a limit is at work at every load measured. */
   private static final double LIMITED_ALL_ALONG = 0.05;
 
+  private static final double LEAST_OFF = 0.02;
   private static final double LEAST_SHARE = 1e-5;
 
   private final RatingPrior prior;
+  private final double regulated;
   private final LimitOnset onset;
   private final List<WalkReadings.Point> points;
   private final List<OutputShape> shapes = new ArrayList<>();
   private double leastOhms = Double.POSITIVE_INFINITY;
   private double mostOhms;
   private double[] shares = {};
+  private double[] leastLevels = {};
   private boolean railsTold;
 
   OutputModel(RatingPrior prior, LimitOnset onset, List<WalkReadings.Point> points, Setup setup) {
     this.prior = prior;
     this.onset = onset;
     this.points = points;
+    regulated = setup.regulatedProbability();
     for (WalkReadings.Point point : points) {
       leastOhms = Math.min(leastOhms, point.channelOhms());
       mostOhms = Math.max(mostOhms, point.channelOhms());
@@ -99,20 +103,38 @@ final class OutputModel {
       if (shares[i] > LEAST_SHARE) {
         OutputShape shape = shapes.get(i);
         Mixture told = shape.predict(channelOhms, bridged, logSupply);
-        if (shape instanceof SmoothShape) {
-          onset.extend(builder, shares[i], told, channelOhms, reach(shape, channelOhms));
-        } else {
-          told.addTo(builder, shares[i]);
-        }
+        onset.extend(builder, shares[i], told, channelOhms, reach(i, channelOhms), shape.slope());
       }
     }
     return builder.build();
   }
 
-  private LimitOnset.Reach reach(OutputShape shape, double channelOhms) {
-    double edge = Math.min(mostOhms, Math.max(leastOhms, channelOhms));
-    boolean outside = Math.abs(channelOhms / edge - 1) > LimitOnset.SAME_LOAD;
-    double level = outside ? shape.predict(edge, false, 0).mean() : 0;
+  /**
+   * Lets the volts follow a supply that is off what was expected, where no reading has told yet
+   * whether they do.
+   *
+   * @param steady the density of ln volts at the supply expected
+   * @param off ln of the supply volts entered over those expected
+   */
+  Mixture following(Mixture steady, double off) {
+    if (railsTold || Math.abs(off) < LEAST_OFF) {
+      return steady;
+    }
+    Mixture.Builder builder = new Mixture.Builder();
+    steady.addTo(builder, regulated * 0.7);
+    steady.addMoved(builder, regulated * 0.3, 1, 0.5 * off, 0.2 * Math.abs(off));
+    steady.addMoved(builder, 1 - regulated, 1, off, 0.1 * Math.abs(off));
+    return builder.build();
+  }
+
+  /** Returns what has been measured, with the level of a shape at the edge that is passed. */
+  private LimitOnset.Reach reach(int shape, double channelOhms) {
+    double level = 0;
+    if (channelOhms < leastOhms) {
+      level = leastLevels[shape];
+    } else if (channelOhms > mostOhms) {
+      level = shapes.get(shape).predict(mostOhms, false, 0).mean();
+    }
     return new LimitOnset.Reach(leastOhms, mostOhms, level);
   }
 
@@ -129,7 +151,6 @@ final class OutputModel {
     railsTold = most - least > LEAST_VARIATION;
     List<Double> logs = new ArrayList<>();
     double smooth = Math.log(1 - onset.probability(leastOhms, mostOhms));
-    double regulated = setup.regulatedProbability();
     add(
         logs,
         new SmoothShape(prior, points, logSupply, 0, setup.voltsScatter()),
@@ -187,6 +208,11 @@ final class OutputModel {
     }
     for (int i = 0; i < shares.length; i++) {
       shares[i] /= total;
+    }
+    leastLevels = new double[shares.length];
+    for (int i = 0; i < shares.length; i++) {
+      leastLevels[i] =
+          shares[i] > LEAST_SHARE ? shapes.get(i).predict(leastOhms, false, 0).mean() : 0;
     }
   }
 

@@ -71,6 +71,11 @@ final class SmoothShape implements OutputShape {
   }
 
   @Override
+  public double slope() {
+    return 0;
+  }
+
+  @Override
   public Mixture predict(double channelOhms, boolean bridged, double logSupply) {
     int n = points.size();
     double[] covariances = new double[n];

@@ -2,7 +2,7 @@ package loadwalk.forecast;
 
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import loadwalk.bench.ReadingId;
 
 /**
@@ -15,7 +15,10 @@ public final class StandardForecaster implements Forecaster {
   /** The probability that a reading falls in its band. */
   public static final double LEVEL = 0.95;
 
-  private final AtomicReference<WalkModel> latest = new AtomicReference<>();
+  /** Models are kept for the calls that follow on the same evidence; a slot lost costs time. */
+  private static final int SLOTS = 16;
+
+  private final AtomicReferenceArray<WalkModel> latest = new AtomicReferenceArray<>(SLOTS);
 
   private final StepCautions cautions;
 
@@ -32,7 +35,7 @@ public final class StandardForecaster implements Forecaster {
   @Override
   public Forecast forecast(Evidence evidence, Target target) {
     WalkModel model = model(evidence);
-    StepBands bands = StepBands.of(model, target);
+    StepBands bands = model.bands(target);
     StepCautions.Outcome outcome = cautions.of(evidence, target, bands.bands(), bands.demand());
     return new Forecast(
         target.stepId(),
@@ -50,12 +53,13 @@ public final class StandardForecaster implements Forecaster {
   }
 
   private WalkModel model(Evidence evidence) {
-    WalkModel kept = latest.get();
+    int slot = Math.floorMod(evidence.hashCode(), SLOTS);
+    WalkModel kept = latest.get(slot);
     if (kept != null && kept.evidence().equals(evidence)) {
       return kept;
     }
     WalkModel fresh = new WalkModel(evidence);
-    latest.set(fresh);
+    latest.set(slot, fresh);
     return fresh;
   }
 }

@@ -10,8 +10,11 @@ import loadwalk.bench.ReadingId;
 /** The band of every reading of a step, and what the step asks of the bench. */
 record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   private static final double TAIL = (1 - StandardForecaster.LEVEL) / 2;
-  private static final double WARM_UP_SPREAD = 0.12;
+  private static final double TAIL_QUANTILE = -Normal.quantile(TAIL);
   private static final double MOST_UNLOADED_RISE = 0.12;
+  private static final double OTHER_CHANNEL_SPREAD = 0.01;
+  private static final double LOSS_SPREAD = 0.15;
+  private static final double WEAKEST_SUPPLY = 0.73;
 
   /** Tells the bands of a step. */
   static StepBands of(WalkModel model, Target target) {
@@ -32,13 +35,9 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   private static StepBands idle(WalkModel model) {
     Evidence evidence = model.evidence();
     Map<ReadingId, Band> bands = new EnumMap<>(ReadingId.class);
-    Mixture density =
-        model.idle().measured()
-            ? Mixture.normal(Math.log(Math.max(0.01, model.idle().amps())), 0.08)
-            : IdleModel.prior(evidence.amplifier().fuseAmps());
-    bands.put(ReadingId.SUPPLY_AMPS, exponential(density, 1, 0));
+    bands.put(ReadingId.SUPPLY_AMPS, exponential(model.idle().density(), 0));
     double amps = model.idle().amps();
-    bands.put(ReadingId.SUPPLY_VOLTS, supplyVolts(model, amps, model.idle().error()));
+    bands.put(ReadingId.SUPPLY_VOLTS, supplyVolts(model, amps, model.idle().error(), 0));
     return new StepBands(floored(evidence.bench(), bands), Forecast.Demand.unknown());
   }
 
@@ -46,10 +45,9 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     if (!(target.ohms() > 0)) {
       return empty();
     }
-    boolean bridged = target.mode() == Mode.BRIDGED;
-    double ohms = target.mode().channelOhms(target.ohms());
-    double supply = model.supplyVolts(ohms, bridged);
-    Band loaded = exponential(model.logChannelVolts(ohms, bridged, supply), bridged ? 2 : 1, 0);
+    StepOutlook outlook = model.outlook(target);
+    double logLoads = Math.log(target.mode() == Mode.BRIDGED ? 2 : 1);
+    Band loaded = exponential(outlook.logVolts().affine(1, logLoads, 0), 0);
     Map<ReadingId, Band> bands = new EnumMap<>(ReadingId.class);
     bands.put(
         ReadingId.OPEN_VOLTS,
@@ -59,60 +57,86 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
 
   private static StepBands loaded(WalkModel model, Target target) {
     boolean bridged = target.mode() == Mode.BRIDGED;
-    double ohms = target.mode().channelOhms(target.ohms());
-    double supply = model.supplyVolts(ohms, bridged);
-    Mixture volts = StepDensities.logChannelVolts(model, target, ohms, supply);
-    Mixture above = StepDensities.logAmpsAbove(model, target, volts, ohms, supply);
-    double shift = Math.log(bridged ? 2 : 1);
+    StepOutlook outlook = model.outlook(target);
     Map<ReadingId, Band> bands = new EnumMap<>(ReadingId.class);
-    Band outputVolts = exponential(volts.affine(1, shift, 0), 1, 0);
-    bands.put(ReadingId.OUTPUT_VOLTS, outputVolts);
-    Band watts = exponential(volts.affine(2, 2 * shift - Math.log(target.ohms()), 0), 1, 0);
+    Band channel = exponential(outlook.logVolts(), 0);
+    double factor = bridged ? 2 : 1;
+    Band volts =
+        new Band(factor * channel.low(), factor * channel.middle(), factor * channel.high());
+    bands.put(ReadingId.OUTPUT_VOLTS, volts);
+    Band watts =
+        new Band(
+            volts.low() * volts.low() / target.ohms(),
+            volts.middle() * volts.middle() / target.ohms(),
+            volts.high() * volts.high() / target.ohms());
     bands.put(ReadingId.OUTPUT_WATTS, watts);
     if (!bridged) {
-      bands.put(ReadingId.OTHER_OUTPUT_VOLTS, exponential(volts.affine(1, 0, 0.01), 1, 0));
+      bands.put(ReadingId.OTHER_OUTPUT_VOLTS, spread(volts, 1, OTHER_CHANNEL_SPREAD));
     }
-    Band amps = exponential(above, 1, model.idle().amps());
+    Band amps = deliverable(model, exponential(outlook.logAbove(), model.idle().amps()));
     bands.put(ReadingId.SUPPLY_AMPS, amps);
     double ampsDeviation = (amps.high() - amps.low()) / 4;
-    Band terminal = supplyVolts(model, amps.middle(), ampsDeviation);
-    bands.put(ReadingId.SUPPLY_VOLTS, terminal);
+    bands.put(
+        ReadingId.SUPPLY_VOLTS,
+        supplyVolts(model, amps.middle(), ampsDeviation, outlook.overload()));
     bands.put(ReadingId.LOAD_OHMS, WalkReadings.loadBand(model.evidence().bench(), target.ohms()));
     SinkTemperature.band(model.evidence(), target)
         .ifPresent(band -> bands.put(ReadingId.SINK_CELSIUS, band));
-    Bench bench = model.evidence().bench();
-    Forecast.Demand demand = demand(model, target, volts, ohms, watts, amps);
-    return new StepBands(floored(bench, bands), demand);
+    Forecast.Demand demand = demand(model, target, outlook, watts, amps);
+    return new StepBands(floored(model.evidence().bench(), bands), demand);
   }
 
   private static Forecast.Demand demand(
-      WalkModel model, Target target, Mixture volts, double ohms, Band watts, Band amps) {
+      WalkModel model, Target target, StepOutlook outlook, Band watts, Band amps) {
     double loads = target.mode().loads();
     Band total = new Band(loads * watts.low(), loads * watts.middle(), loads * watts.high());
-    double supply = model.evidence().conditions().supplyVolts();
-    double loss = model.lossPerOutput(volts.mean(), ohms);
-    double standing = model.idle().amps() * supply;
-    Mixture heat = volts.affine(2, Math.log(2 / ohms) + Math.log(loss), StepDensities.LOSS_SPREAD);
+    double efficiency = Math.exp(outlook.efficiency().mean(outlook.logVolts().mean()));
+    double loss = Math.max(0.02, 1 / efficiency - 1);
+    double standing = model.idle().amps() * model.evidence().conditions().supplyVolts();
+    Band lost = spread(total, loss, LOSS_SPREAD);
+    Band heat = new Band(lost.low() + standing, lost.middle() + standing, lost.high() + standing);
     Optional<Band> drop =
         LeadDrop.ohms(model.evidence().bench()).stream()
             .mapToObj(r -> new Band(amps.low() * r, amps.middle() * r, amps.high() * r))
             .findFirst();
-    return new Forecast.Demand(
-        Optional.of(watts), Optional.of(total), Optional.of(exponential(heat, 1, standing)), drop);
+    return new Forecast.Demand(Optional.of(watts), Optional.of(total), Optional.of(heat), drop);
   }
 
-  private static Band supplyVolts(WalkModel model, double amps, double ampsDeviation) {
+  /**
+   * Widens the lower end to what the supplies deliver at most; the upper end stays what the
+   * amplifier asks for, because that is what fuses and leads must bear.
+   */
+  private static Band deliverable(WalkModel model, Band asked) {
+    double most = 0.95 * model.deliverableAmps();
+    return new Band(Math.min(asked.low(), Math.max(most, 0)), asked.middle(), asked.high());
+  }
+
+  private static Band supplyVolts(
+      WalkModel model, double amps, double ampsDeviation, double overload) {
     double middle = model.sag().volts(amps);
-    double half = -Normal.quantile(TAIL) * model.sag().deviation(amps, ampsDeviation);
-    return new Band(middle - half, middle, middle + half);
+    double half = TAIL_QUANTILE * model.sag().deviation(amps, ampsDeviation);
+    double low = middle - half;
+    if (overload > TAIL) {
+      low = Math.min(low, WEAKEST_SUPPLY * model.evidence().conditions().supplyVolts());
+    }
+    return new Band(low, middle, middle + half);
   }
 
-  /** Returns the band of factor · exp(X) + offset. */
-  private static Band exponential(Mixture density, double factor, double offset) {
-    return new Band(
-        factor * Math.exp(density.quantile(TAIL)) + offset,
-        factor * Math.exp(density.quantile(0.5)) + offset,
-        factor * Math.exp(density.quantile(1 - TAIL)) + offset);
+  /** Returns the band times a factor whose ln has a standard deviation of its own. */
+  private static Band spread(Band band, double factor, double deviation) {
+    double own = TAIL_QUANTILE * deviation;
+    double down = Math.hypot(Math.log(band.middle() / band.low()), own);
+    double up = Math.hypot(Math.log(band.high() / band.middle()), own);
+    double middle = factor * band.middle();
+    return new Band(middle * Math.exp(-down), middle, middle * Math.exp(up));
+  }
+
+  /** Returns the band of exp(X) + offset. */
+  private static Band exponential(Mixture density, double offset) {
+    double low = density.quantile(TAIL);
+    double middle = Math.max(low, density.quantile(0.5));
+    double high = Math.max(middle, density.quantile(1 - TAIL));
+    return new Band(Math.exp(low) + offset, Math.exp(middle) + offset, Math.exp(high) + offset);
   }
 
   private static Map<ReadingId, Band> floored(Bench bench, Map<ReadingId, Band> bands) {

@@ -6,17 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
   /** ln of the odds of a slip against none that a doubt needs. */
-  private static final double NEEDED_LOG_ODDS = 0.7;
+  private static final double NEEDED_LOG_ODDS =
+      Double.parseDouble(System.getProperty("odds", "0.7"));
 
   /** Watts out over watts in from which no meter can be the reason. */
   private static final double IMPOSSIBLE = 1.04;
 
+  private static final double SAG_TAIL = 0.05;
   private static final double OTHER_CHANNEL_SPREAD = 0.03;
 
   private final WalkModel model;
@@ -35,7 +36,7 @@ final class StepJudge {
             this.entries.put(id, value);
           }
         });
-    bands = StepBands.of(model, target);
+    bands = model.bands(target);
   }
 
   List<Doubt> judge() {
@@ -64,7 +65,7 @@ final class StepJudge {
     }
     double width = Math.max(1e-4, (band.high() - band.low()) / 4 / Math.abs(band.middle()));
     double center = Math.log(Math.max(1e-6, band.middle()));
-    Mixture density = heavy(center, width);
+    Mixture density = id == ReadingId.SUPPLY_VOLTS ? sagging(center, width) : heavy(center, width);
     double log = Math.log(Math.max(1e-6, entered));
     Hypotheses hypotheses = new Hypotheses();
     hypotheses.honest(density.logDensity(log));
@@ -98,10 +99,7 @@ final class StepJudge {
     if (amps == null) {
       return;
     }
-    Mixture density =
-        model.idle().measured()
-            ? heavy(Math.log(Math.max(0.01, model.idle().amps())), 0.08)
-            : IdleModel.prior(model.evidence().amplifier().fuseAmps());
+    Mixture density = model.idle().density();
     Hypotheses hypotheses = new Hypotheses();
     hypotheses.honest(density.logDensity(Math.log(Math.max(1e-3, amps))));
     for (SlipCandidate candidate :
@@ -176,15 +174,12 @@ final class StepJudge {
     note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.OTHER_ENTRY);
   }
 
+  /** Returns the supply volts entered where they can be, else NaN. */
   private double supplyVolts() {
     Double entered = entries.get(ReadingId.SUPPLY_VOLTS);
     boolean credible =
         entered != null && entered > 0 && !doubts.containsKey(ReadingId.SUPPLY_VOLTS);
-    if (credible) {
-      return entered;
-    }
-    double ohms = target.mode().channelOhms(target.ohms());
-    return model.supplyVolts(ohms, target.mode() == Mode.BRIDGED);
+    return credible ? entered : Double.NaN;
   }
 
   private LoadedJudge.Before before(ReadingId outputId) {
@@ -209,6 +204,19 @@ final class StepJudge {
 
   private static Double boxed(OptionalDouble value) {
     return value.isPresent() ? (Double) value.getAsDouble() : null;
+  }
+
+  /** Returns a density with a tail towards a supply that gives way, down to about 10 V of 14. */
+  private Mixture sagging(double center, double width) {
+    boolean loaded = target.kind() == Target.Kind.LOADED && target.ohms() > 0;
+    double tail = loaded ? Math.max(SAG_TAIL, model.outlook(target).overload()) : SAG_TAIL;
+    Mixture.Builder builder = new Mixture.Builder();
+    heavy(center, width).addTo(builder, 1 - tail);
+    double set = Math.log(model.evidence().conditions().supplyVolts());
+    for (double down = 0.03; down < 0.36; down += 0.06) {
+      builder.add(tail / 6, set - down, 0.03);
+    }
+    return builder.build();
   }
 
   private static Mixture heavy(double center, double width) {

@@ -1,12 +1,14 @@
 package loadwalk.forecast;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Supply;
 
 /** All that the evidence of one walk tells of the steps still to come. */
 final class WalkModel {
-  private static final double LEAST_WEIGHT = 1e-5;
   private static final double VOLTS_SCATTER = 0.0065;
 
   private final Evidence evidence;
@@ -15,6 +17,9 @@ final class WalkModel {
   private final EfficiencyModel efficiency;
   private final IdleModel idle;
   private final SagModel sag;
+  private final double deliverableAmps;
+  private final Map<Target, StepOutlook> outlooks = new ConcurrentHashMap<>();
+  private final Map<Target, StepBands> bands = new ConcurrentHashMap<>();
 
   WalkModel(Evidence evidence) {
     this.evidence = evidence;
@@ -33,6 +38,8 @@ final class WalkModel {
     efficiency =
         new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, supply);
     sag = new SagModel(evidence);
+    double sum = evidence.bench().supplies().stream().mapToDouble(Supply::amps).sum();
+    deliverableAmps = sum > 0 ? sum : Double.POSITIVE_INFINITY;
   }
 
   Evidence evidence() {
@@ -55,47 +62,29 @@ final class WalkModel {
     return sag;
   }
 
-  /** Returns the density of ln of one channel's volts in a step at the limit. */
-  Mixture logChannelVolts(double channelOhms, boolean bridged, double supplyVolts) {
-    double logSupply = Math.log(supplyVolts / evidence.conditions().supplyVolts());
-    return output.predict(channelOhms, bridged, logSupply);
+  EfficiencyModel efficiency() {
+    return efficiency;
   }
 
-  /** Returns the supply volts expected in a step at the limit, from the likeliest current. */
-  double supplyVolts(double channelOhms, boolean bridged) {
-    double volts = sag.volts(idle.amps());
-    for (int round = 0; round < 2; round++) {
-      double log = logChannelVolts(channelOhms, bridged, volts).mean();
-      double above = logAmpsAbove(Mixture.normal(log, 1e-4), channelOhms, volts).mean();
-      volts = sag.volts(idle.amps() + Math.exp(above));
-    }
-    return volts;
+  /** Returns the most the supplies deliver, amperes; endless where they are not described. */
+  double deliverableAmps() {
+    return deliverableAmps;
   }
 
-  /** Returns the density of ln of the current above idle from a density of the volts. */
-  Mixture logAmpsAbove(Mixture logVolts, double channelOhms, double supplyVolts) {
-    double middle = logVolts.mean();
-    double output = EfficiencyModel.logOutput(middle, channelOhms) - Math.log(supplyVolts);
-    Mixture.Builder builder = new Mixture.Builder();
-    for (EfficiencyModel.Part part : efficiency.at(channelOhms, middle)) {
-      if (part.weight() > LEAST_WEIGHT) {
-        double scale = 2 - part.slope();
-        double mean = output - part.mean();
-        double expected = idle.amps() + Math.exp(mean);
-        double deviation = Math.hypot(part.deviation(), idle.relativeError(expected));
-        logVolts.affine(scale, mean - scale * middle, deviation).addTo(builder, part.weight());
-      }
-    }
-    return builder.build();
+  /** Returns what is told of a loaded step before anything is entered. */
+  StepOutlook outlook(Target target) {
+    return outlooks.computeIfAbsent(
+        target, step -> StepOutlook.of(this, step, step.ohms(), Double.NaN));
   }
 
-  /** Returns the part of the power that becomes heat over the part that reaches the load. */
-  double lossPerOutput(double logChannelVolts, double channelOhms) {
-    double total = 0;
-    for (EfficiencyModel.Part part : efficiency.at(channelOhms, logChannelVolts)) {
-      total += part.weight() * part.mean();
+  /** Returns the bands of a step. */
+  StepBands bands(Target target) {
+    StepBands known = bands.get(target);
+    if (known == null) {
+      known = StepBands.of(this, target);
+      bands.put(target, known);
     }
-    return Math.max(0.02, Math.exp(-total) - 1);
+    return known;
   }
 
   private static double leastOhms(Amplifier amplifier, RatingPrior prior) {

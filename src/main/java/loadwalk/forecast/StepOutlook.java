@@ -1,0 +1,119 @@
+package loadwalk.forecast;
+
+import loadwalk.bench.Mode;
+
+/**
+ * The predictive densities of one loaded step, at the limit or at a part of the power.
+ *
+ * @param channelOhms the load that each channel sees, ohms
+ * @param supplyVolts the supply volts reckoned with
+ * @param logVolts the density of ln of one channel's volts
+ * @param logAbove the density of ln of the current above idle that the amplifier asks for
+ * @param efficiency what is told of the efficiency at this load
+ * @param overload the probability that the supplies cannot deliver what is asked for
+ */
+record StepOutlook(
+    double channelOhms,
+    double supplyVolts,
+    Mixture logVolts,
+    Mixture logAbove,
+    EfficiencyAtLoad efficiency,
+    double overload) {
+  /** Standard deviation of ln volts where the operator only aims at a part of the power. */
+  private static final double AIM_SPREAD = 0.15;
+
+  /** The exponent of the current over the volts below the limit, and how well it is known. */
+  private static final double PARTIAL_EXPONENT = 1.3;
+
+  private static final double PARTIAL_SPREAD = 0.2;
+  private static final int STRATA = 4;
+
+  /**
+   * Tells a step.
+   *
+   * @param model what is known of the walk
+   * @param target the step
+   * @param loadOhms the load to reckon with, ohms
+   * @param entered the supply volts entered, NaN where they are to be told too
+   */
+  static StepOutlook of(WalkModel model, Target target, double loadOhms, double entered) {
+    boolean bridged = target.mode() == Mode.BRIDGED;
+    double ohms = target.mode().channelOhms(loadOhms);
+    EfficiencyAtLoad efficiency = model.efficiency().at(ohms);
+    double set = model.evidence().conditions().supplyVolts();
+    double supply = Double.isNaN(entered) ? model.sag().volts(model.idle().amps()) : entered;
+    Mixture volts = model.output().predict(ohms, bridged, Math.log(supply / set));
+    if (Double.isNaN(entered)) {
+      double first = volts.mean();
+      double output = EfficiencyModel.logOutput(first, ohms) - efficiency.mean(first);
+      double asked = model.idle().amps() + Math.exp(output) / supply;
+      supply = model.sag().volts(Math.min(asked, model.deliverableAmps()));
+      volts = model.output().predict(ohms, bridged, Math.log(supply / set));
+    } else {
+      double off = Math.log(entered / model.outlook(target).supplyVolts());
+      volts = model.output().following(volts, off);
+    }
+    if (partial(target)) {
+      volts = volts.affine(1, 0.5 * Math.log(target.powerFraction()), AIM_SPREAD);
+    }
+    Mixture above = above(model, target, volts.compressed(), ohms, supply, efficiency);
+    double room = model.deliverableAmps() - model.idle().amps();
+    double overload = room > 0 ? 1 - above.cumulative(Math.log(room)) : 1;
+    if (Double.isNaN(entered) && overload > 0.005) {
+      volts = overloaded(volts, above, overload, Math.log(Math.max(room, 0.1)));
+    }
+    return new StepOutlook(ohms, supply, volts, above, efficiency, overload);
+  }
+
+  /** Returns ln of the density of an amperes entry where the channel's volts are known. */
+  double logAmpsDensity(WalkModel model, Target target, double logVolts, double amps) {
+    double entered = Math.max(amps, 1e-6);
+    double logAbove = model.idle().logAbove(entered);
+    double steepness = Math.log(model.idle().steepness(entered));
+    if (partial(target)) {
+      Mixture known = Mixture.normal(logVolts, 1e-3);
+      return above(model, target, known, channelOhms, supplyVolts, efficiency).logDensity(logAbove)
+          + steepness;
+    }
+    return efficiency.logDensity(logAbove, logVolts, channelOhms, supplyVolts, model.idle())
+        + steepness;
+  }
+
+  /** Returns ln of the density of an amperes entry where nothing else is known. */
+  double logAmpsDensity(WalkModel model, double amps) {
+    double entered = Math.max(amps, 1e-6);
+    return logAbove.logDensity(model.idle().logAbove(entered))
+        + Math.log(model.idle().steepness(entered));
+  }
+
+  private static boolean partial(Target target) {
+    return target.powerFraction() > 0 && target.powerFraction() < 1;
+  }
+
+  private static Mixture above(
+      WalkModel model,
+      Target target,
+      Mixture volts,
+      double ohms,
+      double supply,
+      EfficiencyAtLoad efficiency) {
+    if (!partial(target)) {
+      return efficiency.logAmpsAbove(volts, ohms, supply, model.idle());
+    }
+    double rise = -0.5 * Math.log(target.powerFraction());
+    Mixture limit = efficiency.logAmpsAbove(volts.affine(1, rise, 0), ohms, supply, model.idle());
+    return limit.affine(1, -PARTIAL_EXPONENT * rise, PARTIAL_SPREAD);
+  }
+
+  /** Takes the volts down where the supplies give way: by the excess current, or less. */
+  private static Mixture overloaded(Mixture volts, Mixture above, double overload, double logRoom) {
+    double excess = Math.max(0.03, above.mean() + 0.8 * above.deviation() - logRoom);
+    Mixture.Builder builder = new Mixture.Builder();
+    volts.addTo(builder, 1 - overload);
+    for (int i = 0; i < STRATA; i++) {
+      double share = 1.1 * (i + 0.5) / STRATA;
+      volts.addMoved(builder, overload / STRATA, 1, -share * excess, 0.1 * excess);
+    }
+    return builder.build();
+  }
+}
