@@ -113,7 +113,7 @@ final class BriefPanel {
 
   private static void paintFields(
       Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
-    int top = area.bottom() - BriefKeys.rows(state, planned);
+    int top = area.bottom() - BriefKeys.rows(state, planned) - 1;
     boolean free = screen.prompt().isEmpty();
     if (BriefKeys.asksColdLoad(state, planned)) {
       paintColdLoad(canvas, state.step(planned.id()), screen, area, top);
@@ -124,12 +124,8 @@ final class BriefPanel {
       boolean focus = free && screen.focus() == index;
       int at = label(canvas, area, row, "To arm: load in ohms that is really connected", focus);
       (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, row, FIELD, focus);
-      if (WalkScreen.isHalted(state.step(planned.id()))) {
-        canvas.text(at + FIELD + 1, row, "F7 lift", Style.HALT);
-      }
-    } else if (free) {
-      canvas.text(area.column(), area.bottom() - 1, startHint(state, planned), Style.KEY);
     }
+    canvas.text(area.column(), area.bottom() - 1, startHint(state, planned), Style.KEY);
   }
 
   private static void paintColdLoad(
@@ -149,7 +145,12 @@ final class BriefPanel {
   }
 
   private static String startHint(WalkState state, PlannedStep planned) {
-    return BriefKeys.asksColdLoad(state, planned) ? "" : "Enter starts the step.";
+    if (WalkScreen.isHalted(state.step(planned.id()))) {
+      return "Halt: F7 lifts it with a reason, F3 skips the step.";
+    }
+    return Gate.needsArming(state, planned)
+        ? "The step starts when the load is typed."
+        : "Enter starts the step.";
   }
 
   private static int label(Canvas canvas, Area area, int row, String text, boolean focus) {

@@ -15,7 +15,7 @@ import loadwalk.walk.WalkState;
 
 /** A running step: a row for each reading with its forecast, its bar and where it landed. */
 final class RunPanel {
-  private static final int LABEL = 21;
+  private static final int LABEL = 22;
   private static final int VALUE = 15;
   private static final int RANGE = 20;
 
@@ -68,8 +68,9 @@ final class RunPanel {
     int at = column + LABEL;
     if (focus) {
       screen.field().paint(canvas, at, row, VALUE - 1, true);
-    } else {
-      paintValue(canvas, desk, step, id, at, row);
+    }
+    if (!focus || screen.field().text().isEmpty()) {
+      paintValue(canvas, desk, step, id, at, row, focus);
     }
     Optional<Band> band = step.brief().flatMap(b -> bandOf(b, step, id));
     if (band.isPresent()) {
@@ -95,7 +96,7 @@ final class RunPanel {
   }
 
   private static void paintValue(
-      Canvas canvas, Desk desk, StepState step, ReadingId id, int column, int row) {
+      Canvas canvas, Desk desk, StepState step, ReadingId id, int column, int row, boolean focus) {
     Optional<Entry> entry = shown(step, id);
     if (entry.isPresent()) {
       boolean watts = step.latest(id).isEmpty();
@@ -107,7 +108,7 @@ final class RunPanel {
           column,
           row,
           Canvas.shortened(mark + text, VALUE - 1),
-          e.isOpen() ? Style.HEED : Style.STRONG);
+          focus ? Style.FOCUS : e.isOpen() ? Style.HEED : Style.STRONG);
       return;
     }
     desk.practice()

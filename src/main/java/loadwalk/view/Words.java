@@ -19,7 +19,7 @@ final class Words {
   private Words() {}
 
   static String ohms(double ohms) {
-    return PRINTER.value(ohms, Unit.OHM, 3);
+    return PRINTER.exact(ohms, Unit.OHM);
   }
 
   static String upper(Verdict verdict) {
@@ -71,9 +71,9 @@ final class Words {
     return again
         + load
         + " Raise "
-        + PRINTER.value(state.opened().sequence().toneHertz(), Unit.HERTZ, 4)
+        + PRINTER.exact(state.opened().sequence().toneHertz(), Unit.HERTZ)
         + " to "
-        + PRINTER.value(state.opened().sequence().limitThdPercent(), Unit.PERCENT, 3)
+        + PRINTER.exact(state.opened().sequence().limitThdPercent(), Unit.PERCENT)
         + " THD and read.";
   }
 
