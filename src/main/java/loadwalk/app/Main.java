@@ -1,7 +1,12 @@
 package loadwalk.app;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import loadwalk.cli.CheckCommand;
+import loadwalk.cli.ExitCode;
 import loadwalk.cli.Loadwalk;
 import loadwalk.cli.ResumeCommand;
 import loadwalk.cli.WalkCommand;
@@ -21,13 +26,19 @@ public final class Main {
     System.exit(run(arguments));
   }
 
+  /** Runs a command and returns its exit code; what escapes it is reported, never thrown. */
   static int run(String... arguments) {
-    Machine machine = new Machine();
-    if (arguments.length == 0) {
-      // The way to the first frame is kept free of the command line's reflection.
-      return machine.home(new World.Surroundings(Optional.empty(), false));
+    try {
+      if (arguments.length == 0) {
+        // The way to the first frame is kept free of the command line's reflection.
+        return new Machine().home(new World.Surroundings(Optional.empty(), false));
+      }
+      return commands(new Machine())
+          .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
+          .execute(arguments);
+    } catch (RuntimeException | Error fault) {
+      return crashed(fault, arguments);
     }
-    return commands(machine).execute(arguments);
   }
 
   private static CommandLine commands(Machine machine) {
@@ -35,5 +46,26 @@ public final class Main {
         .addSubcommand(new WalkCommand(machine))
         .addSubcommand(new ResumeCommand(machine))
         .addSubcommand(new CheckCommand());
+  }
+
+  private static int crashed(Throwable fault, String... arguments) {
+    DataHome home = DataHome.choose(DataHome.Surroundings.ofThisProcess(home(arguments)));
+    CrashReport.Machine machine = CrashReport.Machine.ofThisProcess();
+    System.err.println(new CrashReport(fault, Instant.now(), machine).write(home));
+    return ExitCode.FAULT;
+  }
+
+  /**
+   * The command line may be what failed, so its one word that matters here is looked up by hand.
+   */
+  private static Optional<Path> home(String... arguments) {
+    int at = List.of(arguments).indexOf("--home");
+    try {
+      return at >= 0 && at + 1 < arguments.length
+          ? Optional.of(Path.of(arguments[at + 1]))
+          : Optional.empty();
+    } catch (InvalidPathException noPath) {
+      return Optional.empty();
+    }
   }
 }

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.forecast.Forecaster;
+import loadwalk.report.Sheet;
+import loadwalk.report.SheetOptions;
+import loadwalk.report.SheetText;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.Wish;
@@ -34,9 +37,7 @@ record Texts(Forecaster forecaster, boolean ascii) {
   }
 
   private List<String> lines(WalkState state) {
-    return loadwalk.walk.Results.of(state).published().entrySet().stream()
-        .map(Object::toString)
-        .toList();
+    return SheetText.lines(Sheet.of(state, SheetOptions.DEFAULT), COLUMNS, ascii);
   }
 
   /** Returns a walk that another Loadwalk holds, with who holds it. */

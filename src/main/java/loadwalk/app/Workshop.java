@@ -131,7 +131,7 @@ final class Workshop implements Outside {
     Fact.Opened opened =
         new Fact.Opened(
             "unnamed",
-            Version.text(),
+            CrashReport.Machine.ofThisProcess().version(),
             sequence.sequence(),
             sequence.text(),
             wish.amplifier(),
