@@ -10,12 +10,15 @@ import loadwalk.bench.Lead;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Wire;
+import loadwalk.quantity.Unit;
 
 /** Weighs the supply current of a step against supplies, fuses and leads. */
 final class CurrentCautions {
   /** A setting this far above what the sequence asks is taken as a slip that kills amplifiers. */
   private static final double TOO_HIGH = 1.15;
 
+  private static final String AMPLIFIER_FUSE = "amplifier-fuse";
+  private static final String BENCH_FUSE = "bench-fuse";
   private static final double TOO_LOW = 0.95;
   private static final double SPREAD = 0.02;
 
@@ -47,19 +50,50 @@ final class CurrentCautions {
           ? Optional.of(unknown("supply-amps", Verdict.HEED, text))
           : Optional.empty();
     }
-    double limit = usable.getAsDouble();
-    return amps.flatMap(
-        a ->
-            weighed(
-                "supply-amps",
-                a,
-                limit,
-                StepCautions.NEAR,
-                "The step draws "
-                    + StepQuestion.words(a, "A")
-                    + ", of "
-                    + Figures.three(limit)
-                    + " A that may be counted on from the supplies."));
+    return supplyStress(step)
+        .flatMap(
+            stress ->
+                weighed(
+                    stress,
+                    StepCautions.NEAR,
+                    "The step draws "
+                        + StepQuestion.words(stress.demand(), "A")
+                        + ", of "
+                        + Figures.three(stress.limit())
+                        + " A that may be counted on from the supplies."));
+  }
+
+  /** Returns all that the current stresses, known limits only. */
+  List<Stress> stresses(StepQuestion step) {
+    List<Stress> found = new ArrayList<>();
+    supplyStress(step).ifPresent(found::add);
+    fuseStress(step, AMPLIFIER_FUSE).ifPresent(found::add);
+    fuseStress(step, BENCH_FUSE).ifPresent(found::add);
+    step.amps()
+        .ifPresent(amps -> step.bench().leads().forEach(lead -> found.add(leadStress(lead, amps))));
+    return found;
+  }
+
+  private static Optional<Stress> supplyStress(StepQuestion step) {
+    OptionalDouble usable = step.bench().usableAmps();
+    return usable.isEmpty()
+        ? Optional.empty()
+        : step.amps()
+            .map(a -> new Stress("supply-amps", "supplies", a, usable.getAsDouble(), Unit.AMPERE));
+  }
+
+  private static Optional<Stress> fuseStress(StepQuestion step, String code) {
+    boolean own = code.equals(AMPLIFIER_FUSE);
+    OptionalDouble rating = own ? step.amplifier().fuseAmps() : step.bench().fuseAmps();
+    String what = own ? "amplifier's fuses" : "bench fuse";
+    return rating.isEmpty()
+        ? Optional.empty()
+        : step.amps().map(a -> new Stress(code, what, a, rating.getAsDouble(), Unit.AMPERE));
+  }
+
+  private Stress leadStress(Lead lead, Band amps) {
+    String what = "lead \"" + lead.label() + "\"";
+    return new Stress("lead-amps", what, amps, wire.ampacity(lead), Unit.AMPERE);
   }
 
   private Optional<Caution> supplySetting(StepQuestion step) {
@@ -107,7 +141,7 @@ final class CurrentCautions {
     if (own.isEmpty() && source.isEmpty() && step.driven()) {
       found.add(
           unknown(
-              "bench-fuse",
+              BENCH_FUSE,
               Verdict.HEED,
               "No fuse is entered, neither the amplifier's nor one at the source: nothing known"
                   + " stops a short."));
@@ -116,37 +150,36 @@ final class CurrentCautions {
     if (own.isPresent()) {
       double single = step.amplifier().fuses().get(0);
       String name = "The amplifier's fuses, " + Figures.three(own.getAsDouble()) + " A together";
-      fuse(step, "amplifier-fuse", name, own.getAsDouble(), single).ifPresent(found::add);
+      fuse(step, AMPLIFIER_FUSE, name, single).ifPresent(found::add);
     } else if (step.heavy()) {
       String text = "The amplifier's own fuses are not entered; they may be the first to open.";
-      found.add(unknown("amplifier-fuse", Verdict.HEED, text));
+      found.add(unknown(AMPLIFIER_FUSE, Verdict.HEED, text));
     }
     if (source.isPresent()) {
       double rating = source.getAsDouble();
       String name = "The bench fuse of " + Figures.three(rating) + " A";
-      fuse(step, "bench-fuse", name, rating, rating).ifPresent(found::add);
+      fuse(step, BENCH_FUSE, name, rating).ifPresent(found::add);
     } else if (step.heavy()) {
       String text = "No fuse at the source is entered: a short in the leads would find none.";
-      found.add(unknown("bench-fuse", Verdict.HEED, text));
+      found.add(unknown(BENCH_FUSE, Verdict.HEED, text));
     }
   }
 
-  private Optional<Caution> fuse(
-      StepQuestion step, String code, String name, double rating, double singleRating) {
+  private Optional<Caution> fuse(StepQuestion step, String code, String name, double singleRating) {
     double near = tables.limit("fuse-continuous-percent") / 100;
     FuseCurve curve = tables.fuseFor(singleRating);
-    return step.amps()
+    return fuseStress(step, code)
         .flatMap(
-            a -> {
-              FuseCurve.Opening worst = curve.opening(Math.max(0, a.high() / rating));
+            stress -> {
+              FuseCurve.Opening worst = curve.opening(Math.max(0, stress.share()));
               String opens =
                   worst.span() == FuseCurve.Span.BELOW_TABLE
                       ? "meant for "
-                          + Figures.three(near * rating)
+                          + Figures.three(near * stress.limit())
                           + " A in continuous use, it need not open"
                       : "at worst it opens " + timeWords(worst);
-              String text = name + ": " + StepQuestion.words(a, "A") + "; " + opens + ".";
-              return weighed(code, a, rating, near, text);
+              String asked = StepQuestion.words(stress.demand(), "A");
+              return weighed(stress, near, name + ": " + asked + "; " + opens + ".");
             });
   }
 
@@ -195,8 +228,8 @@ final class CurrentCautions {
   }
 
   private Optional<Caution> carries(Lead lead, Band amps) {
-    double limit = wire.ampacity(lead);
-    if (!(amps.high() > StepCautions.NEAR * limit)) {
+    Stress stress = leadStress(lead, amps);
+    if (!(stress.share() > StepCautions.NEAR)) {
       return Optional.empty();
     }
     String size = lead.parallel() == 1 ? "" : lead.parallel() + " × ";
@@ -207,25 +240,24 @@ final class CurrentCautions {
             + size
             + lead.gauge().text()
             + ") may carry "
-            + Figures.three(limit)
+            + Figures.three(stress.limit())
             + " A for ever and sees "
             + StepQuestion.words(amps, "A")
             + ".";
-    Verdict gravity = amps.middle() > limit ? Verdict.HALT : Verdict.HEED;
-    return caution("lead-amps", gravity, text, amps.high() / limit);
+    Verdict gravity = amps.middle() > stress.limit() ? Verdict.HALT : Verdict.HEED;
+    return caution(stress.code(), gravity, text, stress.share());
   }
 
   private double leadOhms(StepQuestion step) {
     return wire.ohms(step.bench().leads(), wire.workingCelsius());
   }
 
-  private static Optional<Caution> weighed(
-      String code, Band demand, double limit, double near, String text) {
-    if (!(demand.high() > near * limit)) {
+  private static Optional<Caution> weighed(Stress stress, double near, String text) {
+    if (!(stress.share() > near)) {
       return Optional.empty();
     }
-    Verdict gravity = demand.high() > limit ? Verdict.HALT : Verdict.HEED;
-    return caution(code, gravity, text, demand.high() / limit);
+    Verdict gravity = stress.share() > 1 ? Verdict.HALT : Verdict.HEED;
+    return caution(stress.code(), gravity, text, stress.share());
   }
 
   private static Optional<Caution> caution(

@@ -2,6 +2,7 @@ package loadwalk.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
@@ -12,6 +13,7 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
+import loadwalk.quantity.Unit;
 
 /** Weighs a step's load against the amplifier's least load and the resistors it is made of. */
 final class LoadCautions {
@@ -83,7 +85,7 @@ final class LoadCautions {
     }
     Mode mode = step.target().mode();
     double ohms = step.target().ohms();
-    Optional<LoadBank.Hottest> worst = bank.hottest(step.bench(), mode, ohms, watts.get().high());
+    Optional<Stress> worst = stress(step);
     if (worst.isEmpty()) {
       String made = Figures.three(ohms) + (mode == Mode.STEREO ? " Ω twice" : " Ω");
       String text =
@@ -92,34 +94,55 @@ final class LoadCautions {
               + " within their ratings; what is connected is not checked.";
       return caution("load-watts", step.unknownGravity(), text, Double.POSITIVE_INFINITY);
     }
-    return hot(step, watts.get(), worst.get());
+    return hot(step, worst.get());
   }
 
-  private Optional<Caution> hot(StepQuestion step, Band loadWatts, LoadBank.Hottest worst) {
-    if (!(worst.share() > derating.continuousShare())) {
+  /** Returns what the load stresses most, where the resistors and the watts are known. */
+  Optional<Stress> stress(StepQuestion step) {
+    Mode mode = step.target().mode();
+    double ohms = step.target().ohms();
+    Optional<Band> loadWatts = step.driven() ? step.loadWatts() : Optional.empty();
+    return loadWatts.flatMap(
+        watts ->
+            bank.hottest(step.bench(), mode, ohms, watts.high())
+                .map(
+                    worst -> {
+                      double perWatt = watts.high() > 0 ? worst.watts() / watts.high() : 0;
+                      Band part =
+                          new Band(
+                              perWatt * watts.low(),
+                              perWatt * watts.middle(),
+                              perWatt * watts.high());
+                      String what = "load resistor \"" + worst.label() + "\"";
+                      return new Stress("load-watts", what, part, worst.ratedWatts(), Unit.WATT);
+                    }));
+  }
+
+  private Optional<Caution> hot(StepQuestion step, Stress stress) {
+    if (!(stress.share() > derating.continuousShare())) {
       return Optional.empty();
     }
-    double perWatt = worst.watts() / loadWatts.high();
-    Band watts = new Band(perWatt * loadWatts.low(), perWatt * loadWatts.middle(), worst.watts());
+    Band watts = stress.demand();
     boolean warmUp = step.target().kind() == Target.Kind.WARM_UP;
     double most = warmUp ? 1 : derating.largestMultiple();
-    double burst = derating.burstSeconds(worst.watts(), worst.ratedWatts());
+    double burst = derating.burstSeconds(watts.high(), stress.limit());
     String ends =
         burst > 0
             ? "at worst a burst of " + Figures.three(burst) + " s from cold (an estimate)"
             : "at worst beyond any burst known for such resistors";
+    String name =
+        stress.what().substring(0, 1).toUpperCase(Locale.ROOT) + stress.what().substring(1);
     String text =
-        "Load resistor \""
-            + worst.label()
-            + "\" rated "
-            + Figures.three(worst.ratedWatts())
+        name
+            + " rated "
+            + Figures.three(stress.limit())
             + " W takes "
             + StepQuestion.words(watts, "W")
             + "; "
             + (warmUp ? "a warm-up is no burst" : ends)
             + ".";
-    boolean over = watts.middle() > most * worst.ratedWatts();
-    return caution("load-watts", over ? Verdict.HALT : Verdict.HEED, text, worst.share());
+    boolean over = watts.middle() > most * stress.limit();
+    return caution(stress.code(), over ? Verdict.HALT : Verdict.HEED, text, stress.share());
   }
 
   Optional<Caution> mismatch(Bench bench, Target target, double coldOhms) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.bench.Figures;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
@@ -105,12 +106,43 @@ public final class StepCautions {
                   + " the supply.",
               Double.POSITIVE_INFINITY));
     }
+    ownColdLoad(evidence, target).ifPresent(found::add);
     found.addAll(currents.of(step));
     found.addAll(loads.of(step));
     shock(step).ifPresent(found::add);
     meterBand(step).ifPresent(found::add);
     heatsink(step).ifPresent(found::add);
     return outcome(found);
+  }
+
+  /**
+   * Returns what the step stresses, worst first, near its limit or not.
+   *
+   * @param evidence all that is known before the step
+   * @param target the step
+   * @param readings the forecast band of each reading that can be told
+   * @param demand what the step asks of the bench
+   */
+  public List<Stress> stresses(
+      Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
+    StepQuestion step = new StepQuestion(evidence, target, Map.copyOf(readings), demand);
+    List<Stress> found = new ArrayList<>(currents.stresses(step));
+    loads.stress(step).ifPresent(found::add);
+    found.sort(Comparator.comparingDouble(Stress::share).reversed());
+    return List.copyOf(found);
+  }
+
+  /** A load measured cold stands among the observations under the step's own id. */
+  private Optional<Caution> ownColdLoad(Evidence evidence, Target target) {
+    if (target.kind() == Target.Kind.IDLE || target.kind() == Target.Kind.OPEN_LOAD) {
+      return Optional.empty();
+    }
+    return evidence.observations().stream()
+        .filter(o -> o.target().stepId().equals(target.stepId()))
+        .map(o -> o.reading(ReadingId.LOAD_OHMS))
+        .filter(OptionalDouble::isPresent)
+        .reduce((first, last) -> last)
+        .flatMap(ohms -> coldLoad(evidence, target, ohms.getAsDouble()));
   }
 
   /**

@@ -1,0 +1,172 @@
+package loadwalk.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.FuseCurve;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Observation;
+import loadwalk.forecast.StepCautions;
+import loadwalk.forecast.Target;
+import loadwalk.sequence.Sequence;
+
+/**
+ * Plans a bench for a sequence.
+ *
+ * <p>Worked by hand in DEVELOPERS.md and again in a test: a lead's drop is I·R and its heat I²·R
+ * (Ohm, Joule), a supply's share its part of the summed ratings, a fuse's time that of its table at
+ * current over rating.
+ */
+public final class BenchPlanner {
+  private final Forecaster forecaster;
+  private final StepCautions cautions;
+  private final Tables tables;
+  private final Wire wire;
+  private final WiringLoadBank bank;
+
+  /**
+   * Prepares a planner.
+   *
+   * @param forecaster what tells the readings and cautions; it should rest on the same cautions
+   * @param cautions what tells how stressed each part is
+   * @param tables wire, fuse and resistor data
+   * @param bank what wires the loads
+   */
+  public BenchPlanner(
+      Forecaster forecaster, StepCautions cautions, Tables tables, WiringLoadBank bank) {
+    this.forecaster = forecaster;
+    this.cautions = cautions;
+    this.tables = tables;
+    this.bank = bank;
+    wire = new Wire(tables);
+  }
+
+  /**
+   * Plans every step of a sequence.
+   *
+   * @param sequence the sequence
+   * @param amplifier the amplifier with its ratings
+   * @param bench the bench, {@link Bench#unknown()} where there is none yet
+   * @param observations what has been measured so far, oldest first
+   */
+  public BenchPlan plan(
+      Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> observations) {
+    Evidence.Conditions conditions =
+        new Evidence.Conditions(
+            sequence.toneHertz(), sequence.limitThdPercent(), sequence.supplyVolts());
+    Evidence evidence = new Evidence(amplifier, bench, conditions, observations);
+    List<StepPlan> steps =
+        PlannedTarget.of(sequence).stream().map(target -> step(evidence, target)).toList();
+    List<String> needs = new Needs(tables, evidence, steps).sentences();
+    return new BenchPlan(sequence.name(), evidence, steps, needs);
+  }
+
+  private StepPlan step(Evidence evidence, Target target) {
+    Forecast forecast = forecaster.forecast(evidence, target);
+    Bench bench = evidence.bench();
+    Optional<Band> amps = forecast.band(loadwalk.bench.ReadingId.SUPPLY_AMPS);
+    return new StepPlan(
+        target,
+        forecast,
+        amps.map(a -> shares(bench, a)).orElse(List.of()),
+        amps.map(a -> losses(bench, a)).orElse(List.of()),
+        amps.flatMap(a -> terminalVolts(bench, a)),
+        amps.map(a -> fuses(evidence, a)).orElse(List.of()),
+        wiring(bench, target, forecast),
+        cautions.stresses(evidence, target, forecast.readings(), forecast.demand()));
+  }
+
+  private static List<StepPlan.SupplyShare> shares(Bench bench, Band amps) {
+    double sum = bench.supplies().stream().mapToDouble(Supply::amps).sum();
+    List<StepPlan.SupplyShare> shares = new ArrayList<>();
+    for (int i = 0; i < bench.supplies().size(); i++) {
+      double rated = bench.supplies().get(i).amps();
+      shares.add(
+          new StepPlan.SupplyShare(
+              i + 1, rated, amps.middle() * rated / sum, Math.min(rated, amps.high())));
+    }
+    return shares;
+  }
+
+  private List<StepPlan.LeadLoss> losses(Bench bench, Band amps) {
+    return bench.leads().stream()
+        .map(
+            lead -> {
+              double ohms = wire.ohms(lead, wire.workingCelsius());
+              Band volts = scaled(amps, ohms);
+              Band watts =
+                  new Band(
+                      squared(amps.low()) * ohms,
+                      squared(amps.middle()) * ohms,
+                      squared(amps.high()) * ohms);
+              return new StepPlan.LeadLoss(lead.label(), volts, watts);
+            })
+        .toList();
+  }
+
+  private Optional<Band> terminalVolts(Bench bench, Band amps) {
+    OptionalDouble set = bench.supplies().stream().mapToDouble(Supply::volts).max();
+    if (set.isEmpty()) {
+      return Optional.empty();
+    }
+    Band drop = scaled(amps, wire.ohms(bench.leads(), wire.workingCelsius()));
+    double volts = set.getAsDouble();
+    return Optional.of(new Band(volts - drop.high(), volts - drop.middle(), volts - drop.low()));
+  }
+
+  private List<StepPlan.FuseTime> fuses(Evidence evidence, Band amps) {
+    List<StepPlan.FuseTime> times = new ArrayList<>();
+    evidence
+        .amplifier()
+        .fuseAmps()
+        .ifPresent(
+            sum -> {
+              double single = evidence.amplifier().fuses().get(0);
+              times.add(time("amplifier", tables.fuseFor(single), sum, amps));
+            });
+    evidence
+        .bench()
+        .fuseAmps()
+        .ifPresent(rating -> times.add(time("bench", tables.fuseFor(rating), rating, amps)));
+    return times;
+  }
+
+  private static StepPlan.FuseTime time(String label, FuseCurve curve, double rating, Band amps) {
+    return new StepPlan.FuseTime(
+        label,
+        curve.type(),
+        curve.opening(Math.max(0, amps.middle()) / rating),
+        curve.opening(Math.max(0, amps.high()) / rating));
+  }
+
+  private Optional<WiringAnswer> wiring(Bench bench, Target target, Forecast forecast) {
+    boolean loaded = target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
+    if (!loaded) {
+      return Optional.empty();
+    }
+    double watts = forecast.demand().loadWatts().map(Band::high).orElse(0.0);
+    try {
+      return Optional.of(
+          bank.wiring(bench.loads(), target.mode(), target.ohms(), Math.max(0, watts)));
+    } catch (IllegalArgumentException e) {
+      return Optional.of(new WiringAnswer.None(e.getMessage(), Optional.empty()));
+    }
+  }
+
+  private static Band scaled(Band band, double factor) {
+    return new Band(band.low() * factor, band.middle() * factor, band.high() * factor);
+  }
+
+  private static double squared(double amps) {
+    return amps * amps;
+  }
+}

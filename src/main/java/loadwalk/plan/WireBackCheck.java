@@ -1,0 +1,130 @@
+package loadwalk.plan;
+
+import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Figures;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
+
+/**
+ * Compares the volts really lost between supply and amplifier with what the leads should lose.
+ *
+ * <p>R = (V at the supply − V at the terminals) / I by Ohm's law, against copper at working
+ * temperature. What is lost beyond that is lost in joints: lugs, clamps, fuse holders.
+ *
+ * @param state what came out
+ * @param measuredOhms the resistance found, ohms, where it can be told
+ * @param computedOhms the resistance of the leads entered, ohms, where there are any
+ * @param jointWatts the watts lost beyond the computed ones, where they can be told
+ * @param text one sentence with the numbers
+ */
+public record WireBackCheck(
+    State state,
+    OptionalDouble measuredOhms,
+    OptionalDouble computedOhms,
+    OptionalDouble jointWatts,
+    String text) {
+
+  private static final double LEAST_AMPS = 1;
+  private static final double MUCH_WATTS = 10;
+  private static final double FAR_ABOVE = 1.5;
+  private static final double FAR_BELOW = 0.5;
+
+  /** What a comparison comes to. */
+  public enum State {
+    /** The leads lose what they should, or too little more to matter. */
+    AGREES,
+    /** A joint wastes tens of watts. */
+    BAD_JOINT,
+    /** They lose far less than computed: the leads are not the ones entered. */
+    LESS_THAN_ENTERED,
+    /** The readings do not allow a comparison. */
+    CANNOT_TELL
+  }
+
+  /**
+   * Compares a pair of readings with the leads of a bench.
+   *
+   * @param bench the bench with its leads and meters
+   * @param tables wire data
+   * @param sourceVolts volts measured at the supply's terminals
+   * @param terminalVolts volts measured at the amplifier's terminals at the same time
+   * @param amps the supply current at that time, amperes
+   */
+  public static WireBackCheck of(
+      Bench bench, Tables tables, double sourceVolts, double terminalVolts, double amps) {
+    double drop = sourceVolts - terminalVolts;
+    if (!Double.isFinite(drop) || !(amps >= LEAST_AMPS) || Double.isInfinite(amps)) {
+      return cannotTell(
+          "At "
+              + Figures.three(amps)
+              + " A the loss in the leads is too small to be measured; compare under load.");
+    }
+    double doubtful = doubt(bench, sourceVolts) + doubt(bench, terminalVolts);
+    if (drop < -doubtful) {
+      return cannotTell(
+          "The terminals read "
+              + Figures.three(-drop)
+              + " V more than the supply: the two readings were not taken at the same time, or"
+              + " are swapped.");
+    }
+    OptionalDouble measured = OptionalDouble.of(Math.max(0, drop) / amps);
+    if (bench.leads().isEmpty()) {
+      return new WireBackCheck(
+          State.CANNOT_TELL,
+          measured,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          "The run has " + milliohms(measured) + "; no leads are entered to hold that against.");
+    }
+    Wire wire = new Wire(tables);
+    double computed = wire.ohms(bench.leads(), wire.workingCelsius());
+    return judged(measured, OptionalDouble.of(computed), drop - computed * amps, amps, doubtful);
+  }
+
+  private static WireBackCheck judged(
+      OptionalDouble measured,
+      OptionalDouble computed,
+      double excessVolts,
+      double amps,
+      double doubtfulVolts) {
+    double watts = excessVolts * amps;
+    double ratio = measured.getAsDouble() / computed.getAsDouble();
+    boolean certain = Math.abs(excessVolts) > doubtfulVolts;
+    String both =
+        "The run has " + milliohms(measured) + " where its copper has " + milliohms(computed);
+    State state = State.AGREES;
+    String text = both + ": the leads lose what they should.";
+    if (certain && ratio > FAR_ABOVE && watts >= MUCH_WATTS) {
+      state = State.BAD_JOINT;
+      text =
+          both
+              + ": a joint wastes "
+              + Figures.three(watts)
+              + " W; feel for it with the output"
+              + " down, and tighten or clean it.";
+    } else if (certain && ratio < FAR_BELOW) {
+      state = State.LESS_THAN_ENTERED;
+      text = both + ": these are not the leads entered, or the volts were taken elsewhere.";
+    }
+    return new WireBackCheck(state, measured, computed, OptionalDouble.of(watts), text);
+  }
+
+  private static double doubt(Bench bench, double volts) {
+    return bench.meterFor(ReadingId.SUPPLY_VOLTS).map(m -> m.halfWidth(volts)).orElse(0.0);
+  }
+
+  private static String milliohms(OptionalDouble ohms) {
+    return Figures.three(1000 * ohms.getAsDouble()) + " mΩ";
+  }
+
+  private static WireBackCheck cannotTell(String text) {
+    return new WireBackCheck(
+        State.CANNOT_TELL,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        text);
+  }
+}
