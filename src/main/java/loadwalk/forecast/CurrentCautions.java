@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,16 +52,18 @@ final class CurrentCautions {
           : Optional.empty();
     }
     return supplyStress(step)
-        .flatMap(
+        .filter(stress -> stress.share() > StepCautions.NEAR)
+        .map(
             stress ->
-                weighed(
-                    stress,
-                    StepCautions.NEAR,
+                new Caution(
+                    stress.code(),
+                    stress.share() > 1 ? Verdict.HALT : Verdict.HEED,
                     "The step draws "
                         + StepQuestion.words(stress.demand(), "A")
                         + ", of "
                         + Figures.three(stress.limit())
-                        + " A that may be counted on from the supplies."));
+                        + " A that may be counted on from the supplies.",
+                    stress.share()));
   }
 
   /** Returns all that the current stresses, known limits only. */
@@ -179,7 +182,14 @@ final class CurrentCautions {
                           + " A in continuous use, it need not open"
                       : "at worst it opens " + timeWords(worst);
               String asked = StepQuestion.words(stress.demand(), "A");
-              return weighed(stress, near, name + ": " + asked + "; " + opens + ".");
+              String text = name + ": " + asked + "; " + opens + ".";
+              boolean opensEarly =
+                  worst.minSeconds() < tables.limit("fuse-reading-seconds")
+                      || step.target().kind() == Target.Kind.WARM_UP;
+              Verdict gravity = stress.share() > 1 && opensEarly ? Verdict.HALT : Verdict.HEED;
+              return stress.share() > near
+                  ? caution(code, gravity, text, stress.share())
+                  : Optional.empty();
             });
   }
 
@@ -204,6 +214,31 @@ final class CurrentCautions {
               for (Lead lead : step.bench().leads()) {
                 carries(lead, amps).ifPresent(found::add);
               }
+            });
+    if (step.driven()) {
+      unprotected(step).ifPresent(found::add);
+    }
+  }
+
+  /** Tells of the thinnest run that the bench fuse would let burn. */
+  private Optional<Caution> unprotected(StepQuestion step) {
+    double fuse = step.bench().fuseAmps().orElse(0);
+    double most = tables.limit("fuse-over-ampacity-percent") / 100;
+    return step.bench().leads().stream()
+        .min(Comparator.comparingDouble(wire::ampacity))
+        .filter(lead -> fuse > most * wire.ampacity(lead))
+        .flatMap(
+            lead -> {
+              double bears = wire.ampacity(lead);
+              String text =
+                  "The bench fuse of "
+                      + Figures.three(fuse)
+                      + " A does not protect the run \""
+                      + lead.label()
+                      + "\", which may carry "
+                      + Figures.three(bears)
+                      + " A: in a short the lead burns first.";
+              return caution(BENCH_FUSE, Verdict.HEED, text, fuse / (most * bears));
             });
   }
 
@@ -250,14 +285,6 @@ final class CurrentCautions {
 
   private double leadOhms(StepQuestion step) {
     return wire.ohms(step.bench().leads(), wire.workingCelsius());
-  }
-
-  private static Optional<Caution> weighed(Stress stress, double near, String text) {
-    if (!(stress.share() > near)) {
-      return Optional.empty();
-    }
-    Verdict gravity = stress.share() > 1 ? Verdict.HALT : Verdict.HEED;
-    return caution(stress.code(), gravity, text, stress.share());
   }
 
   private static Optional<Caution> caution(

@@ -19,14 +19,17 @@ import loadwalk.bench.Tables;
  * <p>The rules, and why:
  *
  * <ul>
- *   <li>Supply and fuses: halt when the upper end of the forecast current exceeds them, because the
- *       whole band is likely and a supply in its limit or an open fuse at full output ends the step
- *       badly; heed from 80 % of the supply and from 75 % of a fuse, its continuous share. A supply
- *       that is not known, or no fuse known at all, is a heed: a step whose current nothing bounds
- *       is never clear.
+ *   <li>Supply: halt when the upper end of the forecast current exceeds what may be counted on,
+ *       because the whole band is likely and a supply in its limit at full output ends the step
+ *       badly; heed from 80 % of it.
+ *   <li>Fuses: halt when the upper end exceeds the rating so far that the fuse may open within the
+ *       minute of a reading, or at all beyond the rating in a warm-up; heed from 75 %, the share
+ *       for continuous use. A supply that is not known, or no fuse known at all, is a heed: a step
+ *       whose current nothing bounds is never clear.
  *   <li>Leads: halt when the middle of the forecast exceeds what a run may carry, heed from 80 % of
- *       it at worst; heed from 3 % of the supply volts lost. Short bursts warm a lead less than the
- *       table assumes, so the upper end alone does not halt.
+ *       it at worst; heed from 3 % of the supply volts lost, and where the bench fuse is more than
+ *       150 % of what a run may carry. Short bursts warm a lead less than the table assumes, so the
+ *       upper end alone does not halt.
  *   <li>Load resistors: halt when the hottest is beyond the largest overload for which a burst is
  *       known (in a warm-up, beyond its rating); heed above its continuous share.
  *   <li>Load: halt below the amplifier's least load, each bridged channel seeing half, or when the

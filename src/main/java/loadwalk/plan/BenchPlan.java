@@ -1,6 +1,7 @@
 package loadwalk.plan;
 
 import java.util.List;
+import java.util.Optional;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Verdict;
 
@@ -21,6 +22,19 @@ public record BenchPlan(
   public BenchPlan {
     steps = List.copyOf(steps);
     needs = List.copyOf(needs);
+  }
+
+  /** Returns an earlier step that asks the same and is answered the same, if there is one. */
+  Optional<StepPlan> sameBefore(StepPlan step) {
+    return steps.stream().takeWhile(s -> s != step).filter(s -> same(s, step)).findFirst();
+  }
+
+  private static boolean same(StepPlan a, StepPlan b) {
+    return a.target().kind() == b.target().kind()
+        && a.target().mode() == b.target().mode()
+        && Double.compare(a.target().ohms(), b.target().ohms()) == 0
+        && a.forecast().readings().equals(b.forecast().readings())
+        && a.forecast().cautions().equals(b.forecast().cautions());
   }
 
   /** Returns the gravest verdict of all steps. */

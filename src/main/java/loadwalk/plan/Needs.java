@@ -1,11 +1,12 @@
 package loadwalk.plan;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.Lead;
@@ -87,27 +88,35 @@ final class Needs {
             + ".");
   }
 
+  /** Returns the rating of the fuse on the bench if it will do, else of the one to get. */
+  private OptionalDouble fuseRating() {
+    OptionalDouble own = bench.fuseAmps();
+    return own.isPresent() && own.getAsDouble() >= worstAmps
+        ? own
+        : Arrays.stream(FUSES).filter(rating -> rating >= worstAmps).findFirst();
+  }
+
   private Optional<String> fuse() {
-    if (bench.fuseAmps().isPresent() && bench.fuseAmps().getAsDouble() >= worstAmps) {
+    OptionalDouble fitting = fuseRating();
+    if (fitting.isPresent() && fitting.equals(bench.fuseAmps())) {
       return Optional.empty();
     }
-    for (double rating : FUSES) {
-      if (rating >= worstAmps) {
-        double continuous = tables.limit("fuse-continuous-percent") / 100 * rating;
-        return Optional.of(
-            "A fuse at the source of "
-                + Figures.three(rating)
-                + " A ("
-                + tables.fuseFor(rating).type()
-                + "), meant for "
-                + Figures.three(continuous)
-                + " A in continuous use, and leads that carry more than it.");
-      }
+    if (fitting.isEmpty()) {
+      return Optional.of(
+          "No single fuse commonly made bears "
+              + Figures.three(worstAmps)
+              + " A: check the ratings.");
     }
+    double rating = fitting.getAsDouble();
+    double continuous = tables.limit("fuse-continuous-percent") / 100 * rating;
     return Optional.of(
-        "No single fuse commonly made bears "
-            + Figures.three(worstAmps)
-            + " A: check the ratings.");
+        "A fuse at the source of "
+            + Figures.three(rating)
+            + " A ("
+            + tables.fuseFor(rating).type()
+            + "), meant for "
+            + Figures.three(continuous)
+            + " A in continuous use, and leads that carry more than it.");
   }
 
   private Optional<String> leads() {
@@ -117,12 +126,13 @@ final class Needs {
     if (enough) {
       return Optional.empty();
     }
+    double carried = fuseRating().orElse(worstAmps);
     double volts = evidence.conditions().supplyVolts();
     double limit = tables.limit("drop-percent") / 100 * volts;
     for (int number : GAUGES) {
       Lead lead = new Lead("each way", new Lead.Awg(number), METRES_EACH_WAY, 1);
       double drop = 2 * wire.dropVolts(lead, worstAmps, wire.workingCelsius());
-      if (wire.ampacity(lead) >= worstAmps && drop <= limit) {
+      if (wire.ampacity(lead) >= carried && drop <= limit) {
         return Optional.of(
             "Supply leads of "
                 + lead.gauge().text()
@@ -139,30 +149,29 @@ final class Needs {
             + " A over 1 m each way within 3 %: lay several side by side, or check the ratings.");
   }
 
-  private Set<String> loads() {
-    Set<String> out = new LinkedHashSet<>();
+  /** Tells what to buy for each load that has no wiring, at its worst watts. */
+  private List<String> loads() {
+    Map<String, StepPlan> worst = new LinkedHashMap<>();
     for (StepPlan step : steps) {
-      Optional<WiringAnswer> wiring = step.wiring();
-      if (wiring.isPresent() && wiring.get() instanceof WiringAnswer.None none) {
-        String watts =
-            step.forecast()
-                .demand()
-                .loadWatts()
-                .map(w -> ", " + Figures.three(w.high()) + " W each at worst")
-                .orElse("");
-        out.add(
-            "For "
-                + step.target().mode().word()
-                + " "
-                + Figures.three(step.target().ohms())
-                + " Ω"
-                + watts
-                + ": "
-                + none.purchase().map(Needs::bought).orElse("no purchase of one kind was found")
-                + ".");
+      if (step.wiring().orElse(null) instanceof WiringAnswer.None) {
+        String load = step.target().mode().word() + " " + Figures.three(step.target().ohms());
+        worst.merge(load, step, (a, b) -> watts(b) > watts(a) ? b : a);
       }
     }
+    List<String> out = new ArrayList<>();
+    worst.forEach(
+        (load, step) -> {
+          WiringAnswer.None none = (WiringAnswer.None) step.wiring().orElseThrow();
+          String each =
+              watts(step) > 0 ? ", " + Figures.three(watts(step)) + " W each at worst" : "";
+          String buy = none.purchase().map(Needs::bought).orElse(none.sentence());
+          out.add("For " + load + " Ω" + each + ": " + buy.replaceFirst("\\.$", "") + ".");
+        });
     return out;
+  }
+
+  private static double watts(StepPlan step) {
+    return step.forecast().demand().loadWatts().map(Band::high).orElse(0.0);
   }
 
   private static String bought(LoadResistor kind) {

@@ -47,6 +47,7 @@ public final class PlanMarkdown {
     plan.steps().forEach(this::row);
     plan.steps().stream()
         .filter(step -> !step.forecast().cautions().isEmpty())
+        .filter(step -> plan.sameBefore(step).isEmpty())
         .forEach(this::cautions);
     PlanText.wirings(plan, tables).forEach(this::wiring);
     if (!plan.needs().isEmpty()) {
@@ -85,7 +86,7 @@ public final class PlanMarkdown {
     out.add("## " + escaped(step.target().stepId()));
     out.add("");
     for (Caution caution : step.forecast().cautions()) {
-      out.add("- **" + caution.gravity().word() + "**: " + escaped(caution.text()));
+      out.add("- **" + PlanText.gravity(caution) + "**: " + escaped(caution.text()));
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import loadwalk.bench.Figures;
+import loadwalk.bench.FuseCurve;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
@@ -15,11 +16,12 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Stress;
+import loadwalk.forecast.Verdict;
 
 /** Writes a plan for a terminal of 80 columns. */
 public final class PlanText {
   private static final int COLUMNS = 80;
-  private static final String ROW = "%-12s %-7s %-11s %-11s %-11s %-5s %s";
+  private static final String ROW = "%-12s %-7s %-9s %-9s %-9s %-9s %s";
 
   private final BenchPlan plan;
   private final Tables tables;
@@ -72,7 +74,7 @@ public final class PlanText {
             + evidence.observations().size()
             + " steps. Numbers are expected/at worst.");
     out.add("");
-    out.add(row("step", "verdict", "output V", "load W", "supply A", "V in", "gives first"));
+    out.add(row("step", "verdict", "out V", "load W", "supply A", "V in", "gives first"));
     plan.steps().forEach(this::tableRow);
     plan.steps().forEach(this::details);
     List<WiringSummary> wirings = wirings(plan, tables);
@@ -96,7 +98,9 @@ public final class PlanText {
             pair(step.forecast().band(outputVolts(step))),
             pair(step.forecast().demand().loadWatts()),
             pair(step.amps()),
-            step.terminalVolts().map(v -> Figures.three(v.middle())).orElse("?"),
+            step.terminalVolts()
+                .map(v -> Figures.three(v.middle()) + "/" + Figures.three(v.low()))
+                .orElse("?"),
             first));
   }
 
@@ -115,18 +119,19 @@ public final class PlanText {
 
   private void details(StepPlan step) {
     out.add("");
+    Optional<StepPlan> same = plan.sameBefore(step);
+    if (same.isPresent()) {
+      out.add(step.target().stepId() + ": as " + same.get().target().stepId());
+      return;
+    }
     out.add(step.target().stepId() + ": " + step.forecast().verdict().word());
     for (Caution caution : step.forecast().cautions()) {
-      wrapped("  " + caution.gravity().word() + ": ", caution.text());
+      wrapped("  " + gravity(caution) + ": ", caution.text());
     }
     step.givesFirst().ifPresent(stress -> wrapped("  gives first: ", first(stress)));
     shares(step);
     leads(step);
-    for (StepPlan.FuseTime fuse : step.fuses()) {
-      wrapped(
-          "  " + fuse.label() + " fuse: ",
-          fuse.expected().text() + "; at worst " + fuse.worst().text() + " (" + fuse.type() + ")");
-    }
+    fuses(step);
     step.forecast()
         .demand()
         .heatWatts()
@@ -134,6 +139,11 @@ public final class PlanText {
     if (step.wiring().orElse(null) instanceof WiringAnswer.None none) {
       wrapped("  wiring: ", none.sentence());
     }
+  }
+
+  /** What a caution that alone leaves the step clear is called. */
+  static String gravity(Caution caution) {
+    return caution.gravity() == Verdict.CLEAR ? "note" : caution.gravity().word();
   }
 
   static String first(Stress stress) {
@@ -170,21 +180,40 @@ public final class PlanText {
   }
 
   private void leads(StepPlan step) {
-    for (StepPlan.LeadLoss lead : step.leads()) {
+    if (!step.leads().isEmpty()) {
       wrapped(
-          "  lead " + lead.label() + ": ",
-          words(lead.volts(), "V") + " lost; " + words(lead.watts(), "W") + " of heat");
+          "  leads lose: ",
+          step.leads().stream()
+              .map(
+                  lead ->
+                      lead.label()
+                          + " "
+                          + Figures.three(lead.volts().middle())
+                          + " V, "
+                          + Figures.three(lead.watts().middle())
+                          + " W (at worst "
+                          + Figures.three(lead.volts().high())
+                          + " V, "
+                          + Figures.three(lead.watts().high())
+                          + " W)")
+              .collect(Collectors.joining("; ")));
     }
-    step.terminalVolts()
-        .ifPresent(
-            volts ->
-                wrapped(
-                    "  volts left at the terminals: ",
-                    "about "
-                        + Figures.three(volts.middle())
-                        + " V, at worst "
-                        + Figures.three(volts.low())
-                        + " V as the supplies are set"));
+  }
+
+  /** Tells only of fuses that may open: one that holds at worst needs no line. */
+  private void fuses(StepPlan step) {
+    for (StepPlan.FuseTime fuse : step.fuses()) {
+      if (fuse.worst().span() != FuseCurve.Span.BELOW_TABLE) {
+        wrapped(
+            "  " + fuse.label() + " fuse: ",
+            fuse.expected().text()
+                + "; at worst "
+                + fuse.worst().text()
+                + " (taken as "
+                + fuse.type()
+                + ")");
+      }
+    }
   }
 
   static String words(Band band, String unit) {

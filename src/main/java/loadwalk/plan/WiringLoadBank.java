@@ -1,5 +1,8 @@
 package loadwalk.plan;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,12 +17,11 @@ import loadwalk.forecast.LoadBank;
 /**
  * Wires each load from the stock by search, and remembers what it found.
  *
- * <p>Watts are rounded up to ten steps a decade before the search, so that a forecast that moves a
- * little keeps its wiring and costs no new search. A wiring that bears the watts for ever is
- * preferred; failing that, one that bears a reading of ten seconds, then one of the shortest burst.
+ * <p>Watts are rounded up to two digits before the search, so that a forecast that moves a little
+ * keeps its wiring and costs no new search. A wiring that bears the watts for ever is preferred;
+ * failing that, one that bears a reading of ten seconds, then one of the shortest burst.
  */
 public final class WiringLoadBank implements LoadBank {
-  private static final double STEPS_PER_DECADE = 10;
   private static final double READING_SECONDS = 10;
   private static final int MOST_REMEMBERED = 500;
 
@@ -58,9 +60,9 @@ public final class WiringLoadBank implements LoadBank {
       List<LoadResistor> stock, Mode mode, double ohms, double watts) {
     double rounded =
         watts > 0
-            ? Math.pow(10, Math.ceil(STEPS_PER_DECADE * Math.log10(watts)) / STEPS_PER_DECADE)
+            ? new BigDecimal(watts).round(new MathContext(2, RoundingMode.UP)).doubleValue()
             : 0;
-    Key key = new Key(stock, mode.loads(), ohms, Math.max(watts, rounded));
+    Key key = new Key(stock, mode.loads(), ohms, rounded);
     return known.computeIfAbsent(key, this::search);
   }
 

@@ -109,7 +109,16 @@ class StepCautionsTest {
             + " 0.75 s to 10 min.",
         find(over, "amplifier-fuse").orElseThrow().text());
     assertGravity(
-        Verdict.HALT, "bench-fuse", ask(amplifier(200.0), bench(), STEREO_4, amps(50, 60, 101)));
+        Verdict.HALT, "bench-fuse", ask(amplifier(200.0), bench(), STEREO_4, amps(50, 60, 140)));
+  }
+
+  /** Type E bears its rating for 100 h and opens from 60 s at 135 % (datasheet as transcribed). */
+  @Test
+  void fuse_beyondItsRatingThatHoldsForAReading_isHeedButHaltInAWarmUp() {
+    Amplifier amplifier = amplifier(200.0);
+    assertGravity(Verdict.HEED, "bench-fuse", ask(amplifier, bench(), STEREO_4, amps(50, 60, 110)));
+    Target warmUp = new Target("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 4, 0.5);
+    assertGravity(Verdict.HALT, "bench-fuse", ask(amplifier, bench(), warmUp, amps(50, 60, 110)));
   }
 
   @Test
@@ -252,6 +261,35 @@ class StepCautionsTest {
       Optional<Caution> halt = CAUTIONS.coldLoad(evidence, STEREO_4, ohms);
       assertEquals(Verdict.HALT, halt.orElseThrow().gravity(), ohms + " Ω");
     }
+  }
+
+  /** The walk keeps a cold load among the observations, under the step's own id. */
+  @Test
+  void coldLoadOfTheStepItself_haltsIt() {
+    Map<ReadingId, Double> cold = Map.of(ReadingId.LOAD_OHMS, 2.0);
+    Observation own = new Observation(STEREO_4, cold);
+    Evidence evidence = new Evidence(amplifier(100.0), bench(), CONDITIONS, List.of(own));
+    StepCautions.Outcome outcome =
+        CAUTIONS.of(evidence, STEREO_4, amps(18, 20, 22), Forecast.Demand.unknown());
+    assertGravity(Verdict.HALT, "load-mismatch", outcome);
+    StepCautions.Outcome other =
+        CAUTIONS.of(evidence, BRIDGED_1, amps(18, 20, 22), Forecast.Demand.unknown());
+    assertTrue(find(other, "load-mismatch").isEmpty());
+  }
+
+  @Test
+  void stresses_areAllTold_worstFirst() {
+    Map<ReadingId, Band> readings = amps(18, 20, 30);
+    readings.put(ReadingId.OUTPUT_WATTS, new Band(50, 60, 80));
+    Evidence evidence = new Evidence(amplifier(60.0), bench(), CONDITIONS, List.of());
+    List<Stress> stresses =
+        CAUTIONS.stresses(evidence, STEREO_4, readings, Forecast.Demand.unknown());
+    assertEquals(
+        List.of(
+            "amplifier-fuse", "supply-amps", "bench-fuse", "lead-amps", "lead-amps", "load-watts"),
+        stresses.stream().map(Stress::code).toList());
+    assertEquals(50, stresses.get(0).marginPercent(), 1e-9);
+    assertEquals(10, 100 * stresses.get(5).share(), 1e-9, "160 W of 1600 W");
   }
 
   @Test

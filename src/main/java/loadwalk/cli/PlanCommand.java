@@ -1,0 +1,149 @@
+package loadwalk.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierReader;
+import loadwalk.bench.Bench;
+import loadwalk.bench.BenchReader;
+import loadwalk.bench.Tables;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.forecast.StepCautions;
+import loadwalk.forecast.Verdict;
+import loadwalk.json.Fault;
+import loadwalk.json.Read;
+import loadwalk.plan.BenchPlan;
+import loadwalk.plan.BenchPlanner;
+import loadwalk.plan.PlanJson;
+import loadwalk.plan.PlanMarkdown;
+import loadwalk.plan.PlanText;
+import loadwalk.plan.WiringLoadBank;
+import loadwalk.sequence.Sequence;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans a bench for a sequence before anything is connected. */
+@Command(
+    name = "plan",
+    description =
+        "Plans a bench for a sequence: currents, drops, fuses, heat, and how to wire the loads.",
+    mixinStandardHelpOptions = true,
+    footer = "Exit codes: 0 planned, 2 bad input, 3 a step must not be connected.")
+public final class PlanCommand implements Callable<Integer> {
+  private static final int GOOD = 0;
+  private static final int BAD_INPUT = 2;
+  private static final int HELD = 3;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "SEQUENCE", description = "The name of a sequence, or a file.")
+  private String sequence;
+
+  @Option(names = "--amp", required = true, paramLabel = "FILE", description = "The amplifier.")
+  private String amplifier;
+
+  @Option(
+      names = "--bench",
+      paramLabel = "FILE",
+      description = "The bench; without it the plan says what a bench would need.")
+  private String bench;
+
+  @Option(
+      names = "--home",
+      paramLabel = "DIR",
+      description = "Where your own sequences and data tables are.")
+  private String home = "";
+
+  @Option(
+      names = "--json",
+      arity = "0..1",
+      fallbackValue = Destination.STDOUT,
+      paramLabel = "FILE",
+      description = "Write the plan as JSON; - is stdout.")
+  private String json;
+
+  @Option(
+      names = "--markdown",
+      arity = "0..1",
+      fallbackValue = Destination.STDOUT,
+      paramLabel = "FILE",
+      description = "Write the plan as Markdown; - is stdout.")
+  private String markdown;
+
+  @Option(names = "--ascii", description = "Print in plain ASCII.")
+  private boolean ascii;
+
+  @Override
+  public Integer call() {
+    try {
+      PlanInput input = new PlanInput(Path.of(home));
+      Read<Sequence> steps = input.sequence(sequence);
+      Read<Amplifier> amp = input.file(amplifier, AmplifierReader::read);
+      Read<Bench> table =
+          bench == null
+              ? Read.of(Optional.of(Bench.unknown()), List.of())
+              : input.file(bench, BenchReader::read);
+      List<Fault> faults = new ArrayList<>(steps.faults());
+      faults.addAll(amp.faults());
+      faults.addAll(table.faults());
+      if (!faults.isEmpty()) {
+        return refused(faults.stream().map(Fault::text).toList());
+      }
+      Tables tables = input.tables();
+      BenchPlan plan =
+          planner(tables)
+              .plan(
+                  steps.found().orElseThrow(),
+                  amp.found().orElseThrow(),
+                  table.found().orElseThrow(),
+                  List.of());
+      return write(plan, tables);
+    } catch (InvalidPathException e) {
+      return refused(List.of("--home is no path: " + e.getReason()));
+    } catch (IllegalArgumentException e) {
+      return refused(List.of(e.getMessage()));
+    }
+  }
+
+  private static BenchPlanner planner(Tables tables) {
+    WiringLoadBank bank = new WiringLoadBank(tables);
+    StepCautions cautions = new StepCautions(tables, bank);
+    return new BenchPlanner(new StandardForecaster(cautions), cautions, tables, bank);
+  }
+
+  private int write(BenchPlan plan, Tables tables) {
+    PrintWriter out = spec.commandLine().getOut();
+    boolean piped = Destination.STDOUT.equals(json) || Destination.STDOUT.equals(markdown);
+    try {
+      if (json != null) {
+        Destination.write(json, PlanJson.text(plan, tables), out);
+      }
+      if (markdown != null) {
+        Destination.write(markdown, PlanMarkdown.text(plan, tables), out);
+      }
+    } catch (IOException | InvalidPathException e) {
+      return refused(List.of("the plan could not be written: " + e.getMessage()));
+    }
+    if (!piped) {
+      PlanText.lines(plan, tables, ascii).forEach(out::println);
+      out.flush();
+    }
+    return plan.verdict() == Verdict.HALT ? HELD : GOOD;
+  }
+
+  private int refused(List<String> sentences) {
+    PrintWriter err = spec.commandLine().getErr();
+    sentences.forEach(err::println);
+    err.flush();
+    return BAD_INPUT;
+  }
+}

@@ -1,0 +1,252 @@
+package loadwalk.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Lead;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.forecast.StepCautions;
+import loadwalk.forecast.Target;
+import loadwalk.forecast.Verdict;
+import loadwalk.json.JsonText;
+import loadwalk.sequence.Sequence;
+import loadwalk.sequence.Step;
+import org.junit.jupiter.api.Test;
+
+/** Reproduces the example worked by hand in DEVELOPERS.md, and checks the forms of a plan. */
+class BenchPlannerTest {
+  private static final Tables TABLES = Tables.stock();
+  private static final WiringLoadBank BANK = new WiringLoadBank(TABLES);
+  private static final StepCautions CAUTIONS = new StepCautions(TABLES, BANK);
+
+  private static final Amplifier AMPLIFIER =
+      new Amplifier(
+          "Halvorsen & Pike",
+          "Twin 50",
+          Optional.empty(),
+          OptionalInt.empty(),
+          Optional.empty(),
+          OptionalInt.empty(),
+          List.of(),
+          OptionalDouble.of(2),
+          OptionalDouble.of(4),
+          List.of(30.0, 30.0),
+          Optional.empty());
+
+  /** 50 A and 30 A supplies, 2 m of AWG 4 each way, 60 A fuse, eight 8 Ω and four 4 Ω of 100 W. */
+  private static final Bench BENCH =
+      new Bench(
+          "North bench",
+          List.of(new Supply(13.8, 50), new Supply(13.8, 30)),
+          List.of(
+              new Lead("plus", new Lead.Awg(4), 2, 1), new Lead("minus", new Lead.Awg(4), 2, 1)),
+          OptionalDouble.of(60),
+          List.of(
+              new LoadResistor("8 ohm", 8, 5, 100, 8, OptionalDouble.empty()),
+              new LoadResistor("4 ohm", 4, 5, 100, 4, OptionalDouble.empty())),
+          List.of(),
+          0.9);
+
+  private static final Sequence STEREO_4 =
+      new Sequence(
+          "one-step",
+          "One step",
+          1000,
+          1,
+          13.8,
+          List.of(new Step.Measure(Mode.STEREO, 4, false)),
+          "0");
+
+  /**
+   * Foretells 40 A, at worst 81 A, and 100 W, at worst 144 W, into each load, whatever is asked.
+   */
+  private static final Forecaster FORETELLS =
+      new Forecaster() {
+        @Override
+        public Forecast forecast(Evidence evidence, Target target) {
+          Map<ReadingId, Band> readings =
+              Map.of(
+                  ReadingId.SUPPLY_AMPS, new Band(30, 40, 81),
+                  ReadingId.OUTPUT_VOLTS, new Band(18, 20, 24));
+          Forecast.Demand demand =
+              new Forecast.Demand(
+                  Optional.of(new Band(81, 100, 144)),
+                  Optional.of(new Band(162, 200, 288)),
+                  Optional.empty(),
+                  Optional.empty());
+          StepCautions.Outcome outcome = CAUTIONS.of(evidence, target, readings, demand);
+          return new Forecast(
+              target.stepId(),
+              0.95,
+              readings,
+              demand,
+              outcome.cautions(),
+              outcome.verdict(),
+              "as told");
+        }
+
+        @Override
+        public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+          return List.of();
+        }
+      };
+
+  private static BenchPlan plan(Sequence sequence, Bench bench) {
+    return new BenchPlanner(FORETELLS, CAUTIONS, TABLES, BANK)
+        .plan(sequence, AMPLIFIER, bench, List.of());
+  }
+
+  /**
+   * By hand. A run: 2 m · 0.815153 mΩ/m · 284.5/254.5 = 1.82248 mΩ; at 40 A 72.9 mV and 2.92 W, at
+   * 81 A 147.6 mV and 11.96 W. Terminals: 13.8 − 2 · 0.0729 = 13.654 V, at worst 13.505 V.
+   * Supplies: 40 · 50/80 = 25 A and 15 A; at worst each at its limit. Fuses of 60 A, 81/60 = 1.35:
+   * the amplifier's 30 A blades open in 0.75 s to 10 min (ISO 8820-3 type C at 135 %), the bench's
+   * 29 mm blade in 1 to 30 min. Usable 0.9 · 80 = 72 A. Loads of 144 W at worst, at 75 %: two 8 Ω
+   * in parallel take 72 W each.
+   */
+  @Test
+  void handWorkedExample_isReproduced() {
+    StepPlan step = plan(STEREO_4, BENCH).steps().get(0);
+    StepPlan.LeadLoss plus = step.leads().get(0);
+    assertEquals(0.0728992, plus.volts().middle(), 1e-6);
+    assertEquals(2.91597, plus.watts().middle(), 1e-4);
+    assertEquals(0.1476209, plus.volts().high(), 1e-6);
+    assertEquals(11.95729, plus.watts().high(), 1e-4);
+    assertEquals(13.654202, step.terminalVolts().orElseThrow().middle(), 1e-5);
+    assertEquals(13.504758, step.terminalVolts().orElseThrow().low(), 1e-5);
+    assertEquals(new StepPlan.SupplyShare(1, 50, 25, 50), step.shares().get(0));
+    assertEquals(new StepPlan.SupplyShare(2, 30, 15, 30), step.shares().get(1));
+    assertEquals("0.75 s to 10 min", step.fuses().get(0).worst().text());
+    assertEquals("60 s to 30 min", step.fuses().get(1).worst().text());
+    assertEquals("need not open", step.fuses().get(1).expected().text());
+    assertEquals("amplifier-fuse", step.givesFirst().orElseThrow().code());
+    assertEquals(-35, step.givesFirst().orElseThrow().marginPercent(), 1e-9);
+    assertEquals(Verdict.HALT, step.forecast().verdict());
+    WiringAnswer.Found wiring = (WiringAnswer.Found) step.wiring().orElseThrow();
+    assertEquals("8 ohm #1 || 8 ohm #2", wiring.loads().get(0).formula());
+    assertEquals("8 ohm #3 || 8 ohm #4", wiring.loads().get(1).formula());
+    assertEquals(72, wiring.loads().get(0).hottest(144).watts(), 1e-9);
+  }
+
+  @Test
+  void cautionsOfThePlan_areTheBriefs() {
+    StepPlan step = plan(STEREO_4, BENCH).steps().get(0);
+    Evidence evidence =
+        new Evidence(AMPLIFIER, BENCH, new Evidence.Conditions(1000, 1, 13.8), List.of());
+    Forecast brief = FORETELLS.forecast(evidence, step.target());
+    assertEquals(brief.cautions(), step.forecast().cautions());
+  }
+
+  @Test
+  void noBench_saysWhatItWouldNeed() {
+    List<String> needs = plan(STEREO_4, Bench.unknown()).needs();
+    assertEquals(
+        List.of(
+            "Supplies of 90 A together at 13.8 V, for 81 A at worst with 90 % of the sum counted"
+                + " on.",
+            "A fuse at the source of 100 A (blade, 29 mm (ISO 8820-3 type E)), meant for 75 A in"
+                + " continuous use, and leads that carry more than it.",
+            "Supply leads of AWG 6 or thicker for 1 m each way: 120 A for ever, 0.235 V lost at"
+                + " worst.",
+            "For stereo 4 Ω, 144 W each at worst: buy 4 resistors of 2 Ω, 100 W."),
+        needs);
+  }
+
+  @Test
+  void text_fitsEightyColumnsAndAsciiIsAscii() {
+    BenchPlan plan = plan(STEREO_4, BENCH);
+    for (String line : PlanText.lines(plan, TABLES, false)) {
+      assertTrue(line.length() <= 80, line);
+    }
+    for (String line : PlanText.lines(plan, TABLES, true)) {
+      assertTrue(line.chars().allMatch(c -> c >= ' ' && c <= '~'), line);
+    }
+    List<String> lines = PlanText.lines(plan, TABLES, false);
+    assertTrue(
+        lines.contains(
+            "stereo-4     halt    20/24     100/144   40/81     13.7/13.5 amplifier-fuse 135%"),
+        String.join("\n", lines));
+    assertTrue(
+        lines.contains("    left+ --+-[R1]-+-- left-"), "the picture is missing in the text");
+  }
+
+  @Test
+  void json_isReadBackAndCarriesItsFormat() {
+    String json = PlanJson.text(plan(STEREO_4, BENCH), TABLES);
+    assertTrue(JsonText.strict("plan").read(json).found().isPresent());
+    assertTrue(json.contains("\"format\" : \"loadwalk-plan/1\""), json);
+    assertTrue(json.contains("\"code\" : \"amplifier-fuse\""), json);
+  }
+
+  @Test
+  void hostileNames_areInertInMarkdown() {
+    Amplifier named = Amplifier.named("<script>|", "a*b\u202e`");
+    String markdown =
+        PlanMarkdown.text(
+            new BenchPlanner(FORETELLS, CAUTIONS, TABLES, BANK)
+                .plan(STEREO_4, named, BENCH, List.of()),
+            TABLES);
+    assertTrue(markdown.contains("\\<script\\>\\| a\\*b \\`"), markdown);
+  }
+
+  @Test
+  void fullWalk_isPlannedStepByStepByTheRealForecast() {
+    Sequence walk =
+        new Sequence(
+            "walk",
+            "A walk",
+            40,
+            1,
+            13.8,
+            List.of(
+                new Step.WarmUp(15, 0.5, 0.5),
+                new Step.Idle(),
+                new Step.Measure(Mode.STEREO, 4, false),
+                new Step.Measure(Mode.BRIDGED, 2, false),
+                new Step.OpenLoad(),
+                new Step.Recheck(List.of(Step.Recheck.HEAVIEST), 10),
+                new Step.Note("done")),
+            "0");
+    BenchPlan plan =
+        new BenchPlanner(new StandardForecaster(CAUTIONS), CAUTIONS, TABLES, BANK)
+            .plan(walk, AMPLIFIER, BENCH, List.of());
+    assertEquals(
+        List.of("warm-up", "idle", "stereo-4", "bridged-2", "open-load", "warm-up#2", "recheck"),
+        plan.steps().stream().map(step -> step.target().stepId()).toList());
+    assertEquals(2, plan.steps().get(6).target().ohms(), "the heaviest step is bridged 2 Ω");
+    assertEquals(Verdict.HALT, plan.verdict(), "2 Ω bridged is below the least load of 4 Ω");
+  }
+
+  @Test
+  void stockTooLarge_isASentenceInThePlan() {
+    Bench bench =
+        new Bench(
+            "b",
+            BENCH.supplies(),
+            BENCH.leads(),
+            BENCH.fuseAmps(),
+            List.of(new LoadResistor("8 ohm", 8, 5, 100, 1000, OptionalDouble.empty())),
+            List.of(),
+            0.9);
+    StepPlan step = plan(STEREO_4, bench).steps().get(0);
+    WiringAnswer.None none = (WiringAnswer.None) step.wiring().orElseThrow();
+    assertTrue(none.sentence().contains("1000 resistors"), none.sentence());
+  }
+}
