@@ -35,6 +35,7 @@ class LayersTest {
           Map.entry("wave", 2),
           Map.entry("bench", 1),
           Map.entry("numeric", 1),
+          Map.entry("chart", 1),
           Map.entry("quantity", 0),
           Map.entry("json", 0));
 

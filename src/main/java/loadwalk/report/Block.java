@@ -1,6 +1,7 @@
 package loadwalk.report;
 
 import java.util.List;
+import loadwalk.chart.Chart;
 
 /**
  * A piece of a page; each format writes all kinds. Texts are as typed: the writers make them inert.
@@ -66,6 +67,21 @@ public sealed interface Block {
       }
     }
   }
+
+  /**
+   * What a page is read for first: the rows of a table, where there is room each as a card.
+   *
+   * @param table the table
+   */
+  record Headline(Table table) implements Block {}
+
+  /**
+   * A chart.
+   *
+   * @param chart the chart
+   * @param caption one sentence that says what to see in it
+   */
+  record Figure(Chart chart, String caption) implements Block {}
 
   /**
    * A column of a table.

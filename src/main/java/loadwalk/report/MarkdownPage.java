@@ -7,7 +7,8 @@ import java.util.stream.Collectors;
  * Writes a page as CommonMark with the pipe tables that git hosts and forums know.
  *
  * <p>Every sign that could be markup is escaped with a backslash (CommonMark 0.31.2, 2.4), and text
- * stays on one line, so that what was typed stays text.
+ * stays on one line, so that what was typed stays text. Charts are left to the formats that can
+ * draw them; their numbers are in the tables.
  */
 final class MarkdownPage {
   private static final String MARKUP = "\\`*_{}[]<>#|~!&$^";
@@ -29,8 +30,11 @@ final class MarkdownPage {
       out.append("\n> **Warning.** ").append(escaped(warning)).append("\n");
     }
     for (Page.Section section : page.sections()) {
+      if (section.blocks().stream().allMatch(Block.Figure.class::isInstance)) {
+        continue;
+      }
       out.append("\n## ").append(escaped(section.title())).append("\n");
-      section.blocks().forEach(this::block);
+      section.blocks().stream().filter(b -> !(b instanceof Block.Figure)).forEach(this::block);
     }
   }
 
@@ -51,6 +55,8 @@ final class MarkdownPage {
                       .append("\n"));
     } else if (block instanceof Block.Table t) {
       table(t);
+    } else if (block instanceof Block.Headline h) {
+      table(h.table());
     }
   }
 

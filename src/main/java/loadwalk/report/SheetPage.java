@@ -13,11 +13,13 @@ import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.report.Block.Bullets;
 import loadwalk.report.Block.Column;
+import loadwalk.report.Block.Headline;
 import loadwalk.report.Block.Paragraph;
 import loadwalk.report.Block.Table;
 import loadwalk.report.Block.Term;
 import loadwalk.report.Block.Terms;
 import loadwalk.report.Page.Section;
+import loadwalk.result.Criterion;
 import loadwalk.result.OutputFit;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
@@ -40,6 +42,10 @@ final class SheetPage {
   private Page page() {
     List<Section> sections = new ArrayList<>();
     sections.add(headline());
+    List<Block> figures = new SheetCharts(sheet).figures();
+    if (!figures.isEmpty()) {
+      sections.add(new Section("charts", "Charts", figures));
+    }
     sections.add(identity());
     sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
     sections.add(new Section("computed", "Computed", computed()));
@@ -65,7 +71,7 @@ final class SheetPage {
       return new Section("power", "What it makes", blocks);
     }
     List<List<String>> rows = sheet.loads().stream().map(SheetPage::loadRow).toList();
-    blocks.add(
+    Table table =
         new Table(
             "Power at each load, ± with k = 2",
             List.of(
@@ -75,13 +81,13 @@ final class SheetPage {
                 Column.numbers("Rated"),
                 Column.numbers("Ratio"),
                 Column.numbers("dB"),
-                Column.words("Against the rating")),
-            rows));
+                Column.words("Rating")),
+            rows);
+    blocks.add(new Headline(table));
     List<String> notes = new ArrayList<>();
+    notes.addAll(criteria());
     sheet.loads().forEach(line -> notes.addAll(notes(line)));
-    if (!notes.isEmpty()) {
-      blocks.add(new Bullets(notes));
-    }
+    blocks.add(new Bullets(notes));
     return new Section("power", "What it makes", blocks);
   }
 
@@ -91,17 +97,33 @@ final class SheetPage {
     return List.of(
         Wording.load(line.power().mode(), line.power().ohms()),
         PRINTER.quantity(line.power().perLoad()),
-        stereo ? PRINTER.quantity(line.power().totalWatts()) : "the same",
-        rating.map(r -> PRINTER.exact(r.ratingWatts(), Unit.WATT)).orElse("none"),
+        stereo ? PRINTER.quantity(line.power().totalWatts()) : "",
+        rating.map(r -> PRINTER.exact(r.ratingWatts(), Unit.WATT)).orElse(""),
         rating.map(r -> PRINTER.value(r.ratio().value(), Unit.ONE, 3)).orElse(""),
         rating.map(r -> Wording.decibels(r.decibels())).orElse(""),
         rating.map(r -> r.verdict().text()).orElse("no rating"));
   }
 
+  /** Says at what point the loads were read; different ones are named one by one. */
+  private List<String> criteria() {
+    List<String> notes = new ArrayList<>();
+    for (Criterion criterion : Criterion.values()) {
+      List<String> loads =
+          sheet.loads().stream()
+              .filter(l -> l.power().criterion() == criterion)
+              .map(l -> Wording.load(l.power().mode(), l.power().ohms()))
+              .toList();
+      if (!loads.isEmpty()) {
+        String all = loads.size() == sheet.loads().size() ? "Every load" : String.join(", ", loads);
+        notes.add(all + " was read " + criterion.text() + ".");
+      }
+    }
+    return notes;
+  }
+
   private static List<String> notes(Sheet.LoadLine line) {
     String load = Wording.load(line.power().mode(), line.power().ohms());
     List<String> notes = new ArrayList<>();
-    notes.add(load + " was read " + line.power().criterion().text() + ".");
     if (!line.power().why().isEmpty()) {
       notes.add(load + " is from " + line.power().fromStepId() + ": " + line.power().why() + ".");
     }

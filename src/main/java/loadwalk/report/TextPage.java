@@ -3,11 +3,14 @@ package loadwalk.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import loadwalk.chart.TextChart;
 
 /** Writes a page as lines for a terminal or a text file; nothing is wider than its columns. */
 final class TextPage {
   private static final String GAP = "  ";
   private static final int NARROWEST_CELL = 8;
+  private static final int CHART_COLUMNS = 76;
+  private static final int CHART_ROWS = 12;
 
   private final int columns;
   private final boolean ascii;
@@ -54,6 +57,11 @@ final class TextPage {
       terms(t);
     } else if (block instanceof Block.Table t) {
       table(t);
+    } else if (block instanceof Block.Headline h) {
+      table(h.table());
+    } else if (block instanceof Block.Figure f) {
+      wrapped(f.chart().title() + ". " + f.caption(), "", "");
+      lines.addAll(TextChart.lines(f.chart(), Math.min(columns, CHART_COLUMNS), CHART_ROWS, ascii));
     }
     lines.add("");
   }

@@ -1,0 +1,49 @@
+package loadwalk.chart;
+
+import java.util.List;
+
+/**
+ * An axis.
+ *
+ * @param label what it shows, with its unit
+ * @param logarithmic whether equal ratios take equal lengths; its values must be above 0
+ * @param fromZero whether 0 is always shown; not for a logarithmic axis
+ * @param ticks the marks; empty for round numbers chosen by the drawing
+ */
+public record Axis(String label, boolean logarithmic, boolean fromZero, List<Tick> ticks) {
+  /** Copies the ticks. */
+  public Axis {
+    ticks = List.copyOf(ticks);
+    if (logarithmic && fromZero) {
+      throw new IllegalArgumentException("a logarithmic axis has no zero: " + label);
+    }
+  }
+
+  /** Returns an axis from zero with round marks. */
+  public static Axis fromZero(String label) {
+    return new Axis(label, false, true, List.of());
+  }
+
+  /** Returns an axis over the range of its values with round marks. */
+  public static Axis overRange(String label) {
+    return new Axis(label, false, false, List.of());
+  }
+
+  /** Returns a logarithmic axis with the given marks. */
+  public static Axis ratios(String label, List<Tick> ticks) {
+    return new Axis(label, true, false, ticks);
+  }
+
+  /**
+   * A mark on an axis.
+   *
+   * @param value where
+   * @param label what is written there
+   */
+  public record Tick(double value, String label) {
+    /** Checks the number. */
+    public Tick {
+      Finite.require(value, "tick " + label);
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package loadwalk.chart;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Tells a chart in words, for those who cannot see it. */
+public final class ChartWords {
+  private static final int MOST_POINTS = 12;
+
+  /** How far a point may stand beside its tick so as not to hide another, a fraction. */
+  private static final double NEAR = 0.2;
+
+  private ChartWords() {}
+
+  /** Returns what each axis shows and the values of each series. */
+  public static String of(Chart chart) {
+    List<String> parts = new ArrayList<>();
+    parts.add(chart.y().label() + " against " + chart.x().label() + ".");
+    for (Series series : chart.series()) {
+      parts.add(series.name() + ": " + values(chart, series) + ".");
+    }
+    chart.limits().forEach(l -> parts.add(l.name() + ": " + number(l.y()) + "."));
+    return String.join(" ", parts);
+  }
+
+  private static String values(Chart chart, Series series) {
+    List<Series.Point> points = series.points();
+    if (points.isEmpty()) {
+      return "no values";
+    }
+    if (series.kind() == Series.Kind.CURVE || points.size() > MOST_POINTS) {
+      Series.Point first = points.get(0);
+      Series.Point last = points.get(points.size() - 1);
+      return "a curve from " + at(chart, first) + " to " + at(chart, last);
+    }
+    List<String> texts = new ArrayList<>();
+    for (Series.Point p : points) {
+      boolean range = series.kind() == Series.Kind.RANGES;
+      String height = range ? number(p.low()) + " to " + number(p.high()) : number(p.y());
+      texts.add(height + " at " + place(chart, p.x()));
+    }
+    return String.join(", ", texts);
+  }
+
+  private static String at(Chart chart, Series.Point p) {
+    return number(p.y()) + " at " + place(chart, p.x());
+  }
+
+  private static String place(Chart chart, double x) {
+    return chart.x().ticks().stream()
+        .filter(t -> Math.abs(t.value() - x) <= NEAR * Math.max(1e-9, Math.abs(x)))
+        .min(Comparator.comparingDouble(t -> Math.abs(t.value() - x)))
+        .map(Axis.Tick::label)
+        .orElse(number(x));
+  }
+
+  static String number(double value) {
+    return value == 0
+        ? "0"
+        : String.format(Locale.ROOT, "%.4g", value)
+            .replaceFirst("(\\.\\d*?)0+$", "$1")
+            .replaceFirst("\\.$", "");
+  }
+}

@@ -1,0 +1,188 @@
+package loadwalk.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import loadwalk.chart.SvgChart;
+
+/**
+ * Writes a page as one HTML file that needs no script and asks nothing of anyone.
+ *
+ * <p>Written in plain Java rather than by a template engine: a page has five kinds of blocks, so a
+ * template would hold five lines of markup and one more language, and here there is one place where
+ * text becomes markup, {@link #text}, which nothing can go round.
+ */
+final class HtmlPage {
+  private static final String STYLE = style();
+
+  private final StringBuilder out = new StringBuilder();
+  private int figures;
+
+  private HtmlPage() {}
+
+  static String html(Page page) {
+    HtmlPage html = new HtmlPage();
+    html.page(page);
+    return html.out.toString();
+  }
+
+  private static String style() {
+    try (InputStream in = HtmlPage.class.getResourceAsStream("/loadwalk/report/page.css")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the style sheet in the jar cannot be read", e);
+    }
+  }
+
+  private void page(Page page) {
+    out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    out.append("<meta name=\"color-scheme\" content=\"light dark\">\n");
+    out.append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';");
+    out.append(" style-src 'unsafe-inline'; img-src data:\">\n");
+    out.append("<link rel=\"icon\" href=\"data:,\">\n<title>");
+    text(page.title());
+    out.append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n");
+    out.append("<header>\n<h1>");
+    text(page.title());
+    out.append("</h1>\n<p>");
+    text(page.subtitle());
+    out.append("</p>\n</header>\n<main>\n");
+    for (String warning : page.warnings()) {
+      out.append("<p class=\"warning\"><strong>Warning.</strong> ");
+      text(warning);
+      out.append("</p>\n");
+    }
+    page.sections().forEach(this::section);
+    out.append("</main>\n</body>\n</html>\n");
+  }
+
+  private void section(Page.Section section) {
+    out.append("<section id=\"").append(section.id()).append("\" aria-labelledby=\"h-");
+    out.append(section.id()).append("\">\n<h2 id=\"h-").append(section.id()).append("\">");
+    text(section.title());
+    out.append("</h2>\n");
+    boolean charts = section.blocks().stream().anyMatch(Block.Figure.class::isInstance);
+    out.append(charts ? "<div class=\"figures\">\n" : "");
+    section.blocks().forEach(this::block);
+    out.append(charts ? "</div>\n" : "").append("</section>\n");
+  }
+
+  private void block(Block block) {
+    if (block instanceof Block.Paragraph p) {
+      element("p", p.text());
+    } else if (block instanceof Block.Bullets b) {
+      out.append("<ul>\n");
+      b.items().forEach(item -> element("li", item));
+      out.append("</ul>\n");
+    } else if (block instanceof Block.Terms t) {
+      terms(t);
+    } else if (block instanceof Block.Table t) {
+      table(t);
+    } else if (block instanceof Block.Headline h) {
+      cards(h.table());
+    } else if (block instanceof Block.Figure f) {
+      figure(f);
+    }
+  }
+
+  private void terms(Block.Terms terms) {
+    out.append("<dl class=\"terms\">\n");
+    for (Block.Term pair : terms.pairs()) {
+      out.append("<div>");
+      inline("dt", pair.term());
+      inline("dd", pair.text());
+      out.append("</div>\n");
+    }
+    out.append("</dl>\n");
+  }
+
+  /** A wide table scrolls in a box of its own, which the keyboard can reach. */
+  private void table(Block.Table table) {
+    out.append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"");
+    text(table.caption());
+    out.append("\">\n<table>\n");
+    element("caption", table.caption());
+    out.append("<thead><tr>");
+    for (Block.Column column : table.columns()) {
+      out.append("<th scope=\"col\"").append(column.numeric() ? " class=\"n\">" : ">");
+      text(column.name());
+      out.append("</th>");
+    }
+    out.append("</tr></thead>\n<tbody>\n");
+    table.rows().forEach(row -> row(table.columns(), row));
+    out.append("</tbody>\n</table>\n</div>\n");
+  }
+
+  private void row(List<Block.Column> columns, List<String> row) {
+    out.append("<tr><th scope=\"row\">");
+    text(row.get(0));
+    out.append("</th>");
+    for (int i = 1; i < row.size(); i++) {
+      out.append(columns.get(i).numeric() ? "<td class=\"n\">" : "<td>");
+      text(row.get(i));
+      out.append("</td>");
+    }
+    out.append("</tr>\n");
+  }
+
+  /** The first cell of a row names its card, the second is written large. */
+  private void cards(Block.Table table) {
+    element("p", table.caption() + ".");
+    out.append("<ul class=\"cards\">\n");
+    for (List<String> row : table.rows()) {
+      out.append("<li>");
+      inline("h3", row.get(0));
+      inline("p", row.get(1));
+      out.append("<dl>");
+      for (int i = 2; i < row.size(); i++) {
+        if (!row.get(i).isEmpty()) {
+          out.append("<div>");
+          inline("dt", table.columns().get(i).name());
+          inline("dd", row.get(i));
+          out.append("</div>");
+        }
+      }
+      out.append("</dl></li>\n");
+    }
+    out.append("</ul>\n");
+  }
+
+  private void figure(Block.Figure figure) {
+    figures++;
+    out.append("<figure>\n");
+    inline("h3", figure.chart().title());
+    out.append(SvgChart.svg(figure.chart(), "chart" + figures)).append("\n");
+    element("figcaption", figure.caption());
+    out.append("</figure>\n");
+  }
+
+  private void element(String name, String content) {
+    inline(name, content);
+    out.append("\n");
+  }
+
+  private void inline(String name, String content) {
+    out.append('<').append(name).append('>');
+    text(content);
+    out.append("</").append(name).append('>');
+  }
+
+  /** Writes text, inert and with every sign of markup as a character reference. */
+  private void text(String content) {
+    String line = Inert.line(content, Inert.SENTENCE);
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      switch (c) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '"' -> out.append("&quot;");
+        case '\'' -> out.append("&#39;");
+        default -> out.append(c);
+      }
+    }
+  }
+}
