@@ -30,6 +30,7 @@ class LayersTest {
           Map.entry("sequence", 2),
           Map.entry("forecast", 2),
           Map.entry("journal", 2),
+          Map.entry("meter", 2),
           Map.entry("practice", 2),
           Map.entry("result", 2),
           Map.entry("wave", 2),

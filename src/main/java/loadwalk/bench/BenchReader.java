@@ -157,6 +157,8 @@ public final class BenchReader {
       fields.fault("digits", "«digits» needs a «resolution» above 0");
     }
     Optional<Meter.Band> band = band(fields);
+    Optional<Connection> connection =
+        reads.flatMap(id -> fields.object("connection").flatMap(c -> ConnectionReader.read(c, id)));
     return fields.build(
         () ->
             new Meter(
@@ -165,7 +167,8 @@ public final class BenchReader {
                 percent.orElse(0),
                 digits.orElse(0),
                 resolution.orElse(0),
-                band));
+                band,
+                connection));
   }
 
   private static Optional<Meter.Band> band(Fields fields) {

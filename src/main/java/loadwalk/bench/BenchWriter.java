@@ -92,5 +92,23 @@ public final class BenchWriter {
       number(out, meter.band().get().highHertz());
       out.writeEndArray();
     }
+    if (meter.connection().isPresent()) {
+      out.writeObjectFieldStart("connection");
+      writeConnection(out, meter.connection().get());
+      out.writeEndObject();
+    }
+  }
+
+  private static void writeConnection(JsonGenerator out, Connection connection) throws IOException {
+    if (connection.line() instanceof Connection.Serial serial) {
+      out.writeStringField("serial", serial.device());
+      out.writeNumberField("baud", serial.baud());
+    } else {
+      out.writeStringField("tcp", connection.line().text());
+    }
+    out.writeStringField("query", connection.query());
+    out.writeStringField("unit", connection.unit());
+    number(out, "scale", connection.scale());
+    out.writeNumberField("timeoutMillis", connection.answerMillis());
   }
 }

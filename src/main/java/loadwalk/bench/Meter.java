@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param digits least significant digits, half-width
  * @param resolution the value of one digit, in the reading's unit
  * @param band the AC band for which the specification holds, where stated
+ * @param connection how it is asked for its reading, where it can be
  */
 public record Meter(
     String label,
@@ -19,7 +20,8 @@ public record Meter(
     double percent,
     double digits,
     double resolution,
-    Optional<Band> band) {
+    Optional<Band> band,
+    Optional<Connection> connection) {
   /** Checks the numbers. */
   public Meter {
     Checks.text(label, "label");
@@ -27,6 +29,23 @@ public record Meter(
     Checks.zeroOrMore(percent, "percent");
     Checks.zeroOrMore(digits, "digits");
     Checks.zeroOrMore(resolution, "resolution");
+    Objects.requireNonNull(connection, "connection");
+  }
+
+  /** Makes a meter that is read by eye. */
+  public Meter(
+      String label,
+      ReadingId reads,
+      double percent,
+      double digits,
+      double resolution,
+      Optional<Band> band) {
+    this(label, reads, percent, digits, resolution, band, Optional.empty());
+  }
+
+  /** Returns this meter with a connection. */
+  public Meter connectedBy(Connection by) {
+    return new Meter(label, reads, percent, digits, resolution, band, Optional.of(by));
   }
 
   /** Returns the half-width of the specification at a reading, in the reading's unit. */

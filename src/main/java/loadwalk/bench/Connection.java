@@ -1,0 +1,135 @@
+package loadwalk.bench;
+
+import java.util.Objects;
+import java.util.regex.Pattern;
+
+/**
+ * How a meter is asked for its reading: where it is, what it is asked, what its reply means.
+ *
+ * <p>Only questions are ever sent. The header of a SCPI query ends in a question mark (IEEE 488.2,
+ * 7.3.1), a semicolon would begin another command behind it, and a common query ({@code *TST?},
+ * {@code *CAL?}) or one of the CALibration, DIAGnostic and TEST subsystems does more than read.
+ *
+ * @param line where the meter is
+ * @param query the question, such as {@code MEAS:VOLT:AC?}
+ * @param unit the unit of the reply, as told beside it
+ * @param scale the reading in its own unit for one unit of the reply; 100 for a clamp of 10 mV/A
+ * @param answerMillis the time in which the meter must answer, ms
+ */
+public record Connection(Line line, String query, String unit, double scale, int answerMillis) {
+  /** The time in which a meter must answer where its bench does not say, ms. */
+  public static final int DEFAULT_ANSWER_MILLIS = 2000;
+
+  private static final int LONGEST_QUERY = 120;
+  private static final Pattern QUESTION = Pattern.compile(":?\\w+(:\\w+)*\\?( [ -:<-~]*)?");
+  private static final Pattern ACTING =
+      Pattern.compile(":?(CAL|CALIBRATION|DIAG|DIAGNOSTIC|TEST)[:?].*", Pattern.CASE_INSENSITIVE);
+
+  /** Checks the query and the numbers. */
+  public Connection {
+    Objects.requireNonNull(line, "line");
+    Checks.text(unit, "unit");
+    if (!isQuestion(query)) {
+      throw new IllegalArgumentException(
+          "query must be one question that only reads, such as MEAS:VOLT:AC?, got " + query);
+    }
+    if (!(Double.isFinite(scale) && scale != 0)) {
+      throw new IllegalArgumentException("scale must be a number other than 0, got " + scale);
+    }
+    if (answerMillis < 1) {
+      throw new IllegalArgumentException("timeoutMillis must be above 0, got " + answerMillis);
+    }
+  }
+
+  /** Tells whether a text is one SCPI question that reads and does nothing else. */
+  public static boolean isQuestion(String text) {
+    return text.length() <= LONGEST_QUERY
+        && QUESTION.matcher(text).matches()
+        && !ACTING.matcher(text).matches();
+  }
+
+  /** Where a meter is. */
+  public sealed interface Line {
+    /** Returns the place in words, such as {@code 127.0.0.1:5025}. */
+    String text();
+  }
+
+  /**
+   * SCPI over a raw TCP socket.
+   *
+   * @param host the host's name or address
+   * @param port the port, 1 to 65535
+   */
+  public record Tcp(String host, int port) implements Line {
+    /** The port that IANA assigns to scpi-raw. */
+    public static final int SCPI_RAW = 5025;
+
+    private static final int MOST_PORT = 65_535;
+
+    /** Checks the host and the port. */
+    public Tcp {
+      Checks.text(host, "host");
+      if (!host.matches("[\\w.:%-]+")) {
+        throw new IllegalArgumentException("tcp must be a host and a port, got host " + host);
+      }
+      if (port < 1 || port > MOST_PORT) {
+        throw new IllegalArgumentException("port must lie from 1 to 65535, got " + port);
+      }
+    }
+
+    /**
+     * Reads {@code host}, {@code host:port} or {@code [IPv6]:port}.
+     *
+     * @throws IllegalArgumentException if the text is none of these
+     */
+    public static Tcp of(String text) {
+      int bracket = text.startsWith("[") ? text.indexOf(']') : -1;
+      int colon = text.indexOf(':', Math.max(bracket, 0));
+      String host = colon < 0 ? text : text.substring(0, colon);
+      String bare = bracket > 0 && host.endsWith("]") ? host.substring(1, bracket) : host;
+      if (colon < 0) {
+        return new Tcp(bare, SCPI_RAW);
+      }
+      String port = text.substring(colon + 1);
+      if (!port.matches("\\d{1,5}")) {
+        throw new IllegalArgumentException("port must lie from 1 to 65535, got " + port);
+      }
+      return new Tcp(bare, Integer.parseInt(port));
+    }
+
+    @Override
+    public String text() {
+      return (host.indexOf(':') >= 0 ? "[" + host + "]" : host) + ":" + port;
+    }
+  }
+
+  /**
+   * SCPI over a serial port with 8 data bits, no parity, 1 stop bit.
+   *
+   * @param device the device's path below {@code /dev/}
+   * @param baud bits per second
+   */
+  public record Serial(String device, int baud) implements Line {
+    /** The speed of a port that states none. */
+    public static final int DEFAULT_BAUD = 9600;
+
+    private static final int SLOWEST = 300;
+    private static final int FASTEST = 4_000_000;
+
+    /** Checks the path, so that a bench file cannot name a file to be written, and the speed. */
+    public Serial {
+      Objects.requireNonNull(device, "device");
+      if (!device.matches("/dev/[\\w./+-]+") || device.contains("..")) {
+        throw new IllegalArgumentException("serial must be a device below /dev/, got " + device);
+      }
+      if (baud < SLOWEST || baud > FASTEST) {
+        throw new IllegalArgumentException("baud must lie from 300 to 4000000, got " + baud);
+      }
+    }
+
+    @Override
+    public String text() {
+      return device + " at " + baud + " baud";
+    }
+  }
+}

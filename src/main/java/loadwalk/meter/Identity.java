@@ -1,0 +1,37 @@
+package loadwalk.meter;
+
+import java.util.Optional;
+
+/**
+ * Who a meter says it is: the four fields of its reply to {@code *IDN?} (IEEE 488.2, 10.14).
+ *
+ * @param maker its maker
+ * @param model its model
+ * @param serial its serial number, 0 where it has none to tell
+ * @param firmware its firmware, 0 where it has none to tell
+ */
+public record Identity(String maker, String model, String serial, String firmware) {
+  private static final int FIELDS = 4;
+
+  /** Reads a reply; empty where it has not four fields, or begins with a number. */
+  public static Optional<Identity> of(String reply) {
+    String[] fields = reply.strip().split("\\s*,\\s*", FIELDS);
+    if (fields.length < FIELDS
+        || fields[0].isBlank()
+        || fields[1].isBlank()
+        || !(ScpiReply.of(fields[0]) instanceof ScpiReply.Garbage)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Identity(
+            ScpiReply.shown(fields[0]),
+            ScpiReply.shown(fields[1]),
+            ScpiReply.shown(fields[2]),
+            ScpiReply.shown(fields[3])));
+  }
+
+  /** Returns the reply's own form. */
+  public String text() {
+    return String.join(",", maker, model, serial, firmware);
+  }
+}

@@ -1,0 +1,100 @@
+package loadwalk.meter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Meter;
+
+/**
+ * What one connected meter has said so far, enough to show it, enter it and judge its scatter.
+ *
+ * <p>A meter on hold repeats its last digit. Replies that are the same in at least {@value
+ * #FINE_DIGITS} significant digits {@value #HELD_REPLIES} times in a row count as held; a coarser
+ * display may well stand still (common practice, no source).
+ *
+ * @param meter the meter
+ * @param identity who it says it is, where it said so
+ * @param last the newest reading
+ * @param lastMillis when it came, ms
+ * @param recent the newest values, oldest first
+ * @param repeats how many replies in a row were the same as the newest
+ */
+public record MeterWatch(
+    Meter meter,
+    Optional<Identity> identity,
+    MeterReading last,
+    long lastMillis,
+    List<Sample> recent,
+    int repeats) {
+  /** The age from which a value is stale, ms. */
+  public static final long STALE_MILLIS = 5000;
+
+  static final int HELD_REPLIES = 10;
+  static final int FINE_DIGITS = 5;
+  private static final int KEPT = 20;
+  private static final long SCATTER_MILLIS = 10_000;
+
+  /** A value and when it came, ms. */
+  public record Sample(double value, long atMillis) {}
+
+  /** Copies the list. */
+  public MeterWatch {
+    recent = List.copyOf(recent);
+  }
+
+  /** Returns a meter that has not said anything yet. */
+  public static MeterWatch begin(Meter meter, long nowMillis) {
+    return new MeterWatch(
+        meter,
+        Optional.empty(),
+        new MeterReading.Silent("has not answered yet"),
+        nowMillis,
+        List.of(),
+        0);
+  }
+
+  /** Returns the watch after the meter said who it is. */
+  public MeterWatch identified(Identity by) {
+    return new MeterWatch(meter, Optional.of(by), last, lastMillis, recent, repeats);
+  }
+
+  /** Returns the watch after a reading; a late one changes nothing. */
+  public MeterWatch after(MeterReading reading, long atMillis) {
+    if (reading instanceof MeterReading.Late) {
+      return this;
+    }
+    if (!(reading instanceof MeterReading.Value value)) {
+      return new MeterWatch(meter, identity, reading, atMillis, List.of(), 0);
+    }
+    List<Sample> more = new ArrayList<>(recent);
+    more.add(new Sample(value.value(), atMillis));
+    more.removeIf(sample -> atMillis - sample.atMillis() > SCATTER_MILLIS);
+    List<Sample> kept = more.subList(Math.max(0, more.size() - KEPT), more.size());
+    boolean same = last instanceof MeterReading.Value before && before.raw().equals(value.raw());
+    return new MeterWatch(meter, identity, value, atMillis, kept, same ? repeats + 1 : 1);
+  }
+
+  /** Returns the reading as it must be taken now: a value may have gone stale, or be held. */
+  public MeterReading at(long nowMillis) {
+    if (!(last instanceof MeterReading.Value value)) {
+      return last;
+    }
+    long age = nowMillis - lastMillis;
+    if (age > STALE_MILLIS + meter.connection().map(c -> c.answerMillis()).orElse(0)) {
+      return new MeterReading.Stale(value, age);
+    }
+    boolean fine = significantDigits(value.raw()) >= FINE_DIGITS;
+    return fine && repeats >= HELD_REPLIES ? new MeterReading.Held(value, repeats) : value;
+  }
+
+  /** Returns the scatter of the newest values, where there are at least two. */
+  public Optional<Scatter> scatter() {
+    return Scatter.of(recent.stream().map(Sample::value).toList());
+  }
+
+  /** Counts the digits that carry something: no zeros in front, none behind. */
+  static int significantDigits(String raw) {
+    String mantissa = raw.split("[eE]", 2)[0].replaceAll("[^0-9]", "");
+    return mantissa.replaceFirst("^0+", "").replaceFirst("0+$", "").length();
+  }
+}

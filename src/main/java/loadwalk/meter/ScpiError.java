@@ -1,0 +1,31 @@
+package loadwalk.meter;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One entry of a meter's error queue, {@code -113,"Undefined header"} (SCPI-1999, 21.8); code 0
+ * says that the queue is empty.
+ *
+ * @param code the code
+ * @param text the text between the quotes
+ */
+public record ScpiError(int code, String text) {
+  private static final Pattern FORM = Pattern.compile("([+-]?\\d{1,6})\\s*,\\s*\"(.*)\"");
+
+  /** Reads the reply to {@code SYST:ERR?}; empty where it has another form. */
+  public static Optional<ScpiError> of(String reply) {
+    Matcher matcher = FORM.matcher(reply.strip());
+    return matcher.matches()
+        ? Optional.of(
+            new ScpiError(
+                Integer.parseInt(matcher.group(1)), matcher.group(2).replace("\"\"", "\"")))
+        : Optional.empty();
+  }
+
+  /** Tells whether this is an error and not the empty queue. */
+  public boolean isError() {
+    return code != 0;
+  }
+}

@@ -1,0 +1,19 @@
+package loadwalk.meter;
+
+/** Something that reaches a dialogue from its line; every one says when, ms of one clock. */
+public sealed interface Signal {
+  /** Returns the moment, ms. */
+  long atMillis();
+
+  /** The line is open. */
+  record Opened(long atMillis) implements Signal {}
+
+  /** Characters came, any number of lines or a piece of one. */
+  record Received(String text, long atMillis) implements Signal {}
+
+  /** The line is gone, or could not be opened. */
+  record Lost(String why, long atMillis) implements Signal {}
+
+  /** Time went on. */
+  record Clock(long atMillis) implements Signal {}
+}

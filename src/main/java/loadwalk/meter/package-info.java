@@ -1,0 +1,18 @@
+/**
+ * Reads meters that speak SCPI: what a reply means, who asks when, and what repeated readings say.
+ *
+ * <p>All of it is pure; sockets, serial ports, clocks and threads live in {@code loadwalk.app}. Two
+ * benches as examples, a bench meter on the net and a clamp of 10 mV/A on a serial port:
+ *
+ * <pre>{@code
+ * {"format":"loadwalk-bench/1","meters":[
+ *   {"label":"bench DMM","reads":"outputVolts","percent":0.1,"digits":2,"resolution":0.001,
+ *    "connection":{"tcp":"192.0.2.10:5025","query":"MEAS:VOLT:AC?"}}]}
+ *
+ * {"format":"loadwalk-bench/1","meters":[
+ *   {"label":"clamp on the DMM","reads":"supplyAmps","percent":1.5,"digits":2,"resolution":0.1,
+ *    "connection":{"serial":"/dev/ttyUSB0","baud":9600,"query":"MEAS:VOLT:DC?","unit":"V",
+ *                  "scale":100}}]}
+ * }</pre>
+ */
+package loadwalk.meter;

@@ -1,0 +1,53 @@
+package loadwalk.meter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+import org.junit.jupiter.api.Test;
+
+class ScatterTest {
+
+  /** JCGM 100:2008, 4.4.3: twenty temperatures, s = 1.489, s/√20 = 0.333; from memory. */
+  @Test
+  void of_theGuidesTemperatures_givesTheGuidesNumbers() {
+    List<Double> temperatures =
+        List.of(
+            96.90, 98.18, 98.25, 98.61, 99.03, 99.49, 99.56, 99.74, 99.89, 100.07, 100.33, 100.42,
+            100.68, 100.95, 101.11, 101.20, 101.57, 101.84, 102.36, 102.72);
+    Scatter scatter = Scatter.of(temperatures).orElseThrow();
+    assertEquals(100.145, scatter.mean(), 5e-4);
+    assertEquals(0.333, scatter.standardUncertainty(), 5e-4);
+    assertEquals(19, scatter.degreesOfFreedom());
+    assertEquals(5.82, scatter.spread(), 1e-9);
+  }
+
+  @Test
+  void of_fewerThanTwo_isUnknown() {
+    assertTrue(Scatter.of(List.of()).isEmpty());
+    assertTrue(Scatter.of(List.of(13.7)).isEmpty());
+  }
+
+  /** Welch–Satterthwaite (JCGM 100:2008, G.2b): equal parts, one with ν = 4, give ν_eff = 16. */
+  @Test
+  void joined_withAnEqualTypeB_hasFourTimesTheDegrees() {
+    Scatter scatter = new Scatter(5, 13.7, 0.01, 0.03);
+    Scatter.Joined joined = scatter.joined(Quantity.of(13.7, Unit.VOLT, "meter gain", 0.01));
+    assertEquals(0.01 * Math.sqrt(2), joined.quantity().u(), 1e-12);
+    assertEquals(16, joined.degreesOfFreedom(), 1e-9);
+    // t_95(16) = 2.12 (JCGM 100:2008, table G.2).
+    assertEquals(2.12, joined.coverageFactor(), 5e-3);
+    assertEquals(2.12 * 0.01 * Math.sqrt(2), joined.expanded(), 1e-4);
+  }
+
+  @Test
+  void joined_withoutScatter_keepsTypeBAlone() {
+    Scatter still = Scatter.of(List.of(13.7, 13.7, 13.7)).orElseThrow();
+    Scatter.Joined joined = still.joined(Quantity.of(13.7, Unit.VOLT, "meter gain", 0.01));
+    assertEquals(0.01, joined.quantity().u(), 1e-15);
+    assertTrue(Double.isInfinite(joined.degreesOfFreedom()));
+    assertEquals(1.96, joined.coverageFactor(), 5e-3);
+  }
+}
