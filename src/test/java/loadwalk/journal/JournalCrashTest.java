@@ -67,9 +67,13 @@ class JournalCrashTest {
           kept.add(body);
           attempted.clear();
         } else {
-          failures++;
+          failed();
         }
       }
+    }
+
+    private void failed() {
+      assertTrue(++failures < 1000, "the journal never recovers, seed " + seed);
     }
 
     private String body() {
@@ -84,7 +88,7 @@ class JournalCrashTest {
           writer.settle();
           return writer;
         } catch (IOException e) {
-          failures++;
+          failed();
         }
       }
     }
