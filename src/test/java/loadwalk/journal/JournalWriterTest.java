@@ -1,5 +1,6 @@
 package loadwalk.journal;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static loadwalk.journal.Journals.bodies;
 import static loadwalk.journal.Journals.bodiesOf;
 import static loadwalk.journal.Journals.of;
@@ -129,10 +130,14 @@ class JournalWriterTest {
     spoiled[30] ^= 1;
     disk.changedByAnother(spoiled);
     assertEquals(Trouble.CHANGED, assertThrows(StorageFault.class, writer::settle).trouble());
-    byte[] shorter = of(bodies(2));
-    disk.changedByAnother(shorter);
+    for (byte[] other : new byte[][] {of(bodies(2)), of(List.of(bodies(3).get(0), "{}"))}) {
+      disk.changedByAnother(other);
+      assertThrows(StorageFault.class, writer::settle);
+      assertArrayEquals(other, disk.platter());
+    }
+    String swapped = new String(of(bodies(3)), UTF_8).replace("3.4 V", "9.4 V");
+    disk.changedByAnother(swapped.getBytes(UTF_8));
     assertThrows(StorageFault.class, writer::settle);
-    assertArrayEquals(shorter, disk.platter());
   }
 
   @Test
