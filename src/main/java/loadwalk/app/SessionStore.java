@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import loadwalk.journal.Framing;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
@@ -23,6 +24,7 @@ import loadwalk.journal.Recovered.TornTail;
 import loadwalk.journal.Recovered.Whole;
 import loadwalk.journal.Recovered.Writable;
 import loadwalk.journal.Recovery;
+import loadwalk.journal.Storage;
 
 /** Finds, makes and opens the journals in the folder {@code sessions} of a data home. */
 public final class SessionStore {
@@ -35,6 +37,7 @@ public final class SessionStore {
   private final DataHome home;
   private final Processes processes;
   private final Clock clock;
+  private final UnaryOperator<Storage> disk;
 
   /** Opens the store of this process. */
   public SessionStore(DataHome home, Clock clock) {
@@ -42,9 +45,15 @@ public final class SessionStore {
   }
 
   SessionStore(DataHome home, Processes processes, Clock clock) {
+    this(home, processes, clock, UnaryOperator.identity());
+  }
+
+  /** Opens a store whose journals are written through what stands for the disk. */
+  SessionStore(DataHome home, Processes processes, Clock clock, UnaryOperator<Storage> disk) {
     this.home = home;
     this.processes = processes;
     this.clock = clock;
+    this.disk = disk;
   }
 
   /**
@@ -176,7 +185,7 @@ public final class SessionStore {
   }
 
   private Opening openHeld(WalkName name, Path file, WalkLock lock) throws IOException {
-    FileStorage storage = FileStorage.open(file);
+    Storage storage = disk.apply(FileStorage.open(file));
     Opening opening = null;
     try {
       opening = openHeld(name, storage, lock);
@@ -188,7 +197,7 @@ public final class SessionStore {
     }
   }
 
-  private Opening openHeld(WalkName name, FileStorage storage, WalkLock lock) throws IOException {
+  private Opening openHeld(WalkName name, Storage storage, WalkLock lock) throws IOException {
     byte[] bytes = storage.readAll();
     Recovered read = Recovery.read(bytes);
     if (!(read instanceof Writable writable)) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import loadwalk.walk.Fact;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -63,6 +64,9 @@ public final class WalkCommand implements Callable<Integer> {
   public Integer call() {
     if (speed < 1 || speed > FASTEST) {
       throw wrong("--speed takes a whole number from 1 to " + FASTEST);
+    }
+    if (practice != null && Math.abs(practice) > Fact.Opened.LARGEST_SEED) {
+      throw wrong("--practice takes a seed up to " + Fact.Opened.LARGEST_SEED);
     }
     if (speed > 1 && practice == null && !fill) {
       throw wrong("--speed is for the practice bench: a real amplifier warms in its own time");

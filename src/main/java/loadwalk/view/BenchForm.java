@@ -104,6 +104,9 @@ final class BenchForm {
   }
 
   private static int gaugeNumber(String text) {
+    if (text.matches("0{2,4}")) {
+      return 1 - text.length();
+    }
     return text.endsWith("/0") ? 1 - (text.charAt(0) - '0') : count(LEADS, text);
   }
 

@@ -8,6 +8,8 @@ import loadwalk.walk.Event;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.Next;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.WalkState;
 import loadwalk.walk.Walker;
 
 /** Updates the desk: keys go to the screen, intents and events to the walk. */
@@ -60,7 +62,8 @@ public final class DeskLoop {
 
   private DeskNext pressed(Desk desk, Key key) {
     if (key.is(Key.Kind.ESCAPE) && desk.walk().isPresent()) {
-      Desk walking = desk.screen() instanceof WalkScreen ? desk : desk.on(WalkScreen.fresh());
+      boolean asked = desk.walk().get().isStopped() && desk.screen() instanceof WalkScreen;
+      Desk walking = asked ? desk : desk.on(WalkScreen.fresh());
       return walked(walking.saying(Optional.empty()), List.of(new Intent.Stop()), List.of());
     }
     Answer answer = desk.screen().press(key, desk);
@@ -99,10 +102,29 @@ public final class DeskLoop {
       if (now.walk().isPresent()) {
         Next next = walker.update(now.walk().get(), event);
         effects.addAll(next.effects());
-        now = now.with(Optional.of(next.model()));
+        now = settled(now, next.model());
       }
     }
     return new DeskNext(now, effects, wishes);
+  }
+
+  /**
+   * What was being typed for one step must not reach the next, or the same one in another state.
+   */
+  private static Desk settled(Desk desk, Model next) {
+    Desk now = desk.with(Optional.of(next));
+    WalkState before = desk.walk().orElseThrow().state();
+    String step = next.state().currentId();
+    boolean sameStep = before.currentId().equals(step);
+    boolean same =
+        sameStep
+            && before.hold() == next.state().hold()
+            && before.step(step).status() == next.state().step(step).status();
+    if (same || !(desk.screen() instanceof WalkScreen screen)) {
+      return now;
+    }
+    boolean started = sameStep && next.state().step(step).status() == Status.RUNNING;
+    return now.on(screen.at(started ? screen.focus() : 0));
   }
 
   private static DeskNext quiet(Desk desk) {

@@ -18,8 +18,9 @@ import loadwalk.quantity.Unit;
  */
 record FormLines(List<String> texts) {
 
+  /** Returns a line; half a character, left by the delete key, becomes a question mark. */
   String text(int line) {
-    return texts.get(line).strip();
+    return texts.get(line).strip().replaceAll("\\p{Cs}", "?");
   }
 
   Optional<String> optionalText(int line) {

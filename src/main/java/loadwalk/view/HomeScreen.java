@@ -82,7 +82,11 @@ record HomeScreen(int chosen) implements Screen {
       case 4:
         return Answer.wish(this, new Wish.Leave());
       default:
-        Library.KeptWalk walk = desk.library().walks().get(chosen - FIXED);
+        List<Library.KeptWalk> walks = desk.library().walks();
+        if (chosen - FIXED >= walks.size()) {
+          return Answer.say(new HomeScreen(0), "That walk is no longer in the list.");
+        }
+        Library.KeptWalk walk = walks.get(chosen - FIXED);
         return walk.isOpen()
             ? Answer.wish(this, new Wish.ResumeWalk(walk.name()))
             : Answer.wish(this, new Wish.ShowSheet(walk.name()));

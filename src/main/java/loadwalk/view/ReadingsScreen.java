@@ -8,6 +8,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Entry;
+import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -23,9 +24,14 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
   record Open(Prompt prompt, TextField field) {}
 
   /** One reading as the list shows it. */
-  private record Row(String step, ReadingId id, List<Entry> entries) {
+  private record Row(String step, ReadingId id, List<Entry> entries, boolean counts) {
     Entry latest() {
       return entries.get(entries.size() - 1);
+    }
+
+    /** A doubt on volts that were replaced by watts, or the reverse, has had its answer. */
+    boolean isOpen() {
+      return counts && latest().isOpen();
     }
   }
 
@@ -43,7 +49,10 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     }
     if (prompt.isPresent()) {
       canvas.rule(canvas.rows() - 4);
-      canvas.text(1, canvas.rows() - 3, prompt.get().prompt().kind().question(), Style.STRONG);
+      String problem = desk.walk().flatMap(Model::message).map(m -> "  " + m).orElse("");
+      String question = prompt.get().prompt().kind().question() + problem;
+      canvas.text(
+          1, canvas.rows() - 3, Canvas.shortened(question, canvas.columns() - 2), Style.STRONG);
       prompt.get().field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, "Enter", "keep", "F10", "back", "Esc", "STOP");
       return;
@@ -65,7 +74,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
   }
 
   private String doubtText(List<Row> rows) {
-    boolean doubted = focus < rows.size() && rows.get(focus).latest().isOpen();
+    boolean doubted = focus < rows.size() && rows.get(focus).isOpen();
     return doubted
         ? rows.get(focus).latest().doubts().get(0).text()
             + " "
@@ -85,14 +94,14 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     }
     Entry latest = row.latest();
     String mark =
-        latest.isOpen()
+        row.isOpen()
             ? "  DOUBT: " + latest.doubts().get(0).slip().words()
             : latest.stoodBy().map(why -> "  stood by: " + why).orElse("");
     canvas.text(
         37,
         at,
         Canvas.shortened(values + mark, canvas.columns() - 38),
-        latest.isOpen() ? Style.HEED : style);
+        row.isOpen() ? Style.HEED : style);
   }
 
   @Override
@@ -112,7 +121,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
             ? Answer.say(this, "Nothing has been entered yet.")
             : asking(Prompt.Kind.AMEND, rows.get(focus));
       case F7:
-        boolean open = focus < rows.size() && rows.get(focus).latest().isOpen();
+        boolean open = focus < rows.size() && rows.get(focus).isOpen();
         return open
             ? asking(Prompt.Kind.STAND_BY, rows.get(focus))
             : Answer.say(this, "That reading carries no open doubt.");
@@ -145,7 +154,8 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     for (PlannedStep planned : state.plan()) {
       StepState step = state.step(planned.id());
       for (Map.Entry<ReadingId, List<Entry>> e : step.entries().entrySet()) {
-        rows.add(new Row(planned.id(), e.getKey(), e.getValue()));
+        boolean counts = step.latest(e.getKey()).isPresent();
+        rows.add(new Row(planned.id(), e.getKey(), e.getValue(), counts));
       }
     }
     return rows;

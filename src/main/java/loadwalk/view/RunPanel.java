@@ -66,11 +66,15 @@ final class RunPanel {
     canvas.text(column, row, (focus ? "> " : "  ") + id.label(), focus ? Style.STRONG : Style.TEXT);
     Optional<Entry> entry = shown(step, id);
     int at = column + LABEL;
-    if (focus) {
+    boolean empty = screen.field().text().isEmpty();
+    if (focus && (entry.isEmpty() || !empty)) {
       screen.field().paint(canvas, at, row, VALUE - 1, true);
     }
     if (!focus || screen.field().text().isEmpty()) {
       paintValue(canvas, desk, step, id, at, row, focus);
+    }
+    if (focus && empty) {
+      canvas.cursor(at, row);
     }
     Optional<Band> band = step.brief().flatMap(b -> bandOf(b, step, id));
     if (band.isPresent()) {

@@ -1,12 +1,13 @@
 package loadwalk.walk;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecaster;
@@ -19,6 +20,9 @@ import loadwalk.walk.StepState.Status;
 
 /** Takes what an operator typed, judges it, and makes it facts. */
 final class Entries {
+  private static final Set<ReadingId> OUTPUTS =
+      EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
+
   private final Forecaster forecaster;
 
   Entries(Forecaster forecaster) {
@@ -52,8 +56,12 @@ final class Entries {
   /** Only a cold load and the heatsink are read before a step runs. */
   private static Optional<String> refusal(StepState step, ReadingId id) {
     boolean early = id == ReadingId.LOAD_OHMS || id == ReadingId.SINK_CELSIUS;
-    boolean open = step.status() == Status.RUNNING || step.status() == Status.DONE;
-    if (open || (early && step.status() == Status.BRIEFED)) {
+    return early && step.status() == Status.BRIEFED ? Optional.empty() : refusal(step);
+  }
+
+  /** Returns why a step takes no readings now, or nothing where it does. */
+  static Optional<String> refusal(StepState step) {
+    if (step.status() == Status.RUNNING || step.status() == Status.DONE) {
       return Optional.empty();
     }
     return Optional.of("the step is " + step.status().word() + "; start it before readings go in");
@@ -106,12 +114,18 @@ final class Entries {
         .forEach(
             (id, entry) -> {
               List<Doubt> fresh = of(doubts, id);
-              boolean untouched = !typed.containsKey(id) && !fresh.isEmpty();
+              boolean untouched = !isReplaced(id, typed) && !fresh.isEmpty();
               if (untouched && entry.doubts().isEmpty()) {
                 facts.add(new Fact.Doubted(stepId, id, fresh));
               }
             });
     return facts;
+  }
+
+  /** Tells whether a reading is typed now, itself or in its other unit. */
+  private static boolean isReplaced(ReadingId id, Map<ReadingId, Typed.Number> typed) {
+    return typed.containsKey(id)
+        || (OUTPUTS.contains(id) && typed.keySet().stream().anyMatch(OUTPUTS::contains));
   }
 
   private List<Doubt> judge(
@@ -129,9 +143,8 @@ final class Entries {
 
   /** Returns the doubts on one reading; output volts and watts are one reading in two units. */
   private static List<Doubt> of(List<Doubt> doubts, ReadingId id) {
-    List<ReadingId> outputs = Arrays.asList(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
     return doubts.stream()
-        .filter(d -> d.reading() == id || (outputs.contains(id) && outputs.contains(d.reading())))
+        .filter(d -> d.reading() == id || (OUTPUTS.contains(id) && OUTPUTS.contains(d.reading())))
         .toList();
   }
 }

@@ -56,6 +56,18 @@ public sealed interface Fact {
       Bench bench,
       OptionalLong practiceSeed)
       implements Fact {
+    /**
+     * The largest seed that every reader of a journal takes as it is: numbers are doubles there.
+     */
+    public static final long LARGEST_SEED = 1L << 53;
+
+    /** Checks the seed. */
+    public Opened {
+      if (practiceSeed.isPresent() && Math.abs(practiceSeed.getAsLong()) > LARGEST_SEED) {
+        throw new IllegalArgumentException("the seed of a practice amplifier is at most 2^53");
+      }
+    }
+
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
       return WalkState.begin(this, wallMillis);
@@ -240,21 +252,27 @@ public sealed interface Fact {
     }
   }
 
-  /** The amplifier must be taken as cold; a running warm-up starts from zero. */
+  /** The amplifier must be taken as cold; a warm-up that is not over starts from zero. */
   record Cooled(String step, String why) implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
       UnaryOperator<StepState> restart =
-          before -> before.status() == Status.RUNNING ? backToAhead(before.warmed(0)) : before;
+          before ->
+              before.status().isOver()
+                  ? before
+                  : before.status() == Status.RUNNING ? backToAhead(before.cold()) : before.cold();
       return state.step(step, restart).cooledBecause(Optional.of(why)).at(wallMillis);
     }
   }
 
-  /** A warm-up is to be done again before going on. */
-  record WarmAgain(String step) implements OfStep {
+  /** A warm-up is to be done again; the step it is done for must be briefed and armed anew. */
+  record WarmAgain(String step) implements Fact {
     @Override
-    public StepState change(StepState before) {
-      return before.warmed(0).with(Status.AHEAD);
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state
+          .step(state.currentId(), Fact::backToAhead)
+          .step(step, before -> before.cold().with(Status.AHEAD))
+          .at(wallMillis);
     }
   }
 

@@ -46,7 +46,9 @@ public final class FactReader {
     List<Stamped> facts = new ArrayList<>();
     for (Node item : members.items("facts")) {
       try {
-        facts.add(new Stamped(fact(Members.of(item)), at));
+        Members fact = Members.of(item);
+        long own = fact.optional("at").isPresent() ? wallMillis(fact.text("at")) : at;
+        facts.add(new Stamped(fact(fact), own));
       } catch (IllegalArgumentException refused) {
         throw new UnreadableFact(refused.getMessage());
       }

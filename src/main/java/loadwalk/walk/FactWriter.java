@@ -19,8 +19,9 @@ import loadwalk.json.JsonOut;
  * Writes the facts of one moment as the body of one journal record, so that they are kept together
  * or not at all.
  *
- * <p>A body is {@code {"format"?,"at":"2026-01-31T09:30:00.123Z","facts":[{"fact":…,…}]}}; only the
- * first record of a walk carries the format.
+ * <p>A body is {@code {"format"?,"at":"2026-01-31T09:30:00.123Z","facts":[{"fact":…,…,"at"?}]}};
+ * only the first record of a walk carries the format, and a fact carries a time only where it
+ * differs from the record's: facts that waited for a disk are written together.
  */
 public final class FactWriter {
   /** The format named by the first record of a walk. */
@@ -28,7 +29,7 @@ public final class FactWriter {
 
   private FactWriter() {}
 
-  /** Returns the body of one record; the facts share the wall clock of the first. */
+  /** Returns the body of one record; a fact of another moment than the first carries its own. */
   public static String body(List<Stamped> facts) {
     return JsonOut.line(
         out -> {
@@ -41,6 +42,9 @@ public final class FactWriter {
           for (Stamped stamped : facts) {
             out.writeStartObject();
             new FactWriter().write(out, stamped.fact());
+            if (stamped.wallMillis() != facts.get(0).wallMillis()) {
+              out.writeStringField("at", Instant.ofEpochMilli(stamped.wallMillis()).toString());
+            }
             out.writeEndObject();
           }
           out.writeEndArray();

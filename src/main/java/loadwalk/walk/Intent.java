@@ -17,14 +17,24 @@ public sealed interface Intent extends Event {
    *
    * @param text the load in ohms that is really connected, as typed
    */
-  record Arm(String text) implements Intent {}
+  record Arm(String text) implements Intent {
+    /** Makes the text whole. */
+    public Arm {
+      text = Whole.text(text);
+    }
+  }
 
   /**
    * Lift the halt of the briefed step.
    *
    * @param reason why, as typed
    */
-  record LiftHalt(String reason) implements Intent {}
+  record LiftHalt(String reason) implements Intent {
+    /** Makes the text whole. */
+    public LiftHalt {
+      reason = Whole.text(reason);
+    }
+  }
 
   /**
    * Enter or amend a reading.
@@ -33,7 +43,12 @@ public sealed interface Intent extends Event {
    * @param reading the reading
    * @param text the value as typed
    */
-  record Enter(String step, ReadingId reading, String text) implements Intent {}
+  record Enter(String step, ReadingId reading, String text) implements Intent {
+    /** Makes the text whole. */
+    public Enter {
+      text = Whole.text(text);
+    }
+  }
 
   /**
    * Enter several readings of a step taken at one moment; they are judged together.
@@ -42,14 +57,21 @@ public sealed interface Intent extends Event {
    * @param texts the values as typed, in order
    */
   record EnterAll(String step, Map<ReadingId, String> texts) implements Intent {
-    /** Copies the map, order kept. */
+    /** Copies the map, order kept, and makes the texts whole. */
     public EnterAll {
-      texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+      Map<ReadingId, String> copy = new LinkedHashMap<>(texts);
+      copy.replaceAll((id, text) -> Whole.text(text));
+      texts = Collections.unmodifiableMap(copy);
     }
   }
 
   /** Stand by a doubted reading. */
-  record StandBy(String step, ReadingId reading, String reason) implements Intent {}
+  record StandBy(String step, ReadingId reading, String reason) implements Intent {
+    /** Makes the text whole. */
+    public StandBy {
+      reason = Whole.text(reason);
+    }
+  }
 
   /** Say at what the step's output was read. */
   record SetCriterion(String step, Criterion criterion) implements Intent {}
@@ -60,28 +82,54 @@ public sealed interface Intent extends Event {
    * @param voltsText output volts, as typed
    * @param thdText THD in percent, as typed
    */
-  record AddPair(String step, String voltsText, String thdText) implements Intent {}
+  record AddPair(String step, String voltsText, String thdText) implements Intent {
+    /** Makes the text whole. */
+    public AddPair {
+      voltsText = Whole.text(voltsText);
+      thdText = Whole.text(thdText);
+    }
+  }
 
   /** Finish the running step. */
   record Finish() implements Intent {}
 
   /** End the running warm-up before its time. */
-  record EndEarly(String reason) implements Intent {}
+  record EndEarly(String reason) implements Intent {
+    /** Makes the text whole. */
+    public EndEarly {
+      reason = Whole.text(reason);
+    }
+  }
 
   /** Pass over the current step. */
-  record Skip(String reason) implements Intent {}
+  record Skip(String reason) implements Intent {
+    /** Makes the text whole. */
+    public Skip {
+      reason = Whole.text(reason);
+    }
+  }
 
   /** Go back to the warm-up before going on. */
   record WarmAgain() implements Intent {}
 
   /** Write a note at the current step. */
-  record Note(String text) implements Intent {}
+  record Note(String text) implements Intent {
+    /** Makes the text whole. */
+    public Note {
+      text = Whole.text(text);
+    }
+  }
 
   /** Stop at once: output down, supply off. */
   record Stop() implements Intent {}
 
   /** Say why the walk was stopped. */
-  record ExplainStop(String reason) implements Intent {}
+  record ExplainStop(String reason) implements Intent {
+    /** Makes the text whole. */
+    public ExplainStop {
+      reason = Whole.text(reason);
+    }
+  }
 
   /** Pause the walk. */
   record Pause() implements Intent {}

@@ -26,6 +26,7 @@ import loadwalk.result.LimitPair;
  * @param pairs volts and THD read together near the limit
  * @param warmSeconds the warm-up clock, seconds
  * @param reason why it was skipped or ended early
+ * @param coldAt how many values were in when the warm-up clock last began at zero
  */
 public record StepState(
     Status status,
@@ -36,7 +37,8 @@ public record StepState(
     Criterion criterion,
     List<LimitPair> pairs,
     double warmSeconds,
-    Optional<String> reason) {
+    Optional<String> reason,
+    int coldAt) {
 
   /** How far a step has come. */
   public enum Status {
@@ -87,7 +89,8 @@ public record StepState(
         Criterion.THD_LIMIT,
         List.of(),
         0,
-        Optional.empty());
+        Optional.empty(),
+        0);
   }
 
   /** Returns the newest entry of a reading; of volts and watts only the later one counts. */
@@ -130,7 +133,7 @@ public record StepState(
 
   StepState with(Status next) {
     return new StepState(
-        next, brief, armedOhms, liftReason, entries, criterion, pairs, warmSeconds, reason);
+        next, brief, armedOhms, liftReason, entries, criterion, pairs, warmSeconds, reason, coldAt);
   }
 
   StepState briefed(Forecast forecast) {
@@ -143,7 +146,8 @@ public record StepState(
         criterion,
         pairs,
         warmSeconds,
-        reason);
+        reason,
+        coldAt);
   }
 
   StepState armed(double ohms) {
@@ -156,12 +160,22 @@ public record StepState(
         criterion,
         pairs,
         warmSeconds,
-        reason);
+        reason,
+        coldAt);
   }
 
   StepState lifted(String why) {
     return new StepState(
-        status, brief, armedOhms, Optional.of(why), entries, criterion, pairs, warmSeconds, reason);
+        status,
+        brief,
+        armedOhms,
+        Optional.of(why),
+        entries,
+        criterion,
+        pairs,
+        warmSeconds,
+        reason,
+        coldAt);
   }
 
   StepState entered(ReadingId id, Entry entry) {
@@ -195,24 +209,39 @@ public record StepState(
 
   private StepState withEntries(Map<ReadingId, List<Entry>> all) {
     return new StepState(
-        status, brief, armedOhms, liftReason, all, criterion, pairs, warmSeconds, reason);
+        status, brief, armedOhms, liftReason, all, criterion, pairs, warmSeconds, reason, coldAt);
   }
 
   StepState at(Criterion taken) {
     return new StepState(
-        status, brief, armedOhms, liftReason, entries, taken, pairs, warmSeconds, reason);
+        status, brief, armedOhms, liftReason, entries, taken, pairs, warmSeconds, reason, coldAt);
   }
 
   StepState paired(LimitPair pair) {
     List<LimitPair> more = new ArrayList<>(pairs);
     more.add(pair);
     return new StepState(
-        status, brief, armedOhms, liftReason, entries, criterion, more, warmSeconds, reason);
+        status,
+        brief,
+        armedOhms,
+        liftReason,
+        entries,
+        criterion,
+        more,
+        warmSeconds,
+        reason,
+        coldAt);
   }
 
   StepState warmed(double seconds) {
     return new StepState(
-        status, brief, armedOhms, liftReason, entries, criterion, pairs, seconds, reason);
+        status, brief, armedOhms, liftReason, entries, criterion, pairs, seconds, reason, coldAt);
+  }
+
+  /** The warm-up clock begins at zero; temperatures of the time before tell nothing of it. */
+  StepState cold() {
+    return new StepState(
+        status, brief, armedOhms, liftReason, entries, criterion, pairs, 0, reason, entryCount());
   }
 
   StepState because(String why) {
@@ -225,6 +254,7 @@ public record StepState(
         criterion,
         pairs,
         warmSeconds,
-        Optional.of(why));
+        Optional.of(why),
+        coldAt);
   }
 }

@@ -147,6 +147,10 @@ final class Steps {
   }
 
   private static Next addPair(Model model, Intent.AddPair pair) {
+    Optional<String> early = Entries.refusal(model.state().step(pair.step()));
+    if (early.isPresent()) {
+      return Next.refused(model, "The pair is not kept: " + early.get() + ".");
+    }
     Typed volts = EntryParser.parse(pair.voltsText(), Unit.VOLT);
     Typed thd = EntryParser.parse(pair.thdText(), Unit.PERCENT);
     if (volts instanceof Typed.Number v && thd instanceof Typed.Number t) {

@@ -119,6 +119,7 @@ public final class Walker {
         || fact instanceof Fact.StoodBy
         || fact instanceof Fact.Doubted
         || fact instanceof Fact.CriterionSet
+        || fact instanceof Fact.Done
         || fact instanceof Fact.Cooled;
   }
 
@@ -147,11 +148,21 @@ public final class Walker {
       return followed(heard, false);
     }
     List<Fact> facts = new ArrayList<>();
-    WarmClock.cooledBetween(model.state(), event.wallMillis()).ifPresent(facts::add);
+    Optional<Fact> cooled = WarmClock.cooledBetween(model.state(), event.wallMillis());
+    cooled.or(() -> briefedAnew(model.state())).ifPresent(facts::add);
     if (model.state().hold() == Hold.RUNNING && !model.state().isFinished()) {
       facts.add(new Fact.Resumed());
     }
     return Next.keeping(heard, facts);
+  }
+
+  /** While nobody watched a load may have been changed, so an armed step is armed again. */
+  private Optional<Fact> briefedAnew(WalkState state) {
+    return state
+        .current()
+        .filter(p -> state.step(p.id()).status() == Status.RUNNING)
+        .filter(p -> Gate.needsArming(state, p))
+        .map(p -> new Fact.Briefed(p.id(), Briefing.of(forecaster, state, p)));
   }
 
   private static boolean isUntouched(WalkState state, PlannedStep planned) {

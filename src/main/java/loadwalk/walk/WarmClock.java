@@ -42,15 +42,17 @@ public final class WarmClock {
     if (retryDue(heard)) {
       return Walker.retry(heard);
     }
-    Optional<PlannedStep> warming = warming(heard.state());
-    if (warming.isEmpty() || heard.isWriting()) {
+    if (heard.isWriting() || heard.state().hold() != WalkState.Hold.RUNNING) {
       return Next.quiet(heard);
     }
     double gap = Math.max(seconds, first ? 0 : wallSeconds);
-    if (gap > COOLED_AFTER_SECONDS) {
-      return Next.keeping(heard, List.of(cooled(warming.get().id(), gap)));
+    if (gap > COOLED_AFTER_SECONDS && isWarm(heard.state())) {
+      return Next.keeping(heard, List.of(cooled(heard.state().currentId(), gap)));
     }
-    return advance(heard, warming.get(), seconds * before.scale());
+    Optional<PlannedStep> warming = warming(heard.state());
+    return warming.isPresent()
+        ? advance(heard, warming.get(), seconds * before.scale())
+        : Next.quiet(heard);
   }
 
   private static boolean retryDue(Model model) {
@@ -80,8 +82,7 @@ public final class WarmClock {
     return state
         .current()
         .filter(p -> p.step() instanceof Step.WarmUp)
-        .filter(p -> state.step(p.id()).status() == Status.RUNNING)
-        .filter(p -> state.hold() == WalkState.Hold.RUNNING);
+        .filter(p -> state.step(p.id()).status() == Status.RUNNING);
   }
 
   static Fact cooled(String stepId, double gapSeconds) {
@@ -94,13 +95,8 @@ public final class WarmClock {
 
   /** Returns the fact that the amplifier cooled while nobody watched, where it must be so. */
   static Optional<Fact> cooledBetween(WalkState state, long wallMillis) {
-    boolean warm =
-        state.plan().stream()
-            .filter(p -> p.step() instanceof Step.WarmUp)
-            .map(p -> state.step(p.id()))
-            .anyMatch(s -> s.warmSeconds() > 0 || s.status() == Status.DONE);
     double gap = (wallMillis - state.lastWallMillis()) / 1000.0;
-    if (!warm || state.isFinished() || (gap >= -1 && gap <= COOLED_AFTER_SECONDS)) {
+    if (!isWarm(state) || (gap >= -1 && gap <= COOLED_AFTER_SECONDS)) {
       return Optional.empty();
     }
     String sentence =
@@ -108,6 +104,19 @@ public final class WarmClock {
             + " amplifier stood: take it as cold and warm it up again before a heavy step.";
     return Optional.of(
         gap < 0 ? new Fact.Cooled(state.currentId(), sentence) : cooled(state.currentId(), gap));
+  }
+
+  /** Tells whether there is warmth that can be lost: some warm-up, and steps left that need it. */
+  private static boolean isWarm(WalkState state) {
+    return !state.isFinished()
+        && state.plan().stream()
+            .filter(p -> p.step() instanceof Step.WarmUp)
+            .map(p -> state.step(p.id()))
+            .anyMatch(
+                s ->
+                    s.warmSeconds() > 0
+                        || s.status() == Status.RUNNING
+                        || s.status() == Status.DONE);
   }
 
   /** Returns how a warm-up stands: whether the clock and, where known, the slope are content. */
@@ -138,7 +147,8 @@ public final class WarmClock {
   private static Optional<Double> slopePerMinute(StepState step, double now) {
     List<double[]> points = new ArrayList<>();
     for (Entry e : step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of())) {
-      if (e.warmSeconds() > 0 && now - e.warmSeconds() <= SLOPE_WINDOW_SECONDS) {
+      boolean thisTime = e.order() > step.coldAt();
+      if (thisTime && e.warmSeconds() > 0 && now - e.warmSeconds() <= SLOPE_WINDOW_SECONDS) {
         points.add(new double[] {e.warmSeconds() / 60, e.value()});
       }
     }

@@ -1,0 +1,123 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.journal.JournalRecord;
+import loadwalk.journal.Recovery;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.DeskLoop;
+import loadwalk.view.Frame;
+import loadwalk.view.Look;
+import loadwalk.view.Size;
+import loadwalk.walk.Event;
+import loadwalk.walk.Model;
+import loadwalk.walk.Walker;
+
+/** The real desk and workshop on a folder of a test, with clocks, processes and disk of its own. */
+public final class DeskUnderTest {
+  private static final FakeProcesses MACHINE = new FakeProcesses(1);
+  private static final AtomicLong NEXT_PROCESS = new AtomicLong(100);
+  private static final String SHOWN_HOME = "the data home";
+
+  private final DataHome home;
+  private final FakeClocks clocks;
+  private final FailingDisk disk = new FailingDisk();
+  private final long process = NEXT_PROCESS.incrementAndGet();
+  private final Workshop shop;
+  private final DeskRunner runner;
+  private final Look look;
+  private int bells;
+
+  /** Starts a Loadwalk in a process of its own. */
+  public DeskUnderTest(Path folder, FakeClocks clocks, Look look) {
+    this.home = new DataHome(folder);
+    this.clocks = clocks;
+    this.look = look;
+    Forecaster forecaster = new StandardForecaster();
+    Clock wall = Clock.fixed(Instant.ofEpochMilli(clocks.wallMillis()), ZoneOffset.UTC);
+    SessionStore store = new SessionStore(home, MACHINE.as(process), wall, disk::before);
+    this.shop =
+        new Workshop(
+            new WalkFolder(store),
+            new SequenceShelf(home),
+            new Texts(forecaster, look.ascii()),
+            clocks,
+            () -> bells++);
+    this.runner =
+        new DeskRunner(new DeskLoop(new Walker(forecaster)), shop, Desk.atHome(SHOWN_HOME));
+    try {
+      runner.accept(shop.libraryRead());
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Returns the disk its journals are written to. */
+  public FailingDisk disk() {
+    return disk;
+  }
+
+  /** Returns how often the bell rang. */
+  public int bells() {
+    return bells;
+  }
+
+  /** Takes one event. */
+  public void accept(DeskEvent event) {
+    runner.accept(event);
+  }
+
+  /** Tells the desk what the clocks say now. */
+  public void tick() {
+    runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+  }
+
+  /** Opens a walk by its name, as the command does. */
+  public void resume(String walk) {
+    shop.resume(new WalkName(walk)).forEach(runner::accept);
+  }
+
+  /** Returns the desk as it is. */
+  public Desk desk() {
+    return runner.desk();
+  }
+
+  /** Returns the open walk. */
+  public Model model() {
+    return runner.desk().walk().orElseThrow(() -> new AssertionError("no walk is open"));
+  }
+
+  /** Tells whether the operator has left. */
+  public boolean isLeaving() {
+    return runner.isLeaving();
+  }
+
+  /** Paints the desk. */
+  public Frame paint(Size size) {
+    return runner.desk().paint(size, look);
+  }
+
+  /** Returns the bodies that are in the journal of the open walk, read from its file. */
+  public List<String> bodies() {
+    String name = model().state().opened().walk();
+    try {
+      byte[] bytes = FileStorage.read(home.sessions().resolve(name + SessionStore.ENDING));
+      return Recovery.read(bytes).records().stream().map(JournalRecord::body).toList();
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Leaves as a killed process does: nothing is closed and the lock stays. */
+  public void die() {
+    MACHINE.dies(process);
+  }
+}

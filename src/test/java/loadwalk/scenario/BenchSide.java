@@ -1,0 +1,296 @@
+package loadwalk.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.locks.LockSupport;
+import loadwalk.app.DeskUnderTest;
+import loadwalk.app.FailingDisk;
+import loadwalk.app.FakeClocks;
+import loadwalk.bench.ReadingId;
+import loadwalk.tui.Input;
+import loadwalk.tui.KeyMap;
+import loadwalk.tui.Surface;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.Look;
+import loadwalk.walk.Entry;
+import loadwalk.walk.FactReader;
+import loadwalk.walk.Model;
+import loadwalk.walk.Stamped;
+import loadwalk.walk.StepState;
+
+/**
+ * Sits at the bench: presses keys on a virtual terminal and reads its screen.
+ *
+ * <p>A script is a row of words: {@code Enter}, {@code F8}, {@code Esc}, {@code Up}…; {@code
+ * text:13,4 V} types; {@code wait:60} lets a minute go by, a second at a time. Run with {@code
+ * -Dscenario.visible=true} to see every screen go by, {@code -Dscenario.millis=300} apart.
+ */
+final class BenchSide {
+  private static final boolean VISIBLE = Boolean.getBoolean("scenario.visible");
+  private static final long MILLIS = Long.getLong("scenario.millis", 300);
+  private static final Map<String, KeyType> NAMED =
+      Map.ofEntries(
+          Map.entry("Enter", KeyType.Enter),
+          Map.entry("Esc", KeyType.Escape),
+          Map.entry("Tab", KeyType.Tab),
+          Map.entry("Back", KeyType.Backspace),
+          Map.entry("Up", KeyType.ArrowUp),
+          Map.entry("Down", KeyType.ArrowDown),
+          Map.entry("Left", KeyType.ArrowLeft),
+          Map.entry("Right", KeyType.ArrowRight),
+          Map.entry("Home", KeyType.Home),
+          Map.entry("End", KeyType.End),
+          Map.entry("PageUp", KeyType.PageUp),
+          Map.entry("PageDown", KeyType.PageDown));
+
+  private final Path folder;
+  private final FakeClocks clocks;
+  private final Look look;
+  private final boolean colour;
+  private final DefaultVirtualTerminal terminal;
+  private final TerminalScreen screen;
+  private Surface surface;
+  private DeskUnderTest desk;
+
+  private BenchSide(Path folder, FakeClocks clocks, Look look, boolean colour) {
+    this.folder = folder;
+    this.clocks = clocks;
+    this.look = look;
+    this.colour = colour;
+    this.terminal = new DefaultVirtualTerminal(new TerminalSize(80, 24));
+    try {
+      this.screen = new TerminalScreen(terminal);
+      screen.startScreen();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    start();
+  }
+
+  /** Starts Loadwalk on a folder, 80 columns by 24 rows, in colour and UTF-8. */
+  static BenchSide at(Path folder) {
+    return new BenchSide(folder, new FakeClocks(), new Look(false), true);
+  }
+
+  /** Starts Loadwalk on a terminal that shows plain ASCII without colours. */
+  static BenchSide plainLooking(Path folder) {
+    return new BenchSide(folder, new FakeClocks(), new Look(true), false);
+  }
+
+  /** Starts a second Loadwalk beside this one, on the same folder and clocks. */
+  BenchSide second() {
+    return new BenchSide(folder, clocks, look, colour);
+  }
+
+  /** Starts a walk of the practice amplifier of seed 1 at sixty times the pace. */
+  BenchSide practising() {
+    return press("Enter", "Enter");
+  }
+
+  /** Starts a practice walk and brings it to the brief of stereo-4, warm. */
+  BenchSide warmAtStereoFour() {
+    return practising().warmedUp().idled().sees("stereo-4  brief:");
+  }
+
+  /** Starts the warm-up, waits it out and finishes it. */
+  BenchSide warmedUp() {
+    return press("Enter", "wait:16", "Enter");
+  }
+
+  /** Starts the idle step, lets its readings be filled in and finishes it. */
+  BenchSide idled() {
+    return press("Enter", "F8", "F9");
+  }
+
+  private void start() {
+    desk = new DeskUnderTest(folder, clocks, look);
+    surface = new Surface(screen, colour);
+    desk.tick();
+    show();
+  }
+
+  /** Kills Loadwalk and starts it again; nothing was closed. */
+  BenchSide killedAndStartedAgain() {
+    desk.die();
+    screen.clear();
+    start();
+    return this;
+  }
+
+  /** Presses keys, types and waits, as the script says. */
+  BenchSide press(String... script) {
+    for (String word : script) {
+      if (word.startsWith("text:")) {
+        for (char c : word.substring(5).toCharArray()) {
+          stroke(new KeyStroke(c, false, false));
+        }
+      } else if (word.startsWith("wait:")) {
+        waitFor(Integer.parseInt(word.substring(5)));
+      } else {
+        stroke(new KeyStroke(keyType(word)));
+      }
+    }
+    return this;
+  }
+
+  private static KeyType keyType(String word) {
+    return NAMED.containsKey(word) ? NAMED.get(word) : KeyType.valueOf(word);
+  }
+
+  private void stroke(KeyStroke stroke) {
+    terminal.addInput(stroke);
+    try {
+      KeyStroke got = screen.pollInput();
+      if (KeyMap.of(got) instanceof Input.Pressed pressed) {
+        desk.accept(new DeskEvent.Pressed(pressed.key()));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    show();
+  }
+
+  private void waitFor(int seconds) {
+    for (int i = 0; i < seconds; i++) {
+      clocks.goOn(1);
+      desk.tick();
+      show();
+    }
+  }
+
+  /** Pastes a text, as a terminal that marks pastes does. */
+  BenchSide paste(String text) {
+    desk.accept(new DeskEvent.Pasted(text));
+    show();
+    return this;
+  }
+
+  /** Lets a tick come now, without time going by. */
+  BenchSide tick() {
+    desk.tick();
+    show();
+    return this;
+  }
+
+  /** Makes the window another size. */
+  BenchSide resize(int columns, int rows) {
+    terminal.setTerminalSize(new TerminalSize(columns, rows));
+    show();
+    return this;
+  }
+
+  private void show() {
+    try {
+      surface.show(desk.paint(surface.size()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    if (VISIBLE) {
+      System.out.print("\u001b[H\u001b[2J" + picture() + "\n");
+      System.out.flush();
+      LockSupport.parkNanos(MILLIS * 1_000_000);
+    }
+  }
+
+  /** Returns the rows of the screen as the terminal shows them, trailing blanks cut. */
+  List<String> rows() {
+    TerminalSize size = screen.getTerminalSize();
+    List<String> rows = new ArrayList<>();
+    for (int row = 0; row < size.getRows(); row++) {
+      StringBuilder line = new StringBuilder();
+      for (int column = 0; column < size.getColumns(); column++) {
+        line.append(screen.getFrontCharacter(column, row).getCharacterString());
+      }
+      rows.add(line.toString().stripTrailing());
+    }
+    return rows;
+  }
+
+  /** Returns the screen as one text, its rows joined by line breaks. */
+  String picture() {
+    return String.join("\n", rows());
+  }
+
+  /** Returns the words of the screen with all gaps made one blank, to find folded sentences. */
+  private String words() {
+    return String.join(" ", rows()).replaceAll("\\s+", " ");
+  }
+
+  /** Checks that the screen shows every text, whether or not a line break falls into it. */
+  BenchSide sees(String... texts) {
+    for (String text : texts) {
+      String wanted = text.replaceAll("\\s+", " ");
+      assertTrue(words().contains(wanted), () -> "«" + text + "» is not on\n" + picture());
+    }
+    return this;
+  }
+
+  /** Checks that the screen shows none of the texts. */
+  BenchSide seesNot(String... texts) {
+    for (String text : texts) {
+      String unwanted = text.replaceAll("\\s+", " ");
+      assertFalse(words().contains(unwanted), () -> "«" + text + "» is on\n" + picture());
+    }
+    return this;
+  }
+
+  FakeClocks clocks() {
+    return clocks;
+  }
+
+  FailingDisk disk() {
+    return desk.disk();
+  }
+
+  DeskUnderTest desk() {
+    return desk;
+  }
+
+  TerminalScreen screen() {
+    return screen;
+  }
+
+  Model model() {
+    return desk.model();
+  }
+
+  /** Returns the state of a step. */
+  StepState step(String id) {
+    return model().state().step(id);
+  }
+
+  /** Returns the values entered for a reading, oldest first. */
+  List<String> typed(String step, ReadingId reading) {
+    return step(step).entries().getOrDefault(reading, List.of()).stream().map(Entry::text).toList();
+  }
+
+  /** Returns the facts in the journal's file. */
+  List<Stamped> facts() {
+    return desk.bodies().stream().flatMap(body -> FactReader.facts(body).stream()).toList();
+  }
+
+  /** Checks that the journal's file tells the same walk as the one in memory. */
+  BenchSide journalTellsTheSame() {
+    boolean same = FactReader.walk(desk.bodies()).equals(model().state());
+    assertTrue(same, "the journal tells another walk than the screen");
+    return this;
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%s%n%s", folder, picture());
+  }
+}

@@ -1,0 +1,46 @@
+package loadwalk.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import loadwalk.walk.WalkState.Hold;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The window made larger, smaller, too small, and large enough again, in mid-walk. */
+class WindowSizeScenarioTest {
+  @TempDir Path folder;
+
+  @Test
+  void wideWindow_showsWhatWasMeasuredBeside_andBackIsTheSamePicture() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("Tab", "text:4", "Enter", "F8");
+    String before = bench.picture();
+    bench.resize(120, 40).sees("So far", "stereo-4 running", "15.50 V");
+    assertEquals(40, bench.rows().size());
+    assertTrue(bench.rows().stream().anyMatch(row -> row.length() > 100));
+    bench.resize(80, 24);
+    assertEquals(before, bench.picture());
+  }
+
+  @Test
+  void smallWindow_saysSo_keepsTheWalk_andTheStopKeyWorks() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    String before = bench.picture();
+    bench.resize(60, 20).sees("needs 80 columns and 24 rows", "Esc still stops the walk");
+    bench.resize(80, 24);
+    assertEquals(before, bench.picture());
+    bench.resize(30, 5).press("Esc").sees("OUTPUT DOWN, SUPPLY OFF");
+    assertEquals(Hold.STOPPED, bench.model().state().hold());
+  }
+
+  @Test
+  void windowOfOneCell_stopsAllTheSame() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.resize(1, 1).press("wait:2", "Esc");
+    assertEquals("O", bench.picture());
+    assertEquals(Hold.STOPPED, bench.model().state().hold());
+    bench.resize(80, 24).sees("S T O P").press("text:tried it", "Enter").sees("PAUSED");
+  }
+}
