@@ -1,0 +1,39 @@
+package loadwalk.wave;
+
+import java.util.List;
+import loadwalk.quantity.Quantity;
+
+/** Whether a capture shows the output at which the distortion reaches a limit. */
+public sealed interface LimitFinding {
+  /**
+   * The output at the limit.
+   *
+   * @param output rms at the limit, without DC
+   * @param limitPercent the THD asked for
+   * @param seconds when the capture passed it
+   * @param method how it was found, a few words
+   * @param cycle one averaged period near the limit, in volts
+   * @param harmonics the spectrum near the limit
+   */
+  record Found(
+      Quantity output,
+      double limitPercent,
+      double seconds,
+      String method,
+      List<Double> cycle,
+      List<Harmonic> harmonics)
+      implements LimitFinding {
+    /** Copies the lists. */
+    public Found {
+      cycle = List.copyOf(cycle);
+      harmonics = List.copyOf(harmonics);
+    }
+  }
+
+  /**
+   * The limit does not lie in the capture.
+   *
+   * @param sentence what is missing
+   */
+  record NotFound(String sentence) implements LimitFinding {}
+}
