@@ -1,5 +1,10 @@
 package loadwalk.app;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -8,6 +13,7 @@ import java.util.Optional;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
 import loadwalk.cli.Loadwalk;
+import loadwalk.cli.RehearseCommand;
 import loadwalk.cli.ResumeCommand;
 import loadwalk.cli.WalkCommand;
 import loadwalk.cli.World;
@@ -45,7 +51,16 @@ public final class Main {
     return new CommandLine(new Loadwalk(machine))
         .addSubcommand(new WalkCommand(machine))
         .addSubcommand(new ResumeCommand(machine))
-        .addSubcommand(new CheckCommand());
+        .addSubcommand(new RehearseCommand(new DataShelves()))
+        .addSubcommand(new CheckCommand())
+        .setOut(utf8(FileDescriptor.out))
+        .setErr(utf8(FileDescriptor.err));
+  }
+
+  /** The commands write UTF-8 whatever the locale: what they print is read by programs. */
+  private static PrintWriter utf8(FileDescriptor descriptor) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8), true);
   }
 
   private static int crashed(Throwable fault, String... arguments) {

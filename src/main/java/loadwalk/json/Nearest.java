@@ -4,13 +4,13 @@ import java.util.Collection;
 import java.util.Locale;
 
 /** Finds the known word nearest to one that is not known. */
-final class Nearest {
+public final class Nearest {
   private static final int LONGEST = 64;
 
   private Nearest() {}
 
   /** Returns the candidate with the least distance, the first of equals, or "" if there is none. */
-  static String of(String word, Collection<String> candidates) {
+  public static String of(String word, Collection<String> candidates) {
     String best = "";
     int least = Integer.MAX_VALUE;
     for (String candidate : candidates) {

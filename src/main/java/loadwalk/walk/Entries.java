@@ -41,7 +41,8 @@ final class Entries {
     Map<ReadingId, String> kept = new LinkedHashMap<>();
     for (Map.Entry<ReadingId, String> e : texts.entrySet()) {
       Optional<String> refusal = refusal(state.step(stepId), e.getKey());
-      Typed typed = refusal.<Typed>map(Typed.Problem::new).orElseGet(() -> parse(e));
+      Typed typed =
+          refusal.<Typed>map(Typed.Problem::new).orElseGet(() -> parse(e.getKey(), e.getValue()));
       if (typed instanceof Typed.Problem problem) {
         return Next.refused(model, e.getKey().label() + ": " + problem.sentence());
       }
@@ -67,14 +68,12 @@ final class Entries {
     return Optional.of("the step is " + step.status().word() + "; start it before readings go in");
   }
 
-  private static Typed parse(Map.Entry<ReadingId, String> entry) {
-    ReadingId id = entry.getKey();
+  /** Reads what was typed for a reading; output volts and watts stand for each other. */
+  static Typed parse(ReadingId id, String text) {
     boolean output = id == ReadingId.OUTPUT_VOLTS || id == ReadingId.OUTPUT_WATTS;
     Unit twin = id == ReadingId.OUTPUT_VOLTS ? Unit.WATT : Unit.VOLT;
     Typed typed =
-        output
-            ? EntryParser.parse(entry.getValue(), id.unit(), twin)
-            : EntryParser.parse(entry.getValue(), id.unit());
+        output ? EntryParser.parse(text, id.unit(), twin) : EntryParser.parse(text, id.unit());
     if (typed instanceof Typed.Number number && id != ReadingId.SINK_CELSIUS) {
       return number.value() < 0
           ? new Typed.Problem("a reading below zero is not taken; look at the meter's leads")

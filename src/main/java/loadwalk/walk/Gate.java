@@ -24,6 +24,10 @@ public final class Gate {
 
   /** Returns why the current step may not start, or nothing where it may. */
   public static Optional<String> refusal(WalkState state) {
+    return refusal(state, Passing.NOTHING);
+  }
+
+  static Optional<String> refusal(WalkState state, Passing passing) {
     Optional<PlannedStep> current = state.current();
     if (current.isEmpty()) {
       return Optional.of("Every step is done; nothing is left to start.");
@@ -36,8 +40,12 @@ public final class Gate {
       return Optional.of(current.get().id() + " has no brief yet.");
     }
     return haltRefusal(step)
-        .or(() -> doubtRefusal(state, current.get(), step))
+        .or(() -> doubtRefusal(state, current.get(), step).filter(why -> holds(passing)))
         .or(() -> armRefusal(state, current.get(), step));
+  }
+
+  private static boolean holds(Passing passing) {
+    return passing != Passing.OPEN_DOUBTS;
   }
 
   private static Optional<String> haltRefusal(StepState step) {

@@ -20,9 +20,11 @@ final class Steps {
   private static final int REASON_LETTERS = 3;
 
   private final Entries entries;
+  private final Passing passing;
 
-  Steps(Entries entries) {
+  Steps(Entries entries, Passing passing) {
     this.entries = entries;
+    this.passing = passing;
   }
 
   Next intended(Model model, Intent intent) {
@@ -80,15 +82,15 @@ final class Steps {
     return Next.refused(model, "Nothing is paused or stopped.");
   }
 
-  private static Next begin(Model model, PlannedStep planned) {
-    Optional<String> refusal = Gate.refusal(model.state());
+  private Next begin(Model model, PlannedStep planned) {
+    Optional<String> refusal = Gate.refusal(model.state(), passing);
     return refusal.isPresent()
         ? Next.refused(model, refusal.get())
         : Next.keeping(model, List.of(new Fact.Begun(planned.id())));
   }
 
   /** Arms and, where nothing else holds the step, starts it. */
-  private static Next arm(Model model, PlannedStep planned, String text) {
+  private Next arm(Model model, PlannedStep planned, String text) {
     Optional<Target> target = Targets.of(model.state(), planned);
     StepState step = model.state().step(planned.id());
     if (target.isEmpty() || step.status() != Status.BRIEFED) {
@@ -108,7 +110,7 @@ final class Steps {
     }
     Fact armed = new Fact.Armed(planned.id(), text, ohms);
     WalkState then = armed.applyTo(model.state(), model.clock().wallMillis());
-    Optional<String> refusal = Gate.refusal(then);
+    Optional<String> refusal = Gate.refusal(then, passing);
     return refusal.isPresent()
         ? Next.refused(model, refusal.get())
         : Next.keeping(model, List.of(armed, new Fact.Begun(planned.id())));

@@ -18,14 +18,17 @@ import loadwalk.walk.WalkState.Hold;
  */
 public final class Walker {
   private final Forecaster forecaster;
-  private final Entries entries;
   private final Steps steps;
 
   /** Makes a walker that asks the given forecaster. */
   public Walker(Forecaster forecaster) {
+    this(forecaster, Passing.NOTHING);
+  }
+
+  /** Makes a walker that lets more pass; for rehearsals alone, where no amplifier is driven. */
+  Walker(Forecaster forecaster, Passing passing) {
     this.forecaster = forecaster;
-    this.entries = new Entries(forecaster);
-    this.steps = new Steps(entries);
+    this.steps = new Steps(new Entries(forecaster), passing);
   }
 
   /** Returns the new model and what the outside world is asked to do. */

@@ -1,0 +1,116 @@
+package loadwalk.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/**
+ * Rehearses lines on every core and prints the answers in the order of the lines.
+ *
+ * <p>A bounded queue holds the lines under way, so memory does not grow with the input. The printer
+ * flushes whenever nothing more is under way: who feeds a line and waits gets its answer.
+ */
+final class RehearsalLoop implements AutoCloseable {
+  private static final int UNDER_WAY_PER_CORE = 32;
+
+  private final Rehearsals rehearsals;
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final ExecutorService crew;
+  private final BlockingQueue<Future<Optional<Rehearsals.Answer>>> underWay;
+  private final Thread printer;
+  private volatile boolean heard = true;
+  private volatile int code = ExitCode.DONE;
+
+  RehearsalLoop(Rehearsals rehearsals, PrintWriter out, PrintWriter err) {
+    int cores = Runtime.getRuntime().availableProcessors();
+    this.rehearsals = rehearsals;
+    this.out = out;
+    this.err = err;
+    crew = Executors.newFixedThreadPool(cores);
+    underWay = new ArrayBlockingQueue<>(UNDER_WAY_PER_CORE * cores);
+    printer = new Thread(this::print, "printer");
+    printer.start();
+  }
+
+  /** Tells whether somebody still reads the output. */
+  boolean isHeard() {
+    return heard;
+  }
+
+  /** Takes a line; waits while too many are under way. */
+  void add(LineReader.Line line, String file) {
+    put(crew.submit(() -> Optional.of(rehearsals.answer(line, file))));
+  }
+
+  /** Prints a complaint in its turn. */
+  void complain(String text) {
+    put(
+        CompletableFuture.completedFuture(
+            Optional.of(
+                new Rehearsals.Answer(Optional.empty(), List.of(text), ExitCode.BAD_INPUT))));
+  }
+
+  /** Waits until everything is printed and returns the exit code. */
+  int finish() {
+    put(CompletableFuture.completedFuture(Optional.empty()));
+    try {
+      printer.join();
+    } catch (InterruptedException stop) {
+      Thread.currentThread().interrupt();
+      return ExitCode.FAULT;
+    }
+    return code;
+  }
+
+  private void put(Future<Optional<Rehearsals.Answer>> answer) {
+    try {
+      underWay.put(answer);
+    } catch (InterruptedException stop) {
+      Thread.currentThread().interrupt();
+      heard = false;
+    }
+  }
+
+  private void print() {
+    try {
+      Optional<Rehearsals.Answer> answer = underWay.take().get();
+      while (answer.isPresent()) {
+        print(answer.get());
+        answer = underWay.take().get();
+      }
+    } catch (InterruptedException stop) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException broken) {
+      err.println("A fault of Loadwalk: " + broken.getCause());
+      code = ExitCode.FAULT;
+    }
+    out.flush();
+    err.flush();
+  }
+
+  private void print(Rehearsals.Answer answer) {
+    answer.complaints().forEach(err::println);
+    answer.text().ifPresent(text -> out.append(text).append('\n'));
+    // A fault of Loadwalk outranks bad input, bad input outranks success.
+    boolean graver = code == ExitCode.DONE || answer.code() == ExitCode.FAULT;
+    code = graver ? answer.code() : code;
+    if (underWay.isEmpty()) {
+      heard &= !out.checkError();
+      err.flush();
+    }
+  }
+
+  @Override
+  public void close() {
+    crew.shutdownNow();
+    printer.interrupt();
+  }
+}

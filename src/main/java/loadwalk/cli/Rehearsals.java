@@ -1,0 +1,86 @@
+package loadwalk.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.forecast.StepCautions;
+import loadwalk.json.Fault;
+import loadwalk.json.Read;
+import loadwalk.json.Shown;
+import loadwalk.report.RehearsalJson;
+import loadwalk.sequence.Sequence;
+import loadwalk.walk.Fact;
+import loadwalk.walk.Rehearsal;
+import loadwalk.walk.Rehearsal.Problem;
+
+/**
+ * Rehearses lines of input, each for itself, so that lines may be taken by several threads.
+ *
+ * @param sequence the sequence
+ * @param version the version of Loadwalk
+ * @param cautions the tables behind the cautions, read once
+ */
+record Rehearsals(Sequence sequence, String version, StepCautions cautions) {
+
+  /**
+   * What a line comes to.
+   *
+   * @param text the line to print; empty where the input line is bad or blank
+   * @param complaints what is wrong with the input, a line each
+   * @param code the exit code it asks for
+   */
+  record Answer(Optional<String> text, List<String> complaints, int code) {}
+
+  /** Rehearses one line. */
+  Answer answer(LineReader.Line line, String file) {
+    if (line.isBlank()) {
+      return new Answer(Optional.empty(), List.of(), ExitCode.DONE);
+    }
+    try {
+      Read<RehearsalLine> read = RehearsalLine.read(line, file);
+      return read.found().isPresent()
+          ? rehearsed(read.found().get(), Shown.text(file, 300) + ":" + line.number())
+          : bad(read.faults());
+    } catch (RuntimeException bug) {
+      String text = Shown.text(file, 300) + ":" + line.number() + ": a fault of Loadwalk: " + bug;
+      return new Answer(Optional.empty(), List.of(text), ExitCode.FAULT);
+    }
+  }
+
+  private static Answer bad(List<Fault> faults) {
+    List<String> complaints = faults.stream().map(Fault::text).toList();
+    return new Answer(Optional.empty(), complaints, ExitCode.BAD_INPUT);
+  }
+
+  private Answer rehearsed(RehearsalLine line, String place) {
+    Fact.Opened opened =
+        new Fact.Opened(
+            line.name(),
+            version,
+            sequence,
+            "",
+            line.amplifier(),
+            line.bench(),
+            OptionalLong.empty());
+    Map<String, Map<String, String>> answers = line.answers();
+    Rehearsal.Outcome outcome =
+        Rehearsal.of(new StandardForecaster(cautions), new Rehearsal.Script(opened, answers));
+    List<Problem> problems = new ArrayList<>(line.problems());
+    problems.addAll(outcome.problems());
+    List<String> complaints = new ArrayList<>();
+    line.strange().forEach(fault -> complaints.add(fault.text()));
+    problems.forEach(problem -> complaints.add(place + ": " + sentence(problem)));
+    String text =
+        RehearsalJson.line(new Rehearsal.Outcome(outcome.steps(), problems, outcome.state()));
+    return new Answer(
+        Optional.of(text), complaints, complaints.isEmpty() ? ExitCode.DONE : ExitCode.BAD_INPUT);
+  }
+
+  private static String sentence(Problem problem) {
+    String reading = problem.reading().isEmpty() ? "" : ", " + Shown.text(problem.reading(), 40);
+    return "step " + Shown.text(problem.step(), 40) + reading + ": " + problem.text();
+  }
+}
