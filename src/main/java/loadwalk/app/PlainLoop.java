@@ -24,7 +24,7 @@ import loadwalk.walk.WalkState;
 
 /** Runs a walk as lines of text: a line in, the lines that tell what it changed out. */
 final class PlainLoop {
-  private static final long TICK_NANOS = 1_000_000_000L;
+  private static final long TICK_NANOS = 5_000_000_000L;
 
   private final DeskRunner runner;
   private final PrintStream out;

@@ -7,6 +7,7 @@ import loadwalk.forecast.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
+import loadwalk.walk.Entry;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
@@ -61,22 +62,21 @@ public final class SimulatedHand {
       ReadingId doubted = step.openDoubts().get(0);
       return Optional.of(new Intent.StandBy(planned.id(), doubted, STANDS));
     }
-    double warm = model.clock().warmSeconds();
-    Map<ReadingId, String> shown = PracticeAnswers.of(model.state(), warm);
     if (planned.step() instanceof Step.WarmUp) {
-      return warm(model, planned, step, shown);
+      return warm(model, planned, step);
     }
+    Map<ReadingId, String> shown = PracticeAnswers.of(model.state(), model.clock().warmSeconds());
     Map<ReadingId, String> missing = PracticeAnswers.missing(shown, step);
     return Optional.of(
         missing.isEmpty() ? new Intent.Finish() : new Intent.EnterAll(planned.id(), missing));
   }
 
-  private static Optional<Intent> warm(
-      Model model, PlannedStep planned, StepState step, Map<ReadingId, String> shown) {
+  private static Optional<Intent> warm(Model model, PlannedStep planned, StepState step) {
     double warm = model.clock().warmSeconds();
-    double last = step.latest(ReadingId.SINK_CELSIUS).map(e -> e.warmSeconds()).orElse(-1e9);
-    if (warm - last >= TEMPERATURE_EVERY_SECONDS && shown.containsKey(ReadingId.SINK_CELSIUS)) {
-      return Optional.of(new Intent.EnterAll(planned.id(), shown));
+    double last = step.latest(ReadingId.SINK_CELSIUS).map(Entry::warmSeconds).orElse(-1e9);
+    if (warm - last >= TEMPERATURE_EVERY_SECONDS) {
+      return Optional.of(
+          new Intent.EnterAll(planned.id(), PracticeAnswers.of(model.state(), warm)));
     }
     boolean steady = WarmClock.steadiness(model.state(), planned, warm).isSteady();
     return steady ? Optional.of(new Intent.Finish()) : Optional.empty();

@@ -1,0 +1,55 @@
+package loadwalk.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Runs the commands that README shows, those that need no file of the reader's own. */
+class ReadmeTest {
+  private static final Pattern COMMAND = Pattern.compile("\\| `loadwalk ([^`]+)` \\|");
+
+  @TempDir private Path home;
+
+  @Test
+  void commandsOfTheTable_run() throws IOException {
+    List<String> commands = commands();
+    assertTrue(commands.size() >= 2, "README shows too few commands: " + commands);
+    for (String command : commands) {
+      List<String> words = new ArrayList<>(List.of(command.split("\\s+")));
+      if (!words.get(0).equals("check")) {
+        words.add("--home");
+        words.add(home.toString());
+      }
+      assertEquals(0, Main.run(words.toArray(String[]::new)), "loadwalk " + command);
+    }
+  }
+
+  @Test
+  void structure_opensWithTheJobAndTwoCommands() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    assertTrue(readme.startsWith("# Loadwalk\n\nLoadwalk is a bench assistant"), "first paragraph");
+    assertTrue(readme.contains("mvn -q package -DskipTests && target/loadwalk\n"), "start");
+    assertTrue(readme.contains("```\nmvn verify\n```"), "tests");
+  }
+
+  private static List<String> commands() throws IOException {
+    List<String> commands = new ArrayList<>();
+    Matcher matcher = COMMAND.matcher(Files.readString(Path.of("README.md")));
+    while (matcher.find()) {
+      String command = matcher.group(1);
+      if (!command.contains("FILE") && !command.startsWith("resume")) {
+        commands.add(command);
+      }
+    }
+    return commands;
+  }
+}
