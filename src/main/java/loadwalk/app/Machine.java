@@ -20,9 +20,8 @@ import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchReader;
 import loadwalk.cli.ExitCode;
+import loadwalk.cli.PlanInput;
 import loadwalk.cli.World;
-import loadwalk.forecast.Forecaster;
-import loadwalk.forecast.StandardForecaster;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
 import loadwalk.tui.TtyTerminal;
@@ -148,8 +147,9 @@ final class Machine implements World {
 
   private int onScreen(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
     Look look = look();
-    Workshop shop = shop(around, look, () -> out.print('\u0007'));
-    DeskRunner runner = runner(around, shop);
+    Planning planning = planning(around);
+    Workshop shop = shop(around, planning, look, () -> out.print('\u0007'));
+    DeskRunner runner = runner(around, planning, shop);
     boolean colour = System.getenv("NO_COLOR") == null;
     TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
     try {
@@ -185,8 +185,9 @@ final class Machine implements World {
 
   private int asLines(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
     Look look = look();
-    Workshop shop = shop(around, look, () -> out.print('\u0007'));
-    DeskRunner runner = runner(around, shop);
+    Planning planning = planning(around);
+    Workshop shop = shop(around, planning, look, () -> out.print('\u0007'));
+    DeskRunner runner = runner(around, planning, shop);
     start.apply(shop).forEach(runner::accept);
     if (runner.desk().walk().isEmpty()) {
       err.println(
@@ -209,8 +210,9 @@ final class Machine implements World {
 
   private int fill(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
     Look look = look();
-    Workshop shop = shop(around, look, () -> {});
-    DeskRunner runner = runner(around, shop);
+    Planning planning = planning(around);
+    Workshop shop = shop(around, planning, look, () -> {});
+    DeskRunner runner = runner(around, planning, shop);
     start.apply(shop).forEach(runner::accept);
     if (runner.desk().walk().isEmpty()) {
       runner.desk().notice().ifPresent(err::println);
@@ -234,18 +236,21 @@ final class Machine implements World {
     return new WalkFolder(new SessionStore(dataHome(around), Clock.systemUTC()));
   }
 
-  private static Workshop shop(Surroundings around, Look look, Runnable bell) {
-    Forecaster forecaster = new StandardForecaster();
+  private static Workshop shop(Surroundings around, Planning planning, Look look, Runnable bell) {
     return new Workshop(
         folder(around),
         new SequenceShelf(dataHome(around)),
-        new Texts(forecaster, look.ascii()),
+        new Texts(planning, look.ascii()),
         Clocks.MACHINE,
         bell);
   }
 
-  private static DeskRunner runner(Surroundings around, Workshop shop) {
-    DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
+  private static Planning planning(Surroundings around) {
+    return Planning.of(new PlanInput(dataHome(around).root()).tables());
+  }
+
+  private static DeskRunner runner(Surroundings around, Planning planning, Workshop shop) {
+    DeskLoop loop = new DeskLoop(new Walker(planning.forecaster()));
     return new DeskRunner(loop, shop, Desk.atHome(dataHome(around).root().toString()));
   }
 

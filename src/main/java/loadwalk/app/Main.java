@@ -13,6 +13,7 @@ import java.util.Optional;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
 import loadwalk.cli.Loadwalk;
+import loadwalk.cli.PlanCommand;
 import loadwalk.cli.RehearseCommand;
 import loadwalk.cli.ResumeCommand;
 import loadwalk.cli.WalkCommand;
@@ -52,6 +53,7 @@ public final class Main {
         .addSubcommand(new WalkCommand(machine))
         .addSubcommand(new ResumeCommand(machine))
         .addSubcommand(new RehearseCommand(new DataShelves()))
+        .addSubcommand(new PlanCommand())
         .addSubcommand(new CheckCommand())
         .setOut(utf8(FileDescriptor.out))
         .setErr(utf8(FileDescriptor.err));

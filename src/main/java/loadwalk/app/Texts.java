@@ -4,24 +4,29 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import loadwalk.forecast.Forecaster;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.forecast.Observation;
+import loadwalk.json.Read;
 import loadwalk.report.Sheet;
 import loadwalk.report.SheetOptions;
 import loadwalk.report.SheetText;
+import loadwalk.sequence.Sequence;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.Wish;
 import loadwalk.walk.Model;
+import loadwalk.walk.Targets;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
 
 /**
  * Makes the texts that screens show: sheets, the ledger, plans.
  *
- * @param forecaster what plans ask
+ * @param planning what plans ask
  * @param ascii whether only plain ASCII may be used
  */
-record Texts(Forecaster forecaster, boolean ascii) {
+record Texts(Planning planning, boolean ascii) {
   private static final int COLUMNS = 78;
 
   /** Returns the sheet of the open walk, or of a kept one. */
@@ -60,8 +65,27 @@ record Texts(Forecaster forecaster, boolean ascii) {
     return new DeskEvent.TextReady("Ledger", lines);
   }
 
-  /** Returns the plan of the bench. */
-  DeskEvent plan(SequenceShelf sequences, Wish.ShowPlan wish) {
-    return new DeskEvent.Told("no plan");
+  /** Returns the plan of the bench before anything is connected. */
+  DeskEvent plan(SequenceShelf sequences, Wish.ShowPlan wish) throws IOException {
+    Optional<SequenceShelf.Found> found = sequences.find(wish.sequence()).flatMap(Read::found);
+    return found.isEmpty()
+        ? new DeskEvent.Told("The sequence " + wish.sequence() + " cannot be read.")
+        : plan(found.get().sequence(), wish.amplifier(), wish.bench(), List.of());
+  }
+
+  /** Returns the plan of the bench with what has been measured in the open walk. */
+  DeskEvent planSoFar(Desk desk) {
+    WalkState state = desk.walk().orElseThrow().state();
+    return plan(
+        state.opened().sequence(),
+        state.opened().amplifier(),
+        state.opened().bench(),
+        Targets.evidenceBefore(state, state.currentId()).observations());
+  }
+
+  private DeskEvent plan(
+      Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
+    List<String> lines = planning.lines(sequence, amplifier, bench, measured, ascii);
+    return new DeskEvent.TextReady("Plan of " + sequence.name(), lines);
   }
 }

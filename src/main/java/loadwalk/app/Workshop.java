@@ -96,6 +96,9 @@ final class Workshop implements Outside {
     if (wish instanceof Wish.ShowLedger) {
       return List.of(texts.ledger(walks));
     }
+    if (wish instanceof Wish.ShowPlanSoFar) {
+      return List.of(texts.planSoFar(desk));
+    }
     if (wish instanceof Wish.ShowPlan plan) {
       return List.of(texts.plan(sequences, plan));
     }

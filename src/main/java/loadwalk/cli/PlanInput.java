@@ -19,14 +19,14 @@ import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 
 /** Finds the files that a plan is made from. */
-final class PlanInput {
+public final class PlanInput {
   private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
   private static final int LARGEST_TABLE = 1 << 20;
 
   private final Path home;
 
   /** Looks in a data home for the user's own sequences and data tables. */
-  PlanInput(Path home) {
+  public PlanInput(Path home) {
     this.home = home;
   }
 
@@ -73,7 +73,7 @@ final class PlanInput {
    *
    * @throws IllegalArgumentException with one sentence if a table is wrong
    */
-  Tables tables() {
+  public Tables tables() {
     Tables tables = Tables.stock();
     for (String name : Tables.FILE_NAMES) {
       Optional<String> text = table(name);

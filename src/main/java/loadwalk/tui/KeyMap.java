@@ -35,6 +35,7 @@ public final class KeyMap {
     KINDS.put(KeyType.F8, Key.Kind.F8);
     KINDS.put(KeyType.F9, Key.Kind.F9);
     KINDS.put(KeyType.F10, Key.Kind.F10);
+    KINDS.put(KeyType.F12, Key.Kind.F12);
   }
 
   private KeyMap() {}

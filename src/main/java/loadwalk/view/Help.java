@@ -28,7 +28,7 @@ final class Help {
         "F3  skip the step, with a reason      reading, end a warm-up early, warm again",
         "F4  all readings, amend any       F8  practice bench: fill this step's readings in",
         "F5  pause, and go on              F9  finish the step",
-        "F10 leave; the walk is kept and goes on where it was",
+        "F10 leave; the walk is kept           F12 the plan of the bench, measured so far",
         "",
         "Loadwalk controls nothing on the bench and never says that something is safe.",
         "safety-notes.md lists the dangers; local codes and licensed practice come first.");

@@ -35,7 +35,8 @@ public record Key(Kind kind, char character) {
     F7,
     F8,
     F9,
-    F10
+    F10,
+    F12
   }
 
   /** Returns the key of a kind that carries no character. */

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
+import loadwalk.plan.WireBackCheck;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Entry;
@@ -49,7 +52,7 @@ final class RunPanel {
     if (readings.isEmpty()) {
       canvas.text(area.column(), row + 1, "Enter: done with this step.", Style.KEY);
     }
-    paintDoubts(canvas, step, area, row);
+    paintDoubts(canvas, state, step, area, row);
   }
 
   private static void paintReading(
@@ -155,7 +158,8 @@ final class RunPanel {
     return top + 2;
   }
 
-  private static void paintDoubts(Canvas canvas, StepState step, Area area, int top) {
+  private static void paintDoubts(
+      Canvas canvas, WalkState state, StepState step, Area area, int top) {
     int row = top;
     for (ReadingId id : step.openDoubts()) {
       Doubt doubt = step.latest(id).orElseThrow().doubts().get(0);
@@ -176,8 +180,33 @@ final class RunPanel {
           canvas.paragraph(
               area.column(), row, area.columns(), area.bottom() - row, text, Style.HEED);
     }
+    if (step.openDoubts().isEmpty() && row < area.bottom() - 1) {
+      row = paintJoint(canvas, state, step, area, row);
+    }
     if (step.openDoubts().isEmpty() && row < area.bottom() && step.entryCount() > 0) {
       canvas.text(area.column(), area.bottom() - 1, "F9 finishes the step.", Style.KEY);
     }
+  }
+
+  /** Tells a joint that wastes power as soon as volts and amps of the step show it. */
+  private static int paintJoint(
+      Canvas canvas, WalkState state, StepState step, Area area, int row) {
+    Optional<Entry> volts = step.latest(ReadingId.SUPPLY_VOLTS);
+    Optional<Entry> amps = step.latest(ReadingId.SUPPLY_AMPS);
+    OptionalDouble source =
+        state.opened().bench().supplies().stream().mapToDouble(Supply::volts).max();
+    if (volts.isEmpty() || amps.isEmpty() || source.isEmpty()) {
+      return row;
+    }
+    WireBackCheck check =
+        WireBackCheck.of(
+            state.opened().bench(),
+            Tables.stock(),
+            source.getAsDouble(),
+            volts.get().value(),
+            amps.get().value());
+    return check.state() == WireBackCheck.State.BAD_JOINT
+        ? canvas.paragraph(area.column(), row, area.columns(), 2, check.text(), Style.HEED)
+        : row;
   }
 }

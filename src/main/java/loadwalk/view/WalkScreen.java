@@ -112,6 +112,8 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
         return Optional.of(Answer.want(at(0), new Intent.Finish()));
       case F10:
         return Optional.of(Answer.wish(this, new Wish.CloseWalk()));
+      case F12:
+        return Optional.of(Answer.wish(this, new Wish.ShowPlanSoFar()));
       default:
         return Optional.empty();
     }

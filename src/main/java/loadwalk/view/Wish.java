@@ -29,6 +29,9 @@ public sealed interface Wish {
   /** Show the plan of the bench for a sequence before anything is connected. */
   record ShowPlan(String sequence, Amplifier amplifier, Bench bench) implements Wish {}
 
+  /** Show the plan of the bench for the open walk, with what has been measured so far. */
+  record ShowPlanSoFar() implements Wish {}
+
   /** Show the sheet of the walk that is open, or of a kept one. */
   record ShowSheet(String walk) implements Wish {}
 

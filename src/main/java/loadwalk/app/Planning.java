@@ -1,0 +1,42 @@
+package loadwalk.app;
+
+import java.util.List;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Tables;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Observation;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.forecast.StepCautions;
+import loadwalk.plan.BenchPlanner;
+import loadwalk.plan.PlanText;
+import loadwalk.plan.WiringLoadBank;
+import loadwalk.sequence.Sequence;
+
+/**
+ * What forecasts and plans rest on, so that a brief and a plan say the same of one step.
+ *
+ * @param tables wire, fuse and resistor data, the operator's own before the stock ones
+ * @param forecaster what briefs ask
+ * @param planner what plans ask
+ */
+record Planning(Tables tables, Forecaster forecaster, BenchPlanner planner) {
+
+  /** Makes forecaster and planner from one set of tables and one way to wire loads. */
+  static Planning of(Tables tables) {
+    WiringLoadBank bank = new WiringLoadBank(tables);
+    StepCautions cautions = new StepCautions(tables, bank);
+    Forecaster forecaster = new StandardForecaster(cautions);
+    return new Planning(tables, forecaster, new BenchPlanner(forecaster, cautions, tables, bank));
+  }
+
+  /** Returns the plan of a bench as lines. */
+  List<String> lines(
+      Sequence sequence,
+      Amplifier amplifier,
+      Bench bench,
+      List<Observation> measured,
+      boolean ascii) {
+    return PlanText.lines(planner.plan(sequence, amplifier, bench, measured), tables, ascii);
+  }
+}
