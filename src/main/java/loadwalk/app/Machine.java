@@ -246,7 +246,11 @@ final class Machine implements World {
   }
 
   private static Planning planning(Surroundings around) {
-    return Planning.of(new PlanInput(dataHome(around).root()).tables());
+    try {
+      return Planning.of(new PlanInput(dataHome(around).root()).tables());
+    } catch (IllegalArgumentException wrongTable) {
+      throw new BadInput(wrongTable.getMessage());
+    }
   }
 
   private static DeskRunner runner(Surroundings around, Planning planning, Workshop shop) {

@@ -66,6 +66,10 @@ public final class Main {
   }
 
   private static int crashed(Throwable fault, String... arguments) {
+    if (fault instanceof BadInput) {
+      System.err.println(fault.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
     DataHome home = DataHome.choose(DataHome.Surroundings.ofThisProcess(home(arguments)));
     CrashReport.Machine machine = CrashReport.Machine.ofThisProcess();
     System.err.println(new CrashReport(fault, Instant.now(), machine).write(home));

@@ -276,7 +276,7 @@ final class CurrentCautions {
             + lead.gauge().text()
             + ") may carry "
             + Figures.three(stress.limit())
-            + " A for ever and sees "
+            + " A in continuous use and sees "
             + StepQuestion.words(amps, "A")
             + ".";
     Verdict gravity = amps.middle() > stress.limit() ? Verdict.HALT : Verdict.HEED;
