@@ -7,8 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
-import loadwalk.forecast.Forecaster;
-import loadwalk.forecast.StandardForecaster;
+import loadwalk.bench.Tables;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
 import loadwalk.view.Desk;
@@ -41,18 +40,19 @@ public final class DeskUnderTest {
     this.home = new DataHome(folder);
     this.clocks = clocks;
     this.look = look;
-    Forecaster forecaster = new StandardForecaster();
+    Planning planning = Planning.of(Tables.stock());
     Clock wall = Clock.fixed(Instant.ofEpochMilli(clocks.wallMillis()), ZoneOffset.UTC);
     SessionStore store = new SessionStore(home, MACHINE.as(process), wall, disk::before);
     this.shop =
         new Workshop(
             new WalkFolder(store),
             new SequenceShelf(home),
-            new Texts(forecaster, look.ascii()),
+            new Texts(planning, look.ascii()),
             clocks,
             () -> bells++);
     this.runner =
-        new DeskRunner(new DeskLoop(new Walker(forecaster)), shop, Desk.atHome(SHOWN_HOME));
+        new DeskRunner(
+            new DeskLoop(new Walker(planning.forecaster())), shop, Desk.atHome(SHOWN_HOME));
     try {
       runner.accept(shop.libraryRead());
     } catch (IOException e) {
