@@ -1,5 +1,8 @@
 package loadwalk.app;
 
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.Condition;
+
 /** The two clocks of the machine; tests give their own. */
 interface Clocks {
 
@@ -8,6 +11,11 @@ interface Clocks {
 
   /** Returns the wall clock, ms since 1970. */
   long wallMillis();
+
+  /** Waits for a condition, at most so many ms; its lock must be held. */
+  default void await(Condition condition, long millis) throws InterruptedException {
+    condition.awaitNanos(TimeUnit.MILLISECONDS.toNanos(millis));
+  }
 
   /** The clocks of the machine. */
   Clocks MACHINE =

@@ -13,6 +13,7 @@ import java.util.Optional;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
 import loadwalk.cli.Loadwalk;
+import loadwalk.cli.MetersCommand;
 import loadwalk.cli.PlanCommand;
 import loadwalk.cli.RehearseCommand;
 import loadwalk.cli.ResumeCommand;
@@ -54,6 +55,7 @@ public final class Main {
         .addSubcommand(new ResumeCommand(machine))
         .addSubcommand(new RehearseCommand(new DataShelves()))
         .addSubcommand(new PlanCommand())
+        .addSubcommand(new MetersCommand(new MeterBench(Port.OF_MACHINE, Clocks.MACHINE)))
         .addSubcommand(new CheckCommand())
         .setOut(utf8(FileDescriptor.out))
         .setErr(utf8(FileDescriptor.err));

@@ -1,0 +1,142 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Connection;
+import loadwalk.bench.Meter;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.cli.MeterRoom;
+import loadwalk.meter.Act;
+import loadwalk.meter.Identity;
+import loadwalk.meter.MeterReading;
+import loadwalk.meter.SimulatedInstrument;
+import loadwalk.practice.PracticeRig;
+
+/** Tries the meters of a bench, and serves those of the practice bench. */
+final class MeterBench implements MeterRoom {
+  private static final long PATIENCE_MILLIS = 10_000;
+  private static final double OHMS = 4;
+  private static final double WARM_SECONDS = 600;
+
+  private final Port.Maker ports;
+  private final Clocks clocks;
+
+  MeterBench(Port.Maker ports, Clocks clocks) {
+    this.ports = ports;
+    this.clocks = clocks;
+  }
+
+  @Override
+  public List<Tried> tryAll(Bench bench) {
+    List<Meter> meters = MeterBank.connected(bench);
+    CountDownLatch waiting = new CountDownLatch(meters.size());
+    Map<Meter, Identity> identities = new ConcurrentHashMap<>();
+    Map<Meter, MeterReading> readings = new ConcurrentHashMap<>();
+    MeterBank bank =
+        MeterBank.start(
+            bench,
+            ports,
+            clocks,
+            (meter, act) -> {
+              if (act instanceof Act.Identified known) {
+                identities.put(meter, known.identity());
+              } else if (act instanceof Act.Heard heard) {
+                MeterReading reading = heard.reading();
+                boolean first = readings.put(meter, reading) == null;
+                if (first) {
+                  waiting.countDown();
+                }
+              }
+            });
+    try (bank) {
+      // What is not there in time is told as silent; the answer is of no account.
+      boolean all = waiting.await(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+      String none = all ? "no answer" : "no answer in time";
+      return bench.meters().stream()
+          .map(
+              meter ->
+                  new Tried(
+                      meter,
+                      Optional.ofNullable(identities.get(meter)),
+                      meter
+                          .connection()
+                          .map(by -> readings.getOrDefault(meter, new MeterReading.Silent(none)))))
+          .toList();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return List.of();
+    }
+  }
+
+  @Override
+  public Served serve(long seed, OptionalLong faultSeed) throws IOException {
+    PracticeRig warm = PracticeRig.ofSeed(seed).warm(WARM_SECONDS, 0.5);
+    long since = clocks.monoNanos();
+    List<MeterServer> servers = new ArrayList<>();
+    List<Meter> meters = new ArrayList<>();
+    for (Meter meter : warm.bench().described().meters()) {
+      String query = QUERIES.getOrDefault(meter.reads(), "FETC?");
+      SimulatedInstrument instrument =
+          new SimulatedInstrument(
+              new Identity("Loadwalk", "practice " + meter.label(), String.valueOf(seed), "1"),
+              asked ->
+                  asked.equalsIgnoreCase(query)
+                      ? reading(warm, clocks.monoNanos() - since, meter.reads())
+                      : OptionalDouble.empty(),
+              faultSeed);
+      MeterServer server = new MeterServer(instrument, Connection.Tcp.SCPI_RAW + servers.size());
+      servers.add(server);
+      String unit = meter.reads().unit().asciiSymbol();
+      meters.add(
+          meter.connectedBy(
+              new Connection(server.line(), query, unit, 1, Connection.DEFAULT_ANSWER_MILLIS)));
+    }
+    Bench described = warm.bench().described();
+    Bench connected =
+        new Bench(
+            described.name(),
+            described.supplies(),
+            described.leads(),
+            described.fuseAmps(),
+            described.loads(),
+            meters,
+            described.usableFraction());
+    return new Served(connected, () -> closeAll(servers));
+  }
+
+  /** The practice amplifier stands at its limit into 4 Ω on both channels, and slowly warms. */
+  private static OptionalDouble reading(PracticeRig warm, long nanos, ReadingId id) {
+    double seconds = TimeUnit.NANOSECONDS.toSeconds(nanos);
+    PracticeRig now = warm.run(seconds, Mode.STEREO, OHMS, 1);
+    Double value = now.read(Mode.STEREO, OHMS, PracticeRig.Kind.LOADED).get(id);
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  private static void closeAll(List<MeterServer> servers) throws IOException {
+    for (MeterServer server : servers) {
+      server.close();
+    }
+  }
+
+  /** SCPI-1999, chapter 3: MEASure with the function's short name. */
+  private static final Map<ReadingId, String> QUERIES = new EnumMap<>(ReadingId.class);
+
+  static {
+    QUERIES.put(ReadingId.OUTPUT_VOLTS, "MEAS:VOLT:AC?");
+    QUERIES.put(ReadingId.SUPPLY_VOLTS, "MEAS:VOLT:DC?");
+    QUERIES.put(ReadingId.SUPPLY_AMPS, "MEAS:CURR:DC?");
+    QUERIES.put(ReadingId.SINK_CELSIUS, "MEAS:TEMP?");
+    QUERIES.put(ReadingId.LOAD_OHMS, "MEAS:FRES?");
+  }
+}

@@ -1,0 +1,173 @@
+package loadwalk.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Connection;
+import loadwalk.cli.MeterRoom;
+import loadwalk.meter.Act;
+import loadwalk.meter.MeterReading;
+import loadwalk.meter.SimulatedInstrument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MeterLinkTest {
+  private static final int PATIENCE = 5000;
+  private final BlockingQueue<Act> news = new LinkedBlockingQueue<>();
+
+  private static MeterServer server() throws IOException {
+    SimulatedInstrument instrument =
+        new SimulatedInstrument(
+            Meters.WHO,
+            query ->
+                query.equals("MEAS:VOLT:DC?") ? OptionalDouble.of(13.7) : OptionalDouble.empty(),
+            OptionalLong.empty());
+    return new MeterServer(instrument, 0);
+  }
+
+  private MeterBank start(Connection.Line line) {
+    Bench bench = Meters.bench(Meters.meter(line, "MEAS:VOLT:DC?", PATIENCE));
+    return MeterBank.start(bench, Port.OF_MACHINE, Clocks.MACHINE, (meter, act) -> news.add(act));
+  }
+
+  @Test
+  void instrumentOnLoopback_tellsWhoItIs_andItsValue_andComesBackAfterItsCableWasPulled()
+      throws Exception {
+    try (MeterServer server = server();
+        MeterBank bank = start(server.line())) {
+      assertEquals(new Act.Identified(Meters.WHO), news.poll(20, TimeUnit.SECONDS));
+      assertEquals(13.7, Meters.awaitValue(news).value(), 1e-9);
+      server.pullCable();
+      Act act = news.poll(20, TimeUnit.SECONDS);
+      while (act != null && !isSilent(act)) {
+        act = news.poll(20, TimeUnit.SECONDS);
+      }
+      assertTrue(act != null, "the pulled cable was not told");
+      assertEquals(13.7, Meters.awaitValue(news).value(), 1e-9);
+      Meters.end(bank);
+    }
+  }
+
+  private static boolean isSilent(Act act) {
+    return act instanceof Act.Heard heard && heard.reading() instanceof MeterReading.Silent;
+  }
+
+  @Test
+  void addressWhereNothingListens_isToldWithoutAnException() throws Exception {
+    int free;
+    try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      free = socket.getLocalPort();
+    }
+    try (MeterBank bank = start(new Connection.Tcp("127.0.0.1", free))) {
+      Act.Heard heard = assertInstanceOf(Act.Heard.class, news.poll(20, TimeUnit.SECONDS));
+      assertInstanceOf(MeterReading.Silent.class, heard.reading());
+      Meters.end(bank);
+    }
+  }
+
+  @Test
+  void deviceThatIsNone_isTold() throws Exception {
+    try (MeterBank bank = start(new Connection.Serial("/dev/loadwalk-none", 9600))) {
+      Act.Heard heard = assertInstanceOf(Act.Heard.class, news.poll(20, TimeUnit.SECONDS));
+      assertInstanceOf(MeterReading.Silent.class, heard.reading());
+      Meters.end(bank);
+    }
+  }
+
+  @Test
+  void serialPort_onAPairOfPseudoTerminals_isRead(@TempDir Path folder) throws Exception {
+    assumeTrue(
+        List.of("/usr/bin/socat", "/bin/socat", "/usr/local/bin/socat", "/opt/homebrew/bin/socat")
+            .stream()
+            .anyMatch(path -> Files.isExecutable(Path.of(path))),
+        "socat is not installed; it makes the pair of pseudo-terminals");
+    try (MeterServer server = server()) {
+      Process socat =
+          new ProcessBuilder("socat", "-d", "-d", "pty,raw,echo=0", "tcp:" + server.line().text())
+              .redirectError(folder.resolve("socat").toFile())
+              .start();
+      try (MeterBank bank = start(new Connection.Serial(device(folder.resolve("socat")), 9600))) {
+        assertEquals(new Act.Identified(Meters.WHO), news.poll(20, TimeUnit.SECONDS));
+        assertEquals(13.7, Meters.awaitValue(news).value(), 1e-9);
+        socat.destroy();
+        Act act = news.poll(20, TimeUnit.SECONDS);
+        while (act != null && !isSilent(act)) {
+          act = news.poll(20, TimeUnit.SECONDS);
+        }
+        assertTrue(act != null, "the pulled cable was not told");
+        Meters.end(bank);
+      } finally {
+        socat.destroy();
+      }
+    }
+  }
+
+  private static String device(Path log) throws Exception {
+    for (int i = 0; i < 1000; i++) {
+      for (String line : Files.readAllLines(log)) {
+        if (line.contains("PTY is ")) {
+          return line.substring(line.indexOf("PTY is ") + "PTY is ".length()).strip();
+        }
+      }
+      Thread.sleep(10);
+    }
+    throw new AssertionError("socat made no pseudo-terminal");
+  }
+
+  @Test
+  void practiceMeters_areServed_andTriedWhole() throws Exception {
+    MeterBench room = new MeterBench(Port.OF_MACHINE, Clocks.MACHINE);
+    MeterRoom.Served served = room.serve(1, OptionalLong.empty());
+    try {
+      List<MeterRoom.Tried> tried = room.tryAll(served.bench());
+      assertEquals(6, tried.size());
+      for (MeterRoom.Tried each : tried) {
+        assertInstanceOf(MeterReading.Value.class, each.reading().orElseThrow(), each.toString());
+        assertEquals("Loadwalk", each.identity().orElseThrow().maker());
+      }
+    } finally {
+      served.end().close();
+    }
+  }
+
+  @Test
+  void instrumentThatDoesNotKnowTheQuery_isToldAsSilent_andNothingButQuestionsIsSent()
+      throws Exception {
+    try (ServerSocket listening = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+        MeterBank bank =
+            MeterBank.start(
+                Meters.bench(
+                    Meters.meter(
+                        new Connection.Tcp("127.0.0.1", listening.getLocalPort()), "READ?", 50)),
+                Port.OF_MACHINE,
+                Clocks.MACHINE,
+                (meter, act) -> news.add(act))) {
+      StringBuilder sent = new StringBuilder();
+      try (var socket = listening.accept()) {
+        InputStream in = socket.getInputStream();
+        for (int c = in.read(); c >= 0; c = in.read()) {
+          sent.append((char) c);
+        }
+      }
+      assertEquals("*IDN?\nREAD?\n", sent.toString());
+      Act.Heard heard = assertInstanceOf(Act.Heard.class, news.poll(20, TimeUnit.SECONDS));
+      assertTrue(heard.reading().refusal("DMM").contains("no answer to READ?"), heard.toString());
+      Meters.end(bank);
+    }
+  }
+}

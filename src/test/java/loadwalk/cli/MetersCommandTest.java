@@ -1,0 +1,106 @@
+package loadwalk.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import loadwalk.bench.Bench;
+import loadwalk.meter.Identity;
+import loadwalk.meter.MeterReading;
+import loadwalk.quantity.Unit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class MetersCommandTest {
+  private static final String BENCH =
+      """
+      {"format":"loadwalk-bench/1","meters":[
+        {"label":"DMM","reads":"supplyVolts","percent":0.5,
+         "connection":{"tcp":"192.0.2.10","query":"MEAS:VOLT:DC?"}},
+        {"label":"clamp","reads":"supplyAmps","percent":1,
+         "connection":{"serial":"/dev/ttyUSB0","query":"READ?"}},
+        {"label":"by eye","reads":"thdPercent","percent":5}]}
+      """;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private static MeterRoom room() {
+    return new MeterRoom() {
+      @Override
+      public List<Tried> tryAll(Bench bench) {
+        MeterReading volts = new MeterReading.Value(13.7, Unit.VOLT, "+1.37000000E+01");
+        Identity who = new Identity("Brightmoor", "M6", "0", "1.0");
+        return List.of(
+            new Tried(bench.meters().get(0), Optional.of(who), Optional.of(volts)),
+            new Tried(
+                bench.meters().get(1),
+                Optional.empty(),
+                Optional.of(new MeterReading.Overload("9.9E37"))),
+            new Tried(bench.meters().get(2), Optional.empty(), Optional.empty()));
+      }
+
+      @Override
+      public Served serve(long seed, OptionalLong faultSeed) {
+        throw new IllegalStateException("not served here");
+      }
+    };
+  }
+
+  private int run(String... words) {
+    CommandLine line = new CommandLine(new MetersCommand(room()));
+    return line.setOut(new PrintWriter(out, true))
+        .setErr(new PrintWriter(err, true))
+        .execute(words);
+  }
+
+  private static String file(Path folder, String text) throws Exception {
+    return Files.writeString(folder.resolve("bench.json"), text).toString();
+  }
+
+  @Test
+  void meters_areListedWithWhatTheyAnswered(@TempDir Path folder) throws Exception {
+    assertEquals(ExitCode.DONE, run("--bench", file(folder, BENCH)));
+    assertEquals(
+        """
+        DMM, reads the supply volts
+          192.0.2.10:5025  MEAS:VOLT:DC?
+          says it is: Brightmoor,M6,0,1.0
+          answers: 13.700 V  (+1.37000000E+01)
+        clamp, reads the supply amps
+          /dev/ttyUSB0 at 9600 baud  READ?
+          says it is: nothing
+          answers: the meter shows overload: choose a higher range; nothing was entered.
+        by eye, reads the THD
+          read by eye; the bench names no connection
+        """,
+        out.toString().replace("\r\n", "\n"));
+  }
+
+  @Test
+  void json_carriesItsFormat_andNoValueForWhatIsNone(@TempDir Path folder) throws Exception {
+    assertEquals(ExitCode.DONE, run("--json", "--bench", file(folder, BENCH)));
+    String text = out.toString();
+    assertTrue(text.startsWith("{\"format\":\"loadwalk-meters/1\""), text);
+    assertTrue(text.contains("\"value\":13.7,\"raw\":\"+1.37000000E+01\""), text);
+    assertTrue(text.contains("\"problem\":\"the meter shows overload"), text);
+    assertEquals(1, text.split("\"value\"", -1).length - 1, text);
+  }
+
+  @Test
+  void badUse_isRefused(@TempDir Path folder) throws Exception {
+    assertEquals(ExitCode.BAD_INPUT, run());
+    assertEquals(ExitCode.BAD_INPUT, run("--bench", "x", "--practice"));
+    assertEquals(ExitCode.BAD_INPUT, run("--bench", folder.resolve("none").toString()));
+    String acting = BENCH.replace("READ?", "OUTP ON");
+    assertEquals(ExitCode.BAD_INPUT, run("--bench", file(folder, acting)));
+    assertTrue(err.toString().contains("only reads"), err.toString());
+  }
+}
