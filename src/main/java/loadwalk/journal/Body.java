@@ -47,15 +47,15 @@ final class Body {
     return named.group(1).equals("1") ? Facts.Head.OURS : Facts.Head.NEWER;
   }
 
-  /** Returns the text of the key {@code format}, empty where there is none. */
+  /** Returns the value of the key {@code format} as text, empty where there is none. */
   static String format(String text) {
     try (JsonParser parser = JSON.createParser(text)) {
       parser.nextToken();
       while (parser.nextToken() == JsonToken.FIELD_NAME) {
         String key = parser.currentName();
-        JsonToken value = parser.nextToken();
+        parser.nextToken();
         if (key.equals("format")) {
-          return value == JsonToken.VALUE_STRING ? parser.getText() : "";
+          return parser.getText();
         }
         parser.skipChildren();
       }

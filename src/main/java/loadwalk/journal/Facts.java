@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param head what the first sound record says of the file
  * @param next what stands right after the sound records
- * @param after what stands behind that
+ * @param after what else stands from there on
  * @param start how the file begins
  */
 record Facts(Head head, Next next, After after, Start start) {
@@ -35,9 +35,9 @@ record Facts(Head head, Next next, After after, Start start) {
     AHEAD
   }
 
-  /** What stands behind the first thing that is not sound. */
+  /** What else stands from the first thing on that is not sound. */
   enum After {
-    /** Nothing. */
+    /** Nothing else. */
     NOTHING,
     /** Only lines that do not read or check. */
     SPOILED,

@@ -24,7 +24,6 @@ public final class JournalWriter implements Closeable {
   private long soundBytes;
   private long lastSeq;
   private boolean suspect = true;
-  private boolean cutInDoubt = true;
 
   private JournalWriter(Storage storage) {
     this.storage = Objects.requireNonNull(storage, "storage");
@@ -82,17 +81,13 @@ public final class JournalWriter implements Closeable {
     if (bytes.length < soundBytes || !isSound(bytes)) {
       throw changed();
     }
-    if (bytes.length == soundBytes && cutInDoubt) {
+    if (bytes.length == soundBytes) {
       // A cut whose force failed, here or in a program before, may be forgotten; only a new change
       // makes the disk write it again.
       storage.append(FIRST_BYTE_OF_A_LINE);
     }
-    if (bytes.length > soundBytes || cutInDoubt) {
-      cutInDoubt = true;
-      storage.truncate(soundBytes);
-    }
+    storage.truncate(soundBytes);
     storage.force();
-    cutInDoubt = false;
     suspect = false;
   }
 

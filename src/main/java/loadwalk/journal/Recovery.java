@@ -21,7 +21,7 @@ import loadwalk.journal.Recovered.Whole;
  * decided by this table, of which exactly one row matches; {@code any} is any of the values.
  *
  * <pre>
- * row            head       next stands  behind that       file begins  outcome
+ * row            head       next stands  from there on     file begins  outcome
  *                                                          like a
  * NEWER          newer      any          any               any          Refused, newer
  * ALIEN          alien      any          any               any          Refused
@@ -133,8 +133,7 @@ public final class Recovery {
       if (beyond.stream().anyMatch(record -> record.seq() == due())) {
         return After.THE_ONE_DUE;
       }
-      boolean firstIsRecord = next == Next.REPEATED || next == Next.AHEAD;
-      if (beyond.size() > (firstIsRecord ? 1 : 0)) {
+      if (!beyond.isEmpty()) {
         return After.RECORDS;
       }
       return more ? After.SPOILED : After.NOTHING;

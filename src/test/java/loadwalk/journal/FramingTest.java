@@ -24,6 +24,12 @@ class FramingTest {
     return ~crc & 0xffffffffL;
   }
 
+  private static byte[] framed(String seq, String body) {
+    String crc = String.format("%08x", crcBitByBit((seq + ":" + body).getBytes(UTF_8)));
+    String line = "{\"seq\":" + seq + ",\"crc\":\"" + crc + "\",\"body\":" + body + "}";
+    return line.getBytes(UTF_8);
+  }
+
   private static byte[] withoutLineFeed(byte[] line) {
     return Arrays.copyOf(line, line.length - 1);
   }
@@ -103,17 +109,23 @@ class FramingTest {
   @Test
   void read_ofAChecksummedBodyThatIsNoObject_isEmpty() {
     for (String body : new String[] {"1", "{}}", "{\"a\":1,\"a\":1}", "{\"a\":\"\t\"}"}) {
-      String crc = String.format("%08x", crcBitByBit(("1:" + body).getBytes(UTF_8)));
-      String line = "{\"seq\":1,\"crc\":\"" + crc + "\",\"body\":" + body + "}";
-      assertEquals(Optional.empty(), Framing.read(line.getBytes(UTF_8)), line);
+      assertEquals(Optional.empty(), Framing.read(framed("1", body)), body);
     }
   }
 
   @Test
+  void read_ofAChecksummedLineBeyondTheLimits_isEmpty() {
+    assertTrue(Framing.read(framed("999999999999999", "{}")).isPresent());
+    assertEquals(Optional.empty(), Framing.read(framed("1000000000000000", "{}")));
+    assertEquals(Optional.empty(), Framing.read(framed("9".repeat(30), "{}")));
+    String longest = "{\"a\":\"" + "x".repeat(Framing.BODY_BYTES_MAX - 8) + "\"}";
+    assertTrue(Framing.read(framed("1", longest)).isPresent());
+    assertEquals(Optional.empty(), Framing.read(framed("1", longest.replace("\"}", "x\"}"))));
+  }
+
+  @Test
   void read_ofALeadingZeroOrUpperCaseSum_isEmpty() {
-    String zero = String.format("%08x", crcBitByBit("01:{}".getBytes(UTF_8)));
-    String line = "{\"seq\":01,\"crc\":\"" + zero + "\",\"body\":{}}";
-    assertEquals(Optional.empty(), Framing.read(line.getBytes(UTF_8)));
+    assertEquals(Optional.empty(), Framing.read(framed("01", "{}")));
     String good = new String(withoutLineFeed(Framing.line(1, "{}")), UTF_8);
     String crc = good.substring(16, 24);
     String upper = good.replace(crc, crc.toUpperCase(java.util.Locale.ROOT));
