@@ -2,6 +2,7 @@ package loadwalk.app;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.DeskLoop;
@@ -22,6 +23,13 @@ final class DeskRunner {
 
   Desk desk() {
     return desk;
+  }
+
+  /** Takes the notice down and returns it, so that it is told once. */
+  Optional<String> takeNotice() {
+    Optional<String> notice = desk.notice();
+    desk = desk.silent();
+    return notice;
   }
 
   boolean isLeaving() {

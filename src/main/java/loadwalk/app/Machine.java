@@ -29,6 +29,7 @@ import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.DeskLoop;
 import loadwalk.view.Look;
+import loadwalk.view.TextShown;
 import loadwalk.view.Wish;
 import loadwalk.walk.Walker;
 
@@ -100,7 +101,7 @@ final class Machine implements World {
 
   private Optional<WalkName> walkName(String text) {
     Optional<String> fault = WalkName.fault(text);
-    fault.ifPresent(why -> err.println("The name of a walk " + why + "."));
+    fault.ifPresent(err::println);
     return fault.isPresent() ? Optional.empty() : Optional.of(new WalkName(text));
   }
 
@@ -190,12 +191,7 @@ final class Machine implements World {
     DeskRunner runner = runner(around, planning, shop);
     start.apply(shop).forEach(runner::accept);
     if (runner.desk().walk().isEmpty()) {
-      err.println(
-          runner
-              .desk()
-              .notice()
-              .orElse("The home screen needs a terminal; see loadwalk --help for commands."));
-      return ExitCode.BAD_INPUT;
+      return withoutWalk(runner, look);
     }
     try (BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
@@ -208,6 +204,15 @@ final class Machine implements World {
     }
   }
 
+  /** A walk that another Loadwalk holds can be looked at; all else is told in a sentence. */
+  private int withoutWalk(DeskRunner runner, Look look) {
+    String missing = "The home screen needs a terminal; see loadwalk --help for commands.";
+    err.println(look.text(runner.desk().notice().orElse(missing)));
+    List<String> watched = TextShown.lines(runner.desk());
+    watched.forEach(line -> out.println(look.text(line)));
+    return watched.isEmpty() ? ExitCode.BAD_INPUT : ExitCode.HELD;
+  }
+
   private int fill(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
     Look look = look();
     Planning planning = planning(around);
@@ -215,8 +220,7 @@ final class Machine implements World {
     DeskRunner runner = runner(around, planning, shop);
     start.apply(shop).forEach(runner::accept);
     if (runner.desk().walk().isEmpty()) {
-      runner.desk().notice().ifPresent(err::println);
-      return ExitCode.BAD_INPUT;
+      return withoutWalk(runner, look);
     }
     int code = new PlainLoop(runner, out, look, Clocks.MACHINE).fill();
     try {

@@ -3,7 +3,6 @@ package loadwalk.app;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import loadwalk.cli.ExitCode;
 import loadwalk.plain.PlainLine;
@@ -12,12 +11,12 @@ import loadwalk.plain.PlainWriter;
 import loadwalk.plain.SimulatedHand;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.Look;
 import loadwalk.view.TextShown;
 import loadwalk.view.Wish;
 import loadwalk.walk.Event;
+import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.WalkState;
@@ -76,7 +75,7 @@ final class PlainLoop {
   }
 
   private void begin() {
-    runner.desk().notice().ifPresent(this::print);
+    runner.takeNotice().ifPresent(this::print);
     runner
         .desk()
         .walk()
@@ -95,7 +94,9 @@ final class PlainLoop {
   private boolean heard(String line) {
     PlainLine meant = PlainParser.parse(line, model());
     if (meant instanceof PlainLine.Wants wants) {
-      tell(new DeskEvent.OfWalk(wants.intent()));
+      Model before = model().silent();
+      runner.accept(new DeskEvent.OfWalk(wants.intent()));
+      tellChanges(before);
       return false;
     }
     if (meant instanceof PlainLine.Problem problem) {
@@ -149,9 +150,8 @@ final class PlainLoop {
   }
 
   private void tellChanges(Model before) {
-    Desk desk = runner.desk();
-    desk.walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
-    desk.notice().ifPresent(this::print);
+    runner.desk().walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
+    runner.takeNotice().ifPresent(this::print);
   }
 
   private void print(String line) {
@@ -159,8 +159,16 @@ final class PlainLoop {
   }
 
   private int exitCode() {
-    List<WalkState.OpenDoubt> open =
-        runner.desk().walk().map(m -> m.state().openDoubts()).orElse(List.of());
-    return open.isEmpty() ? ExitCode.DONE : ExitCode.HELD;
+    Optional<Model> walk = runner.desk().walk();
+    if (walk.filter(Model::isWriting).isPresent()) {
+      return ExitCode.FAULT;
+    }
+    return walk.map(Model::state).filter(PlainLoop::isHeld).isPresent()
+        ? ExitCode.HELD
+        : ExitCode.DONE;
+  }
+
+  private static boolean isHeld(WalkState state) {
+    return !state.openDoubts().isEmpty() || Gate.isHalted(state);
   }
 }

@@ -14,6 +14,7 @@ import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
 import loadwalk.tui.TtyTerminal;
 import loadwalk.view.DeskEvent;
+import loadwalk.view.Key;
 import loadwalk.view.Look;
 import loadwalk.walk.Event;
 
@@ -27,6 +28,7 @@ final class TerminalLoop {
   private static final int QUEUE = 4096;
   private static final long TICK_MILLIS = 1000;
   private static final int PASTE_MOST = 100_000;
+  private static final int PASTE_QUIET_SECONDS = 2;
   private static final long JOIN_MILLIS = 100;
 
   private final DeskRunner runner;
@@ -36,6 +38,7 @@ final class TerminalLoop {
   private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUE);
   private final StringBuilder pasted = new StringBuilder();
   private boolean pasting;
+  private int quietSeconds;
   private volatile boolean over;
   private long nextTick;
 
@@ -115,6 +118,7 @@ final class TerminalLoop {
     if (signal instanceof Signal.Ready ready) {
       runner.accept(ready.event());
     } else if (signal instanceof Signal.SecondPassed) {
+      endForgottenPaste();
       runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
     } else if (signal instanceof Signal.FromKeyboard keyboard) {
       hear(keyboard.input(), surface, terminal);
@@ -129,12 +133,21 @@ final class TerminalLoop {
     } else if (input instanceof Input.Paste paste) {
       paste(paste.begins());
     } else if (input instanceof Input.Pressed pressed) {
-      if (!pasting) {
+      quietSeconds = 0;
+      if (!pasting || pressed.key().kind() == Key.Kind.ESCAPE) {
+        // Even a paste whose end was lost must not keep the stop key from working.
         runner.accept(new DeskEvent.Pressed(pressed.key()));
       } else if (pasted.length() < PASTE_MOST) {
         char c = pressed.key().character();
         pasted.append(c == '\0' ? ' ' : c);
       }
+    }
+  }
+
+  private void endForgottenPaste() {
+    quietSeconds++;
+    if (pasting && quietSeconds > PASTE_QUIET_SECONDS) {
+      paste(false);
     }
   }
 
@@ -149,7 +162,7 @@ final class TerminalLoop {
   /** Stops the whole process group as a shell's job control expects, and comes back whole. */
   private void suspend(Surface surface, TtyTerminal terminal) throws IOException {
     terminal.lend();
-    new ProcessBuilder("kill", "-TSTP", String.valueOf(ProcessHandle.current().pid())).start();
+    new ProcessBuilder("kill", "-TSTP", "0").start();
     try {
       // The signal stops this very process; the pause covers the moment until it arrives.
       Thread.sleep(200);

@@ -128,8 +128,7 @@ public record PlainWriter(Printer printer) {
   }
 
   private static String start(WalkState state, PlannedStep planned) {
-    boolean halted = Gate.refusal(state).filter(why -> why.startsWith("Halt")).isPresent();
-    if (halted) {
+    if (Gate.isHalted(state)) {
       return "Type lift REASON, or skip REASON.";
     }
     return Gate.needsArming(state, planned)

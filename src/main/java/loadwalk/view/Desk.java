@@ -71,6 +71,11 @@ public record Desk(
     return new Desk(screen, walk, library, practice, sentence, home);
   }
 
+  /** Returns the desk with its notice taken down. */
+  public Desk silent() {
+    return saying(Optional.empty());
+  }
+
   /** Paints the desk for a terminal. */
   public Frame paint(Size size, Look look) {
     Canvas canvas = new Canvas(size, look);

@@ -66,8 +66,9 @@ public final class DeskLoop {
       Desk walking = asked ? desk : desk.on(WalkScreen.fresh());
       return walked(walking.saying(Optional.empty()), List.of(new Intent.Stop()), List.of());
     }
-    Answer answer = desk.screen().press(key, desk);
-    Desk next = desk.on(answer.next()).saying(answer.notice());
+    Desk heard = desk.with(desk.walk().map(Model::silent));
+    Answer answer = heard.screen().press(key, heard);
+    Desk next = heard.on(answer.next()).saying(answer.notice());
     DeskNext done = walked(next, answer.intents(), answer.wishes());
     return isRefused(answer, done)
         ? new DeskNext(done.desk().on(desk.screen()), List.of(), List.of())

@@ -41,6 +41,16 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     return new Prompt(kind, step, Optional.of(reading));
   }
 
+  /** Paints the question, or why the last answer to it was not taken. */
+  void paint(Canvas canvas, Optional<String> refusal) {
+    String text = refusal.orElse(kind.question());
+    canvas.text(
+        1,
+        canvas.rows() - 3,
+        Canvas.shortened(text, canvas.columns() - 2),
+        refusal.isPresent() ? Style.HEED : Style.STRONG);
+  }
+
   /** Returns what the operator wants with this text. */
   Intent answered(String text) {
     switch (kind) {

@@ -35,6 +35,16 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     }
   }
 
+  /** Opens the list at the first doubt that waits for its answer. */
+  static ReadingsScreen of(WalkState state) {
+    List<Row> rows = rows(state);
+    int open = 0;
+    while (open < rows.size() && !rows.get(open).isOpen()) {
+      open++;
+    }
+    return new ReadingsScreen(open < rows.size() ? open : 0, Optional.empty());
+  }
+
   @Override
   public void paint(Canvas canvas, Desk desk) {
     canvas.text(1, 0, "Readings", Style.HEADING);
@@ -49,10 +59,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     }
     if (prompt.isPresent()) {
       canvas.rule(canvas.rows() - 4);
-      String problem = desk.walk().flatMap(Model::message).map(m -> "  " + m).orElse("");
-      String question = prompt.get().prompt().kind().question() + problem;
-      canvas.text(
-          1, canvas.rows() - 3, Canvas.shortened(question, canvas.columns() - 2), Style.STRONG);
+      prompt.get().prompt().paint(canvas, desk.walk().flatMap(Model::message));
       prompt.get().field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, "Enter", "keep", "F10", "back", "Esc", "STOP");
       return;

@@ -105,8 +105,7 @@ final class WalkPainter {
     if (screen.prompt().isPresent()) {
       Prompt prompt = screen.prompt().get();
       canvas.rule(canvas.rows() - FOOT);
-      String problem = model.message().map(m -> "  " + m).orElse("");
-      canvas.text(1, canvas.rows() - 3, prompt.kind().question() + problem, Style.STRONG);
+      prompt.paint(canvas, model.message());
       screen.field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, "Enter", "keep", "F10", "back", "Esc", "STOP");
       return;

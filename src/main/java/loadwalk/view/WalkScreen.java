@@ -95,7 +95,7 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
                 ? Answer.say(this, "Every step is done; there is nothing to skip.")
                 : Answer.stay(asking(Prompt.of(Prompt.Kind.SKIP, step))));
       case F4:
-        return Optional.of(Answer.stay(new ReadingsScreen(0, Optional.empty())));
+        return Optional.of(Answer.stay(ReadingsScreen.of(state)));
       case F5:
         boolean paused = state.hold() == WalkState.Hold.PAUSED;
         return Optional.of(Answer.want(at(0), paused ? new Intent.Resume() : new Intent.Pause()));

@@ -80,6 +80,16 @@ public final class Gate {
         : Optional.empty();
   }
 
+  /** Tells whether the current step waits at a halt that nobody has lifted. */
+  public static boolean isHalted(WalkState state) {
+    return state
+        .current()
+        .map(p -> state.step(p.id()))
+        .filter(s -> s.status() == Status.BRIEFED)
+        .flatMap(Gate::haltRefusal)
+        .isPresent();
+  }
+
   /** Tells whether a step must be armed: it loads the amplifier and its brief is not clear. */
   public static boolean needsArming(WalkState state, PlannedStep planned) {
     boolean heed =

@@ -78,7 +78,8 @@ public record Model(
     return new Model(state, waiting, keepProblem, stopping, clock, Optional.of(text));
   }
 
-  Model silent() {
+  /** Returns the model with its message taken down, as every intent takes it. */
+  public Model silent() {
     return new Model(state, waiting, keepProblem, stopping, clock, Optional.empty());
   }
 

@@ -1,5 +1,6 @@
 package loadwalk.walk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,7 +48,9 @@ final class Steps {
       return addPair(model, pair);
     }
     if (intent instanceof Intent.Pause) {
-      return Next.keeping(model, List.of(new Fact.Paused()));
+      List<Fact> facts = new ArrayList<>(WarmClock.soFar(model));
+      facts.add(new Fact.Paused());
+      return Next.keeping(model, facts);
     }
     return ofCurrent(model, intent);
   }

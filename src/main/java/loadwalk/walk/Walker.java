@@ -76,7 +76,8 @@ public final class Walker {
     if (model.isStopped()) {
       return Next.quiet(model);
     }
-    List<Fact> facts = List.of(new Fact.Stopped(model.state().currentId()));
+    List<Fact> facts = new ArrayList<>(WarmClock.soFar(model));
+    facts.add(new Fact.Stopped(model.state().currentId()));
     return Next.keeping(model.stopping(true), facts);
   }
 

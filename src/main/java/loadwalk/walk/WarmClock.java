@@ -85,6 +85,15 @@ public final class WarmClock {
         .filter(p -> state.step(p.id()).status() == Status.RUNNING);
   }
 
+  /** Returns the clock of a running warm-up as a fact, so that a hold begins with it on disk. */
+  static List<Fact> soFar(Model model) {
+    double seconds = model.clock().warmSeconds();
+    return warming(model.state())
+        .<Fact>map(p -> new Fact.Warmed(p.id(), seconds))
+        .map(List::of)
+        .orElse(List.of());
+  }
+
   static Fact cooled(String stepId, double gapSeconds) {
     String sentence =
         "The walk was out of sight for "

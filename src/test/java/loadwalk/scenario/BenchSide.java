@@ -1,5 +1,6 @@
 package loadwalk.scenario;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -20,6 +21,8 @@ import loadwalk.app.DeskUnderTest;
 import loadwalk.app.FailingDisk;
 import loadwalk.app.FakeClocks;
 import loadwalk.bench.ReadingId;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
 import loadwalk.tui.Input;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
@@ -235,6 +238,15 @@ final class BenchSide {
       String wanted = text.replaceAll("\\s+", " ");
       assertTrue(words().contains(wanted), () -> "«" + text + "» is not on\n" + picture());
     }
+    return this;
+  }
+
+  /** Checks how much of the warm-up is left, which the screen shows in digits of many cells. */
+  BenchSide seesLeft(int minutes, int seconds) {
+    sees("time left");
+    PlannedStep planned = model().state().current().orElseThrow();
+    double left = ((Step.WarmUp) planned.step()).minutes() * 60 - model().clock().warmSeconds();
+    assertEquals(minutes * 60 + seconds, left, 0.5, this::picture);
     return this;
   }
 

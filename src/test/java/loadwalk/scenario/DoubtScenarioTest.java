@@ -1,0 +1,52 @@
+package loadwalk.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import loadwalk.bench.ReadingId;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A slip of the decimal point and the three answers to the doubt it raises. */
+class DoubtScenarioTest {
+  @TempDir Path folder;
+
+  private BenchSide doubted() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("Tab", "text:4", "Enter", "text:1.55 V", "Enter");
+    return bench.sees("DOUBT, output volts", "decimal point?", "Enter it again, or F7");
+  }
+
+  @Test
+  void reentryInRange_isKept_andTheFirstValueStandsBeside() {
+    BenchSide bench = doubted();
+    bench.press("Up", "text:15.5 V", "Enter").seesNot("DOUBT");
+    assertEquals(List.of("1.55 V", "15.5 V"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
+    bench.press("F4").sees("1.55 V, then 15.5 V").journalTellsTheSame();
+  }
+
+  @Test
+  void standingBy_needsWords_andIsShownWithTheReading() {
+    BenchSide bench = doubted();
+    bench.press("F7").sees("Why does the doubted reading stand?");
+    bench.press("text:..", "Enter").sees("Say in words why the reading stands.");
+    bench.press("text:attenuator in line", "Enter").seesNot("DOUBT");
+    bench.press("F4").sees("stood by: ..attenuator in line").journalTellsTheSame();
+  }
+
+  @Test
+  void doubtWithoutAnswer_holdsTheNextHeavyStep_untilItIsAmended() {
+    BenchSide bench = doubted();
+    bench.press("F9").sees("stereo-2 brief: HEED", "has no answer yet");
+    bench.press("Tab", "text:2", "Enter").sees("Held: answer the doubt on stereo-4");
+    bench.press("F4").sees("DOUBT: decimal point").press("Enter").sees("New value");
+    bench.press("text:no number", "Enter").sees("«no number» is not a number");
+    bench.press("F10", "Enter", "text:15,5", "Enter").seesNot("DOUBT").press("F10");
+    bench.seesNot("has no answer yet").press("Tab", "text:2", "Enter").sees("stereo-2 running");
+    assertTrue(bench.model().state().openDoubts().isEmpty());
+    assertEquals(List.of("1.55 V", "15,5"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
+    bench.journalTellsTheSame();
+  }
+}

@@ -1,0 +1,232 @@
+package loadwalk.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import loadwalk.app.DeskUnderTest;
+import loadwalk.app.FakeClocks;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.Frame;
+import loadwalk.view.Key;
+import loadwalk.view.Look;
+import loadwalk.view.Size;
+import loadwalk.walk.Fact;
+import loadwalk.walk.FactReader;
+import loadwalk.walk.Model;
+import loadwalk.walk.Stamped;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Presses keys at random, on a disk that fails now and then and clocks that jump. */
+class KeyWalkPropertyTest {
+  private static final int KEYS_A_WALK = 500;
+  private static final String[] TEXTS = {
+    "4",
+    "2",
+    "1",
+    "0.5",
+    "13.4 V",
+    "1,34",
+    "15.5",
+    "70 W",
+    "17 A",
+    "950m",
+    "1/2",
+    "-3",
+    "1e9",
+    "no reason",
+    "owner wants it",
+    "..",
+    "\ud83d\udd25",
+    "\ud83d",
+    "\u0007\u001b[31m",
+    "Ω",
+    "9999 V"
+  };
+  private static final Size[] SIZES = {
+    new Size(1, 1),
+    new Size(3, 2),
+    new Size(79, 24),
+    new Size(80, 24),
+    new Size(81, 25),
+    new Size(120, 40),
+    new Size(400, 3),
+    new Size(2, 200)
+  };
+
+  @TempDir Path folder;
+
+  private Random random;
+  private FakeClocks clocks;
+  private DeskUnderTest desk;
+  private String where = "";
+  private boolean full;
+  private long stops;
+  private long checked;
+
+  @Test
+  void fiveThousandKeys_keepEverySafetyRule() {
+    press(5_000, 20_260_301L);
+  }
+
+  @Test
+  @Tag("long")
+  void hundredThousandKeys_keepEverySafetyRule() {
+    press(100_000, Long.getLong("keys.seed", 7L));
+  }
+
+  private void press(int keys, long seed) {
+    long facts = 0;
+    for (int walk = 0; walk * KEYS_A_WALK < keys; walk++) {
+      random = new Random(seed + walk);
+      clocks = new FakeClocks();
+      desk = new DeskUnderTest(folder.resolve("home-" + walk), clocks, new Look(walk % 2 == 1));
+      full = false;
+      open();
+      for (int key = 0; key < KEYS_A_WALK; key++) {
+        where = "seed " + (seed + walk) + ", key " + key;
+        act();
+        check();
+      }
+      facts += end();
+    }
+    System.out.printf(
+        "key walks: %d keys, seed %d, %d facts kept, %d stops pressed, %d models checked%n",
+        keys, seed, facts, stops, checked);
+    assertTrue(facts > keys / 20, "too few facts to mean anything: " + facts);
+  }
+
+  /** Starts a practice walk of some seed and sequence. */
+  private void open() {
+    key(Key.Kind.ENTER);
+    key(Key.Kind.DOWN);
+    for (int i = random.nextInt(6); i > 0; i--) {
+      key(Key.Kind.RIGHT);
+    }
+    key(Key.Kind.DOWN);
+    for (int i = random.nextInt(5); i > 0; i--) {
+      key(Key.Kind.RIGHT);
+    }
+    key(Key.Kind.ENTER);
+    assertTrue(desk.desk().walk().isPresent());
+  }
+
+  private void act() {
+    int dice = random.nextInt(100);
+    if (desk.desk().walk().isEmpty()) {
+      reopen();
+    } else if (dice < 30) {
+      key(Key.Kind.ENTER);
+    } else if (dice < 45) {
+      type(TEXTS[random.nextInt(TEXTS.length)]);
+    } else if (dice < 55) {
+      type(rightOhms());
+    } else if (dice < 65) {
+      key(random.nextBoolean() ? Key.Kind.F8 : Key.Kind.F9);
+    } else if (dice < 75) {
+      key(random.nextBoolean() ? Key.Kind.TAB : Key.Kind.F7);
+    } else if (dice < 76) {
+      escape();
+    } else if (dice < 85) {
+      key(Key.Kind.values()[1 + random.nextInt(Key.Kind.values().length - 1)]);
+    } else if (dice < 97) {
+      clocks.goOn(random.nextInt(3) == 0 ? 15 : 1);
+      desk.tick();
+    } else {
+      world();
+    }
+  }
+
+  private void world() {
+    int dice = random.nextInt(6);
+    if (dice == 0) {
+      clocks.goOn(3600 * (1 + random.nextInt(12)));
+    } else if (dice == 1) {
+      clocks.setForward(-3600);
+    } else if (dice == 2) {
+      desk.accept(new DeskEvent.Pasted("pasted\n4\n\u001b" + TEXTS[random.nextInt(TEXTS.length)]));
+    } else if (dice == 3 && !full) {
+      desk.disk().fill();
+      full = true;
+    } else {
+      desk.disk().makeRoom();
+      full = false;
+    }
+    desk.tick();
+  }
+
+  private void reopen() {
+    desk.disk().makeRoom();
+    full = false;
+    key(Key.Kind.END);
+    key(Key.Kind.ENTER);
+    if (desk.desk().walk().isEmpty()) {
+      key(Key.Kind.F10);
+      key(Key.Kind.HOME);
+      open();
+    }
+  }
+
+  private String rightOhms() {
+    String step = desk.model().state().currentId();
+    int dash = step.lastIndexOf('-');
+    String ohms = dash < 0 ? "1" : step.substring(dash + 1);
+    return ohms.equals("up") ? "4" : ohms;
+  }
+
+  private void type(String text) {
+    for (char c : text.toCharArray()) {
+      desk.accept(new DeskEvent.Pressed(Key.of(c)));
+    }
+  }
+
+  private void key(Key.Kind kind) {
+    desk.accept(new DeskEvent.Pressed(Key.of(kind)));
+  }
+
+  private void escape() {
+    stops++;
+    boolean free = !full && !desk.model().isWriting();
+    key(Key.Kind.ESCAPE);
+    assertTrue(desk.model().isStopped(), where);
+    if (free) {
+      assertFalse(desk.model().stopping(), where);
+    }
+  }
+
+  private void check() {
+    checked++;
+    Size size = SIZES[random.nextInt(SIZES.length)];
+    Frame frame = desk.paint(size);
+    assertEquals(size, frame.size(), where);
+    desk.desk()
+        .walk()
+        .ifPresent(model -> assertEquals(model.waiting().isEmpty(), !model.isWriting(), where));
+  }
+
+  /** Reads the journals back from their files and holds them against the rules and the model. */
+  private long end() {
+    desk.disk().makeRoom();
+    for (int i = 0; i < 5; i++) {
+      clocks.goOn(1);
+      desk.tick();
+    }
+    if (desk.desk().walk().isEmpty()) {
+      reopen();
+    }
+    Model model = desk.model();
+    assertFalse(model.isWriting(), where);
+    List<String> bodies = desk.bodies();
+    assertEquals(model.state(), FactReader.walk(bodies), where);
+    List<Fact> facts = new ArrayList<>();
+    bodies.forEach(b -> FactReader.facts(b).stream().map(Stamped::fact).forEach(facts::add));
+    SafetyRules.check(facts, where);
+    return facts.size();
+  }
+}
