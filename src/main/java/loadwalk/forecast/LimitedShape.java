@@ -142,8 +142,8 @@ final class LimitedShape implements OutputShape {
   private double onset() {
     double room = slope * Math.log(leastOhmsAbove / mostOhms);
     double begin = fit.level(residuals) + slope * Math.log(mostOhms);
-    double top = above.predict(mostOhms, false, 0).quantile(0.5);
-    double bottom = above.predict(leastOhmsAbove, false, 0).quantile(0.5) - room;
+    double top = above.predict(mostOhms, false, 0).mean();
+    double bottom = above.predict(leastOhmsAbove, false, 0).mean() - room;
     double width = Math.max(0.02, top - bottom);
     double beyond = Math.max(0, Math.max(begin - top, bottom - begin));
     return -Math.log(width) - 0.5 * Math.pow(beyond / 0.03, 2);

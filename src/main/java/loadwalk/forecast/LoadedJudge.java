@@ -165,6 +165,7 @@ final class LoadedJudge {
   /** The densities if the load really connected is the nominal one times a factor. */
   private final class Side {
     private final StepOutlook outlook;
+    private Mixture above;
 
     Side(double factor) {
       outlook = StepOutlook.of(model, target, loadOhms * factor, supplyVolts);
@@ -188,7 +189,13 @@ final class LoadedJudge {
     }
 
     double ampsAlone(Double entered) {
-      return entered == null ? 0 : outlook.logAmpsDensity(model, entered);
+      if (entered == null) {
+        return 0;
+      }
+      if (above == null) {
+        above = outlook.logAbove(model, target);
+      }
+      return StepOutlook.logAmpsDensity(model, above, entered);
     }
   }
 

@@ -12,7 +12,7 @@ import java.util.Arrays;
 final class Mixture {
   private static final double LOG_ROOT_TWO_PI = 0.5 * Math.log(2 * Math.PI);
   private static final double LEAST_WEIGHT = 1e-7;
-  private static final double NEGLIGIBLE = 30;
+  private static final double FAR = 600;
   private static final double QUANTILE_WIDTH = 1e-4;
   private static final double QUANTILE_PART = 2e-5;
   private static final int BINS = 24;
@@ -21,16 +21,11 @@ final class Mixture {
   private final double[] weights;
   private final double[] means;
   private final double[] deviations;
-  private final double[] logHeights;
 
   private Mixture(double[] weights, double[] means, double[] deviations) {
     this.weights = weights;
     this.means = means;
     this.deviations = deviations;
-    logHeights = new double[weights.length];
-    for (int i = 0; i < weights.length; i++) {
-      logHeights[i] = Math.log(weights[i] / deviations[i]) - LOG_ROOT_TWO_PI;
-    }
   }
 
   /** Returns a single normal density. */
@@ -38,28 +33,35 @@ final class Mixture {
     return new Builder().add(1, mean, deviation).build();
   }
 
-  /** Returns the natural logarithm of the density. */
+  /** Returns the natural logarithm of the density, far out in the tails too. */
   double logDensity(double at) {
-    double best = Double.NEGATIVE_INFINITY;
+    double sum = 0;
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < weights.length; i++) {
+      double z = (at - means[i]) / deviations[i];
+      double half = 0.5 * z * z;
+      nearest = Math.min(nearest, half);
+      if (half < FAR) {
+        sum += weights[i] / deviations[i] * Math.exp(-half);
+      }
+    }
+    return sum > 0 ? Math.log(sum) - LOG_ROOT_TWO_PI : logDensityFarOut(at, nearest);
+  }
+
+  private double logDensityFarOut(double at, double nearest) {
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {
       double z = (at - means[i]) / deviations[i];
-      double term = logHeights[i] - 0.5 * z * z;
-      if (term > best) {
-        sum = sum * Math.exp(best - term) + 1;
-        best = term;
-      } else if (term > best - NEGLIGIBLE) {
-        sum += Math.exp(term - best);
-      }
+      sum += weights[i] / deviations[i] * Math.exp(nearest - 0.5 * z * z);
     }
-    return best + Math.log(sum);
+    return Math.log(sum) - nearest - LOG_ROOT_TWO_PI;
   }
 
   /** Returns the probability of lying at or below a value. */
   double cumulative(double at) {
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {
-      sum += weights[i] * Normal.cumulative((at - means[i]) / deviations[i]);
+      sum += weights[i] * Normal.quickCumulative((at - means[i]) / deviations[i]);
     }
     return sum;
   }

@@ -2,7 +2,31 @@ package loadwalk.forecast;
 
 /** The standard normal distribution, by rational approximation. */
 final class Normal {
+  private static final double REACH = 6;
+  private static final int CELLS = 4096;
+  private static final double PER_UNIT = CELLS / (2 * REACH);
+  private static final double[] TABLE = new double[CELLS + 2];
+
+  static {
+    for (int i = 0; i < TABLE.length; i++) {
+      TABLE[i] = cumulative(i / PER_UNIT - REACH);
+    }
+  }
+
   private Normal() {}
+
+  /** Returns the cumulative probability from a table, absolute error below 5e-7. */
+  static double quickCumulative(double z) {
+    if (!(z > -REACH)) {
+      return 0;
+    }
+    if (z >= REACH) {
+      return 1;
+    }
+    double at = (z + REACH) * PER_UNIT;
+    int cell = (int) at;
+    return TABLE[cell] + (at - cell) * (TABLE[cell + 1] - TABLE[cell]);
+  }
 
   /**
    * Returns the cumulative probability, absolute error below 7.5e-8.

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The output model for one kind of rails: a posterior over source resistance and error scale. */
 final class SmoothShape implements OutputShape {
-  private static final int NODES = 25;
+  private static final int NODES = 21;
   private static final int ROUNDS = 3;
   private static final double LOWEST = -5.5;
   private static final double HIGHEST = 1.6;
@@ -32,6 +32,11 @@ final class SmoothShape implements OutputShape {
   private final double[][] residuals = new double[NODES][];
   private final double[][] weights = new double[SCALES.length][NODES];
   private final LevelFit fit;
+  private final double[] ohms;
+
+  /** The first point with the load of each point, so that its droop is worked out once. */
+  private final int[] first;
+
   private double logEvidence;
 
   SmoothShape(
@@ -44,6 +49,13 @@ final class SmoothShape implements OutputShape {
     this.kappa = kappa;
     this.scatter = scatter;
     int n = points.size();
+    ohms = points.stream().mapToDouble(WalkReadings.Point::channelOhms).toArray();
+    first = new int[n];
+    for (int i = 0; i < n; i++) {
+      while (ohms[first[i]] != ohms[i]) {
+        first[i]++;
+      }
+    }
     fit = n == 0 ? null : new LevelFit(covariance());
     if (n > 0) {
       double[] levels = new double[n];
@@ -178,13 +190,16 @@ final class SmoothShape implements OutputShape {
   private double weigh(RatingPrior prior, double[] levels, double low, double step) {
     int n = levels.length;
     double volume = 0.5 * fit.logVolume();
+    double[] droop = new double[n];
     double best = Double.NEGATIVE_INFINITY;
     for (int node = 0; node < NODES; node++) {
       double log = low + node * step;
       sourceOhms[node] = Math.exp(log);
       double[] residual = new double[n];
       for (int i = 0; i < n; i++) {
-        residual[i] = levels[i] + Math.log1p(sourceOhms[node] / points.get(i).channelOhms());
+        int same = first[i];
+        droop[i] = same < i ? droop[same] : Math.log1p(sourceOhms[node] / ohms[i]);
+        residual[i] = levels[i] + droop[i];
       }
       residuals[node] = residual;
       double squares = fit.squares(residual);

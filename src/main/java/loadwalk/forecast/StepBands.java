@@ -73,12 +73,12 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     if (!bridged) {
       bands.put(ReadingId.OTHER_OUTPUT_VOLTS, spread(volts, 1, OTHER_CHANNEL_SPREAD));
     }
-    Band amps = deliverable(model, exponential(outlook.logAbove(), model.idle().amps()));
+    Band amps = deliverable(model, exponential(outlook.asked().logAbove(), model.idle().amps()));
     bands.put(ReadingId.SUPPLY_AMPS, amps);
     double ampsDeviation = (amps.high() - amps.low()) / 4;
     bands.put(
         ReadingId.SUPPLY_VOLTS,
-        supplyVolts(model, amps.middle(), ampsDeviation, outlook.overload()));
+        supplyVolts(model, amps.middle(), ampsDeviation, outlook.asked().overload()));
     bands.put(ReadingId.LOAD_OHMS, WalkReadings.loadBand(model.evidence().bench(), target.ohms()));
     SinkTemperature.band(model.evidence(), target)
         .ifPresent(band -> bands.put(ReadingId.SINK_CELSIUS, band));
@@ -132,7 +132,8 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   }
 
   /** Returns the band of exp(X) + offset. */
-  private static Band exponential(Mixture density, double offset) {
+  private static Band exponential(Mixture whole, double offset) {
+    Mixture density = whole.compressed();
     double low = density.quantile(TAIL);
     double middle = Math.max(low, density.quantile(0.5));
     double high = Math.max(middle, density.quantile(1 - TAIL));

@@ -208,7 +208,7 @@ final class StepJudge {
   /** Returns a density with a tail towards a supply that gives way, down to about 10 V of 14. */
   private Mixture sagging(double center, double width) {
     boolean loaded = target.kind() == Target.Kind.LOADED && target.ohms() > 0;
-    double tail = loaded ? Math.max(SAG_TAIL, model.outlook(target).overload()) : SAG_TAIL;
+    double tail = loaded ? Math.max(SAG_TAIL, model.outlook(target).asked().overload()) : SAG_TAIL;
     Mixture.Builder builder = new Mixture.Builder();
     heavy(center, width).addTo(builder, 1 - tail);
     double set = Math.log(model.evidence().conditions().supplyVolts());

@@ -8,17 +8,15 @@ import loadwalk.bench.Mode;
  * @param channelOhms the load that each channel sees, ohms
  * @param supplyVolts the supply volts reckoned with
  * @param logVolts the density of ln of one channel's volts
- * @param logAbove the density of ln of the current above idle that the amplifier asks for
  * @param efficiency what is told of the efficiency at this load
- * @param overload the probability that the supplies cannot deliver what is asked for
+ * @param asked what the amplifier asks of the supply
  */
 record StepOutlook(
     double channelOhms,
     double supplyVolts,
     Mixture logVolts,
-    Mixture logAbove,
     EfficiencyAtLoad efficiency,
-    double overload) {
+    Asked asked) {
   /** Standard deviation of ln volts where the operator only aims at a part of the power. */
   private static final double AIM_SPREAD = 0.15;
 
@@ -26,6 +24,7 @@ record StepOutlook(
   private static final double PARTIAL_EXPONENT = 1.3;
 
   private static final double PARTIAL_SPREAD = 0.2;
+  private static final double LEAST_OVERLOAD = 0.005;
   private static final int STRATA = 4;
 
   /**
@@ -56,14 +55,25 @@ record StepOutlook(
     if (partial(target)) {
       volts = volts.affine(1, 0.5 * Math.log(target.powerFraction()), AIM_SPREAD);
     }
-    Mixture above = above(model, target, volts.compressed(), ohms, supply, efficiency);
-    double room = model.deliverableAmps() - model.idle().amps();
-    double overload = room > 0 ? 1 - above.cumulative(Math.log(room)) : 1;
-    if (Double.isNaN(entered) && overload > 0.005) {
-      volts = overloaded(volts, above, overload, Math.log(Math.max(room, 0.1)));
+    if (!Double.isNaN(entered)) {
+      return new StepOutlook(ohms, supply, volts, efficiency, null);
     }
-    return new StepOutlook(ohms, supply, volts, above, efficiency, overload);
+    Mixture above = above(model, target, volts.compressed(), ohms, supply, efficiency);
+    double room = Math.max(0.1, model.deliverableAmps() - model.idle().amps());
+    double overload = 1 - above.cumulative(Math.log(room));
+    if (overload > LEAST_OVERLOAD) {
+      volts = overloaded(volts, above, overload, Math.log(room));
+    }
+    return new StepOutlook(ohms, supply, volts, efficiency, new Asked(above, overload));
   }
+
+  /**
+   * What the amplifier asks of the supply.
+   *
+   * @param logAbove the density of ln of the current above idle
+   * @param overload the probability that the supplies cannot deliver it
+   */
+  record Asked(Mixture logAbove, double overload) {}
 
   /** Returns ln of the density of an amperes entry where the channel's volts are known. */
   double logAmpsDensity(WalkModel model, Target target, double logVolts, double amps) {
@@ -79,8 +89,15 @@ record StepOutlook(
         + steepness;
   }
 
-  /** Returns ln of the density of an amperes entry where nothing else is known. */
-  double logAmpsDensity(WalkModel model, double amps) {
+  /** Returns the density of ln of the current above idle. */
+  Mixture logAbove(WalkModel model, Target target) {
+    return asked != null
+        ? asked.logAbove()
+        : above(model, target, logVolts.compressed(), channelOhms, supplyVolts, efficiency);
+  }
+
+  /** Returns ln of the density of an amperes entry where the volts are not known. */
+  static double logAmpsDensity(WalkModel model, Mixture logAbove, double amps) {
     double entered = Math.max(amps, 1e-6);
     return logAbove.logDensity(model.idle().logAbove(entered))
         + Math.log(model.idle().steepness(entered));
@@ -98,7 +115,7 @@ record StepOutlook(
       double supply,
       EfficiencyAtLoad efficiency) {
     if (!partial(target)) {
-      return efficiency.logAmpsAbove(volts, ohms, supply, model.idle());
+      return efficiency.logAmpsAbove(volts, ohms, supply, model.idle()).compressed();
     }
     double rise = -0.5 * Math.log(target.powerFraction());
     Mixture limit = efficiency.logAmpsAbove(volts.affine(1, rise, 0), ohms, supply, model.idle());
