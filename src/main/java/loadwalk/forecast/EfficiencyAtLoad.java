@@ -51,7 +51,11 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
         double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
         double loose = looseness * fall;
         double deviation = Math.sqrt(part.variance() + loose * loose + idleError * idleError);
-        logVolts.addMoved(builder, part.weight(), scale, mean - scale * middle, deviation);
+        if (scale == 0) {
+          builder.add(part.weight(), mean, deviation);
+        } else {
+          logVolts.addMoved(builder, part.weight(), scale, mean - scale * middle, deviation);
+        }
       }
     }
     return builder.build();

@@ -17,6 +17,10 @@ import java.util.List;
  */
 final class EfficiencyModel {
   private static final double SCATTER = 0.016;
+
+  /** Scatter of the amperes alone. */
+  private static final double AMPS_SCATTER = 0.0115;
+
   private static final double WALK = 0.02;
   private static final double STEP_PER_FALL = 0.5;
   private static final double[] SCALES = {0.8, 1.5, 4, 12};
@@ -76,7 +80,10 @@ final class EfficiencyModel {
   EfficiencyAtLoad at(double channelOhms) {
     int near = nearest(channelOhms);
     boolean same = near >= 0 && Math.abs(channelOhms / ohms[near] - 1) < LimitOnset.SAME_LOAD;
-    boolean free = near < 0 || same;
+    if (same) {
+      return again(near, channelOhms);
+    }
+    boolean free = near < 0;
     int betas = free ? 1 : BETAS.length;
     EfficiencyAtLoad.Part[] parts = new EfficiencyAtLoad.Part[SCALES.length * betas];
     double position = position(near, channelOhms);
@@ -98,6 +105,34 @@ final class EfficiencyModel {
       }
     }
     return new EfficiencyAtLoad(parts, near < 0 ? 0 : logVolts[near], free ? 0 : BETA_SPREAD);
+  }
+
+  /**
+   * Tells a load that was measured before: its current comes again, whatever the scatter of the
+   * volts, which is in the efficiency and in the volts alike and cancels (β = 2).
+   */
+  private EfficiencyAtLoad again(int near, double channelOhms) {
+    double volts = 0;
+    int count = 0;
+    for (int i = 0; i < size; i++) {
+      if (Math.abs(ohms[i] / ohms[near] - 1) < LimitOnset.SAME_LOAD) {
+        volts += logVolts[i];
+        count++;
+      }
+    }
+    EfficiencyAtLoad.Part[] parts = new EfficiencyAtLoad.Part[SCALES.length];
+    double position = position(near, channelOhms);
+    for (int s = 0; s < SCALES.length; s++) {
+      double mean = prior.mean();
+      for (int i = 0; i < size; i++) {
+        double spread = prior.spread() * prior.spread();
+        mean += (spread + Math.min(cumulative[i], position)) * pulls[s][i];
+      }
+      double scatter = SCALES[s] * AMPS_SCATTER;
+      double variance = scatter * scatter * (1 + 1.0 / count);
+      parts[s] = new EfficiencyAtLoad.Part(shares[s], mean, 2, variance);
+    }
+    return new EfficiencyAtLoad(parts, volts / count, 0);
   }
 
   private int nearest(double channelOhms) {

@@ -13,8 +13,8 @@ final class SagModel {
   private static final double SET_SPREAD = 0.12;
   private static final double SAG_OHMS = 0.006;
   private static final double SAG_SPREAD = 0.007;
-  private static final double SCATTER = 0.005;
-  private static final double PRIOR_FREEDOM = 6;
+  private static final double SCATTER = 0.006;
+  private static final double PRIOR_FREEDOM = 5;
 
   private final double[] estimate = new double[2];
   private final double[] covariance = new double[3];
