@@ -24,7 +24,7 @@ final class EfficiencyModel {
   private static final double WALK = 0.02;
   private static final double STEP_PER_FALL = 0.5;
   private static final double[] SCALES = {0.8, 1.5, 4, 12};
-  private static final double[] SCALE_PRIORS = {0.60, 0.35, 0.045, 0.005};
+  private static final double[] SCALE_PRIORS = {0.60, 0.37, 0.029, 0.001};
   private static final double[] BETAS = {0, 0.5, 1};
   private static final double BETA_SPREAD = 0.17;
   private static final double FALL_THAT_TELLS = 0.12;

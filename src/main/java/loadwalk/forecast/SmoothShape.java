@@ -14,7 +14,7 @@ final class SmoothShape implements OutputShape {
   private static final double[] SCALES = {0.75, 1.3, 3, 9};
 
   private static final double[] LOG_SCALE_PRIORS = {
-    Math.log(0.55), Math.log(0.40), Math.log(0.045), Math.log(0.005)
+    Math.log(0.55), Math.log(0.42), Math.log(0.029), Math.log(0.001)
   };
 
   /** Standard deviation of δ per octave of load. */
