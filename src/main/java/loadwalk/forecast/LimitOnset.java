@@ -14,7 +14,7 @@ final class LimitOnset {
   static final double SAME_LOAD = 0.03;
 
   private static final double RATE_ABOVE = 0.055;
-  private static final double RATE_BELOW = 0.20;
+  private static final double RATE_BELOW = 0.23;
   private static final double RELEASED = 0.15;
   private static final double[] SLOPES = {0.5, 1, 1.35};
   private static final double[] SLOPE_WEIGHTS = {0.42, 0.5, 0.08};

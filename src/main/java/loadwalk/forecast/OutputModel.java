@@ -92,6 +92,11 @@ final class OutputModel {
     return !points.isEmpty();
   }
 
+  /** Tells whether a load as heavy has been measured already. */
+  boolean reaches(double channelOhms) {
+    return channelOhms > leastOhms * (1 - LimitOnset.SAME_LOAD);
+  }
+
   /** Returns the density of ln of the channel volts that a new reading should show. */
   Mixture predict(double channelOhms, boolean bridged, double logSupply) {
     Mixture.Builder builder = new Mixture.Builder();

@@ -115,7 +115,7 @@ final class RatingPrior {
   /** Adds the density of ln volts around a middle to a builder. */
   void spread(Mixture.Builder builder, double weight, double middle, double extra) {
     if (!rated()) {
-      double width = fused() ? 0.4 : 0.7;
+      double width = fused() ? 0.55 : 0.75;
       builder.add(weight, middle, Math.hypot(width, extra));
       return;
     }

@@ -11,8 +11,11 @@ import loadwalk.bench.ReadingId;
  */
 final class SagModel {
   private static final double SET_SPREAD = 0.12;
-  private static final double SAG_OHMS = 0.006;
-  private static final double SAG_SPREAD = 0.007;
+
+  /** Sag at the current into the usual load, volts: supplies are chosen to suit the amplifier. */
+  private static final double USUAL_SAG = 0.15;
+
+  private static final double USUAL_SAG_SPREAD = 0.2;
   private static final double SCATTER = 0.006;
   private static final double PRIOR_FREEDOM = 5;
 
@@ -21,15 +24,21 @@ final class SagModel {
   private final double scatter;
   private final double setVolts;
 
-  SagModel(Evidence evidence) {
+  /**
+   * Fits the readings of a walk.
+   *
+   * @param usualAmps the current expected into 4 Ω before the first reading, amperes
+   */
+  SagModel(Evidence evidence, double usualAmps) {
     setVolts = evidence.conditions().supplyVolts();
+    double sagSpread = USUAL_SAG_SPREAD / usualAmps;
     double base = SCATTER * setVolts;
     double precision = 1 / (base * base);
     double a = 1 / (SET_SPREAD * SET_SPREAD);
     double b = 0;
-    double c = 1 / (SAG_SPREAD * SAG_SPREAD);
+    double c = 1 / (sagSpread * sagSpread);
     double u = setVolts / (SET_SPREAD * SET_SPREAD);
-    double w = SAG_OHMS / (SAG_SPREAD * SAG_SPREAD);
+    double w = USUAL_SAG / usualAmps / (sagSpread * sagSpread);
     List<Observation> observations = evidence.observations();
     for (Observation observation : observations) {
       double volts = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);

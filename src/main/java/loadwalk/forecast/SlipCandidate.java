@@ -14,6 +14,9 @@ import loadwalk.bench.ReadingId;
  *     that gives the entry from any value, ln of the density of ln of the entry
  */
 record SlipCandidate(Slip slip, double meant, double logWeight) {
+  /** The change of ln of an entry below which a swap of digits harms nobody. */
+  private static final double LEAST_SEEN = 0.04;
+
   private static final double LOG_FAR_DECIMAL = Math.log(0.05);
 
   /** Returns what may have been meant by output volts or watts. */
@@ -28,9 +31,9 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
       add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.3 : 1);
       add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, 1);
       add(found, Slip.PEAK_FOR_RMS, entered / 2, 0.8);
-      add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 4, bridged ? 1 : 0);
+      add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 4, bridged ? 0.3 : 0);
     } else {
-      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, 1);
+      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.6 : 1);
       add(found, Slip.PEAK_FOR_RMS, entered / Math.sqrt(2), 1);
       add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 2, bridged ? 1 : 0);
       add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, bridged ? 0.3 : 1);
@@ -77,7 +80,10 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
   }
 
   private static void swapped(List<SlipCandidate> found, double entered, int decimals) {
-    List<Double> numbers = TypedDigits.swapped(entered, decimals);
+    List<Double> numbers =
+        TypedDigits.swapped(entered, decimals).stream()
+            .filter(number -> Math.abs(Math.log(number / entered)) > LEAST_SEEN)
+            .toList();
     for (double number : numbers) {
       found.add(
           new SlipCandidate(

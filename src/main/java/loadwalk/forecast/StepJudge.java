@@ -11,7 +11,7 @@ import loadwalk.bench.ReadingId;
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
   /** ln of the odds of a slip against none that a doubt needs. */
-  private static final double NEEDED_LOG_ODDS = -0.6;
+  private static final double NEEDED_LOG_ODDS = -0.45;
 
   /** Watts out over watts in from which no meter can be the reason. */
   private static final double IMPOSSIBLE = 1.04;

@@ -24,6 +24,13 @@ record StepOutlook(
   private static final double PARTIAL_EXPONENT = 1.3;
 
   private static final double PARTIAL_SPREAD = 0.2;
+
+  /** The chance that supplies asked for more than their rating give way; many bear more. */
+  private static final double GIVES_WAY = 0.3;
+
+  /** ln of the current asked over that delivered at which a supply has switched off. */
+  private static final double MOST_EXCESS = 0.6;
+
   private static final double LEAST_OVERLOAD = 0.005;
   private static final int STRATA = 4;
 
@@ -46,7 +53,7 @@ record StepOutlook(
       double first = volts.mean();
       double output = EfficiencyModel.logOutput(first, ohms) - efficiency.mean(first);
       double asked = model.idle().amps() + Math.exp(output) / supply;
-      supply = model.sag().volts(Math.min(asked, model.deliverableAmps()));
+      supply = model.sag().volts(asked);
       volts = model.output().predict(ohms, bridged, Math.log(supply / set));
     } else {
       double off = Math.log(entered / model.outlook(target).supplyVolts());
@@ -60,7 +67,8 @@ record StepOutlook(
     }
     Mixture above = above(model, target, volts.compressed(), ohms, supply, efficiency);
     double room = Math.max(0.1, model.deliverableAmps() - model.idle().amps());
-    double overload = 1 - above.cumulative(Math.log(room));
+    double overload =
+        model.output().reaches(ohms) ? 0 : GIVES_WAY * (1 - above.cumulative(Math.log(room)));
     if (overload > LEAST_OVERLOAD) {
       volts = overloaded(volts, above, overload, Math.log(room));
     }
@@ -71,7 +79,7 @@ record StepOutlook(
    * What the amplifier asks of the supply.
    *
    * @param logAbove the density of ln of the current above idle
-   * @param overload the probability that the supplies cannot deliver it
+   * @param overload the probability that the supplies give way
    */
   record Asked(Mixture logAbove, double overload) {}
 
@@ -124,7 +132,8 @@ record StepOutlook(
 
   /** Takes the volts down where the supplies give way: by the excess current, or less. */
   private static Mixture overloaded(Mixture volts, Mixture above, double overload, double logRoom) {
-    double excess = Math.max(0.03, above.mean() + 0.8 * above.deviation() - logRoom);
+    double excess = above.mean() + 0.8 * above.deviation() - logRoom;
+    excess = Math.min(MOST_EXCESS, Math.max(0.03, excess));
     Mixture.Builder builder = new Mixture.Builder();
     volts.addTo(builder, 1 - overload);
     for (int i = 0; i < STRATA; i++) {

@@ -9,6 +9,11 @@ import loadwalk.bench.Supply;
 
 /** All that the evidence of one walk tells of the steps still to come. */
 final class WalkModel {
+  private static final double BEYOND_RATING = 1.1;
+  private static final double USUAL_OHMS = 4;
+  private static final double USUAL_SOURCE_OHMS = 0.12;
+  private static final double USUAL_EFFICIENCY = 0.6;
+  private static final double LEAST_USUAL_AMPS = 3;
   private static final double VOLTS_SCATTER = 0.0065;
 
   private final Evidence evidence;
@@ -37,9 +42,9 @@ final class WalkModel {
             new OutputModel.Setup(supply, regulated, VOLTS_SCATTER));
     efficiency =
         new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, supply);
-    sag = new SagModel(evidence);
+    sag = new SagModel(evidence, usualAmps(supply));
     double sum = evidence.bench().supplies().stream().mapToDouble(Supply::amps).sum();
-    deliverableAmps = sum > 0 ? sum : Double.POSITIVE_INFINITY;
+    deliverableAmps = sum > 0 && !exceeded(points, sum) ? sum : Double.POSITIVE_INFINITY;
   }
 
   Evidence evidence() {
@@ -66,7 +71,10 @@ final class WalkModel {
     return efficiency;
   }
 
-  /** Returns the most the supplies deliver, amperes; endless where they are not described. */
+  /**
+   * Returns the most the supplies deliver, amperes; endless where they are not described or have
+   * delivered more.
+   */
   double deliverableAmps() {
     return deliverableAmps;
   }
@@ -85,6 +93,18 @@ final class WalkModel {
       bands.put(target, known);
     }
     return known;
+  }
+
+  /** Returns the current into 4 Ω that ratings or fuses let expect, amperes. */
+  private double usualAmps(double supply) {
+    double volts = prior.logVolts(USUAL_OHMS, USUAL_SOURCE_OHMS);
+    double watts = Math.exp(EfficiencyModel.logOutput(volts, USUAL_OHMS));
+    return Math.max(LEAST_USUAL_AMPS, watts / (USUAL_EFFICIENCY * supply));
+  }
+
+  /** Tells whether the supplies have delivered more than their rating already. */
+  private static boolean exceeded(List<WalkReadings.Point> points, double amps) {
+    return points.stream().anyMatch(p -> p.supplyAmps() > BEYOND_RATING * amps);
   }
 
   private static double leastOhms(Amplifier amplifier, RatingPrior prior) {

@@ -11,12 +11,8 @@ import loadwalk.bench.ReadingId;
 
 /** Brings the readings of a walk to what one channel does into the load that it sees. */
 final class WalkReadings {
-  /** The load tolerance taken where the bench names no resistors, as a part of the load. */
-  private static final double DEFAULT_TOLERANCE = 0.05;
-
-  /** What the speaker lead may add to a load measured at its far end, ohms. */
-  private static final double LEAD_OHMS = 0.05;
-
+  private static final double SAME_NOMINAL = 0.01;
+  private static final double FLOATING = 1e-9;
   private static final int MOST_POINTS = 14;
 
   private WalkReadings() {}
@@ -72,15 +68,21 @@ final class WalkReadings {
     return credible ? measured : target.ohms();
   }
 
-  /** Returns what a cold load check should read, ohms. */
+  /**
+   * Returns what a cold load check should read, ohms: the load within its tolerance and the
+   * meter's, as {@link StepCautions#coldLoad} has it.
+   */
   static Band loadBand(Bench bench, double ohms) {
-    double tolerance =
+    double stock =
         bench.loads().stream()
+            .filter(r -> Math.abs(r.ohms() - ohms) <= SAME_NOMINAL * ohms)
             .mapToDouble(LoadResistor::tolerancePercent)
             .max()
-            .orElse(100 * DEFAULT_TOLERANCE);
-    double half = ohms * tolerance / 100 + MeterFloor.halfWidth(bench, ReadingId.LOAD_OHMS, ohms);
-    return new Band(Math.max(0, ohms - half), ohms, ohms + half + LEAD_OHMS);
+            .orElse(0);
+    double percent = Math.max(StepCautions.DEFAULT_LOAD_TOLERANCE_PERCENT, stock);
+    double meter = bench.meterFor(ReadingId.LOAD_OHMS).map(m -> m.halfWidth(ohms)).orElse(0.0);
+    double half = (ohms * percent / 100 + meter) * (1 + FLOATING);
+    return new Band(Math.max(0, ohms - half), ohms, ohms + half);
   }
 
   /** Returns the volts across one load, from volts or else from watts; NaN where neither is. */
