@@ -39,7 +39,7 @@ record Scale(double low, double high, boolean logarithmic, List<Axis.Tick> ticks
         values.add(p.high());
       }
     }
-    chart.limits().forEach(l -> values.add(l.y()));
+    chart.limits().forEach(l -> values.add(l.y() * (1 + MARGIN)));
     return of(chart.y(), values);
   }
 

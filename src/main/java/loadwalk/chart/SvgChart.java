@@ -102,7 +102,7 @@ public final class SvgChart {
     out.append("</g>");
   }
 
-  /** Names stand right and left by turns, so that two near levels do not write on each other. */
+  /** A name stands above its level, or below it where another level is near above. */
   private void limits() {
     List<Chart.Limit> upwards =
         chart.limits().stream().sorted(Comparator.comparingDouble(Chart.Limit::y)).toList();
@@ -111,13 +111,9 @@ public final class SvgChart {
       out.append("<g class=\"limit\" stroke=\"currentColor\">");
       line(LEFT, at, WIDTH - RIGHT, at, " stroke-dasharray=\"8 3\"");
       out.append("</g>");
-      boolean right = i % 2 == 0;
-      double base = at - 4 < TOP + NAME_HEIGHT ? at + NAME_HEIGHT + 2 : at - 4;
-      text(
-          right ? WIDTH - RIGHT - 2 : LEFT + 6,
-          base,
-          right ? "end" : "start",
-          SvgText.cut(upwards.get(i).name(), LIMIT_LETTERS));
+      boolean crowded = i + 1 < upwards.size() && at - py(upwards.get(i + 1).y()) < NAME_HEIGHT + 6;
+      double base = crowded ? at + NAME_HEIGHT + 2 : at - 4;
+      text(WIDTH - RIGHT - 2, base, "end", SvgText.cut(upwards.get(i).name(), LIMIT_LETTERS));
     }
   }
 

@@ -14,7 +14,7 @@ import loadwalk.chart.SvgChart;
  * template would hold five lines of markup and one more language, and here there is one place where
  * text becomes markup, {@link #text}, which nothing can go round.
  */
-final class HtmlPage {
+public final class HtmlPage {
   private static final String STYLE = style();
 
   private final StringBuilder out = new StringBuilder();
@@ -22,7 +22,8 @@ final class HtmlPage {
 
   private HtmlPage() {}
 
-  static String html(Page page) {
+  /** Returns the whole file. */
+  public static String html(Page page) {
     HtmlPage html = new HtmlPage();
     html.page(page);
     return html.out.toString();

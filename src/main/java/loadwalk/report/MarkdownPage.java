@@ -10,14 +10,15 @@ import java.util.stream.Collectors;
  * stays on one line, so that what was typed stays text. Charts are left to the formats that can
  * draw them; their numbers are in the tables.
  */
-final class MarkdownPage {
+public final class MarkdownPage {
   private static final String MARKUP = "\\`*_{}[]<>#|~!&$^";
 
   private final StringBuilder out = new StringBuilder();
 
   private MarkdownPage() {}
 
-  static String text(Page page) {
+  /** Returns the whole text, with a line break at its end. */
+  public static String text(Page page) {
     MarkdownPage markdown = new MarkdownPage();
     markdown.page(page);
     return markdown.out.toString();

@@ -6,7 +6,7 @@ import java.util.List;
 import loadwalk.chart.TextChart;
 
 /** Writes a page as lines for a terminal or a text file; nothing is wider than its columns. */
-final class TextPage {
+public final class TextPage {
   private static final String GAP = "  ";
   private static final int NARROWEST_CELL = 8;
   private static final int CHART_COLUMNS = 76;
@@ -21,7 +21,13 @@ final class TextPage {
     this.ascii = ascii;
   }
 
-  static List<String> lines(Page page, int columns, boolean ascii) {
+  /**
+   * Returns the lines of a page.
+   *
+   * @param columns the width that no line exceeds; below 40 it is taken as 40
+   * @param ascii whether only ASCII may be used
+   */
+  public static List<String> lines(Page page, int columns, boolean ascii) {
     TextPage text = new TextPage(Math.max(columns, 40), ascii);
     text.page(page);
     return text.lines;
