@@ -15,10 +15,12 @@ import loadwalk.chart.SvgChart;
  * text becomes markup, {@link #text}, which nothing can go round.
  */
 public final class HtmlPage {
+  private static final int NARROW_COLUMNS = 5;
   private static final String STYLE = style();
 
   private final StringBuilder out = new StringBuilder();
   private int figures;
+  private int tables;
 
   private HtmlPage() {}
 
@@ -102,10 +104,13 @@ public final class HtmlPage {
 
   /** A wide table scrolls in a box of its own, which the keyboard can reach. */
   private void table(Block.Table table) {
-    out.append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"");
+    tables++;
+    String id = "table" + tables;
+    out.append("<p class=\"caption\" id=\"").append(id).append("\">");
     text(table.caption());
-    out.append("\">\n<table>\n");
-    element("caption", table.caption());
+    out.append("</p>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"");
+    out.append(id).append("\">\n<table aria-labelledby=\"").append(id).append('"');
+    out.append(table.columns().size() > NARROW_COLUMNS ? " class=\"wide\">\n" : ">\n");
     out.append("<thead><tr>");
     for (Block.Column column : table.columns()) {
       out.append("<th scope=\"col\"").append(column.numeric() ? " class=\"n\">" : ">");

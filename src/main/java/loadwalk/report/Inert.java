@@ -14,6 +14,9 @@ final class Inert {
   static final int SENTENCE = 2000;
 
   private static final int ASCII_END = 0x7f;
+  private static final int NO_BREAK_SPACE = 0xa0;
+  private static final int SOFT_HYPHEN = 0xad;
+  private static final int FIRST_MARK = 0x300;
 
   private static final Map<Integer, String> SIGNS =
       Map.ofEntries(
@@ -43,12 +46,27 @@ final class Inert {
 
   /** Returns a text on one line, cut to so many code points. */
   static String line(String text, int most) {
+    if (text.length() <= most && isPlain(text)) {
+      return text;
+    }
     StringBuilder out = new StringBuilder();
     int[] codes = text.codePoints().limit(most + 1L).toArray();
     for (int i = 0; i < Math.min(codes.length, most); i++) {
       append(out, codes[i]);
     }
     return codes.length > most ? out.append('…').toString() : out.toString();
+  }
+
+  /** Most texts are plain, and a ledger has many: they are told apart without another copy. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean plain = (c >= ' ' && c < ASCII_END) || (c > NO_BREAK_SPACE && c < SOFT_HYPHEN);
+      if (!plain && c != '±' && c != 'Ω') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void append(StringBuilder out, int code) {
@@ -93,6 +111,14 @@ final class Inert {
 
   /** Returns how many terminal columns a text takes: marks none, East Asian wide signs two. */
   static int columns(String text) {
+    int i = 0;
+    while (i < text.length() && (text.charAt(i) < FIRST_MARK || text.charAt(i) == 'Ω')) {
+      i++;
+    }
+    return i == text.length() ? i : manyColumns(text);
+  }
+
+  private static int manyColumns(String text) {
     return text.codePoints().map(Inert::columns).sum();
   }
 

@@ -4,17 +4,18 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
@@ -30,7 +31,8 @@ import loadwalk.result.RatingComparison;
  */
 public record LedgerIndex(Map<String, Kept> kept) {
   private static final String FORMAT = "loadwalk-ledger-index/1";
-  private static final JsonFactory JSON = new JsonFactory();
+  private static final JsonFactory JSON =
+      JsonFactory.builder().enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER).build();
 
   /**
    * An entry with what tells whether it still counts.
@@ -64,12 +66,15 @@ public record LedgerIndex(Map<String, Kept> kept) {
     try (JsonGenerator out = JSON.createGenerator(bytes)) {
       out.writeStartArray();
       out.writeString(FORMAT);
+      Map<LedgerEntry.Done, Integer> ways = new LinkedHashMap<>();
+      kept.values().forEach(k -> ways.putIfAbsent(k.entry().done(), ways.size()));
+      writeWays(out, ways.keySet());
       for (Map.Entry<String, Kept> e : kept.entrySet()) {
         out.writeStartArray();
         out.writeString(e.getKey());
         out.writeNumber(e.getValue().bytes());
         out.writeNumber(e.getValue().changedMillis());
-        write(out, e.getValue().entry());
+        write(out, e.getValue().entry(), ways);
         out.writeEndArray();
       }
       out.writeEndArray();
@@ -83,23 +88,32 @@ public record LedgerIndex(Map<String, Kept> kept) {
   public static LedgerIndex read(byte[] bytes) {
     try (JsonParser in = JSON.createParser(bytes)) {
       return new Reading(in).index();
-    } catch (IOException | IllegalArgumentException damaged) {
+    } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException damaged) {
       return empty();
     }
   }
 
-  private static void write(JsonGenerator out, LedgerEntry e) throws IOException {
+  private static void writeWays(JsonGenerator out, Set<LedgerEntry.Done> ways) throws IOException {
+    out.writeStartArray();
+    for (LedgerEntry.Done done : ways) {
+      out.writeString(done.sequence());
+      out.writeString(done.contentHash());
+      out.writeNumber(done.toneHertz());
+      out.writeNumber(done.limitThdPercent());
+      out.writeNumber(done.supplyVolts());
+    }
+    out.writeEndArray();
+  }
+
+  private static void write(JsonGenerator out, LedgerEntry e, Map<LedgerEntry.Done, Integer> ways)
+      throws IOException {
     out.writeString(e.walk());
     out.writeString(e.amplifier());
     out.writeBoolean(e.practice());
     out.writeBoolean(e.finished());
     out.writeNumber(e.openDoubts());
     out.writeNumber(e.wallMillis());
-    out.writeString(e.done().sequence());
-    out.writeString(e.done().contentHash());
-    out.writeNumber(e.done().toneHertz());
-    out.writeNumber(e.done().limitThdPercent());
-    out.writeNumber(e.done().supplyVolts());
+    out.writeNumber(ways.get(e.done()));
     optional(out, e.fuseAmps());
     out.writeNumber(e.regulated().map(r -> r ? 1 : 0).orElse(-1));
     for (LedgerEntry.Load l : e.loads()) {
@@ -130,7 +144,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
   /** One pass over the file. */
   private static final class Reading {
     private final JsonParser in;
-    private final Map<LedgerEntry.Done, LedgerEntry.Done> ways = new HashMap<>();
+    private final List<LedgerEntry.Done> ways = new ArrayList<>();
 
     Reading(JsonParser in) {
       this.in = in;
@@ -141,6 +155,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
       if (!FORMAT.equals(in.nextTextValue())) {
         return empty();
       }
+      ways();
       Map<String, Kept> kept = new LinkedHashMap<>();
       while (in.nextToken() == JsonToken.START_ARRAY) {
         String name = text();
@@ -152,6 +167,15 @@ public record LedgerIndex(Map<String, Kept> kept) {
       return new LedgerIndex(kept);
     }
 
+    private void ways() throws IOException {
+      need(JsonToken.START_ARRAY, in.nextToken());
+      while (in.nextToken() == JsonToken.VALUE_STRING) {
+        String sequence = in.getText();
+        ways.add(new LedgerEntry.Done(sequence, text(), number(), number(), number()));
+      }
+      need(JsonToken.END_ARRAY, in.currentToken());
+    }
+
     private LedgerEntry entry() throws IOException {
       String walk = text();
       String amplifier = text();
@@ -159,8 +183,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
       boolean finished = in.nextToken() == JsonToken.VALUE_TRUE;
       int doubts = (int) number();
       long wall = (long) number();
-      LedgerEntry.Done done = new LedgerEntry.Done(text(), text(), number(), number(), number());
-      done = ways.computeIfAbsent(done, d -> d);
+      LedgerEntry.Done done = ways.get((int) number());
       OptionalDouble fuse = optional();
       int regulated = (int) number();
       List<LedgerEntry.Load> loads = new ArrayList<>();

@@ -26,7 +26,7 @@ import loadwalk.result.StepResult;
 import loadwalk.result.TakenStep;
 
 /** Words a sheet, the same for every format. */
-final class SheetPage {
+public final class SheetPage {
   private static final Printer PRINTER = Printer.UTF8;
 
   private final Sheet sheet;
@@ -35,7 +35,8 @@ final class SheetPage {
     this.sheet = sheet;
   }
 
-  static Page of(Sheet sheet) {
+  /** Returns the page of a sheet. */
+  public static Page of(Sheet sheet) {
     return new SheetPage(sheet).page();
   }
 

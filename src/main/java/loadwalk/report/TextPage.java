@@ -8,7 +8,7 @@ import loadwalk.chart.TextChart;
 /** Writes a page as lines for a terminal or a text file; nothing is wider than its columns. */
 public final class TextPage {
   private static final String GAP = "  ";
-  private static final int NARROWEST_CELL = 8;
+  private static final int WIDEST_LEAST_CELL = 16;
   private static final int CHART_COLUMNS = 76;
   private static final int CHART_ROWS = 12;
 
@@ -110,26 +110,43 @@ public final class TextPage {
   private int[] widths(List<List<String>> rows, List<Block.Column> headers) {
     int count = headers.size();
     int[] widths = new int[count];
-    for (List<String> row : rows) {
-      for (int i = 0; i < count; i++) {
-        widths[i] = Math.max(widths[i], Inert.columns(row.get(i)));
+    int[] least = new int[count];
+    for (int i = 0; i < count; i++) {
+      boolean numeric = headers.get(i).numeric();
+      for (int r = 0; r < rows.size(); r++) {
+        String cell = rows.get(r).get(i);
+        int word = longestWord(cell);
+        least[i] = Math.max(least[i], Math.min(word, WIDEST_LEAST_CELL));
+        widths[i] = Math.max(widths[i], r == 0 && numeric ? word : Inert.columns(cell));
       }
     }
     int room = columns - GAP.length() * (count - 1);
     for (boolean numeric : new boolean[] {false, true}) {
-      while (Arrays.stream(widths).sum() > room && narrow(widths, headers, numeric)) {
+      while (Arrays.stream(widths).sum() > room && narrow(widths, least, headers, numeric)) {
         continue;
       }
     }
     return widths;
   }
 
+  private static int longestWord(String cell) {
+    int longest = 0;
+    int from = 0;
+    while (from <= cell.length()) {
+      int end = cell.indexOf(' ', from) < 0 ? cell.length() : cell.indexOf(' ', from);
+      longest = Math.max(longest, Inert.columns(cell.substring(from, end)));
+      from = end + 1;
+    }
+    return longest;
+  }
+
   /** Takes one from the widest column of a kind; tells whether there was one to take from. */
-  private static boolean narrow(int[] widths, List<Block.Column> headers, boolean numeric) {
+  private static boolean narrow(
+      int[] widths, int[] least, List<Block.Column> headers, boolean numeric) {
     int widest = -1;
     for (int i = 0; i < widths.length; i++) {
       boolean wider = widest < 0 || widths[i] > widths[widest];
-      if (headers.get(i).numeric() == numeric && widths[i] > NARROWEST_CELL && wider) {
+      if (headers.get(i).numeric() == numeric && widths[i] > least[i] && wider) {
         widest = i;
       }
     }
@@ -186,6 +203,9 @@ public final class TextPage {
 
   /** Breaks at spaces, within a word where it is longer than a line. */
   static List<String> wrap(String text, int first, int rest) {
+    if (Inert.columns(text) <= first) {
+      return List.of(text);
+    }
     List<String> parts = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     int used = 0;

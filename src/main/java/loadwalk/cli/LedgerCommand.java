@@ -1,0 +1,176 @@
+package loadwalk.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import loadwalk.report.ComparisonPage;
+import loadwalk.report.Ledger;
+import loadwalk.report.LedgerCsv;
+import loadwalk.report.LedgerEntry;
+import loadwalk.report.LedgerGathering;
+import loadwalk.report.LedgerIndex;
+import loadwalk.report.LedgerJson;
+import loadwalk.report.LedgerPage;
+import loadwalk.report.LedgerSort;
+import loadwalk.report.Page;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Sets all walks side by side. */
+@Command(
+    name = "ledger",
+    description = "Sets all walks side by side; marks what was not done alike.",
+    mixinStandardHelpOptions = true,
+    footer = "Exit codes: 0 written, 2 bad usage or input, 4 a walk could not be read.")
+public final class LedgerCommand implements Callable<Integer> {
+  /** What is folded is kept this often, so that a stop loses little. */
+  private static final int KEEP_EVERY = 200;
+
+  private static final int TOLD_MOST = 5;
+  private static final int MANY = 100;
+
+  private final WalkShelf.Opener shelves;
+
+  @Spec private CommandSpec spec;
+  @Mixin private HomeOption home;
+  @Mixin private ReportOptions outputs;
+
+  @Option(
+      names = "--sort",
+      paramLabel = "ORDER",
+      defaultValue = "newest",
+      description = "newest, name, power, watts-per-fuse-amp, honesty or efficiency.")
+  private String sort;
+
+  @Option(
+      names = "--filter",
+      paramLabel = "WORDS",
+      description = "Only walks whose name, amplifier or sequence holds every word.")
+  private String filter;
+
+  @Option(
+      names = "--compare",
+      split = ",",
+      paramLabel = "WALK",
+      description = "Compare two to four walks: --compare A,B")
+  private List<String> compare = new ArrayList<>();
+
+  /** Makes the command on a shelf. */
+  public LedgerCommand(WalkShelf.Opener shelves) {
+    this.shelves = shelves;
+  }
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      LedgerSort order = order();
+      LedgerGathering gathering = gather(shelves.at(home.home()), err);
+      Ledger all = gathering.ledger().sorted(order);
+      Ledger ledger = filter == null ? all : all.filtered(filter);
+      if (compare.isEmpty()) {
+        write(LedgerPage.of(ledger), ledger);
+      } else {
+        List<LedgerEntry> walks = compared(all);
+        write(ComparisonPage.of(walks), Ledger.of(walks));
+      }
+      tell(gathering.unreadable(), err);
+      return gathering.unreadable().isEmpty() ? ExitCode.DONE : ExitCode.DAMAGED;
+    } catch (IOException | IllegalArgumentException e) {
+      err.println(e.getMessage());
+      return ExitCode.BAD_INPUT;
+    } finally {
+      err.flush();
+    }
+  }
+
+  private LedgerSort order() {
+    return LedgerSort.ofWord(sort)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "--sort is one of "
+                        + Arrays.stream(LedgerSort.values())
+                            .map(LedgerSort::word)
+                            .collect(Collectors.joining(", "))
+                        + ", not "
+                        + sort));
+  }
+
+  private void write(Page page, Ledger ledger) throws IOException {
+    outputs.write(
+        page,
+        () -> LedgerCsv.text(ledger),
+        () -> LedgerJson.text(ledger),
+        spec.commandLine().getOut());
+  }
+
+  private List<LedgerEntry> compared(Ledger all) {
+    List<LedgerEntry> walks = new ArrayList<>();
+    for (String name : compare) {
+      Optional<LedgerEntry> walk = all.find(name.strip());
+      walks.add(
+          walk.orElseThrow(
+              () -> new IllegalArgumentException("There is no walk named " + name.strip() + ".")));
+    }
+    return walks;
+  }
+
+  private static LedgerGathering gather(WalkShelf shelf, PrintWriter err) throws IOException {
+    LedgerGathering gathering = new LedgerGathering(LedgerIndex.read(shelf.ledgerIndex()));
+    List<WalkShelf.Listed> unknown = new ArrayList<>();
+    for (WalkShelf.Listed walk : shelf.list()) {
+      if (!gathering.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
+        unknown.add(walk);
+      }
+    }
+    for (WalkShelf.Listed walk : unknown) {
+      fold(shelf, gathering, walk);
+      int done = gathering.folded();
+      if (done > 0 && done % KEEP_EVERY == 0) {
+        keep(shelf, gathering, err);
+        err.println("read " + done + " of " + unknown.size() + " walks; Ctrl-C stops");
+        err.flush();
+      }
+    }
+    if (gathering.folded() > 0) {
+      keep(shelf, gathering, err);
+    }
+    return gathering;
+  }
+
+  private static void fold(WalkShelf shelf, LedgerGathering gathering, WalkShelf.Listed walk) {
+    try {
+      List<String> bodies = shelf.read(walk.name()).bodies();
+      gathering.fold(walk.name(), walk.bytes(), walk.changedMillis(), bodies);
+    } catch (IOException e) {
+      gathering.cannotRead(walk.name(), e.getMessage());
+    }
+  }
+
+  /** The index only saves time: a ledger that cannot keep it is as good. */
+  private static void keep(WalkShelf shelf, LedgerGathering gathering, PrintWriter err) {
+    try {
+      shelf.keepLedgerIndex(gathering.index().bytes());
+    } catch (IOException e) {
+      if (gathering.folded() >= MANY) {
+        err.println("the ledger's index could not be kept: " + e.getMessage());
+      }
+    }
+  }
+
+  private static void tell(List<String> unreadable, PrintWriter err) {
+    unreadable.stream().limit(TOLD_MOST).forEach(err::println);
+    if (unreadable.size() > TOLD_MOST) {
+      err.println("and " + (unreadable.size() - TOLD_MOST) + " more walks that cannot be read");
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package loadwalk.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import loadwalk.report.Sheet;
+import loadwalk.report.SheetCsv;
+import loadwalk.report.SheetJson;
+import loadwalk.report.SheetOptions;
+import loadwalk.report.SheetPage;
+import loadwalk.walk.FactReader;
+import loadwalk.walk.UnreadableFact;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes the sheet of a walk. */
+@Command(
+    name = "sheet",
+    description = "Writes the sheet of a walk, finished or not.",
+    mixinStandardHelpOptions = true,
+    footer = "Exit codes: 0 written, 2 no such walk or a bad option, 4 a damaged journal.")
+public final class SheetCommand implements Callable<Integer> {
+  private final WalkShelf.Opener shelves;
+
+  @Spec private CommandSpec spec;
+  @Mixin private HomeOption home;
+  @Mixin private ReportOptions outputs;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "WALK",
+      description = "The walk's name; without one, the walk changed last.")
+  private String walk;
+
+  @Option(
+      names = "--show-serial",
+      description = "Show the amplifier's serial number, which is kept back else.")
+  private boolean showSerial;
+
+  /** Makes the command on a shelf. */
+  public SheetCommand(WalkShelf.Opener shelves) {
+    this.shelves = shelves;
+  }
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      WalkShelf shelf = shelves.at(home.home());
+      WalkShelf.Journal journal = shelf.read(walk == null ? newest(shelf) : walk);
+      journal.damaged().ifPresent(err::println);
+      if (journal.bodies().isEmpty()) {
+        return refused("This walk holds no record that can be read.", ExitCode.DAMAGED);
+      }
+      Sheet sheet = Sheet.of(FactReader.walk(journal.bodies()), new SheetOptions(showSerial));
+      outputs.write(
+          SheetPage.of(sheet),
+          () -> SheetCsv.text(sheet),
+          () -> SheetJson.text(sheet),
+          spec.commandLine().getOut());
+      return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
+    } catch (IOException e) {
+      return refused(e.getMessage(), ExitCode.BAD_INPUT);
+    } catch (UnreadableFact e) {
+      return refused("This walk cannot be read: " + e.getMessage() + ".", ExitCode.DAMAGED);
+    } finally {
+      err.flush();
+    }
+  }
+
+  private static String newest(WalkShelf shelf) throws IOException {
+    List<WalkShelf.Listed> walks = shelf.list();
+    if (walks.isEmpty()) {
+      throw new IOException("There is no walk yet.");
+    }
+    return walks.get(0).name();
+  }
+
+  private int refused(String sentence, int code) {
+    spec.commandLine().getErr().println(sentence);
+    return code;
+  }
+}

@@ -1,0 +1,68 @@
+package loadwalk.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.walk.UnreadableFact;
+
+/**
+ * Gathers a ledger journal by journal: what the index knows is taken from it, the rest is folded.
+ *
+ * <p>It can be stopped after any journal; {@link #index} then holds all that was folded so far.
+ */
+public final class LedgerGathering {
+  private final LedgerIndex known;
+  private final Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
+  private final List<String> unreadable = new ArrayList<>();
+  private int folded;
+
+  /** Begins with what is remembered. */
+  public LedgerGathering(LedgerIndex known) {
+    this.known = known;
+  }
+
+  /** Takes a journal from the index; returns whether it was there and is unchanged. */
+  public boolean takeKnown(String journal, long bytes, long changedMillis) {
+    Optional<LedgerEntry> entry = known.entry(journal, bytes, changedMillis);
+    entry.ifPresent(e -> kept.put(journal, new LedgerIndex.Kept(bytes, changedMillis, e)));
+    return entry.isPresent();
+  }
+
+  /** Folds the bodies of a journal; one that cannot be folded is remembered with its reason. */
+  public void fold(String journal, long bytes, long changedMillis, List<String> bodies) {
+    try {
+      LedgerEntry entry = LedgerEntry.ofBodies(bodies);
+      kept.put(journal, new LedgerIndex.Kept(bytes, changedMillis, entry));
+      folded++;
+    } catch (UnreadableFact e) {
+      cannotRead(journal, e.getMessage());
+    }
+  }
+
+  /** Remembers that a journal cannot be read. */
+  public void cannotRead(String journal, String why) {
+    unreadable.add(Inert.name(journal) + ": " + Inert.line(why, Inert.SENTENCE));
+  }
+
+  /** Returns how many journals were folded rather than taken from the index. */
+  public int folded() {
+    return folded;
+  }
+
+  /** Returns each journal that cannot be read with the reason. */
+  public List<String> unreadable() {
+    return List.copyOf(unreadable);
+  }
+
+  /** Returns the ledger of all that was gathered. */
+  public Ledger ledger() {
+    return Ledger.of(kept.values().stream().map(LedgerIndex.Kept::entry).toList());
+  }
+
+  /** Returns what to remember. */
+  public LedgerIndex index() {
+    return new LedgerIndex(kept);
+  }
+}

@@ -1,0 +1,136 @@
+package loadwalk.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.report.Journals;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class ReportCommandsTest {
+  @TempDir Path folder;
+
+  private final FakeShelf shelf = new FakeShelf();
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void sheet_withoutOutputs_printsText() {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> shelf), "one"));
+    assertTrue(out.toString().startsWith("Halvorsen & Pike HP 250\n"), out.toString());
+    assertTrue(out.toString().contains("What it makes"));
+  }
+
+  @Test
+  void sheet_everyOutput_isWritten() throws IOException {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    String[] arguments = {
+      "--html", file("s.html"), "--markdown", file("s.md"), "--csv", file("s.csv"), "--json", "-"
+    };
+    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> shelf), arguments));
+    assertTrue(Files.readString(folder.resolve("s.html")).startsWith("<!doctype html>"));
+    assertTrue(Files.readString(folder.resolve("s.md")).startsWith("# Halvorsen"));
+    assertTrue(Files.readString(folder.resolve("s.csv")).startsWith("section,step,"));
+    assertTrue(out.toString().startsWith("{\n  \"format\" : \"loadwalk-sheet/1\""));
+  }
+
+  @Test
+  void sheet_ofNoSuchWalk_isBadInput() {
+    assertEquals(ExitCode.BAD_INPUT, run(new SheetCommand(home -> shelf), "none"));
+    assertEquals("There is no walk named none.\n", err.toString());
+  }
+
+  @Test
+  void sheet_ofDamagedJournal_isWrittenAndSaidSo() {
+    List<String> bodies = Journals.practice(1, "stereo-only");
+    shelf.walks.put("one", bodies.subList(0, bodies.size() / 2));
+    shelf.damaged = Optional.of("The journal is damaged: it lacks a record.");
+    assertEquals(ExitCode.DAMAGED, run(new SheetCommand(home -> shelf), "one"));
+    assertTrue(out.toString().contains("This walk is not finished"), out.toString());
+    assertEquals("The journal is damaged: it lacks a record.\n", err.toString());
+  }
+
+  @Test
+  void ledger_foldsOnceAndRemembers() {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    shelf.walks.put("two", Journals.practice(2, "stereo-only"));
+    assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> shelf)));
+    String first = out.toString();
+    assertEquals(2, shelf.reads);
+    out.getBuffer().setLength(0);
+    assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> shelf)));
+    assertEquals(2, shelf.reads);
+    assertEquals(first, out.toString());
+  }
+
+  @Test
+  void ledger_unknownOrder_isBadInput() {
+    assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> shelf), "--sort", "loudness"));
+    assertTrue(err.toString().startsWith("--sort is one of newest, name, power,"), err.toString());
+  }
+
+  @Test
+  void ledger_unreadableWalk_isToldAndTheRestShown() {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    shelf.walks.put("odd", List.of("{\"at\":\"2026-03-14T09:30:00Z\",\"facts\":[]}"));
+    assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> shelf)));
+    assertTrue(out.toString().contains("Halvorsen & Pike"));
+    assertEquals("odd: the journal opens no walk\n", err.toString());
+  }
+
+  private String file(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  private int run(Object command, String... arguments) {
+    return new CommandLine(command)
+        .setOut(new PrintWriter(out, true))
+        .setErr(new PrintWriter(err, true))
+        .execute(arguments);
+  }
+
+  private static final class FakeShelf implements WalkShelf {
+    final Map<String, List<String>> walks = new LinkedHashMap<>();
+    Optional<String> damaged = Optional.empty();
+    int reads;
+    private byte[] index = {};
+
+    @Override
+    public List<Listed> list() {
+      List<Listed> listed = new ArrayList<>();
+      walks.forEach((name, bodies) -> listed.add(new Listed(name, bodies.size(), 1000)));
+      return listed;
+    }
+
+    @Override
+    public Journal read(String name) throws IOException {
+      reads++;
+      if (!walks.containsKey(name)) {
+        throw new IOException("There is no walk named " + name + ".");
+      }
+      return new Journal(walks.get(name), damaged);
+    }
+
+    @Override
+    public byte[] ledgerIndex() {
+      return index.clone();
+    }
+
+    @Override
+    public void keepLedgerIndex(byte[] bytes) {
+      index = bytes.clone();
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package loadwalk.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import loadwalk.walk.FactWriter;
+import loadwalk.walk.Stamped;
+
+/** Gives tests of other packages the bodies of whole walks. */
+public final class Journals {
+  private Journals() {}
+
+  /** Returns the bodies of a walk of a practice amplifier. */
+  public static List<String> practice(long seed, String sequence) {
+    return bodies(Walks.practicing(seed, sequence).toTheEnd());
+  }
+
+  static List<String> bodies(Walks walk) {
+    List<String> bodies = new ArrayList<>();
+    for (Stamped fact : walk.facts()) {
+      bodies.add(FactWriter.body(List.of(fact)));
+    }
+    return bodies;
+  }
+}
