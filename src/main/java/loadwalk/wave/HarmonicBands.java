@@ -7,6 +7,9 @@ final class HarmonicBands {
   /** Bins to either side that hold a line under the window, with a spare one. */
   private static final double HALF_BAND_BINS = BlockSpectrum.LOBE + 1;
 
+  /** The fundamental's side lobes matter for longer: past these bins they are below -112 dB. */
+  private static final double HALF_FUNDAMENTAL_BINS = 12;
+
   /** The part by which a frequency may swing, for tapes and discs that wow. */
   private static final double SWING = 0.003;
 
@@ -87,7 +90,8 @@ final class HarmonicBands {
   }
 
   private double half(int n) {
-    double half = HALF_BAND_BINS * padding + SWING * n * binsPerTone;
+    double bins = n == 1 ? HALF_FUNDAMENTAL_BINS : HALF_BAND_BINS;
+    double half = bins * padding + SWING * n * binsPerTone;
     return Math.min(half, 0.5 * binsPerTone);
   }
 

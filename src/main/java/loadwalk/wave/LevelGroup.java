@@ -21,8 +21,19 @@ final class LevelGroup {
   double least = Double.POSITIVE_INFINITY;
   double greatest = Double.NEGATIVE_INFINITY;
 
-  LevelGroup(int bins) {
-    power = new double[bins];
+  /** Begins with a spectrum, which it goes on to change. */
+  LevelGroup(double[] power) {
+    this.power = power;
+  }
+
+  /** Tells whether the first blocks of both have the same rms within a part. */
+  boolean isNear(LevelGroup other, double part) {
+    double ratio = blocks.get(0).meanSquare() / other.blocks.get(0).meanSquare();
+    return Math.abs(Math.log(ratio)) / 2 < part;
+  }
+
+  boolean isLouderThan(LevelGroup other) {
+    return blocks.get(0).meanSquare() > other.blocks.get(0).meanSquare();
   }
 
   void add(LevelGroup other) {

@@ -16,6 +16,10 @@ final class SteadyAnalysis {
   private static final double LEAST_PERIODS = 16;
   private static final double LEAST_SECONDS = 0.25;
   private static final double LEVEL_STEP = 0.01;
+
+  /** Neighbouring blocks of one level differ by less than this part. */
+  private static final double STILL = 0.005;
+
   private static final int MOST_GROUPS = 40;
   private static final int OVERLAPPED_BLOCKS = 32;
 
@@ -25,6 +29,10 @@ final class SteadyAnalysis {
   private final double[] buffer;
   private final Rails rails;
   private final Map<Integer, LevelGroup> groups = new TreeMap<>();
+  private LevelGroup before;
+  private LevelGroup current;
+  private LevelGroup loudest;
+  private int settled;
   private int filled;
   private long bufferStart;
   private int blocks;
@@ -81,13 +89,30 @@ final class SteadyAnalysis {
     double phase = spectrum.phaseInMiddle(peak);
     double thd = Math.sqrt(harmonics / bands.fundamental());
     double hertz = bins * spectrum.binWidth() * rate;
-    LevelGroup group = groupOf(meanSquare);
-    for (int k = 0; k < power.length; k++) {
-      group.power[k] += power[k];
-    }
-    group.blocks.add(new LevelGroup.Block(seconds, phase, hertz, meanSquare, spectrum.mean(), thd));
-    addSamples(group, phase, hertz);
+    LevelGroup single = new LevelGroup(power);
+    single.blocks.add(
+        new LevelGroup.Block(seconds, phase, hertz, meanSquare, spectrum.mean(), thd));
+    addSamples(single, phase, hertz);
     rails.watch(buffer, 0, buffer.length);
+    settle(single);
+  }
+
+  /**
+   * Adds the block before to its level if its neighbours have that level too: a block that holds a
+   * start, a fade or an end shows distortion that is none.
+   */
+  private void settle(LevelGroup next) {
+    if (before != null && current != null) {
+      boolean still = before.isNear(current, STILL) && current.isNear(next, STILL);
+      if (still) {
+        groupOf(current.blocks.get(0).meanSquare()).add(current);
+        settled++;
+      }
+    }
+    before = current;
+    current = next;
+    boolean louder = loudest == null || !loudest.isLouderThan(next);
+    loudest = louder ? next : loudest;
   }
 
   private void addSamples(LevelGroup group, double phase, double hertz) {
@@ -110,7 +135,7 @@ final class SteadyAnalysis {
           .map(Map.Entry::getKey)
           .ifPresent(groups::remove);
     }
-    return groups.computeIfAbsent(level, key -> new LevelGroup(spectrum.bins()));
+    return groups.computeIfAbsent(level, key -> new LevelGroup(new double[spectrum.bins()]));
   }
 
   private static int peakNear(double[] power, double bins) {
@@ -124,7 +149,7 @@ final class SteadyAnalysis {
 
   /** Returns the reading of the level that lasted longest. */
   Measured finish() {
-    LevelGroup longest = longest();
+    LevelGroup longest = settled == 0 ? loudest : longest();
     int count = longest.blocks.size();
     // Blocks that overlap by three quarters repeat one another: about every second one is new.
     double independent = Math.max(1, count > OVERLAPPED_BLOCKS ? count - 16 : (count + 1) / 2.0);
@@ -160,7 +185,9 @@ final class SteadyAnalysis {
 
   private List<String> notes(int used) {
     List<String> notes = new ArrayList<>();
-    if (used < 0.9 * blocks) {
+    if (settled == 0) {
+      notes.add("The level never stands still: the reading is of its loudest moment only.");
+    } else if (used < 0.9 * (blocks - 2)) {
       notes.add(
           "The level moves: the reading is of the level that lasted longest, "
               + used
@@ -185,7 +212,7 @@ final class SteadyAnalysis {
         best = level;
       }
     }
-    LevelGroup sum = new LevelGroup(spectrum.bins());
+    LevelGroup sum = new LevelGroup(new double[spectrum.bins()]);
     for (int near = best - 1; near <= best + 1; near++) {
       if (groups.containsKey(near)) {
         sum.add(groups.get(near));

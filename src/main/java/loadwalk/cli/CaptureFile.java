@@ -1,0 +1,118 @@
+package loadwalk.cli;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.function.Supplier;
+import loadwalk.wave.AudioSource;
+import loadwalk.wave.CaptureException;
+import loadwalk.wave.ScopeCsv;
+import loadwalk.wave.WavReader;
+
+/** A captured wave in a file, WAV or scope CSV, that can be read more than once. */
+final class CaptureFile implements AutoCloseable {
+  private static final int BUFFER = 1 << 16;
+
+  private final String name;
+  private final Path path;
+  private final boolean spooled;
+  private final ScopeCsv.Given given;
+
+  /** What one reading of the file gave, with the hash of all its bytes. */
+  record Outcome<T>(T value, String sha256, List<String> notes) {}
+
+  /** Makes something of a source. */
+  @FunctionalInterface
+  interface Use<T> {
+    T of(AudioSource source) throws IOException, CaptureException;
+  }
+
+  private CaptureFile(String name, Path path, boolean spooled, ScopeCsv.Given given) {
+    this.name = name;
+    this.path = path;
+    this.spooled = spooled;
+    this.given = given;
+  }
+
+  /** Opens a file by name; stdin ("-") is kept in a temporary file, for it may be read again. */
+  static CaptureFile open(String name, InputStream stdin, ScopeCsv.Given given)
+      throws IOException, CaptureException {
+    if (name.equals("-")) {
+      Path path = Files.createTempFile("loadwalk", ".capture");
+      try (OutputStream out = Files.newOutputStream(path)) {
+        stdin.transferTo(out);
+      }
+      return new CaptureFile("stdin", path, true, given);
+    }
+    Path path = Path.of(name);
+    if (Files.isDirectory(path)) {
+      throw new CaptureException(name + " is a folder, not a capture.");
+    }
+    return new CaptureFile(path.getFileName().toString(), path, false, given);
+  }
+
+  String name() {
+    return name;
+  }
+
+  /** Reads the file once. */
+  <T> Outcome<T> read(Use<T> use) throws IOException, CaptureException {
+    MessageDigest digest = sha256();
+    try (InputStream raw = new DigestInputStream(Files.newInputStream(path), digest);
+        InputStream in = new BufferedInputStream(raw, BUFFER)) {
+      in.mark(BUFFER);
+      byte[] start = in.readNBytes(4);
+      in.reset();
+      T value;
+      Supplier<List<String>> notes;
+      if (looksLikeSound(start)) {
+        WavReader reader = WavReader.open(in);
+        notes = reader::notes;
+        value = use.of(reader);
+      } else {
+        ScopeCsv table = ScopeCsv.read(in, given);
+        notes = table::notes;
+        value = use.of(table);
+      }
+      in.transferTo(OutputStream.nullOutputStream());
+      String hash = HexFormat.of().formatHex(digest.digest());
+      return new Outcome<>(value, hash, notes.get());
+    } catch (NoSuchFileException e) {
+      throw new CaptureException("There is no file " + name + ".");
+    }
+  }
+
+  /** Tells a WAV file, or what only a WAV reader can say something about, from a text. */
+  private static boolean looksLikeSound(byte[] start) {
+    for (byte b : start) {
+      if (b >= 0 && b < '\t') {
+        return true;
+      }
+    }
+    return start.length < 4 || start[0] == 'R' && start[1] == 'I' && start[2] == 'F';
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (spooled) {
+      Files.deleteIfExists(path);
+    }
+  }
+}

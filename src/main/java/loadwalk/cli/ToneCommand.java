@@ -1,0 +1,273 @@
+package loadwalk.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import loadwalk.json.Format;
+import loadwalk.json.JsonOut;
+import loadwalk.wave.AudioSink;
+import loadwalk.wave.CaptureException;
+import loadwalk.wave.Cue;
+import loadwalk.wave.Tone;
+import loadwalk.wave.WavWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes a test tone as a WAV file, or plays it. */
+@Command(
+    name = "tone",
+    description = "Makes a test tone: steady, stepped in level, or in bursts.",
+    mixinStandardHelpOptions = true)
+public final class ToneCommand implements Callable<Integer> {
+  private static final List<Integer> RATES = List.of(44_100, 48_000, 96_000);
+  private static final int BLOCKS_A_SECOND = 20;
+
+  private final AudioSink.Output output;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(arity = "0..1", paramLabel = "FILE", description = "The WAV file, or - for stdout.")
+  private String file;
+
+  @Option(names = "--hertz", defaultValue = "40", description = "Frequency (default 40).")
+  private double hertz;
+
+  @Option(names = "--dbfs", defaultValue = "0", description = "Peak level in dBFS (default 0).")
+  private double dbfs;
+
+  @Option(names = "--seconds", description = "Length, or length of one step (default 30, or 2).")
+  private Double seconds;
+
+  @Option(names = "--rate", defaultValue = "48000", description = "44100, 48000 or 96000.")
+  private int rate;
+
+  @Option(names = "--bits", defaultValue = "16", description = "16 or 24 (default 16).")
+  private int bits;
+
+  @Option(names = "--channels", defaultValue = "2", description = "1 or 2 alike (default 2).")
+  private int channels;
+
+  @Option(names = "--fade", defaultValue = "0.05", description = "Seconds of fade (default 0.05).")
+  private double fade;
+
+  @Option(names = "--seed", defaultValue = "1", description = "Seed of the dither (default 1).")
+  private long seed;
+
+  @Option(
+      names = "--steps",
+      paramLabel = "FROM:TO:BY",
+      description = "Step the level in dB, such as -20:0:1; each step has its cue.")
+  private String steps;
+
+  @Option(names = "--burst", paramLabel = "SECONDS", description = "Bursts of this length.")
+  private Double burst;
+
+  @Option(
+      names = "--every",
+      defaultValue = "0.5",
+      paramLabel = "SECONDS",
+      description = "From one burst to the next (default 0.5).")
+  private double every;
+
+  @Option(
+      names = "--rest",
+      defaultValue = "-20",
+      paramLabel = "DB",
+      description = "Level between bursts against the burst (default -20).")
+  private double rest;
+
+  @Option(names = "--json", description = "Print what was made as one JSON object.")
+  private boolean json;
+
+  @Option(
+      names = "--play",
+      description = "Play it; + and - move the level by 1 dB, q ends (each with Enter).")
+  private boolean play;
+
+  /** Makes the command for a machine without a sound output. */
+  public ToneCommand() {
+    this(AudioSink.NONE);
+  }
+
+  /** Makes the command for a machine's sound output. */
+  public ToneCommand(AudioSink.Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      if (play == (file != null)) {
+        throw new IllegalArgumentException("Give a FILE to write (- for stdout) or --play.");
+      }
+      Tone tone = tone();
+      if (play) {
+        play(tone);
+      } else {
+        write(tone);
+        report(tone);
+      }
+      return ExitCode.DONE;
+    } catch (CaptureException | IllegalArgumentException e) {
+      err.println(e.getMessage());
+    } catch (IOException e) {
+      err.println("The tone cannot be written: " + e.getMessage());
+    }
+    err.flush();
+    return ExitCode.BAD_INPUT;
+  }
+
+  private Tone tone() {
+    if (!RATES.contains(rate)) {
+      throw new IllegalArgumentException("--rate must be 44100, 48000 or 96000, got " + rate + ".");
+    }
+    if (steps != null && burst != null) {
+      throw new IllegalArgumentException("Give --steps or --burst, not both.");
+    }
+    if (steps != null) {
+      return Tone.stepped(hertz, levels(steps), rate, seconds == null ? 2 : seconds, fade);
+    }
+    double length = seconds == null ? 30 : seconds;
+    if (burst != null) {
+      int repeats = (int) Math.max(1, Math.round(length / every));
+      return Tone.burst(hertz, dbfs, rest, rate, burst, every, repeats);
+    }
+    return Tone.steady(hertz, dbfs, rate, length, fade);
+  }
+
+  private static List<Double> levels(String text) {
+    String[] parts = text.split(":");
+    try {
+      double from = Double.parseDouble(parts[0]);
+      double to = Double.parseDouble(parts[1]);
+      double by = Math.abs(Double.parseDouble(parts[2]));
+      List<Double> levels = new ArrayList<>();
+      int count = (int) Math.floor(Math.abs(to - from) / by + 1e-9) + 1;
+      if (parts.length == 3 && by > 0 && count <= 1000) {
+        for (int i = 0; i < count; i++) {
+          levels.add(from + Math.signum(to - from) * i * by);
+        }
+        return levels;
+      }
+    } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+      // The sentence below says what is wanted.
+    }
+    throw new IllegalArgumentException(
+        "--steps wants FROM:TO:BY in dB, such as -20:0:1, got " + text + ".");
+  }
+
+  private void write(Tone tone) throws IOException {
+    WavWriter writer = new WavWriter(bits, channels, seed);
+    if (file.equals("-")) {
+      writer.write(tone, new BufferedOutputStream(System.out));
+      return;
+    }
+    Path target = Path.of(file).toAbsolutePath();
+    Path part = Files.createTempFile(target.getParent(), "tone", ".part");
+    try {
+      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part))) {
+        writer.write(tone, out);
+      }
+      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  private void report(Tone tone) {
+    // With the samples on stdout, words would spoil them.
+    boolean onStdout = file.equals("-");
+    PrintWriter out = onStdout ? spec.commandLine().getErr() : spec.commandLine().getOut();
+    if (json) {
+      out.println(json(tone));
+    } else {
+      out.println(
+          String.format(
+              Locale.ROOT,
+              "%s: %.6g Hz, %.3f s, %d frames per second, %d bit, %d channel%s",
+              onStdout ? "stdout" : file,
+              tone.hertz(),
+              (double) tone.frames() / rate,
+              rate,
+              bits,
+              channels,
+              channels == 1 ? "" : "s"));
+      for (Cue cue : tone.cues()) {
+        out.println(
+            String.format(Locale.ROOT, "  %8.3f s  %s", (double) cue.frame() / rate, cue.label()));
+      }
+    }
+    out.flush();
+  }
+
+  private String json(Tone tone) {
+    return JsonOut.line(
+        out -> {
+          out.writeStartObject();
+          out.writeStringField(Format.KEY, new Format("tone", 1).text());
+          JsonOut.number(out, "frequencyHertz", tone.hertz());
+          JsonOut.number(out, "frames", tone.frames());
+          JsonOut.number(out, "samplesPerSecond", rate);
+          JsonOut.number(out, "bits", bits);
+          out.writeArrayFieldStart("cues");
+          for (Cue cue : tone.cues()) {
+            out.writeStartObject();
+            JsonOut.number(out, "seconds", (double) cue.frame() / rate);
+            out.writeStringField("label", cue.label());
+            out.writeEndObject();
+          }
+          out.writeEndArray();
+          out.writeEndObject();
+        });
+  }
+
+  private void play(Tone tone) throws IOException, CaptureException {
+    PrintWriter out = spec.commandLine().getOut();
+    double[] block = new double[rate / BLOCKS_A_SECOND];
+    double trimDb = 0;
+    try (AudioSink sink = output.open(rate)) {
+      long frame = 0;
+      while (frame < tone.frames()) {
+        int key = key(System.in);
+        if (key == 'q') {
+          return;
+        }
+        if (key == '+' || key == '-') {
+          trimDb = Math.min(-dbfs, trimDb + (key == '+' ? 1 : -1));
+          out.println(String.format(Locale.ROOT, "%.1f dBFS", dbfs + trimDb));
+          out.flush();
+        }
+        double gain = Math.pow(10, trimDb / 20);
+        int count = (int) Math.min(block.length, tone.frames() - frame);
+        for (int i = 0; i < count; i++) {
+          block[i] = gain * tone.at(frame + i);
+        }
+        sink.write(block, count);
+        frame += count;
+      }
+    }
+  }
+
+  private static int key(InputStream in) throws IOException {
+    while (in.available() > 0) {
+      int key = in.read();
+      if (key == '+' || key == '-' || key == 'q') {
+        return key;
+      }
+    }
+    return 0;
+  }
+}

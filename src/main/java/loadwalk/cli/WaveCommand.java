@@ -1,0 +1,198 @@
+package loadwalk.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import loadwalk.wave.AudioSource;
+import loadwalk.wave.Calibration;
+import loadwalk.wave.CaptureCaution;
+import loadwalk.wave.CaptureException;
+import loadwalk.wave.LimitFinder;
+import loadwalk.wave.LimitFinding;
+import loadwalk.wave.ScopeCsv;
+import loadwalk.wave.WaveAnalysis;
+import loadwalk.wave.WaveReading;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges a captured wave: level, distortion, clipping, frequency, and the output at a limit. */
+@Command(
+    name = "wave",
+    description = "Judges a captured tone in a WAV file or a scope's CSV file.",
+    footer = {
+      "",
+      "Before an amplifier meets a sound input: a divider always, and isolation when bridged;",
+      "see safety-notes.md."
+    },
+    mixinStandardHelpOptions = true)
+public final class WaveCommand implements Callable<Integer> {
+  private static final Map<String, Double> TIME_UNITS =
+      Map.of("s", 1.0, "ms", 1e-3, "us", 1e-6, "ns", 1e-9);
+  private static final Map<String, Double> VOLT_UNITS = Map.of("V", 1.0, "mV", 1e-3, "kV", 1e3);
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "A WAV or CSV file, or - for stdin.")
+  private String file;
+
+  @Option(names = "--json", description = "Print the result as one JSON object.")
+  private boolean json;
+
+  @Option(
+      names = "--channel",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "The channel, counted from 1 (default 1).")
+  private int channel;
+
+  @Option(
+      names = "--full-scale",
+      paramLabel = "VOLTS",
+      description = "Peak volts at the input that make full scale (WAV).")
+  private Double fullScale;
+
+  @Option(
+      names = "--divider",
+      paramLabel = "RATIO",
+      description = "Volts at the amplifier for one volt at the input.")
+  private Double divider;
+
+  @Option(
+      names = "--known",
+      paramLabel = "VOLTS",
+      description = "The rms volts that a meter showed while this was captured.")
+  private Double known;
+
+  @Option(
+      names = "--calibration-percent",
+      paramLabel = "PERCENT",
+      description = "Standard uncertainty of the calibration.")
+  private Double calibrationPercent;
+
+  @Option(
+      names = "--limit",
+      paramLabel = "PERCENT",
+      description = "In a rising or stepped tone find the rms at this THD.")
+  private Double limit;
+
+  @Option(names = "--time-unit", paramLabel = "UNIT", description = "CSV: s, ms, us or ns.")
+  private String timeUnit;
+
+  @Option(names = "--volt-unit", paramLabel = "UNIT", description = "CSV: V, mV or kV.")
+  private String voltUnit;
+
+  /** Everything found about one file. */
+  record Findings(
+      String name,
+      String sha256,
+      int channel,
+      WaveReading reading,
+      Optional<LimitFinding> limit,
+      List<String> notes) {}
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      Findings findings = findings();
+      PrintWriter out = spec.commandLine().getOut();
+      if (json) {
+        out.println(WaveText.json(findings));
+      } else {
+        CaptureCaution.LINES.forEach(err::println);
+        err.flush();
+        WaveText.lines(findings).forEach(out::println);
+      }
+      out.flush();
+      return ExitCode.DONE;
+    } catch (CaptureException | IllegalArgumentException e) {
+      err.println(e.getMessage());
+    } catch (IOException e) {
+      err.println("The file cannot be read: " + e.getMessage());
+    }
+    err.flush();
+    return ExitCode.BAD_INPUT;
+  }
+
+  private Findings findings() throws IOException, CaptureException {
+    ScopeCsv.Given given =
+        new ScopeCsv.Given(
+            unit(timeUnit, TIME_UNITS, "--time-unit"),
+            unit(voltUnit, VOLT_UNITS, "--volt-unit"),
+            Optional.empty());
+    try (CaptureFile capture = CaptureFile.open(file, System.in, given)) {
+      CaptureFile.Outcome<WaveReading> first =
+          capture.read(source -> WaveAnalysis.of(source, channel, calibration(source)));
+      WaveReading reading = first.value();
+      Calibration calibration = reading.calibration();
+      if (known != null) {
+        double captured = reading.output().value() / calibration.voltsPerUnit();
+        Calibration measured = certain(Calibration.knownVoltage(known, captured));
+        reading = capture.read(s -> WaveAnalysis.of(s, channel, measured)).value();
+        calibration = measured;
+      }
+      Optional<LimitFinding> found = Optional.empty();
+      if (limit != null) {
+        Calibration scale = calibration;
+        found = Optional.of(capture.read(s -> LimitFinder.find(s, channel, limit, scale)).value());
+      }
+      List<String> notes = new ArrayList<>(first.notes());
+      notes.addAll(reading.notes());
+      if (!calibration.known()) {
+        notes.add("No calibration was given: volts are parts of full scale (--full-scale).");
+      }
+      return new Findings(capture.name(), first.sha256(), channel, reading, found, notes);
+    } catch (InvalidPathException e) {
+      throw new CaptureException("There is no file " + file + ".");
+    }
+  }
+
+  private Calibration calibration(AudioSource source) {
+    if (known != null) {
+      if (fullScale != null || divider != null) {
+        throw new IllegalArgumentException("Give --known or --full-scale and --divider, not both.");
+      }
+      return Calibration.NONE;
+    }
+    double ratio = divider == null ? 1 : divider;
+    if (source instanceof ScopeCsv) {
+      return certain(Calibration.volts(ratio));
+    }
+    if (fullScale == null && divider != null) {
+      throw new IllegalArgumentException("--divider needs --full-scale with a WAV file.");
+    }
+    return fullScale == null ? Calibration.NONE : certain(Calibration.fullScale(fullScale, ratio));
+  }
+
+  private Calibration certain(Calibration calibration) {
+    return calibrationPercent == null
+        ? calibration
+        : calibration.withRelativeU(calibrationPercent / 100);
+  }
+
+  private static Optional<Double> unit(String name, Map<String, Double> units, String option) {
+    if (name == null) {
+      return Optional.empty();
+    }
+    Double unit = units.get(name);
+    if (unit == null) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "%s must be one of %s, got %s.",
+              option,
+              List.copyOf(units.keySet()),
+              name));
+    }
+    return Optional.of(unit);
+  }
+}
