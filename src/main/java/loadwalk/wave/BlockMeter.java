@@ -27,7 +27,7 @@ final class BlockMeter {
     this.hertz = hertz;
     double periods = Math.max(PERIODS, Math.ceil(LEAST_SECONDS * hertz));
     int frames = Math.max(64, (int) Math.round(periods * rate / hertz));
-    spectrum = new BlockSpectrum(frames);
+    spectrum = new BlockSpectrum(frames, Window.NUTTALL);
     buffer = new double[frames];
     hop = Math.max(1, frames / 4);
   }
@@ -55,7 +55,7 @@ final class BlockMeter {
       power[k] = spectrum.power(k);
     }
     double bins = hertz / rate / spectrum.binWidth();
-    HarmonicBands bands = new HarmonicBands(power, bins, spectrum.padding());
+    HarmonicBands bands = new HarmonicBands(power, bins, spectrum.lobe());
     double[] harmonics = bands.harmonics(1);
     double fundamental = bands.fundamental();
     List<Double> percent = new ArrayList<>();

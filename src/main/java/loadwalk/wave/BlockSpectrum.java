@@ -1,19 +1,13 @@
 package loadwalk.wave;
 
 /**
- * Takes the power spectrum of a block under the four-term Nuttall window whose first derivative is
- * continuous (Nuttall, 1981): its main lobe is four bins to either side, its side lobes lie below
- * -93 dB and fall by 18 dB an octave.
+ * Takes the power spectrum of a block under a window.
  *
  * <p>Powers are mean squares: summed over all bins they give the mean square of the block about its
  * mean, each sample weighted by the square of the window, whatever the frequencies are.
  */
 final class BlockSpectrum {
-  /** Half of the main lobe, in bins of a block that is not padded. */
-  static final double LOBE = 4;
-
-  private static final double[] TERMS = {0.355768, -0.487396, 0.144232, -0.012604};
-
+  private final Window shape;
   private final double[] window;
   private final double windowSum;
   private final double windowSquares;
@@ -26,17 +20,15 @@ final class BlockSpectrum {
    *
    * @param frames of a block; padded with zeros to a power of two
    */
-  BlockSpectrum(int frames) {
+  BlockSpectrum(int frames, Window shape) {
+    this.shape = shape;
     fft = new Fft(Fft.sizeFor(frames));
     row = new double[fft.size()];
     window = new double[frames];
     double sum = 0;
     double squares = 0;
     for (int i = 0; i < frames; i++) {
-      double angle = 2 * Math.PI * (i + 0.5) / frames;
-      for (int term = 0; term < TERMS.length; term++) {
-        window[i] += TERMS[term] * Math.cos(term * angle);
-      }
+      window[i] = shape.at((i + 0.5) / frames);
       sum += window[i];
       squares += window[i] * window[i];
     }
@@ -53,9 +45,9 @@ final class BlockSpectrum {
     return fft.size() / 2 + 1;
   }
 
-  /** Returns how many bins of the padded block one bin of the block makes. */
-  double padding() {
-    return (double) fft.size() / window.length;
+  /** Returns half of the window's main lobe in bins of the padded block. */
+  double lobe() {
+    return shape.lobe() * fft.size() / window.length;
   }
 
   /** Returns the width of a bin as a part of the sample rate. */

@@ -4,12 +4,6 @@ import java.util.Arrays;
 
 /** Splits a power spectrum into fundamental, harmonics and the rest. */
 final class HarmonicBands {
-  /** Bins to either side that hold a line under the window, with a spare one. */
-  private static final double HALF_BAND_BINS = BlockSpectrum.LOBE + 1;
-
-  /** The fundamental's side lobes matter for longer: past these bins they are below -112 dB. */
-  private static final double HALF_FUNDAMENTAL_BINS = 12;
-
   /** The part by which a frequency may swing, for tapes and discs that wow. */
   private static final double SWING = 0.003;
 
@@ -17,19 +11,19 @@ final class HarmonicBands {
 
   private final double[] power;
   private final double binsPerTone;
-  private final double padding;
+  private final double lobe;
 
   /**
    * Takes a spectrum.
    *
    * @param power mean square by bin
    * @param binsPerTone the frequency of the fundamental in bins
-   * @param padding bins that one bin of the block makes
+   * @param lobe half of the window's main lobe, in bins
    */
-  HarmonicBands(double[] power, double binsPerTone, double padding) {
+  HarmonicBands(double[] power, double binsPerTone, double lobe) {
     this.power = power;
     this.binsPerTone = binsPerTone;
-    this.padding = padding;
+    this.lobe = lobe;
   }
 
   /** Returns the mean square of the fundamental. */
@@ -71,10 +65,11 @@ final class HarmonicBands {
   }
 
   private double noisePerBin(int n, double averaged) {
-    double[] between = new double[power.length];
-    int count = 0;
+    int begin = last(n - 1) + 1;
     int end = Math.min(first(n + 1), power.length);
-    for (int k = last(n - 1) + 1; k < end; k++) {
+    double[] between = new double[Math.max(0, end - begin)];
+    int count = 0;
+    for (int k = begin; k < end; k++) {
       if (k < first(n) || k > last(n)) {
         between[count++] = power[k];
       }
@@ -90,8 +85,7 @@ final class HarmonicBands {
   }
 
   private double half(int n) {
-    double bins = n == 1 ? HALF_FUNDAMENTAL_BINS : HALF_BAND_BINS;
-    double half = bins * padding + SWING * n * binsPerTone;
+    double half = lobe + 1 + SWING * n * binsPerTone;
     return Math.min(half, 0.5 * binsPerTone);
   }
 

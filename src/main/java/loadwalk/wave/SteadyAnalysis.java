@@ -13,7 +13,7 @@ import loadwalk.numeric.Statistics;
  * length. Blocks are grouped by level; the reading is of the level that lasted longest.
  */
 final class SteadyAnalysis {
-  private static final double LEAST_PERIODS = 16;
+  private static final double LEAST_PERIODS = 24;
   private static final double LEAST_SECONDS = 0.25;
   private static final double LEVEL_STEP = 0.01;
 
@@ -41,14 +41,14 @@ final class SteadyAnalysis {
     this.rate = rate;
     this.coarseHertz = coarseHertz;
     this.rails = rails;
-    spectrum = new BlockSpectrum(blockFrames(rate, coarseHertz));
+    spectrum = new BlockSpectrum(blockFrames(rate, coarseHertz), Window.SEVEN_TERMS);
     buffer = new double[spectrum.frames()];
   }
 
   /** Returns how many frames a block has. */
   static int blockFrames(double rate, double hertz) {
     double frames = Math.max(LEAST_PERIODS * rate / hertz, LEAST_SECONDS * rate);
-    return Fft.sizeFor((long) Math.ceil(Math.max(frames, 1024)));
+    return (int) Math.ceil(Math.max(frames, 1024));
   }
 
   /** Takes the next samples. */
@@ -79,7 +79,7 @@ final class SteadyAnalysis {
     }
     int peak = peakNear(power, coarseHertz / rate / spectrum.binWidth());
     double bins = Peaks.interpolate(power, peak);
-    HarmonicBands bands = new HarmonicBands(power, bins, 1);
+    HarmonicBands bands = new HarmonicBands(power, bins, spectrum.lobe());
     double meanSquare = bands.all();
     double harmonics = 0;
     for (double h : bands.harmonics(1)) {
@@ -159,7 +159,7 @@ final class SteadyAnalysis {
     }
     double[] frequency = frequency(longest.blocks, independent);
     double bins = frequency[0] / rate / spectrum.binWidth();
-    HarmonicBands bands = new HarmonicBands(power, bins, 1);
+    HarmonicBands bands = new HarmonicBands(power, bins, spectrum.lobe());
     double fundamental = bands.fundamental();
     double[] squares = longest.blocks.stream().mapToDouble(LevelGroup.Block::meanSquare).toArray();
     double[] means = longest.blocks.stream().mapToDouble(LevelGroup.Block::mean).toArray();
@@ -179,7 +179,7 @@ final class SteadyAnalysis {
         longest.greatest,
         longest.cycle,
         rails.verdict(),
-        "power spectrum under a Nuttall window, " + count + " blocks of " + buffer.length,
+        "power spectrum under a seven-term window, " + count + " blocks of " + buffer.length,
         notes(count));
   }
 
