@@ -12,12 +12,16 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
+import loadwalk.cli.LedgerCommand;
 import loadwalk.cli.Loadwalk;
 import loadwalk.cli.MetersCommand;
 import loadwalk.cli.PlanCommand;
 import loadwalk.cli.RehearseCommand;
 import loadwalk.cli.ResumeCommand;
+import loadwalk.cli.SheetCommand;
+import loadwalk.cli.ToneCommand;
 import loadwalk.cli.WalkCommand;
+import loadwalk.cli.WaveCommand;
 import loadwalk.cli.World;
 import picocli.CommandLine;
 
@@ -56,6 +60,10 @@ public final class Main {
         .addSubcommand(new RehearseCommand(new DataShelves()))
         .addSubcommand(new PlanCommand())
         .addSubcommand(new MetersCommand(new MeterBench(Port.OF_MACHINE, Clocks.MACHINE)))
+        .addSubcommand(new SheetCommand(SessionShelf::at))
+        .addSubcommand(new LedgerCommand(SessionShelf::at))
+        .addSubcommand(new ToneCommand(SoundOutput::open))
+        .addSubcommand(new WaveCommand())
         .addSubcommand(new CheckCommand())
         .setOut(utf8(FileDescriptor.out))
         .setErr(utf8(FileDescriptor.err));

@@ -1,0 +1,74 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.cli.WalkShelf;
+import loadwalk.journal.JournalRecord;
+import loadwalk.journal.Recovered;
+
+/** Hands walks to the commands that report on them, without holding any. */
+final class SessionShelf implements WalkShelf {
+  /**
+   * The ledger's index can be made anew at any time, so it is hidden and not kept under version.
+   */
+  static final String INDEX = ".ledger-index";
+
+  private final DataHome home;
+  private final SessionStore store;
+
+  SessionShelf(DataHome home) {
+    this.home = home;
+    this.store = new SessionStore(home, Clock.systemUTC());
+  }
+
+  /** Opens the shelf of a data home. */
+  static WalkShelf at(Optional<Path> home) {
+    return new SessionShelf(DataHome.choose(DataHome.Surroundings.ofThisProcess(home)));
+  }
+
+  @Override
+  public List<Listed> list() throws IOException {
+    return store.list().stream()
+        .map(l -> new Listed(l.name().text(), l.bytes(), l.changed().toEpochMilli()))
+        .toList();
+  }
+
+  @Override
+  public Journal read(String name) throws IOException {
+    Optional<String> wrong = WalkName.fault(name);
+    if (wrong.isPresent()) {
+      throw new IOException("The name of a walk " + wrong.get() + ".");
+    }
+    Opening opening = store.watch(new WalkName(name), "it is read");
+    if (opening instanceof Opening.Refused refused) {
+      throw new IOException(
+          list().stream().anyMatch(l -> l.name().equals(name))
+              ? refused.why()
+              : "There is no walk named " + name + ".");
+    }
+    Recovered read = ((Opening.Watching) opening).read();
+    boolean damaged = read instanceof Recovered.Damaged;
+    return new Journal(
+        read.records().stream().map(JournalRecord::body).toList(),
+        damaged ? read.told() : Optional.empty());
+  }
+
+  @Override
+  public byte[] ledgerIndex() throws IOException {
+    Path file = home.sessions().resolve(INDEX);
+    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+        ? Files.readAllBytes(file)
+        : new byte[0];
+  }
+
+  @Override
+  public void keepLedgerIndex(byte[] bytes) throws IOException {
+    Files.createDirectories(home.sessions());
+    AtomicFile.write(home.sessions().resolve(INDEX), bytes);
+  }
+}
