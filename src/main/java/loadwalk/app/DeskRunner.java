@@ -2,6 +2,7 @@ package loadwalk.app;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
@@ -43,8 +44,15 @@ final class DeskRunner {
 
   /** Takes one event and does everything that follows from it. */
   void accept(DeskEvent event) {
-    Deque<DeskEvent> waiting = new ArrayDeque<>();
-    waiting.add(event);
+    settle(new ArrayDeque<>(List.of(event)));
+  }
+
+  /** Takes what has become known outside without an event, such as what a meter said. */
+  void look() {
+    settle(new ArrayDeque<>(outside.after(desk)));
+  }
+
+  private void settle(Deque<DeskEvent> waiting) {
     while (!waiting.isEmpty()) {
       DeskNext next = loop.update(desk, waiting.poll());
       desk = next.desk();

@@ -153,6 +153,7 @@ final class Machine implements World {
     DeskRunner runner = runner(around, planning, shop);
     boolean colour = System.getenv("NO_COLOR") == null;
     TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
+    shop.nudging(loop::metersSpoke);
     try {
       start.apply(shop).forEach(runner::accept);
       loop.run(() -> background(() -> loop.offer(shop.libraryRead())));

@@ -30,6 +30,7 @@ final class PlainLoop {
   private final Look look;
   private final PlainWriter writer;
   private final Clocks clocks;
+  private Optional<String> saidAlarm = Optional.empty();
 
   PlainLoop(DeskRunner runner, PrintStream out, Look look, Clocks clocks) {
     this.runner = runner;
@@ -152,6 +153,11 @@ final class PlainLoop {
   private void tellChanges(Model before) {
     runner.desk().walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
     runner.takeNotice().ifPresent(this::print);
+    Optional<String> alarm = runner.desk().meters().alarm();
+    if (!alarm.equals(saidAlarm)) {
+      alarm.ifPresent(this::print);
+      saidAlarm = alarm;
+    }
   }
 
   private void print(String line) {

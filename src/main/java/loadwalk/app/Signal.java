@@ -15,6 +15,9 @@ sealed interface Signal {
   /** Something was read in the background. */
   record Ready(DeskEvent event) implements Signal {}
 
+  /** A meter has spoken. */
+  record MetersSpoke() implements Signal {}
+
   /** A second went by. */
   record SecondPassed() implements Signal {}
 }

@@ -54,6 +54,11 @@ final class TerminalLoop {
     queue.offer(new Signal.Ready(event));
   }
 
+  /** Tells the loop from another thread that a meter has spoken; a full queue is behind anyway. */
+  void metersSpoke() {
+    queue.offer(new Signal.MetersSpoke());
+  }
+
   /**
    * Runs until the operator leaves or the keyboard is gone.
    *
@@ -120,6 +125,8 @@ final class TerminalLoop {
     } else if (signal instanceof Signal.SecondPassed) {
       endForgottenPaste();
       runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+    } else if (signal instanceof Signal.MetersSpoke) {
+      runner.look();
     } else if (signal instanceof Signal.FromKeyboard keyboard) {
       hear(keyboard.input(), surface, terminal);
     }

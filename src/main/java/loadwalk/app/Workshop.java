@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
+import loadwalk.view.MeterFill;
+import loadwalk.view.Meters;
 import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
@@ -33,6 +36,9 @@ final class Workshop implements Outside {
   private Optional<OpenWalk> open = Optional.empty();
   private int speed = 1;
   private Optional<Moment> shown = Optional.empty();
+  private Optional<MeterBoard> board = Optional.empty();
+  private Optional<MeterBank> bank = Optional.empty();
+  private Runnable nudge = () -> {};
   private boolean leaving;
 
   Workshop(WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
@@ -160,6 +166,7 @@ final class Workshop implements Outside {
       close();
       open = Optional.of(writing.walk());
       WalkState state = WalkFolder.state(writing.read());
+      connect(state.opened().bench());
       boolean practice = state.opened().practiceSeed().isPresent();
       List<DeskEvent> events = new ArrayList<>();
       events.add(new DeskEvent.WalkReady(Model.of(state, practice ? speed : 1)));
@@ -177,6 +184,9 @@ final class Workshop implements Outside {
 
   private List<DeskEvent> fill(Desk desk) {
     Model model = desk.walk().orElseThrow();
+    if (model.state().opened().practiceSeed().isEmpty()) {
+      return fromMeters(desk);
+    }
     Map<ReadingId, String> answers = PracticeAnswers.of(model.state(), model.clock().warmSeconds());
     String step = model.state().currentId();
     Map<ReadingId, String> missing = PracticeAnswers.missing(answers, model.state().step(step));
@@ -187,9 +197,33 @@ final class Workshop implements Outside {
         : List.of(new DeskEvent.OfWalk(new Intent.EnterAll(step, texts)));
   }
 
+  private static List<DeskEvent> fromMeters(Desk desk) {
+    MeterFill fill = MeterFill.all(desk);
+    List<DeskEvent> events = new ArrayList<>();
+    fill.intent().ifPresent(intent -> events.add(new DeskEvent.OfWalk(intent)));
+    events.add(new DeskEvent.Told(fill.told()));
+    return events;
+  }
+
+  /** Sets what is run, on a meter's thread, whenever a meter has spoken. */
+  void nudging(Runnable whenMetersSpeak) {
+    nudge = whenMetersSpeak;
+  }
+
+  /** Starts to ask the connected meters; without any, nothing is started. */
+  private void connect(Bench bench) {
+    MeterBoard fresh = new MeterBoard(bench, clocks, nudge);
+    board = Optional.of(fresh);
+    bank = Optional.of(MeterBank.start(bench, Port.OF_MACHINE, clocks, fresh::heard));
+  }
+
   /** The meters are read anew when the walk has moved or its warm-up went on for a while. */
   @Override
   public List<DeskEvent> after(Desk desk) {
+    Optional<Meters> meters = board.flatMap(MeterBoard::news);
+    if (meters.isPresent()) {
+      return List.of(new DeskEvent.MetersRead(meters.get()));
+    }
     Optional<Moment> now =
         desk.walk().filter(m -> m.state().opened().practiceSeed().isPresent()).map(Moment::of);
     if (now.equals(shown)) {
@@ -226,6 +260,9 @@ final class Workshop implements Outside {
 
   /** Lets the open walk go; all of it is on the disk already. */
   void close() throws IOException {
+    bank.ifPresent(MeterBank::close);
+    bank = Optional.empty();
+    board = Optional.empty();
     if (open.isPresent()) {
       open.get().close();
       open = Optional.empty();

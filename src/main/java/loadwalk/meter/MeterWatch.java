@@ -32,7 +32,7 @@ public record MeterWatch(
   static final int HELD_REPLIES = 10;
   static final int FINE_DIGITS = 5;
   private static final int KEPT = 20;
-  private static final long SCATTER_MILLIS = 10_000;
+  private static final long SCATTER_MILLIS = 5000;
 
   /** A value and when it came, ms. */
   public record Sample(double value, long atMillis) {}

@@ -36,6 +36,11 @@ public record Scatter(int count, double mean, double standardUncertainty, double
             most - least));
   }
 
+  /** Returns the standard deviation s of one reading (4.2.2). */
+  public double deviation() {
+    return standardUncertainty * Math.sqrt(count);
+  }
+
   /** Returns the degrees of freedom, n − 1 (4.2.6). */
   public double degreesOfFreedom() {
     return count - 1;

@@ -209,6 +209,6 @@ public record PlainWriter(Printer printer) {
         "pair VOLTS THD       volts and THD read together near the limit",
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
-        "fill                 on the practice bench: take its meters' readings");
+        "fill                 take the readings of the connected or practice meters");
   }
 }

@@ -35,6 +35,7 @@ public final class KeyMap {
     KINDS.put(KeyType.F8, Key.Kind.F8);
     KINDS.put(KeyType.F9, Key.Kind.F9);
     KINDS.put(KeyType.F10, Key.Kind.F10);
+    KINDS.put(KeyType.F11, Key.Kind.F11);
     KINDS.put(KeyType.F12, Key.Kind.F12);
   }
 
@@ -61,6 +62,9 @@ public final class KeyMap {
     if (stroke.isCtrlDown()) {
       if (c == 'c' || c == '\\' || c == '4') {
         return new Input.Leave(false);
+      }
+      if (c == 'r') {
+        return new Input.Pressed(Key.of(Key.Kind.F11));
       }
       return c == 'z' ? new Input.Suspend() : new Input.Nothing();
     }

@@ -14,6 +14,7 @@ import loadwalk.walk.Model;
  * @param walk the open walk
  * @param library what is at hand to start from
  * @param practice what the practice bench's meters show, where the walk is on it
+ * @param meters the connected meters of the bench
  * @param notice a sentence to show until the next key
  * @param home the folder everything is kept in, as shown on the home screen
  */
@@ -22,6 +23,7 @@ public record Desk(
     Optional<Model> walk,
     Library library,
     Optional<Practice> practice,
+    Meters meters,
     Optional<String> notice,
     String home) {
 
@@ -47,28 +49,33 @@ public record Desk(
         Optional.empty(),
         Library.empty(),
         Optional.empty(),
+        Meters.none(),
         Optional.empty(),
         home);
   }
 
   Desk on(Screen next) {
-    return new Desk(next, walk, library, practice, notice, home);
+    return new Desk(next, walk, library, practice, meters, notice, home);
   }
 
   Desk with(Optional<Model> model) {
-    return new Desk(screen, model, library, practice, notice, home);
+    return new Desk(screen, model, library, practice, meters, notice, home);
   }
 
   Desk with(Library read) {
-    return new Desk(screen, walk, read, practice, notice, home);
+    return new Desk(screen, walk, read, practice, meters, notice, home);
   }
 
   Desk practising(Optional<Practice> bench) {
-    return new Desk(screen, walk, library, bench, notice, home);
+    return new Desk(screen, walk, library, bench, meters, notice, home);
+  }
+
+  Desk metering(Meters read) {
+    return new Desk(screen, walk, library, practice, read, notice, home);
   }
 
   Desk saying(Optional<String> sentence) {
-    return new Desk(screen, walk, library, practice, sentence, home);
+    return new Desk(screen, walk, library, practice, meters, sentence, home);
   }
 
   /** Returns the desk with its notice taken down. */

@@ -29,6 +29,9 @@ public sealed interface DeskEvent {
   /** The practice bench's meters were read. */
   record PracticeRead(Optional<Desk.Practice> practice) implements DeskEvent {}
 
+  /** The connected meters of the bench have said something. */
+  record MetersRead(Meters meters) implements DeskEvent {}
+
   /** A text is to be shown on a screen of its own. */
   record TextReady(String title, List<String> lines) implements DeskEvent {
     /** Copies the lines. */

@@ -3,6 +3,7 @@ package loadwalk.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Intent;
@@ -32,9 +33,29 @@ public final class DeskLoop {
       return pasted(desk, pasted.text());
     }
     if (event instanceof DeskEvent.OfWalk walk) {
-      return walked(desk, List.of(walk.event()), List.of());
+      return walked(aged(desk, walk.event()), List.of(walk.event()), List.of());
+    }
+    if (event instanceof DeskEvent.MetersRead read) {
+      return metered(desk, read.meters());
     }
     return quiet(told(desk, event));
+  }
+
+  /** Time makes a value stale even where its meter says nothing more. */
+  private static Desk aged(Desk desk, Event event) {
+    return event instanceof Event.Tick tick && !desk.meters().isEmpty()
+        ? desk.metering(
+            desk.meters().at(TimeUnit.NANOSECONDS.toMillis(tick.monoNanos()), tick.wallMillis()))
+        : desk;
+  }
+
+  /** Rings once when supply current or terminal volts leave what the brief says. */
+  private static DeskNext metered(Desk desk, Meters read) {
+    Optional<String> before = desk.meters().alarm();
+    Optional<String> alarm = SupplyWatch.alarm(desk.walk(), read.alarming(before));
+    List<Effect> effects =
+        alarm.isPresent() && before.isEmpty() ? List.of(new Effect.Bell()) : List.of();
+    return new DeskNext(desk.metering(read.alarming(alarm)), effects, List.of());
   }
 
   private static Desk told(Desk desk, DeskEvent event) {
@@ -42,7 +63,10 @@ public final class DeskLoop {
       return desk.with(Optional.of(ready.model())).on(WalkScreen.fresh());
     }
     if (event instanceof DeskEvent.WalkClosed) {
-      return desk.with(Optional.<Model>empty()).practising(Optional.empty()).on(new HomeScreen(0));
+      return desk.with(Optional.<Model>empty())
+          .practising(Optional.empty())
+          .metering(Meters.none())
+          .on(new HomeScreen(0));
     }
     if (event instanceof DeskEvent.LibraryRead read) {
       return desk.with(read.library());

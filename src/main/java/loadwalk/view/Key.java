@@ -36,6 +36,8 @@ public record Key(Kind kind, char character) {
     F8,
     F9,
     F10,
+    /** Also Ctrl-R, where the window keeps F11 for itself. */
+    F11,
     F12
   }
 

@@ -117,11 +117,19 @@ final class WalkPainter {
                     "NOT ON DISK: "
                         + why
                         + " The walk holds; nothing of it is lost from the screen. Trying again.")
+            .or(() -> alarm(desk, model))
             .or(model::message)
             .or(desk::notice)
             .orElse("");
-    Keys.paintMessage(canvas, message, keep.isPresent() ? Style.HALT : Style.HEED);
+    boolean urgent = keep.isPresent() || alarm(desk, model).isPresent();
+    Keys.paintMessage(canvas, message, urgent ? Style.HALT : Style.HEED);
     Keys.paint(canvas, keys(model, desk).toArray(String[]::new));
+  }
+
+  private static Optional<String> alarm(Desk desk, Model model) {
+    WalkState state = model.state();
+    boolean running = state.step(state.currentId()).status() == Status.RUNNING;
+    return desk.meters().alarm().filter(told -> running);
   }
 
   private static List<String> keys(Model model, Desk desk) {
@@ -144,7 +152,7 @@ final class WalkPainter {
           "Esc",
           "STOP");
     }
-    String fill = desk.practice().isPresent() ? "fill" : "";
+    String fill = desk.practice().isPresent() || !desk.meters().isEmpty() ? "fill" : "";
     List<String> common =
         List.of(
             "F1",

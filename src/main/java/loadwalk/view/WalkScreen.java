@@ -107,7 +107,9 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
         return Optional.of(
             desk.practice().isPresent()
                 ? Answer.wish(at(focus), new Wish.FillStep())
-                : Answer.say(this, "Only the practice bench can fill readings in."));
+                : filled(MeterFill.all(desk)));
+      case F11:
+        return Optional.of(inFocus(desk, model));
       case F9:
         return Optional.of(Answer.want(at(0), new Intent.Finish()));
       case F10:
@@ -117,6 +119,22 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
       default:
         return Optional.empty();
     }
+  }
+
+  private Answer filled(MeterFill fill) {
+    List<Intent> intents = fill.intent().map(List::of).orElse(List.of());
+    return new Answer(
+        intents.isEmpty() ? this : at(focus), intents, List.of(), Optional.of(fill.told()));
+  }
+
+  /** Reads the meter of the row in focus. */
+  private Answer inFocus(Desk desk, Model model) {
+    WalkState state = model.state();
+    List<ReadingId> rows =
+        state.current().map(planned -> RunKeys.readings(state, planned)).orElse(List.of());
+    return focus < rows.size()
+        ? filled(MeterFill.one(desk, rows.get(focus)))
+        : Answer.say(this, "No reading is in focus.");
   }
 
   /** What the reason key means now: lift a halt, stand by a reading, end early, warm again. */

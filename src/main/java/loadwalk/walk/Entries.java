@@ -30,7 +30,11 @@ final class Entries {
   }
 
   /** Takes readings of one step typed at one moment; all are parsed before any is kept. */
-  Next enter(Model model, String stepId, Map<ReadingId, String> texts) {
+  Next enter(
+      Model model,
+      String stepId,
+      Map<ReadingId, String> texts,
+      Map<ReadingId, Instrument> instruments) {
     WalkState state = model.state();
     Optional<PlannedStep> planned = state.planned(stepId);
     Optional<Target> target = planned.flatMap(p -> Targets.of(state, p));
@@ -51,7 +55,7 @@ final class Entries {
       numbers.put(id, number);
       kept.put(id, e.getValue());
     }
-    return Next.keeping(model, facts(model, target.get(), kept, numbers));
+    return Next.keeping(model, facts(model, target.get(), kept, numbers, instruments));
   }
 
   /** Only a cold load and the heatsink are read before a step runs. */
@@ -93,7 +97,8 @@ final class Entries {
       Model model,
       Target target,
       Map<ReadingId, String> texts,
-      Map<ReadingId, Typed.Number> typed) {
+      Map<ReadingId, Typed.Number> typed,
+      Map<ReadingId, Instrument> instruments) {
     String stepId = target.stepId();
     StepState step = model.state().step(stepId);
     List<Doubt> doubts = judge(model.state(), target, step, typed);
@@ -108,7 +113,8 @@ final class Entries {
                     number.value(),
                     number.resolution(),
                     of(doubts, id),
-                    model.clock().warmSeconds())));
+                    model.clock().warmSeconds(),
+                    Optional.ofNullable(instruments.get(id)))));
     step.latest()
         .forEach(
             (id, entry) -> {

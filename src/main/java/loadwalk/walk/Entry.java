@@ -14,6 +14,7 @@ import loadwalk.forecast.Doubt;
  * @param stoodBy the operator's reason for insisting, where given
  * @param order the count of entries in the step up to this one, from 1
  * @param warmSeconds the warm-up clock when it was entered, seconds
+ * @param instrument what it was read from, where a meter itself was asked
  */
 public record Entry(
     String text,
@@ -22,7 +23,8 @@ public record Entry(
     List<Doubt> doubts,
     Optional<String> stoodBy,
     int order,
-    double warmSeconds) {
+    double warmSeconds,
+    Optional<Instrument> instrument) {
   /** Copies the doubts. */
   public Entry {
     doubts = List.copyOf(doubts);
@@ -34,10 +36,12 @@ public record Entry(
   }
 
   Entry doubtedBy(List<Doubt> contradictions) {
-    return new Entry(text, value, resolution, contradictions, Optional.empty(), order, warmSeconds);
+    return new Entry(
+        text, value, resolution, contradictions, Optional.empty(), order, warmSeconds, instrument);
   }
 
   Entry standingBy(String reason) {
-    return new Entry(text, value, resolution, doubts, Optional.of(reason), order, warmSeconds);
+    return new Entry(
+        text, value, resolution, doubts, Optional.of(reason), order, warmSeconds, instrument);
   }
 }

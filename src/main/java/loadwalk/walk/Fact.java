@@ -119,7 +119,11 @@ public sealed interface Fact {
     }
   }
 
-  /** A value was entered; a second one for the same reading amends the first. */
+  /**
+   * A value was entered; a second one for the same reading amends the first.
+   *
+   * @param instrument what it was read from, where a meter itself was asked
+   */
   record Entered(
       String step,
       ReadingId reading,
@@ -127,11 +131,24 @@ public sealed interface Fact {
       double value,
       double resolution,
       List<Doubt> doubts,
-      double warmSeconds)
+      double warmSeconds,
+      Optional<Instrument> instrument)
       implements OfStep {
     /** Copies the doubts. */
     public Entered {
       doubts = List.copyOf(doubts);
+    }
+
+    /** Makes a value that was typed. */
+    public Entered(
+        String step,
+        ReadingId reading,
+        String text,
+        double value,
+        double resolution,
+        List<Doubt> doubts,
+        double warmSeconds) {
+      this(step, reading, text, value, resolution, doubts, warmSeconds, Optional.empty());
     }
 
     @Override
@@ -145,7 +162,8 @@ public sealed interface Fact {
               doubts,
               Optional.empty(),
               before.entryCount() + 1,
-              warmSeconds));
+              warmSeconds,
+              instrument));
     }
   }
 

@@ -180,7 +180,18 @@ public final class FactReader {
         m.number("value"),
         m.number("resolution"),
         doubts(m),
-        m.number("warmSeconds"));
+        m.number("warmSeconds"),
+        m.optional("instrument").map(Members::of).map(FactReader::instrument));
+  }
+
+  private static Instrument instrument(Members m) {
+    return new Instrument(
+        m.text("meter"),
+        m.text("identity"),
+        m.text("raw"),
+        wallMillis(m.text("at")),
+        (int) m.number("count"),
+        m.number("scatter"));
   }
 
   private static List<Doubt> doubts(Members m) {

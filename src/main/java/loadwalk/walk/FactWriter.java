@@ -167,6 +167,20 @@ public final class FactWriter {
     JsonOut.number(out, "resolution", entered.resolution());
     JsonOut.number(out, "warmSeconds", entered.warmSeconds());
     doubts(out, entered.doubts());
+    if (entered.instrument().isPresent()) {
+      out.writeObjectFieldStart("instrument");
+      instrument(out, entered.instrument().get());
+      out.writeEndObject();
+    }
+  }
+
+  private static void instrument(JsonGenerator out, Instrument by) throws IOException {
+    out.writeStringField("meter", by.meter());
+    out.writeStringField("identity", by.identity());
+    out.writeStringField("raw", by.raw());
+    out.writeStringField("at", Instant.ofEpochMilli(by.wallMillis()).toString());
+    out.writeNumberField("count", by.count());
+    JsonOut.number(out, "scatter", by.scatter());
   }
 
   private static void doubts(JsonGenerator out, List<Doubt> doubts) throws IOException {

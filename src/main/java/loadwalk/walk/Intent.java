@@ -55,13 +55,21 @@ public sealed interface Intent extends Event {
    *
    * @param step the step's id
    * @param texts the values as typed, in order
+   * @param instruments what those were read from for which a meter itself was asked
    */
-  record EnterAll(String step, Map<ReadingId, String> texts) implements Intent {
-    /** Copies the map, order kept, and makes the texts whole. */
+  record EnterAll(String step, Map<ReadingId, String> texts, Map<ReadingId, Instrument> instruments)
+      implements Intent {
+    /** Makes values that were typed. */
+    public EnterAll(String step, Map<ReadingId, String> texts) {
+      this(step, texts, Map.of());
+    }
+
+    /** Copies the maps, order kept, and makes the texts whole. */
     public EnterAll {
       Map<ReadingId, String> copy = new LinkedHashMap<>(texts);
       copy.replaceAll((id, text) -> Whole.text(text));
       texts = Collections.unmodifiableMap(copy);
+      instruments = Map.copyOf(instruments);
     }
   }
 

@@ -45,9 +45,14 @@ public final class Results {
     return steps;
   }
 
+  private static Taken taken(ReadingId id, Entry entry) {
+    double scatter = entry.instrument().map(Instrument::scatter).orElse(0.0);
+    return new Taken(id, entry.value(), entry.resolution(), scatter);
+  }
+
   private static TakenStep taken(Target target, StepState step, Optional<String> recheckOf) {
     Map<ReadingId, Taken> readings = new EnumMap<>(ReadingId.class);
-    step.latest().forEach((id, e) -> readings.put(id, new Taken(id, e.value(), e.resolution())));
+    step.latest().forEach((id, e) -> readings.put(id, taken(id, e)));
     boolean idle = target.kind() == Target.Kind.IDLE;
     return new TakenStep(
         target.stepId(),

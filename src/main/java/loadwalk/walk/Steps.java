@@ -33,10 +33,10 @@ final class Steps {
       return note(model, note);
     }
     if (intent instanceof Intent.Enter enter) {
-      return entries.enter(model, enter.step(), Map.of(enter.reading(), enter.text()));
+      return entries.enter(model, enter.step(), Map.of(enter.reading(), enter.text()), Map.of());
     }
     if (intent instanceof Intent.EnterAll all) {
-      return entries.enter(model, all.step(), all.texts());
+      return entries.enter(model, all.step(), all.texts(), all.instruments());
     }
     if (intent instanceof Intent.StandBy stand) {
       return standBy(model, stand);

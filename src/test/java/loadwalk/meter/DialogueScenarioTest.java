@@ -17,8 +17,8 @@ class DialogueScenarioTest {
   private static final double AMPS_FROM = 1_000_000;
 
   @Test
-  void faultyInstrument_forADay_neverGivesAReadingThatIsNotOfItsQuestion() {
-    poll(8, 24);
+  void faultyInstrument_forSixHours_neverGivesAReadingThatIsNotOfItsQuestion() {
+    poll(8, 6);
   }
 
   @Test
@@ -50,7 +50,7 @@ class DialogueScenarioTest {
           values++;
           double asked = value.value() - (told.question() == 0 ? 0 : AMPS_FROM);
           double age = told.atMillis() / 1000.0 - asked;
-          assertTrue(age >= 0 && age <= Connections.PATIENCE / 1000.0, message + ": " + told);
+          assertTrue(age >= 0 && age <= Connections.PATIENCE / 1000.0, () -> message + ": " + told);
         }
       }
       assertTrue(line[0].mostDue < 20, message);

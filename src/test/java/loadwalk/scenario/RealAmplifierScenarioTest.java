@@ -41,7 +41,7 @@ class RealAmplifierScenarioTest {
     BenchSide bench = described();
     assertEquals(List.of(30.0, 30.0), bench.model().state().opened().amplifier().fuses());
     assertEquals(2, bench.model().state().opened().bench().supplies().size());
-    bench.press("F8").sees("Only the practice bench can fill readings in.");
+    bench.press("F8").sees("No meter of this bench is connected; type the readings.");
     bench.press("F2", "text:dust in the fan, blown out", "Enter");
     assertEquals(1, bench.model().state().notes().size());
     bench.press("F3", "text:..", "Enter").sees("skipped only with a reason in words");

@@ -1,0 +1,119 @@
+package loadwalk.view;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import loadwalk.bench.ReadingId;
+import loadwalk.meter.MeterReading;
+import loadwalk.meter.MeterWatch;
+import loadwalk.meter.Scatter;
+import loadwalk.quantity.Printer;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.Instrument;
+import loadwalk.walk.Intent;
+import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
+
+/**
+ * What the connected meters put into the fields of a step, all read at the same moment.
+ *
+ * @param intent the readings to be entered, where there are any
+ * @param told what was read with its spread, and what was not entered and why
+ */
+public record MeterFill(Optional<Intent> intent, String told) {
+  private static final MathContext KEPT_DIGITS = new MathContext(7);
+  private static final int SPREAD_DIGITS = 2;
+
+  /** Tells why nothing can be read, where no meter is connected. */
+  static final String NO_METER = "No meter of this bench is connected; type the readings.";
+
+  /**
+   * Fills every reading of the current step that is not in yet. Cold load ohms are left out: a
+   * meter that stands on a live output shows something else.
+   */
+  public static MeterFill all(Desk desk) {
+    WalkState state = desk.walk().orElseThrow().state();
+    Optional<PlannedStep> current = state.current();
+    List<ReadingId> open =
+        current
+            .map(planned -> RunKeys.readings(state, planned).stream())
+            .orElseGet(Stream::empty)
+            .filter(id -> id != ReadingId.LOAD_OHMS && desk.meters().of(id).isPresent())
+            .toList();
+    if (open.isEmpty()) {
+      return new MeterFill(Optional.empty(), NO_METER);
+    }
+    StepState step = state.step(state.currentId());
+    boolean warming = step.status() == StepState.Status.RUNNING && open.size() == 1;
+    List<ReadingId> missing =
+        open.stream().filter(id -> warming || step.latest(id).isEmpty()).toList();
+    return missing.isEmpty()
+        ? new MeterFill(Optional.empty(), "Every reading with a meter is in already.")
+        : of(desk, state.currentId(), missing);
+  }
+
+  /** Fills one reading of the current step. */
+  public static MeterFill one(Desk desk, ReadingId id) {
+    String step = desk.walk().orElseThrow().state().currentId();
+    return desk.meters().nearest(id).isPresent()
+        ? of(desk, step, List.of(id))
+        : new MeterFill(Optional.empty(), "No meter for the " + id.label() + " is connected.");
+  }
+
+  private static MeterFill of(Desk desk, String step, List<ReadingId> ids) {
+    Meters meters = desk.meters();
+    Map<ReadingId, String> texts = new LinkedHashMap<>();
+    Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();
+    List<String> told = new ArrayList<>();
+    for (ReadingId id : ids) {
+      MeterWatch watch = meters.nearest(id).orElseThrow();
+      MeterReading reading = meters.reading(watch);
+      if (reading instanceof MeterReading.Value value) {
+        texts.put(id, text(value));
+        instruments.put(id, instrument(watch, value, meters));
+        told.add(id.label() + " " + value.words() + spread(watch, value));
+      } else {
+        told.add(reading.refusal(watch.meter().label()));
+      }
+    }
+    Optional<Intent> intent =
+        texts.isEmpty()
+            ? Optional.empty()
+            : Optional.of(new Intent.EnterAll(step, texts, instruments));
+    return new MeterFill(intent, String.join("; ", told));
+  }
+
+  private static String text(MeterReading.Value value) {
+    BigDecimal number = new BigDecimal(value.value()).round(KEPT_DIGITS).stripTrailingZeros();
+    return number.toPlainString() + " " + value.unit().symbol();
+  }
+
+  private static Instrument instrument(MeterWatch watch, MeterReading.Value value, Meters meters) {
+    Optional<Scatter> scatter = watch.scatter();
+    return new Instrument(
+        watch.meter().label(),
+        watch.identity().map(who -> who.text()).orElse(""),
+        value.raw(),
+        meters.wallMillis() - (meters.nowMillis() - watch.lastMillis()),
+        scatter.map(Scatter::count).orElse(1),
+        scatter.map(Scatter::deviation).orElse(0.0));
+  }
+
+  private static String spread(MeterWatch watch, MeterReading.Value value) {
+    return watch
+        .scatter()
+        .map(
+            s ->
+                " (spread "
+                    + Printer.UTF8.value(s.spread(), value.unit(), SPREAD_DIGITS)
+                    + " in "
+                    + s.count()
+                    + ")")
+        .orElse("");
+  }
+}

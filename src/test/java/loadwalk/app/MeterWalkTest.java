@@ -1,0 +1,120 @@
+package loadwalk.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierReader;
+import loadwalk.bench.Bench;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Tables;
+import loadwalk.meter.SimulatedInstrument;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.DeskLoop;
+import loadwalk.view.Key;
+import loadwalk.view.Look;
+import loadwalk.view.Size;
+import loadwalk.view.Wish;
+import loadwalk.walk.Entry;
+import loadwalk.walk.Intent;
+import loadwalk.walk.StepState;
+import loadwalk.walk.Walker;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Walks with a real workshop whose meter answers on loopback. */
+class MeterWalkTest {
+  private final Semaphore nudges = new Semaphore(0);
+  private DeskRunner runner;
+
+  @Test
+  void connectedMeter_fillsTheStep_andItsThreadEndsWithTheWalk(@TempDir Path folder)
+      throws Exception {
+    SimulatedInstrument instrument =
+        new SimulatedInstrument(
+            Meters.WHO, query -> OptionalDouble.of(13.71), OptionalLong.empty());
+    try (MeterServer server = new MeterServer(instrument, 0)) {
+      Bench bench = Meters.bench(Meters.meter(server.line(), "MEAS:VOLT:DC?", 5000));
+      Workshop shop = open(folder, bench);
+      runner.accept(new DeskEvent.OfWalk(new Intent.Skip("warm from before")));
+      runner.accept(new DeskEvent.OfWalk(new Intent.Begin()));
+      assertEquals(StepState.Status.RUNNING, step().status(), runner.desk().toString());
+      await(() -> screen().contains("meter 13.710 V"));
+      runner.accept(new DeskEvent.Pressed(Key.of(Key.Kind.F8)));
+      Entry entry = step().latest(ReadingId.SUPPLY_VOLTS).orElseThrow();
+      assertEquals(13.71, entry.value(), 1e-9);
+      assertEquals(Meters.WHO.text(), entry.instrument().orElseThrow().identity());
+      assertEquals("+1.37100000E+01", entry.instrument().orElseThrow().raw());
+      server.pullCable();
+      await(() -> !screen().contains("meter 13.710 V"));
+      shop.close();
+      for (int i = 0; i < 1000 && meterThreads(server) > 0; i++) {
+        Thread.sleep(10);
+      }
+      assertEquals(0, meterThreads(server));
+    }
+  }
+
+  private Workshop open(Path folder, Bench bench) throws Exception {
+    DataHome home = new DataHome(folder);
+    Planning planning = Planning.of(Tables.stock());
+    Workshop shop =
+        new Workshop(
+            new WalkFolder(new SessionStore(home, Clock.systemUTC())),
+            new SequenceShelf(home),
+            new Texts(planning, false),
+            Clocks.MACHINE,
+            () -> {});
+    shop.nudging(nudges::release);
+    DeskLoop loop = new DeskLoop(new Walker(planning.forecaster()));
+    runner = new DeskRunner(loop, shop, Desk.atHome("home"));
+    Amplifier amplifier =
+        AmplifierReader.read(
+                "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"Verrin\",\"model\":\"V1\"}"
+                    .getBytes(StandardCharsets.UTF_8),
+                "amplifier")
+            .found()
+            .orElseThrow();
+    Wish.OpenWalk wish =
+        new Wish.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);
+    shop.open(wish).forEach(runner::accept);
+    assertTrue(runner.desk().walk().isPresent(), runner.desk().notice().orElse(""));
+    return shop;
+  }
+
+  private void await(BooleanSupplier seen) throws InterruptedException {
+    for (int i = 0; i < 200 && !seen.getAsBoolean(); i++) {
+      if (nudges.tryAcquire(10, TimeUnit.SECONDS)) {
+        runner.look();
+      }
+    }
+    assertTrue(seen.getAsBoolean(), screen());
+  }
+
+  private static long meterThreads(MeterServer server) {
+    String name = "meter " + server.line().text();
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(thread -> thread.getName().equals(name))
+        .count();
+  }
+
+  private StepState step() {
+    return Optional.of(runner.desk().walk().orElseThrow().state())
+        .map(state -> state.step(state.currentId()))
+        .orElseThrow();
+  }
+
+  private String screen() {
+    return String.join("\n", runner.desk().paint(new Size(110, 30), new Look(false)).lines());
+  }
+}

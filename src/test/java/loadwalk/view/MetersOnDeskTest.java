@@ -1,0 +1,260 @@
+package loadwalk.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierReader;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Connection;
+import loadwalk.bench.Meter;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.meter.Identity;
+import loadwalk.meter.MeterReading;
+import loadwalk.meter.MeterWatch;
+import loadwalk.sequence.Sequence;
+import loadwalk.sequence.SequenceReader;
+import loadwalk.walk.Effect;
+import loadwalk.walk.Entry;
+import loadwalk.walk.Event;
+import loadwalk.walk.Fact;
+import loadwalk.walk.FactReader;
+import loadwalk.walk.FactWriter;
+import loadwalk.walk.Instrument;
+import loadwalk.walk.Model;
+import loadwalk.walk.Results;
+import loadwalk.walk.Stamped;
+import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
+import loadwalk.walk.Walker;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Walks a step whose supply volts and amps come from connected meters. */
+class MetersOnDeskTest {
+  private static final long WALL = 1_770_000_000_000L;
+  private static final Identity WHO = new Identity("Brightmoor", "M6", "0", "1.0");
+  private static final String SEQUENCE =
+      """
+      {"format":"loadwalk-sequence/1","name":"short","title":"Short","tone":{"hertz":40},
+       "limit":{"thdPercent":1},"supplyVolts":13.8,"steps":[{"do":"idle"},
+       {"do":"measure","mode":"stereo","ohms":4}]}
+      """;
+
+  private final DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
+  private final List<String> journal = new ArrayList<>();
+  private Desk desk = Desk.atHome("home");
+  private int bells;
+  private long now = 10_000;
+  private MeterWatch volts = MeterWatch.begin(meter(ReadingId.SUPPLY_VOLTS), 0).identified(WHO);
+  private MeterWatch amps = MeterWatch.begin(meter(ReadingId.SUPPLY_AMPS), 0);
+
+  private static Meter meter(ReadingId id) {
+    Connection by =
+        new Connection(
+            new Connection.Tcp("192.0.2.1", 5025), "READ?", id.unit().asciiSymbol(), 1, 1000);
+    return new Meter(id.label() + " meter", id, 0.5, 2, 0.01, Optional.empty()).connectedBy(by);
+  }
+
+  @BeforeEach
+  void openTheWalk() {
+    Sequence sequence =
+        SequenceReader.read(SEQUENCE.getBytes(StandardCharsets.UTF_8), "short")
+            .found()
+            .orElseThrow();
+    Amplifier amplifier =
+        AmplifierReader.read(
+                "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"Verrin\",\"model\":\"V1\"}"
+                    .getBytes(StandardCharsets.UTF_8),
+                "amplifier")
+            .found()
+            .orElseThrow();
+    Bench bench =
+        new Bench(
+            "North bench",
+            List.of(new Supply(13.8, 10)),
+            List.of(),
+            OptionalDouble.empty(),
+            List.of(),
+            List.of(volts.meter(), amps.meter()),
+            0.9);
+    Fact.Opened opened =
+        new Fact.Opened(
+            "2026-02-02-0000-test",
+            "1.0.0",
+            sequence,
+            SEQUENCE,
+            amplifier,
+            bench,
+            OptionalLong.empty());
+    journal.add(FactWriter.body(List.of(new Stamped(opened, WALL))));
+    hear(new DeskEvent.WalkReady(Model.of(FactReader.walk(journal), 1)));
+    hear(new DeskEvent.OfWalk(new Event.Reopened(now * 1_000_000, WALL)));
+    press(Key.Kind.ENTER);
+    assertEquals(StepState.Status.RUNNING, step().status(), screen());
+  }
+
+  private void hear(DeskEvent first) {
+    Deque<DeskEvent> waiting = new ArrayDeque<>(List.of(first));
+    while (!waiting.isEmpty()) {
+      DeskNext next = loop.update(desk, waiting.poll());
+      desk = next.desk();
+      for (Effect effect : next.effects()) {
+        if (effect instanceof Effect.AppendJournal append) {
+          journal.add(FactWriter.body(append.facts()));
+          waiting.add(new DeskEvent.OfWalk(new Event.Kept(append.facts())));
+        } else {
+          bells++;
+        }
+      }
+    }
+  }
+
+  private void press(Key.Kind kind) {
+    hear(new DeskEvent.Pressed(Key.of(kind)));
+  }
+
+  private void metersSay(MeterReading voltsNow, MeterReading ampsNow) {
+    now += 500;
+    volts = volts.after(voltsNow, now);
+    amps = amps.after(ampsNow, now);
+    hear(
+        new DeskEvent.MetersRead(
+            new Meters(List.of(volts, amps), now, WALL + now, Optional.empty())));
+  }
+
+  private static MeterReading value(ReadingId id, double value) {
+    return new MeterReading.Value(value, id.unit(), "+" + value);
+  }
+
+  private static MeterReading volts(double value) {
+    return value(ReadingId.SUPPLY_VOLTS, value);
+  }
+
+  private static MeterReading amps(double value) {
+    return value(ReadingId.SUPPLY_AMPS, value);
+  }
+
+  private WalkState state() {
+    return desk.walk().orElseThrow().state();
+  }
+
+  private StepState step() {
+    return state().step(state().currentId());
+  }
+
+  private String screen() {
+    return String.join("\n", desk.paint(new Size(110, 30), new Look(false)).lines());
+  }
+
+  @Test
+  void fillKey_entersAllMetersOfTheStep_withWhatTheyWereReadFrom() {
+    metersSay(volts(13.70), amps(1.6));
+    metersSay(volts(13.72), amps(1.6));
+    assertTrue(screen().contains("meter 13.720 V"), screen());
+    press(Key.Kind.F8);
+    Entry entry = step().latest(ReadingId.SUPPLY_VOLTS).orElseThrow();
+    assertEquals(13.72, entry.value(), 1e-9);
+    Instrument by = entry.instrument().orElseThrow();
+    assertEquals("Brightmoor,M6,0,1.0", by.identity());
+    assertEquals("+13.72", by.raw());
+    assertEquals(WALL + now, by.wallMillis());
+    assertEquals(2, by.count());
+    // s of 13.70 and 13.72 is 0.02/√2 (JCGM 100:2008, 4.2.2).
+    assertEquals(0.02 / Math.sqrt(2), by.scatter(), 1e-9);
+    assertEquals(1.6, step().latest(ReadingId.SUPPLY_AMPS).orElseThrow().value(), 1e-9);
+    assertTrue(desk.notice().orElseThrow().contains("spread 20 mV in 2"), desk.notice().get());
+    assertEquals(state(), FactReader.walk(journal));
+    assertEquals(
+        by.scatter(),
+        Results.taken(state()).get(0).reading(ReadingId.SUPPLY_VOLTS).orElseThrow().scatter());
+  }
+
+  @Test
+  void fieldKey_entersTheReadingInFocusAlone() {
+    metersSay(volts(13.7), amps(1.6));
+    press(Key.Kind.F11);
+    assertEquals(1, step().latest().size(), screen());
+  }
+
+  @Test
+  void whatIsNoReading_isTold_neverEntered() {
+    List<MeterReading> none =
+        List.of(
+            new MeterReading.Overload("9.9E37"),
+            new MeterReading.NotANumber("9.91E37"),
+            new MeterReading.Garbage("?!", "the reply is no number: ?!"),
+            new MeterReading.Silent("no answer to READ? within 1000 ms"));
+    for (MeterReading reading : none) {
+      metersSay(reading, reading);
+      press(Key.Kind.F8);
+      press(Key.Kind.F11);
+      assertEquals(0, step().entryCount(), reading.toString());
+      assertTrue(desk.notice().orElseThrow().contains("nothing was entered"), reading.toString());
+    }
+  }
+
+  @Test
+  void staleReading_isNotEntered_evenWhereItsMeterSaysNothingMore() {
+    metersSay(volts(13.7), amps(1.6));
+    now += MeterWatch.STALE_MILLIS + 2000;
+    hear(new DeskEvent.OfWalk(new Event.Tick(now * 1_000_000, WALL + now)));
+    assertTrue(screen().contains("meter stale"), screen());
+    press(Key.Kind.F8);
+    assertEquals(0, step().entryCount());
+    assertTrue(desk.notice().orElseThrow().contains("last answered 7 s ago"), screen());
+  }
+
+  @Test
+  void heldReading_isNotEntered() {
+    for (int i = 0; i < 10; i++) {
+      metersSay(volts(13.70123), amps(1.6));
+    }
+    press(Key.Kind.F8);
+    assertTrue(step().latest(ReadingId.SUPPLY_VOLTS).isEmpty());
+    assertTrue(step().latest(ReadingId.SUPPLY_AMPS).isPresent());
+    assertTrue(desk.notice().orElseThrow().contains("is its hold on?"), screen());
+  }
+
+  @Test
+  void supplyCurrent_aboveWhatTheSuppliesGive_ringsOnce_andSaysItsNumber() {
+    metersSay(volts(13.7), amps(1.0));
+    int before = bells;
+    assertFalse(screen().contains("SUPPLY AMPS"), screen());
+    metersSay(volts(13.7), amps(9.4));
+    metersSay(volts(13.7), amps(9.5));
+    assertEquals(before + 1, bells);
+    assertTrue(screen().contains("SUPPLY AMPS 9.5000 A, above the 9.00 A"), screen());
+    assertTrue(screen().contains("switches nothing"), screen());
+    metersSay(volts(13.7), new MeterReading.Silent("the cable was pulled"));
+    assertTrue(screen().contains("SUPPLY AMPS 9.5000 A"), "a silent meter clears nothing");
+    metersSay(volts(13.7), amps(1.0));
+    assertFalse(screen().contains("SUPPLY AMPS 9"), screen());
+    metersSay(volts(13.7), new MeterReading.Overload("9.9E37"));
+    assertEquals(before + 2, bells);
+  }
+
+  @Test
+  void withoutAnyMeter_typingWorks_andTheKeysSayWhy() {
+    press(Key.Kind.F8);
+    assertEquals(Optional.of(MeterFill.NO_METER), desk.notice());
+    press(Key.Kind.F11);
+    assertTrue(desk.notice().orElseThrow().startsWith("No meter for the "), screen());
+    "1.6 A".chars().forEach(c -> hear(new DeskEvent.Pressed(Key.of((char) c))));
+    press(Key.Kind.ENTER);
+    assertEquals(1, step().entryCount(), screen());
+    assertTrue(step().latest().values().iterator().next().instrument().isEmpty());
+    assertEquals(state(), FactReader.walk(journal));
+  }
+}
