@@ -20,6 +20,8 @@ public final class Gate {
   /** How far the typed load may lie from the step's, as a fraction: a slip is 2 or more. */
   private static final double ARM_TOLERANCE = 0.1;
 
+  private static final double ROUNDING = 1e-9;
+
   private Gate() {}
 
   /** Returns why the current step may not start, or nothing where it may. */
@@ -104,7 +106,7 @@ public final class Gate {
   /** Returns why a typed load does not arm a step, or nothing where it does. */
   static Optional<String> armProblem(Target target, double typedOhms) {
     double off = Math.abs(typedOhms / target.ohms() - 1);
-    if (off <= ARM_TOLERANCE) {
+    if (off <= ARM_TOLERANCE + ROUNDING) {
       return Optional.empty();
     }
     return Optional.of(

@@ -1,0 +1,128 @@
+package loadwalk.app;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Plain mode in a process of its own: lines in, lines out, exit codes. */
+class PlainModeScenarioTest {
+  private static final String[] LOADS = {"4", "2", "1"};
+
+  @TempDir Path folder;
+
+  private record Ran(int code, String out, String err) {}
+
+  private Ran run(String locale, String input, String... arguments) throws Exception {
+    Process child = Child.start(locale, folder, arguments);
+    ByteArrayOutputStream complaints = new ByteArrayOutputStream();
+    Thread errors = new Thread(() -> copy(child, complaints));
+    errors.start();
+    try (OutputStream in = child.getOutputStream()) {
+      in.write(input.getBytes(UTF_8));
+    } catch (IOException alreadyGone) {
+      assertFalse(child.isAlive() && input.isEmpty(), "the child closed its input");
+    }
+    String out = new String(child.getInputStream().readAllBytes(), UTF_8);
+    errors.join();
+    return new Ran(child.waitFor(), out, complaints.toString(UTF_8));
+  }
+
+  private static void copy(Process child, OutputStream to) {
+    try {
+      child.getErrorStream().transferTo(to);
+    } catch (IOException gone) {
+      throw new IllegalStateException(gone);
+    }
+  }
+
+  @Test
+  void wholeWalk_typedAsLines_endsWithASheetAndCodeZero() throws Exception {
+    List<String> lines = new ArrayList<>(List.of("begin", "early it is a test", "begin", "fill"));
+    lines.add("done");
+    for (String ohms : LOADS) {
+      lines.addAll(List.of("lift it is a test", "arm " + ohms, "fill", "done"));
+    }
+    lines.addAll(List.of("begin", "fill", "done", "lift test it is", "arm 4", "begin"));
+    lines.addAll(List.of("early it is a test", "lift it is a test", "arm 1", "fill", "done"));
+    lines.addAll(List.of("sheet", "quit", ""));
+    Ran ran =
+        run("C.UTF-8", String.join("\n", lines), "walk", "stereo-only", "--practice", "--plain");
+    assertTrue(ran.out().contains("Every step is done."), ran::out);
+    assertTrue(ran.out().contains("kept stereo-1 outputVolts"), ran::out);
+    assertTrue(ran.out().contains("Ω"), ran::out);
+    assertEquals(0, ran.code(), ran.err());
+  }
+
+  @Test
+  void fill_walksToTheSheetWithoutInput_inAsciiWhereTheLocaleIsC() throws Exception {
+    Ran ran = run("C", "", "walk", "full-walk", "--fill");
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("Every step is done."), ran::out);
+    assertTrue(ran.out().contains("kept bridged-1 outputVolts"), ran::out);
+    assertTrue(ran.out().chars().allMatch(c -> c < 127), "not ASCII: " + ran.out());
+  }
+
+  @Test
+  void wrongWords_endWithCodeTwo_andASentence() throws Exception {
+    Ran sequence = run("C", "", "walk", "no-such-thing", "--practice", "--plain");
+    assertEquals(2, sequence.code());
+    assertTrue(sequence.err().contains("There is no sequence named no-such-thing."));
+    Ran option = run("C", "", "walk", "full-walk", "--practise");
+    assertEquals(2, option.code());
+    Ran name = run("C", "", "resume", "../../etc", "--plain");
+    assertEquals(2, name.code());
+    assertTrue(name.err().startsWith("The name of a walk is made of letters"), name::err);
+    Ran home = run("C", "");
+    assertEquals(2, home.code());
+    assertTrue(home.err().contains("The home screen needs a terminal"), home::err);
+  }
+
+  @Test
+  void openDoubt_endsWithCodeThree_andResumeTakesItsAnswer() throws Exception {
+    String slip =
+        "skip it is a test\nskip it is a test\nlift it is\narm 4\noutputVolts 1.55 V\n"
+            + "begin\nbegin\nlevitate\n";
+    Ran ran = run("C", slip, "walk", "stereo-only", "--practice", "--plain");
+    assertTrue(ran.out().contains("DOUBT on outputVolts"), ran::out);
+    assertEquals(3, ran.code(), ran.out());
+    assertEquals(2, count(ran.out(), "stereo-4 is running already."), ran::out);
+    assertTrue(ran.out().contains("is no word of plain mode"), ran::out);
+    Ran resumed =
+        run("C", "stand outputVolts the probe divides by ten\nquit\n", "resume", "--plain");
+    assertEquals(0, resumed.code(), resumed.out() + resumed.err());
+  }
+
+  private static int count(String text, String part) {
+    return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
+  }
+
+  @Test
+  void walkHeldByAnother_isShownButNotWritten() throws Exception {
+    Process first = Child.start("C", folder, "walk", "stereo-only", "--practice", "--plain");
+    try {
+      StringBuilder said = new StringBuilder();
+      for (int c = 0; c >= 0 && !said.toString().contains("brief:"); ) {
+        c = first.getInputStream().read();
+        said.append((char) c);
+      }
+      Ran second = run("C", "begin\n", "resume", "--plain");
+      assertEquals(3, second.code(), second.out());
+      assertTrue(second.err().contains("Another Loadwalk has this walk open: process"));
+      assertTrue(second.err().contains(String.valueOf(first.pid())), second::err);
+      assertFalse(second.out().isEmpty(), "nothing to watch");
+    } finally {
+      first.destroyForcibly();
+      first.waitFor();
+    }
+  }
+}

@@ -1,0 +1,123 @@
+package loadwalk.scenario;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import loadwalk.app.Child;
+
+/** A shell in a real pseudo-terminal of 80 columns by 24 rows, run by a tmux of its own. */
+final class Pane {
+  private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(60);
+  private static final long LOOK_EVERY_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
+
+  private final Path folder;
+  private final Path socket;
+
+  private Pane(Path folder) {
+    this.folder = folder;
+    this.socket = folder.resolve("tmux");
+  }
+
+  static boolean isPossible() {
+    try {
+      return new ProcessBuilder("tmux", "-V").start().waitFor() == 0;
+    } catch (IOException missing) {
+      return false;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  static Pane open(Path folder) throws IOException {
+    Pane pane = new Pane(folder);
+    List<String> words = new ArrayList<>();
+    Child.command(folder.resolve("home"))
+        .forEach(w -> words.add("'" + w.replace("'", "'\\''") + "'"));
+    Files.createDirectories(folder.resolve("home"));
+    Files.writeString(folder.resolve("run"), "exec " + String.join(" ", words) + "\n");
+    pane.tmux(
+        "-f", "/dev/null", "new-session", "-d", "-x", "80", "-y", "24", "bash --norc --noprofile");
+    return pane;
+  }
+
+  /** Starts the program in the shell and returns it once its home screen is there. */
+  ProcessHandle startProgram() throws IOException {
+    line("clear; sh " + folder.resolve("run"));
+    sees("New walk");
+    long shell = Long.parseLong(tmux("display-message", "-p", "#{pane_pid}").strip());
+    return ProcessHandle.of(shell).orElseThrow().children().findFirst().orElseThrow();
+  }
+
+  /** Types a line and Enter. */
+  Pane line(String text) throws IOException {
+    tmux("send-keys", "-l", text);
+    tmux("send-keys", "Enter");
+    return this;
+  }
+
+  /** Presses keys by tmux's names; other words are typed. */
+  Pane keys(String... names) throws IOException {
+    for (String name : names) {
+      tmux("send-keys", name);
+    }
+    return this;
+  }
+
+  /** Pastes as a terminal does that marks pastes. */
+  Pane paste(String text) throws IOException {
+    tmux("set-buffer", text);
+    tmux("paste-buffer", "-p", "-r");
+    return this;
+  }
+
+  String picture() throws IOException {
+    return tmux("capture-pane", "-p");
+  }
+
+  /** Waits until every text is on the screen. */
+  Pane sees(String... texts) throws IOException {
+    long end = System.nanoTime() + PATIENCE_NANOS;
+    for (String text : texts) {
+      while (!picture().contains(text)) {
+        if (System.nanoTime() > end) {
+          throw new AssertionError("«" + text + "» is not on\n" + picture());
+        }
+        LockSupport.parkNanos(LOOK_EVERY_NANOS);
+      }
+    }
+    return this;
+  }
+
+  String read(String file) throws IOException {
+    return Files.readString(folder.resolve(file));
+  }
+
+  void close() throws IOException {
+    tmux("kill-server");
+  }
+
+  private String tmux(String... arguments) throws IOException {
+    List<String> words = new ArrayList<>(List.of("tmux", "-S", socket.toString()));
+    words.addAll(List.of(arguments));
+    ProcessBuilder builder = new ProcessBuilder(words).redirectErrorStream(true);
+    Map<String, String> environment = builder.environment();
+    environment.put("LC_ALL", "C.UTF-8");
+    environment.remove("TMUX");
+    Process process = builder.start();
+    String said = new String(process.getInputStream().readAllBytes(), UTF_8);
+    try {
+      process.waitFor();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    return said;
+  }
+}

@@ -1,0 +1,171 @@
+package loadwalk.walk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Observation;
+import loadwalk.result.Criterion;
+import org.junit.jupiter.api.Test;
+
+/** What the forecast is shown of a walk, and how volts and watts stand for each other. */
+class TargetsTest {
+  private final Floor floor = new Floor();
+
+  private Floor measured(String volts) {
+    floor.at("stereo-4").hear(new Intent.Begin());
+    return floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, volts));
+  }
+
+  private Map<ReadingId, Double> evidence() {
+    return Targets.evidenceBefore(floor.model.state(), "bridged-4").observations().stream()
+        .filter(o -> o.target().stepId().equals("stereo-4"))
+        .map(Observation::readings)
+        .findFirst()
+        .orElse(Map.of());
+  }
+
+  @Test
+  void evidence_holdsReadingsAsTyped() {
+    measured("13,4 V");
+    assertEquals(Map.of(ReadingId.OUTPUT_VOLTS, 13.4), evidence());
+  }
+
+  @Test
+  void evidence_leavesDoubtedReadingsOut_untilTheyAreStoodBy() {
+    floor.doubted = List.of(ReadingId.OUTPUT_VOLTS);
+    measured("134");
+    assertEquals(Map.of(), evidence());
+    floor.hear(new Intent.StandBy("stereo-4", ReadingId.OUTPUT_VOLTS, "it really is"));
+    assertEquals(Map.of(ReadingId.OUTPUT_VOLTS, 134.0), evidence());
+  }
+
+  @Test
+  void evidence_atClippingOnset_isScaledToOnePercent() {
+    measured("10").hear(new Intent.Enter("stereo-4", ReadingId.SUPPLY_AMPS, "17"));
+    floor.hear(new Intent.SetCriterion("stereo-4", Criterion.CLIPPING_ONSET));
+    // A sine clipped hard to 1 % THD has 0.723708 of the clip level rms, at the onset 0.707107.
+    assertEquals(10 * 0.723708 / 0.707107, evidence().get(ReadingId.OUTPUT_VOLTS), 1e-4);
+    assertEquals(17, evidence().get(ReadingId.SUPPLY_AMPS));
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "25 W"));
+    double squared = Math.pow(0.723708 / 0.707107, 2);
+    assertEquals(25 * squared, evidence().get(ReadingId.OUTPUT_WATTS), 1e-3);
+  }
+
+  @Test
+  void evidence_belowTheLimit_andOfSkippedSteps_isLeftOut() {
+    measured("10").hear(new Intent.SetCriterion("stereo-4", Criterion.BELOW_LIMIT));
+    assertEquals(Map.of(), evidence());
+    floor.hear(new Intent.SetCriterion("stereo-4", Criterion.THD_LIMIT));
+    assertFalse(evidence().isEmpty());
+    floor.hear(new Intent.Skip("spoilt"));
+    assertEquals(Map.of(), evidence());
+  }
+
+  @Test
+  void evidence_ofTheStepItself_isItsColdLoadAlone() {
+    measured("10").hear(new Intent.Enter("stereo-4", ReadingId.LOAD_OHMS, "3.97"));
+    List<Observation> own = Targets.evidenceBefore(floor.model.state(), "stereo-4").observations();
+    assertEquals(Map.of(ReadingId.LOAD_OHMS, 3.97), own.get(own.size() - 1).readings());
+  }
+
+  @Test
+  void wattsAndVolts_ofOneOutput_replaceEachOther_andNothingIsErased() {
+    measured("13.4");
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "45.5 W"));
+    StepState step = floor.step("stereo-4");
+    assertEquals(Optional.empty(), step.latest(ReadingId.OUTPUT_VOLTS));
+    assertEquals(45.5, step.latest(ReadingId.OUTPUT_WATTS).orElseThrow().value());
+    assertEquals(Map.of(ReadingId.OUTPUT_WATTS, 45.5), evidence());
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13.6"));
+    step = floor.step("stereo-4");
+    assertEquals(13.6, step.latest(ReadingId.OUTPUT_VOLTS).orElseThrow().value());
+    assertEquals(Optional.empty(), step.latest(ReadingId.OUTPUT_WATTS));
+    assertEquals(2, step.entries().get(ReadingId.OUTPUT_VOLTS).size());
+    assertEquals(3, step.entryCount());
+  }
+
+  @Test
+  void doubtOnTheReplacedUnit_isNotRaisedAgain() {
+    measured("13.4");
+    floor.doubted = List.of(ReadingId.OUTPUT_WATTS);
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "455 W"));
+    assertFalse(floor.holds(Fact.Doubted.class));
+    assertEquals(List.of(ReadingId.OUTPUT_WATTS), floor.step("stereo-4").openDoubts());
+    floor.doubted = List.of();
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13.4"));
+    assertTrue(floor.model.state().openDoubts().isEmpty());
+  }
+
+  @Test
+  void laterReading_thatContradictsAnEarlierOne_doubtsIt() {
+    measured("13.4");
+    floor.doubted = List.of(ReadingId.OUTPUT_VOLTS);
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.SUPPLY_AMPS, "1.7"));
+    assertEquals(ReadingId.OUTPUT_VOLTS, floor.last(Fact.Doubted.class).reading());
+    assertEquals(List.of(ReadingId.OUTPUT_VOLTS), floor.step("stereo-4").openDoubts());
+  }
+
+  private void done(String step, String volts) {
+    floor.at(step).hear(new Intent.Begin());
+    floor.hear(new Intent.Enter(step, ReadingId.OUTPUT_VOLTS, volts)).hear(new Intent.Finish());
+  }
+
+  private Optional<String> rechecked() {
+    WalkState state = floor.model.state();
+    return Targets.recheckOf(state, state.planned("recheck").orElseThrow());
+  }
+
+  @Test
+  void heaviest_isTheLeastOhmsAChannelSees_bridgedBeforeStereo() {
+    assertEquals(Optional.empty(), rechecked());
+    done("stereo-4", "13");
+    assertEquals(Optional.of("stereo-4"), rechecked());
+    done("bridged-4", "24");
+    assertEquals(Optional.of("bridged-4"), rechecked());
+    done("bridged-2", "20");
+    assertEquals(Optional.of("bridged-2"), rechecked());
+    done("stereo-1", "9");
+    assertEquals(Optional.of("bridged-2"), rechecked());
+    floor.at("recheck");
+    assertEquals(2.0, Targets.of(floor.model.state(), plannedRecheck()).orElseThrow().ohms());
+  }
+
+  private loadwalk.sequence.PlannedStep plannedRecheck() {
+    return floor.model.state().planned("recheck").orElseThrow();
+  }
+
+  @Test
+  void recheckOfNothing_asksForNoReadings() {
+    floor.at("recheck");
+    assertEquals(Optional.empty(), Targets.of(floor.model.state(), plannedRecheck()));
+    floor.hear(new Intent.Enter("recheck", ReadingId.OUTPUT_VOLTS, "9"));
+    assertEquals("The step recheck takes no readings.", floor.said());
+  }
+
+  @Test
+  void readingsBeforeTheStart_areRefused_exceptTheColdLoad() {
+    floor.at("stereo-4").hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13"));
+    assertTrue(floor.said().contains("start it before readings go in"), floor.said());
+    floor.hear(new Intent.AddPair("stereo-4", "13.2", "0.8 %"));
+    assertTrue(floor.said().contains("start it before readings go in"), floor.said());
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.LOAD_OHMS, "3.97"));
+    assertEquals(1, floor.step("stereo-4").entryCount());
+    floor.hear(new Intent.Begin()).hear(new Intent.Enter("stereo-4", ReadingId.SUPPLY_VOLTS, "-1"));
+    assertTrue(floor.said().contains("below zero"), floor.said());
+  }
+
+  @Test
+  void severalReadings_areParsedAllBeforeAnyIsKept() {
+    floor.at("stereo-4").hear(new Intent.Begin());
+    Map<ReadingId, String> texts =
+        Map.of(ReadingId.OUTPUT_VOLTS, "13.4", ReadingId.SUPPLY_AMPS, "many");
+    floor.hear(new Intent.EnterAll("stereo-4", texts));
+    assertEquals(0, floor.step("stereo-4").entryCount());
+    assertTrue(floor.said().startsWith("supply amps: "), floor.said());
+  }
+}
