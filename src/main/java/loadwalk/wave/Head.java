@@ -1,12 +1,18 @@
 package loadwalk.wave;
 
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Reads the first sounding stretch of a source and finds its tone. */
 final class Head {
   /** The samples looked at to find the tone. */
   private static final int LONGEST = 1 << 18;
+
+  /** A stretch that usually tells the tone, and the periods it must hold. */
+  private static final int ENOUGH = 1 << 15;
+
+  private static final double ENOUGH_PERIODS = 20;
 
   private static final int BLOCK = 1 << 14;
 
@@ -51,12 +57,21 @@ final class Head {
       head.fill();
     }
     head.requireSignal();
-    Optional<Double> tone =
-        Peaks.strongestHertz(head.samples, head.count, source.samplesPerSecond());
     head.hertz =
-        tone.orElseThrow(
-            () -> new CaptureException("No tone stands out of the noise in the capture."));
+        head.tone()
+            .orElseThrow(
+                () -> new CaptureException("No tone stands out of the noise in the capture."));
     return head;
+  }
+
+  /** Finds the tone in the end of the head, in all of it where that holds too few periods. */
+  private Optional<Double> tone() {
+    double rate = source.samplesPerSecond();
+    int part = Math.min(count, ENOUGH);
+    double[] end = Arrays.copyOfRange(samples, count - part, count);
+    Optional<Double> quick = Peaks.strongestHertz(end, part, rate);
+    boolean enough = quick.isPresent() && quick.get() * part / rate >= ENOUGH_PERIODS;
+    return enough || part == count ? quick : Peaks.strongestHertz(samples, count, rate);
   }
 
   double[] samples() {

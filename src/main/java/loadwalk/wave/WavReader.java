@@ -165,21 +165,28 @@ public final class WavReader implements AudioSource {
       return;
     }
     double scale = 1 / (double) (1L << (8 * form.bytes - 1));
-    for (int i = 0; i < frames; i++) {
-      row[i] = whole(bytes, offset + i * step) * scale;
+    byte[] raw = bytes.array();
+    for (int i = 0, at = offset; i < frames; i++, at += step) {
+      row[i] = whole(raw, at, form.bytes) * scale;
     }
   }
 
-  private int whole(ByteBuffer bytes, int at) {
-    switch (form.bytes) {
+  /**
+   * Returns a little-endian number; of one byte, which WAV stores without a sign, less its middle.
+   */
+  private static int whole(byte[] raw, int at, int bytes) {
+    switch (bytes) {
       case 1:
-        return (bytes.get(at) & 0xFF) - 128;
+        return (raw[at] & 0xFF) - 128;
       case 2:
-        return bytes.getShort(at);
+        return (raw[at] & 0xFF) | raw[at + 1] << 8;
       case 3:
-        return (bytes.get(at) & 0xFF) | (bytes.get(at + 1) & 0xFF) << 8 | bytes.get(at + 2) << 16;
+        return (raw[at] & 0xFF) | (raw[at + 1] & 0xFF) << 8 | raw[at + 2] << 16;
       default:
-        return bytes.getInt(at);
+        return (raw[at] & 0xFF)
+            | (raw[at + 1] & 0xFF) << 8
+            | (raw[at + 2] & 0xFF) << 16
+            | raw[at + 3] << 24;
     }
   }
 
