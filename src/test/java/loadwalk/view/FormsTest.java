@@ -1,7 +1,6 @@
 package loadwalk.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -40,11 +39,17 @@ class FormsTest {
           "DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz; DC clamp supplyAmps 2 % 5 digits 0.1");
 
   private static <T> T good(FormRead<T> read) {
-    return ((FormRead.Good<T>) assertInstanceOf(FormRead.Good.class, read, read::toString)).value();
+    if (read instanceof FormRead.Good<T> good) {
+      return good.value();
+    }
+    throw new AssertionError(read.toString());
   }
 
   private static FormRead.Bad<?> bad(FormRead<?> read) {
-    return assertInstanceOf(FormRead.Bad.class, read, read::toString);
+    if (read instanceof FormRead.Bad<?> bad) {
+      return bad;
+    }
+    throw new AssertionError(read.toString());
   }
 
   private static List<String> with(List<String> texts, int line, String text) {
