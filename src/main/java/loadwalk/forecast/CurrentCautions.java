@@ -172,6 +172,7 @@ final class CurrentCautions {
     double near = tables.limit("fuse-continuous-percent") / 100;
     FuseCurve curve = tables.fuseFor(singleRating);
     return fuseStress(step, code)
+        .filter(stress -> stress.share() > near)
         .flatMap(
             stress -> {
               FuseCurve.Opening worst = curve.opening(Math.max(0, stress.share()));
@@ -187,9 +188,7 @@ final class CurrentCautions {
                   worst.minSeconds() < tables.limit("fuse-reading-seconds")
                       || step.target().kind() == Target.Kind.WARM_UP;
               Verdict gravity = stress.share() > 1 && opensEarly ? Verdict.HALT : Verdict.HEED;
-              return stress.share() > near
-                  ? caution(code, gravity, text, stress.share())
-                  : Optional.empty();
+              return caution(code, gravity, text, stress.share());
             });
   }
 

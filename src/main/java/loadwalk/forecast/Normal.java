@@ -34,6 +34,16 @@ final class Normal {
    * <p>Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.17 (from memory).
    */
   static double cumulative(double z) {
+    return cumulative(z, density(z));
+  }
+
+  /** Returns the density. */
+  static double density(double z) {
+    return 0.3989422804014327 * Math.exp(-0.5 * z * z);
+  }
+
+  /** Returns the cumulative probability where the density is known already. */
+  static double cumulative(double z, double density) {
     double size = Math.abs(z);
     if (size > 8) {
       return z < 0 ? 0 : 1;
@@ -43,7 +53,7 @@ final class Normal {
         t
             * (0.319381530
                 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-    double tail = 0.3989422804014327 * Math.exp(-0.5 * size * size) * series;
+    double tail = density * series;
     return z < 0 ? tail : 1 - tail;
   }
 

@@ -2,6 +2,7 @@ package loadwalk.forecast;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import loadwalk.bench.ReadingId;
 
@@ -47,7 +48,7 @@ public final class StandardForecaster implements Forecaster {
 
   @Override
   public Forecast forecast(Evidence evidence, Target target) {
-    WalkModel model = model(evidence);
+    WalkModel model = model(evidence, target);
     StepBands bands = model.bands(target);
     StepCautions.Outcome outcome = cautions.of(evidence, target, bands.bands(), bands.demand());
     return new Forecast(
@@ -62,11 +63,12 @@ public final class StandardForecaster implements Forecaster {
 
   @Override
   public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
-    return new StepJudge(model(evidence), target, entries).judge();
+    return new StepJudge(model(evidence, target), target, entries).judge();
   }
 
-  private WalkModel model(Evidence evidence) {
-    int slot = Math.floorMod(evidence.hashCode(), SLOTS);
+  private WalkModel model(Evidence all, Target target) {
+    Evidence evidence = withoutOwnColdLoad(all, target);
+    int slot = Math.floorMod(evidence.observations().hashCode(), SLOTS);
     WalkModel kept = latest.get(slot);
     if (kept != null && kept.evidence().equals(evidence)) {
       return kept;
@@ -74,5 +76,23 @@ public final class StandardForecaster implements Forecaster {
     WalkModel fresh = new WalkModel(evidence);
     latest.set(slot, fresh);
     return fresh;
+  }
+
+  /**
+   * Leaves out the step's own cold load: it bears on the cautions alone, a model tells the rest.
+   */
+  private static Evidence withoutOwnColdLoad(Evidence all, Target target) {
+    int last = all.observations().size() - 1;
+    if (last < 0) {
+      return all;
+    }
+    Observation own = all.observations().get(last);
+    boolean coldLoad =
+        own.target().stepId().equals(target.stepId())
+            && own.readings().keySet().equals(Set.of(ReadingId.LOAD_OHMS));
+    return coldLoad
+        ? new Evidence(
+            all.amplifier(), all.bench(), all.conditions(), all.observations().subList(0, last))
+        : all;
   }
 }

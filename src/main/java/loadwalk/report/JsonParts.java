@@ -53,6 +53,10 @@ final class JsonParts {
     StringBuilder safe = new StringBuilder(json.length());
     for (int i = 0; i < json.length(); i++) {
       char c = json.charAt(i);
+      if (c >= ' ' && c < 0x7f) {
+        safe.append(c);
+        continue;
+      }
       int code = json.codePointAt(i);
       boolean pair = Character.charCount(code) == 2;
       if (c == '\n' || (Inert.isVisible(code) && !pair)) {

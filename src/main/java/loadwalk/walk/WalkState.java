@@ -1,6 +1,7 @@
 package loadwalk.walk;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -108,7 +109,7 @@ public record WalkState(
   public record OpenDoubt(String stepId, ReadingId reading) {}
 
   WalkState step(String id, UnaryOperator<StepState> change) {
-    Map<String, StepState> all = new LinkedHashMap<>(steps);
+    Map<String, StepState> all = new HashMap<>(steps);
     all.computeIfPresent(id, (key, state) -> change.apply(state));
     return new WalkState(opened, plan, all, notes, hold, stops, cooled, lastWallMillis);
   }
