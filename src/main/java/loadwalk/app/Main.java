@@ -17,6 +17,7 @@ import loadwalk.cli.Loadwalk;
 import loadwalk.cli.MetersCommand;
 import loadwalk.cli.PlanCommand;
 import loadwalk.cli.RehearseCommand;
+import loadwalk.cli.ReplayCommand;
 import loadwalk.cli.ResumeCommand;
 import loadwalk.cli.SheetCommand;
 import loadwalk.cli.ToneCommand;
@@ -64,6 +65,7 @@ public final class Main {
         .addSubcommand(new LedgerCommand(SessionShelf::at))
         .addSubcommand(new ToneCommand(SoundOutput::open))
         .addSubcommand(new WaveCommand())
+        .addSubcommand(new ReplayCommand(new DataShelves()))
         .addSubcommand(new CheckCommand())
         .setOut(utf8(FileDescriptor.out))
         .setErr(utf8(FileDescriptor.err));

@@ -93,7 +93,8 @@ final class Entries {
     return id == ReadingId.OUTPUT_WATTS && unit == Unit.VOLT ? ReadingId.OUTPUT_VOLTS : id;
   }
 
-  private List<Fact> facts(
+  /** Judges readings typed at one moment and returns the facts they make. */
+  List<Fact> facts(
       Model model,
       Target target,
       Map<ReadingId, String> texts,

@@ -1,0 +1,145 @@
+package loadwalk.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.json.Format;
+import loadwalk.json.JsonOut;
+import loadwalk.json.Shown;
+import loadwalk.walk.Replay;
+import loadwalk.walk.Replay.Difference;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Runs kept walks through today's rules and shows what would be judged differently. */
+@Command(
+    name = "replay",
+    description = "Run kept walks through today's rules; show what would be judged differently.",
+    mixinStandardHelpOptions = true)
+public final class ReplayCommand implements Callable<Integer> {
+  private static final Format OUTPUT = new Format("replay", 1);
+  private static final int SHOWN = 64;
+
+  private final Shelves shelves;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private HomeOption home;
+
+  @Option(names = "--json", description = "Print the result as one JSON object.")
+  private boolean json;
+
+  @Parameters(arity = "1..*", paramLabel = "WALK", description = "The name of a walk.")
+  private List<String> walks = List.of();
+
+  /** Makes the command on the shelves of a data home. */
+  public ReplayCommand(Shelves shelves) {
+    this.shelves = shelves;
+  }
+
+  private record Replayed(String walk, List<Difference> differences) {}
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    List<Replayed> replayed = new ArrayList<>();
+    int code = ExitCode.DONE;
+    for (String walk : walks) {
+      Shelves.Journal journal = shelves.journal(home.home(), walk);
+      journal.trouble().ifPresent(why -> complain(walk, why));
+      if (!journal.records().isEmpty()) {
+        replayed.add(new Replayed(walk, Replay.of(new StandardForecaster(), journal.records())));
+      } else if (!journal.damaged()) {
+        code = Math.max(code, ExitCode.BAD_INPUT);
+      }
+      code = journal.damaged() ? ExitCode.DAMAGED : code;
+    }
+    if (json) {
+      out.println(JsonOut.line(generator -> write(generator, replayed)));
+    } else {
+      replayed.forEach(walk -> print(out, walk));
+    }
+    out.flush();
+    return code;
+  }
+
+  private void complain(String walk, String why) {
+    spec.commandLine().getErr().println(Shown.text(walk, SHOWN) + ": " + why);
+    spec.commandLine().getErr().flush();
+  }
+
+  private static void print(PrintWriter out, Replayed replayed) {
+    int count = replayed.differences().size();
+    String differences = count == 1 ? "1 difference" : count + " differences";
+    out.println(replayed.walk() + ": " + (count == 0 ? "nothing differs" : differences));
+    for (Difference d : replayed.differences()) {
+      String reading =
+          d.reading()
+              .map(id -> ", " + id.label() + " «" + Shown.text(d.typed(), SHOWN) + "»")
+              .orElse("");
+      out.println(
+          "  "
+              + d.step()
+              + reading
+              + ": "
+              + d.what().word()
+              + " then "
+              + words(d.kept())
+              + ", today "
+              + words(d.today()));
+    }
+  }
+
+  private static String words(Set<String> codes) {
+    return codes.isEmpty() ? "none" : Shown.text(String.join(" ", codes), 10 * SHOWN);
+  }
+
+  private static void write(JsonGenerator out, List<Replayed> replayed) throws IOException {
+    out.writeStartObject();
+    out.writeStringField(Format.KEY, OUTPUT.text());
+    out.writeArrayFieldStart("walks");
+    for (Replayed walk : replayed) {
+      out.writeStartObject();
+      out.writeStringField("walk", walk.walk());
+      out.writeArrayFieldStart("differences");
+      for (Difference difference : walk.differences()) {
+        write(out, difference);
+      }
+      out.writeEndArray();
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+    out.writeEndObject();
+  }
+
+  private static void write(JsonGenerator out, Difference d) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("step", d.step());
+    if (d.reading().isPresent()) {
+      out.writeStringField("reading", d.reading().map(ReadingId::key).orElseThrow());
+      out.writeStringField("typed", d.typed());
+    }
+    out.writeStringField("what", d.what().word());
+    codes(out, "kept", d.kept());
+    codes(out, "today", d.today());
+    out.writeEndObject();
+  }
+
+  private static void codes(JsonGenerator out, String key, Set<String> codes) throws IOException {
+    out.writeArrayFieldStart(key);
+    for (String code : codes) {
+      out.writeString(code);
+    }
+    out.writeEndArray();
+  }
+}

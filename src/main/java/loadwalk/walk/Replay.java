@@ -1,0 +1,198 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Target;
+import loadwalk.quantity.Typed;
+import loadwalk.sequence.PlannedStep;
+
+/**
+ * Runs a kept walk through today's rules and tells what would be judged differently.
+ *
+ * <p>Each brief and each entry is judged anew from what the journal told at that moment, so one
+ * difference does not bring others after it.
+ */
+public final class Replay {
+  private final Forecaster forecaster;
+  private final Entries entries;
+  private final List<Difference> differences = new ArrayList<>();
+  private WalkState state;
+
+  private Replay(Forecaster forecaster) {
+    this.forecaster = forecaster;
+    this.entries = new Entries(forecaster);
+  }
+
+  /** What is compared. */
+  public enum What {
+    VERDICT("verdict"),
+    CAUTIONS("cautions"),
+    DOUBTS("doubts");
+
+    private final String word;
+
+    What(String word) {
+      this.word = word;
+    }
+
+    /** Returns the word shown and written. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * Something that would be judged differently today.
+   *
+   * @param step the step
+   * @param reading the reading, for doubts
+   * @param typed what was typed, for doubts; empty else
+   * @param what what is different
+   * @param kept what the journal tells: a verdict, codes of cautions or of slips
+   * @param today what it would be today
+   */
+  public record Difference(
+      String step,
+      Optional<ReadingId> reading,
+      String typed,
+      What what,
+      Set<String> kept,
+      Set<String> today) {
+    /** Copies the sets, in alphabetical order. */
+    public Difference {
+      kept = new TreeSet<>(kept);
+      today = new TreeSet<>(today);
+    }
+  }
+
+  /**
+   * Compares a journal with today's rules.
+   *
+   * @param records the facts of each record, oldest first; the first fact opens the walk
+   */
+  public static List<Difference> of(Forecaster forecaster, List<List<Stamped>> records) {
+    Replay replay = new Replay(forecaster);
+    records.forEach(replay::record);
+    return List.copyOf(replay.differences);
+  }
+
+  private void record(List<Stamped> facts) {
+    int next = 0;
+    while (next < facts.size()) {
+      int end = entryEnd(facts, next);
+      if (end > next) {
+        compareEntry(facts.subList(next, end).stream().map(Stamped::fact).toList());
+      } else {
+        end = next + 1;
+        if (facts.get(next).fact() instanceof Fact.Briefed briefed) {
+          compareBrief(briefed);
+        }
+      }
+      facts.subList(next, end).forEach(s -> state = s.fact().applyTo(state, s.wallMillis()));
+      next = end;
+    }
+  }
+
+  /** Returns where the facts end that one entry made: its readings and what they contradicted. */
+  private static int entryEnd(List<Stamped> facts, int start) {
+    int end = start;
+    while (end < facts.size()
+        && (facts.get(end).fact() instanceof Fact.Entered
+            || (end > start && facts.get(end).fact() instanceof Fact.Doubted))) {
+      end++;
+    }
+    return end;
+  }
+
+  private void compareBrief(Fact.Briefed briefed) {
+    Optional<PlannedStep> planned = state.planned(briefed.step());
+    if (planned.isEmpty()) {
+      return;
+    }
+    Forecast kept = briefed.forecast();
+    Forecast today = Briefing.of(forecaster, state, planned.get());
+    compare(
+        briefed.step(),
+        What.VERDICT,
+        Set.of(kept.verdict().word()),
+        Set.of(today.verdict().word()));
+    compare(briefed.step(), What.CAUTIONS, codes(kept), codes(today));
+  }
+
+  private static Set<String> codes(Forecast forecast) {
+    return forecast.cautions().stream().map(Caution::code).collect(Collectors.toSet());
+  }
+
+  private void compare(String step, What what, Set<String> kept, Set<String> today) {
+    if (!kept.equals(today)) {
+      differences.add(new Difference(step, Optional.empty(), "", what, kept, today));
+    }
+  }
+
+  private void compareEntry(List<Fact> kept) {
+    Fact.Entered first = (Fact.Entered) kept.get(0);
+    Optional<Target> target = state.planned(first.step()).flatMap(p -> Targets.of(state, p));
+    if (target.isEmpty()) {
+      return;
+    }
+    Map<ReadingId, String> texts = new LinkedHashMap<>();
+    Map<ReadingId, Typed.Number> typed = new LinkedHashMap<>();
+    for (Fact fact : kept) {
+      if (fact instanceof Fact.Entered e) {
+        texts.put(e.reading(), e.text());
+        typed.put(e.reading(), new Typed.Number(e.value(), e.reading().unit(), e.resolution()));
+      }
+    }
+    List<Fact> today = entries.facts(Model.of(state, 1), target.get(), texts, typed, Map.of());
+    Map<ReadingId, Set<String>> before = slips(kept);
+    Map<ReadingId, Set<String>> after = slips(today);
+    Set<ReadingId> all = new TreeSet<>(before.keySet());
+    all.addAll(after.keySet());
+    for (ReadingId id : all) {
+      Set<String> was = before.getOrDefault(id, Set.of());
+      Set<String> is = after.getOrDefault(id, Set.of());
+      if (!was.equals(is)) {
+        differences.add(
+            new Difference(
+                first.step(),
+                Optional.of(id),
+                shown(texts, first.step(), id),
+                What.DOUBTS,
+                was,
+                is));
+      }
+    }
+  }
+
+  private String shown(Map<ReadingId, String> texts, String step, ReadingId id) {
+    String earlier = state.step(step).latest(id).map(Entry::text).orElse("");
+    return texts.getOrDefault(id, earlier);
+  }
+
+  private static Map<ReadingId, Set<String>> slips(List<Fact> facts) {
+    Map<ReadingId, Set<String>> slips = new LinkedHashMap<>();
+    for (Fact fact : facts) {
+      if (fact instanceof Fact.Entered e) {
+        slips.put(e.reading(), codes(e.doubts()));
+      } else if (fact instanceof Fact.Doubted d) {
+        slips.put(d.reading(), codes(d.doubts()));
+      }
+    }
+    return slips;
+  }
+
+  private static Set<String> codes(List<Doubt> doubts) {
+    return doubts.stream().map(d -> d.slip().code()).collect(Collectors.toSet());
+  }
+}

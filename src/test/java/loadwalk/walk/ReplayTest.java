@@ -1,0 +1,123 @@
+package loadwalk.walk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Slip;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.forecast.Target;
+import loadwalk.forecast.Verdict;
+import loadwalk.sequence.Sequence;
+import loadwalk.sequence.Step;
+import loadwalk.walk.Replay.Difference;
+import loadwalk.walk.Replay.What;
+import org.junit.jupiter.api.Test;
+
+class ReplayTest {
+  private static final Fact.Opened OPENED =
+      new Fact.Opened(
+          "walk",
+          "1",
+          new Sequence(
+              "two",
+              "Two",
+              40,
+              1,
+              13.8,
+              List.of(
+                  new Step.Measure(Mode.STEREO, 4, false), new Step.Measure(Mode.STEREO, 2, false)),
+              ""),
+          "",
+          Amplifier.named("Brightmoor", "B2"),
+          Bench.unknown(),
+          OptionalLong.empty());
+
+  @Test
+  void replay_byTheRulesOfTheWalk_differsNowhere() {
+    List<List<Stamped>> records = walked(new StandardForecaster());
+    assertTrue(records.toString().contains("decimal point"), "the walk holds a doubt");
+    assertEquals(List.of(), Replay.of(new StandardForecaster(), records));
+  }
+
+  @Test
+  void replay_byOtherRules_tellsVerdictCautionsAndDoubts() {
+    List<Difference> differences = Replay.of(new Strict(), walked(new StandardForecaster()));
+    Difference verdict = first(differences, What.VERDICT);
+    assertEquals("stereo-4", verdict.step());
+    assertEquals(Set.of("halt"), verdict.today());
+    assertEquals(Set.of("strict"), first(differences, What.CAUTIONS).today());
+    Difference doubt = first(differences, What.DOUBTS);
+    assertEquals(Optional.of(ReadingId.OUTPUT_VOLTS), doubt.reading());
+    assertEquals("13.4 V", doubt.typed());
+    assertEquals(Set.of(), doubt.kept());
+    assertEquals(Set.of("digits-swapped"), doubt.today());
+  }
+
+  private static Difference first(List<Difference> all, What what) {
+    return all.stream().filter(d -> d.what() == what).findFirst().orElseThrow();
+  }
+
+  /** Returns the journal of a walk with a slip in its second step. */
+  private static List<List<Stamped>> walked(Forecaster forecaster) {
+    Walker walker = new Walker(forecaster);
+    List<List<Stamped>> records = new ArrayList<>();
+    records.add(List.of(new Stamped(OPENED, 0)));
+    Model model = Model.of(WalkState.begin(OPENED, 0), 1);
+    List<Event> events =
+        List.of(
+            new Event.Reopened(0, 0),
+            new Intent.Arm("4"),
+            new Intent.EnterAll(
+                "stereo-4",
+                Map.of(ReadingId.OUTPUT_VOLTS, "13.4 V", ReadingId.SUPPLY_AMPS, "10 A")),
+            new Intent.Finish(),
+            new Intent.Arm("2"),
+            new Intent.EnterAll("stereo-2", Map.of(ReadingId.OUTPUT_VOLTS, "128 V")));
+    for (Event event : events) {
+      model = walker.update(model, event).model();
+      while (model.isWriting()) {
+        records.add(model.waiting());
+        model = walker.update(model, new Event.Kept(model.waiting())).model();
+      }
+    }
+    return records;
+  }
+
+  /** Halts everything and doubts all output volts. */
+  private static final class Strict implements Forecaster {
+    @Override
+    public Forecast forecast(Evidence evidence, Target target) {
+      return new Forecast(
+          target.stepId(),
+          0.95,
+          Map.of(),
+          Forecast.Demand.unknown(),
+          List.of(new Caution("strict", Verdict.HALT, "Everything halts.", 1)),
+          Verdict.HALT,
+          "Rests on nothing.");
+    }
+
+    @Override
+    public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+      return entries.containsKey(ReadingId.OUTPUT_VOLTS)
+          ? List.of(
+              new Doubt(ReadingId.OUTPUT_VOLTS, Slip.DIGITS_SWAPPED, "It is off.", "Look at it."))
+          : List.of();
+    }
+  }
+}
