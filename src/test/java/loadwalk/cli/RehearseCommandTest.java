@@ -69,6 +69,41 @@ class RehearseCommandTest {
     assertEquals("", complained.toString());
   }
 
+  /** The keys stand as design.md section 3 writes them, in its order. */
+  @Test
+  void rehearse_ofTheExampleOfTheDesign_hasItsKeys() throws IOException {
+    assertEquals(
+        0,
+        run(
+            "{\"name\":\"one\","
+                + AMP
+                + ",\"bench\":{\"name\":\"North bench\"},\"answers\":{\"idle\":{\"supplyAmps\":"
+                + "\"1.9 A\"},\"stereo-4\":{\"outputVolts\":\"13.4 V\",\"supplyVolts\":\"13.7 V\","
+                + "\"supplyAmps\":\"16 A\"},\"stereo-2\":{\"outputVolts\":\"131 V\"}}}"));
+    Node.Obj line = lines().get(0);
+    assertEquals(List.of("format", "name", "steps", "sheet"), keys(line));
+    List<Node.Obj> steps = objects(line, "steps");
+    Node.Obj four = steps.get(2);
+    assertEquals(
+        List.of("step", "verdict", "cautions", "forecast", "doubts", "result"), keys(four));
+    assertEquals(List.of("code", "text"), keys(objects(four, "cautions").get(0)));
+    Node.Obj forecast = object(four, "forecast");
+    for (String key : keys(forecast)) {
+      List<Node> ends = ((Node.Arr) forecast.get(key).orElseThrow()).items();
+      assertEquals(2, ends.size(), key);
+      assertTrue(((Node.Num) ends.get(0)).value() <= ((Node.Num) ends.get(1)).value(), key);
+    }
+    assertTrue(keys(forecast).containsAll(List.of("outputVolts", "supplyVolts", "supplyAmps")));
+    List<String> result = keys(object(four, "result"));
+    assertTrue(
+        result.containsAll(List.of("watts", "u", "totalWatts", "inputWatts", "efficiency")),
+        result.toString());
+    Node.Obj doubt = objects(steps.get(3), "doubts").get(0);
+    assertEquals(List.of("reading", "slip", "text"), keys(doubt).subList(0, 3));
+    assertEquals("outputVolts", text(doubt, "reading"));
+    assertEquals("decimal-point", text(doubt, "slip"));
+  }
+
   @Test
   void rehearse_withBadLines_reportsThemByNumberAndSkipsThem() throws IOException {
     String good = "{\"name\":\"good\"," + AMP + ",\"answers\":{}}";
@@ -186,6 +221,10 @@ class RehearseCommandTest {
         .lines()
         .map(l -> (Node.Obj) JsonText.strict("out").read(l).found().orElseThrow())
         .toList();
+  }
+
+  private static List<String> keys(Node.Obj object) {
+    return List.copyOf(object.members().keySet());
   }
 
   private static String text(Node.Obj object, String key) {

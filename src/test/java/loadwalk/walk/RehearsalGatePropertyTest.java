@@ -20,6 +20,7 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Slip;
+import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
@@ -105,6 +106,50 @@ class RehearsalGatePropertyTest {
       }
     }
     assertTrue(passed > 30, "walks with a doubt left open: " + passed);
+  }
+
+  @Test
+  void rehearsal_withoutDoubts_isTheWalkStepByStep() {
+    Map<String, Map<String, String>> answers =
+        Map.of(
+            "idle", Map.of("supplyAmps", "1.9 A"),
+            "stereo-4", Map.of("loadOhms", "4.02", "outputVolts", "13.4 V"),
+            "bridged-4", Map.of("outputVolts", "24.4 V"));
+    WalkState rehearsed =
+        Rehearsal.of(
+                new StandardForecaster(), new Rehearsal.Script(opened().state().opened(), answers))
+            .state();
+    Walker walker = new Walker(new StandardForecaster());
+    Model model = opened();
+    List<Event> events =
+        List.of(
+            new Event.Reopened(0, 0),
+            new Intent.Arm("4"),
+            new Intent.EndEarly("rehearsed: no clock runs"),
+            new Intent.Begin(),
+            new Intent.Enter("idle", ReadingId.SUPPLY_AMPS, "1.9 A"),
+            new Intent.Finish(),
+            new Intent.Enter("stereo-4", ReadingId.LOAD_OHMS, "4.02"),
+            new Intent.Arm("4"),
+            new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13.4 V"),
+            new Intent.Finish(),
+            new Intent.Skip("no answer"),
+            new Intent.Arm("4"),
+            new Intent.Enter("bridged-4", ReadingId.OUTPUT_VOLTS, "24.4 V"),
+            new Intent.Finish(),
+            new Intent.Skip("no answer"));
+    for (Event event : events) {
+      model = settled(walker, model, event);
+      assertEquals(Optional.empty(), model.message(), event.toString());
+    }
+    assertTrue(model.state().isFinished());
+    for (PlannedStep step : rehearsed.plan()) {
+      StepState byHand = model.state().step(step.id());
+      assertEquals(byHand.brief(), rehearsed.step(step.id()).brief(), step.id());
+      assertEquals(byHand.entries(), rehearsed.step(step.id()).entries(), step.id());
+      assertEquals(byHand.status(), rehearsed.step(step.id()).status(), step.id());
+    }
+    assertEquals(Results.of(model.state()), Results.of(rehearsed));
   }
 
   private static boolean isHeavy(WalkState state, PlannedStep planned) {
