@@ -65,7 +65,7 @@ public final class Main {
         .addSubcommand(new LedgerCommand(SessionShelf::at))
         .addSubcommand(new ToneCommand(SoundOutput::open))
         .addSubcommand(new WaveCommand())
-        .addSubcommand(new ReplayCommand(new DataShelves()))
+        .addSubcommand(new ReplayCommand(SessionShelf::at))
         .addSubcommand(new CheckCommand())
         .setOut(utf8(FileDescriptor.out))
         .setErr(utf8(FileDescriptor.err));

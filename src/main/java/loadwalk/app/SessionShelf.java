@@ -42,7 +42,7 @@ final class SessionShelf implements WalkShelf {
   public Journal read(String name) throws IOException {
     Optional<String> wrong = WalkName.fault(name);
     if (wrong.isPresent()) {
-      throw new IOException("The name of a walk " + wrong.get() + ".");
+      throw new IOException(wrong.get());
     }
     Opening opening = store.watch(new WalkName(name), "it is read");
     if (opening instanceof Opening.Refused refused) {

@@ -12,8 +12,11 @@ import loadwalk.forecast.StandardForecaster;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
 import loadwalk.json.Shown;
+import loadwalk.walk.FactReader;
 import loadwalk.walk.Replay;
 import loadwalk.walk.Replay.Difference;
+import loadwalk.walk.Stamped;
+import loadwalk.walk.UnreadableFact;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,7 +33,7 @@ public final class ReplayCommand implements Callable<Integer> {
   private static final Format OUTPUT = new Format("replay", 1);
   private static final int SHOWN = 64;
 
-  private final Shelves shelves;
+  private final WalkShelf.Opener shelves;
 
   @Spec private CommandSpec spec;
 
@@ -42,8 +45,8 @@ public final class ReplayCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "WALK", description = "The name of a walk.")
   private List<String> walks = List.of();
 
-  /** Makes the command on the shelves of a data home. */
-  public ReplayCommand(Shelves shelves) {
+  /** Makes the command on a shelf. */
+  public ReplayCommand(WalkShelf.Opener shelves) {
     this.shelves = shelves;
   }
 
@@ -55,14 +58,7 @@ public final class ReplayCommand implements Callable<Integer> {
     List<Replayed> replayed = new ArrayList<>();
     int code = ExitCode.DONE;
     for (String walk : walks) {
-      Shelves.Journal journal = shelves.journal(home.home(), walk);
-      journal.trouble().ifPresent(why -> complain(walk, why));
-      if (!journal.records().isEmpty()) {
-        replayed.add(new Replayed(walk, Replay.of(new StandardForecaster(), journal.records())));
-      } else if (!journal.damaged()) {
-        code = Math.max(code, ExitCode.BAD_INPUT);
-      }
-      code = journal.damaged() ? ExitCode.DAMAGED : code;
+      code = Math.max(code, replay(walk, replayed));
     }
     if (json) {
       out.println(JsonOut.line(generator -> write(generator, replayed)));
@@ -70,12 +66,28 @@ public final class ReplayCommand implements Callable<Integer> {
       replayed.forEach(walk -> print(out, walk));
     }
     out.flush();
+    spec.commandLine().getErr().flush();
     return code;
+  }
+
+  private int replay(String walk, List<Replayed> replayed) {
+    try {
+      WalkShelf.Journal journal = shelves.at(home.home()).read(walk);
+      journal.damaged().ifPresent(why -> complain(walk, why));
+      List<List<Stamped>> records = journal.bodies().stream().map(FactReader::facts).toList();
+      replayed.add(new Replayed(walk, Replay.of(new StandardForecaster(), records)));
+      return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
+    } catch (UnreadableFact unreadable) {
+      complain(walk, "This walk cannot be read: " + unreadable.getMessage() + ".");
+      return ExitCode.DAMAGED;
+    } catch (IOException none) {
+      complain(walk, none.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
   }
 
   private void complain(String walk, String why) {
     spec.commandLine().getErr().println(Shown.text(walk, SHOWN) + ": " + why);
-    spec.commandLine().getErr().flush();
   }
 
   private static void print(PrintWriter out, Replayed replayed) {

@@ -79,9 +79,17 @@ public final class Replay {
   /**
    * Compares a journal with today's rules.
    *
-   * @param records the facts of each record, oldest first; the first fact opens the walk
+   * @param records the facts of each record, oldest first
+   * @throws UnreadableFact if the first fact opens no walk
    */
   public static List<Difference> of(Forecaster forecaster, List<List<Stamped>> records) {
+    boolean opens =
+        !records.isEmpty()
+            && !records.get(0).isEmpty()
+            && records.get(0).get(0).fact() instanceof Fact.Opened;
+    if (!opens) {
+      throw new UnreadableFact("the first fact does not open a walk");
+    }
     Replay replay = new Replay(forecaster);
     records.forEach(replay::record);
     return List.copyOf(replay.differences);

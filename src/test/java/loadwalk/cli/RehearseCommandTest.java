@@ -260,10 +260,5 @@ class RehearseCommandTest {
     public Optional<Read<Sequence>> sequence(Optional<Path> home, String name) {
       return Optional.empty();
     }
-
-    @Override
-    public Journal journal(Optional<Path> home, String walk) {
-      return new Journal(List.of(), Optional.of("There is no walk."), false);
-    }
   }
 }
