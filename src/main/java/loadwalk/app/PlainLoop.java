@@ -43,14 +43,15 @@ final class PlainLoop {
   /** Runs until the input ends or the operator quits. */
   int run(BufferedReader in) throws IOException {
     begin();
+    Lines lines = new Lines(in);
     boolean quit = false;
     while (!quit) {
-      String line = in.readLine();
-      if (line == null || runner.desk().walk().isEmpty()) {
+      Optional<String> line = lines.next();
+      if (line.isEmpty() || runner.desk().walk().isEmpty()) {
         break;
       }
       tick(clocks.monoNanos());
-      quit = heard(line);
+      quit = heard(line.get());
     }
     return exitCode();
   }
@@ -93,6 +94,10 @@ final class PlainLoop {
   }
 
   private boolean heard(String line) {
+    if (line.length() > Lines.MOST) {
+      print("That line is longer than " + Lines.MOST + " characters; nothing of it was taken.");
+      return false;
+    }
     PlainLine meant = PlainParser.parse(line, model());
     if (meant instanceof PlainLine.Wants wants) {
       Model before = model().silent();

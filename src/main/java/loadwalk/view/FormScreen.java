@@ -117,6 +117,7 @@ record FormScreen(
   }
 
   private Answer benchDone(Bench bench) {
-    return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.READY, 0, draft.with(bench)));
+    NewWalk ready = draft.with(UnseenParts.kept(draft.bench(), bench));
+    return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.READY, 0, ready));
   }
 }

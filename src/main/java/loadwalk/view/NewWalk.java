@@ -18,6 +18,10 @@ record NewWalk(Optional<String> sequence, Optional<Amplifier> amplifier, Optiona
     return new NewWalk(sequence, Optional.of(chosen), bench);
   }
 
+  NewWalk withoutBench() {
+    return new NewWalk(sequence, amplifier, Optional.empty());
+  }
+
   NewWalk with(Bench chosen) {
     return new NewWalk(sequence, amplifier, Optional.of(chosen));
   }

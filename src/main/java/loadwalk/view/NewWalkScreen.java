@@ -83,11 +83,13 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
                 : AmplifierForm.texts(desk.library().amplifiers().get(chosen - 1));
         return Answer.stay(FormScreen.of(FormScreen.Kind.AMPLIFIER, amplifier, draft));
       case BENCH:
-        List<String> bench =
-            chosen == 0
-                ? BenchForm.blank()
-                : BenchForm.texts(desk.library().benches().get(chosen - 1));
-        return Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, bench, draft));
+        if (chosen == 0) {
+          return Answer.stay(
+              FormScreen.of(FormScreen.Kind.BENCH, BenchForm.blank(), draft.withoutBench()));
+        }
+        Bench earlier = desk.library().benches().get(chosen - 1);
+        return Answer.stay(
+            FormScreen.of(FormScreen.Kind.BENCH, BenchForm.texts(earlier), draft.with(earlier)));
       default:
         return ready();
     }

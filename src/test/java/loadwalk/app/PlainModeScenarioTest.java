@@ -91,12 +91,16 @@ class PlainModeScenarioTest {
   void openDoubt_endsWithCodeThree_andResumeTakesItsAnswer() throws Exception {
     String slip =
         "skip it is a test\nskip it is a test\nlift it is\narm 4\noutputVolts 1.55 V\n"
-            + "begin\nbegin\nlevitate\n";
+            + "begin\nbegin\nlevitate\n"
+            + "note "
+            + "x".repeat(3_000_000)
+            + "\n";
     Ran ran = run("C", slip, "walk", "stereo-only", "--practice", "--plain");
     assertTrue(ran.out().contains("DOUBT on outputVolts"), ran::out);
     assertEquals(3, ran.code(), ran.out());
     assertEquals(2, count(ran.out(), "stereo-4 is running already."), ran::out);
     assertTrue(ran.out().contains("is no word of plain mode"), ran::out);
+    assertTrue(ran.out().contains("That line is longer than 4000 characters"), ran::out);
     Ran resumed =
         run("C", "stand outputVolts the probe divides by ten\nquit\n", "resume", "--plain");
     assertEquals(0, resumed.code(), resumed.out() + resumed.err());

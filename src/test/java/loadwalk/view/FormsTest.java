@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.bench.Connection;
 import loadwalk.bench.Lead;
+import loadwalk.bench.Meter;
 import loadwalk.practice.PracticeRig;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,6 +82,32 @@ class FormsTest {
       assertEquals(bench.meters(), good(BenchForm.read(texts)).meters());
       assertEquals(bench.leads(), good(BenchForm.read(texts)).leads());
     }
+  }
+
+  @Test
+  void benchTakenUpAgain_losesNothingTheFormDoesNotShow() {
+    Bench practice = PracticeRig.ofSeed(1).bench().described();
+    Connection wire =
+        new Connection(new Connection.Tcp("127.0.0.1", 5025), "MEAS:VOLT:AC?", "V", 1, 2000);
+    List<Meter> meters = practice.meters().stream().map(m -> m.connectedBy(wire)).toList();
+    Bench before =
+        new Bench(
+            practice.name(),
+            practice.supplies(),
+            practice.leads(),
+            practice.fuseAmps(),
+            practice.loads(),
+            meters,
+            0.7);
+    Bench typed = good(BenchForm.read(BenchForm.texts(before)));
+    assertEquals(before, UnseenParts.kept(Optional.of(before), typed));
+    assertEquals(typed, UnseenParts.kept(Optional.empty(), typed));
+    Bench other = good(BenchForm.read(BENCH));
+    Bench mixed = UnseenParts.kept(Optional.of(before), other);
+    assertEquals(0.7, mixed.usableFraction());
+    assertEquals(other.loads(), mixed.loads());
+    assertEquals(Optional.empty(), mixed.meters().get(0).connection(), "DMM is another meter");
+    assertEquals(Optional.of(wire), mixed.meters().get(1).connection(), "DC clamp is still there");
   }
 
   @Test

@@ -101,7 +101,8 @@ class FactRoundTripPropertyTest {
       case 4:
         return new Fact.Warmed(step, positive());
       case 5:
-        return new Fact.Entered(step, id, text(), number(), positive(), doubts(), positive());
+        return new Fact.Entered(
+            step, id, text(), number(), positive(), doubts(), positive(), meter());
       case 6:
         return new Fact.Doubted(step, id, doubts());
       case 7:
@@ -113,6 +114,15 @@ class FactRoundTripPropertyTest {
       default:
         return plainFact(step);
     }
+  }
+
+  private Optional<Instrument> meter() {
+    boolean one = random.nextBoolean();
+    return random.nextBoolean()
+        ? Optional.empty()
+        : Optional.of(
+            new Instrument(
+                text(), text(), text(), random.nextInt(), one ? 1 : 8, one ? 0 : positive()));
   }
 
   private Fact plainFact(String step) {

@@ -1,0 +1,100 @@
+package loadwalk.walk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import loadwalk.bench.ReadingId;
+import loadwalk.practice.PracticeRig;
+import loadwalk.quantity.EntryParser;
+import loadwalk.quantity.Typed;
+import loadwalk.sequence.SequenceReader;
+import org.junit.jupiter.api.Test;
+
+/** What the practice bench's meters show for the step at hand. */
+class PracticeAnswersTest {
+  private static WalkState opened(OptionalLong seed) {
+    PracticeRig rig = PracticeRig.ofSeed(1);
+    byte[] bytes = Floor.SEQUENCE.getBytes(StandardCharsets.UTF_8);
+    Fact.Opened opened =
+        new Fact.Opened(
+            "walk",
+            "test",
+            SequenceReader.read(bytes, "short").found().orElseThrow(),
+            Floor.SEQUENCE,
+            rig.amplifier().printed(),
+            rig.bench().described(),
+            seed);
+    return WalkState.begin(opened, 0);
+  }
+
+  private static WalkState at(String step) {
+    WalkState state = opened(OptionalLong.of(1));
+    while (!state.currentId().equals(step)) {
+      state = new Fact.Skipped(state.currentId(), "not for this test").applyTo(state, 0);
+    }
+    return new Fact.Begun(step).applyTo(state, 0);
+  }
+
+  private static double value(Map<ReadingId, String> answers, ReadingId id) {
+    Typed typed = EntryParser.parse(answers.get(id), id.unit());
+    return ((Typed.Number) typed).value();
+  }
+
+  @Test
+  void realBench_showsNothing() {
+    assertEquals(Map.of(), PracticeAnswers.of(opened(OptionalLong.empty()), 0));
+  }
+
+  @Test
+  void everyStep_showsWhatItAsksFor_andNothingElse() {
+    for (String step : List.of("warm-up", "idle", "stereo-4", "bridged-2", "open-load")) {
+      WalkState state = at(step);
+      Map<ReadingId, String> answers = PracticeAnswers.of(state, 0);
+      List<ReadingId> asks =
+          Asks.readings(Targets.of(state, state.planned(step).orElseThrow()).orElseThrow());
+      assertFalse(answers.isEmpty(), step);
+      assertTrue(asks.containsAll(answers.keySet()), step + " shows " + answers);
+      assertEquals(
+          asks.stream().filter(answers::containsKey).toList(), List.copyOf(answers.keySet()));
+    }
+  }
+
+  @Test
+  void sameMoment_showsTheSame_andTheHeatsinkFollowsTheClock() {
+    WalkState state = at("warm-up");
+    assertEquals(PracticeAnswers.of(state, 300), PracticeAnswers.of(state, 300));
+    double cold = value(PracticeAnswers.of(state, 0), ReadingId.SINK_CELSIUS);
+    double warm = value(PracticeAnswers.of(state, 900), ReadingId.SINK_CELSIUS);
+    assertTrue(cold > 15 && cold < 27 && warm > cold + 10, cold + " to " + warm);
+  }
+
+  @Test
+  void warmthOfAnEarlierWarmUp_isStillThereInTheNextStep() {
+    WalkState warmed = opened(OptionalLong.of(1));
+    warmed = new Fact.Begun("warm-up").applyTo(warmed, 0);
+    warmed = new Fact.Warmed("warm-up", 900).applyTo(warmed, 0);
+    warmed = new Fact.Done("warm-up").applyTo(warmed, 0);
+    WalkState running = new Fact.Begun("idle").applyTo(warmed, 0);
+    double warm = value(PracticeAnswers.of(running, 0), ReadingId.SINK_CELSIUS);
+    double cold = value(PracticeAnswers.of(at("idle"), 0), ReadingId.SINK_CELSIUS);
+    assertTrue(warm > cold + 10, cold + " to " + warm);
+  }
+
+  @Test
+  void missing_leavesOutWhatIsEntered() {
+    WalkState state = at("idle");
+    Map<ReadingId, String> answers = PracticeAnswers.of(state, 0);
+    Fact entered = new Fact.Entered("idle", ReadingId.SUPPLY_AMPS, "1.6 A", 1.6, 0.1, List.of(), 0);
+    StepState step = entered.applyTo(state, 0).step("idle");
+    Map<ReadingId, String> left = PracticeAnswers.missing(answers, step);
+    assertNotEquals(answers, left);
+    assertFalse(left.containsKey(ReadingId.SUPPLY_AMPS));
+    assertEquals(answers.size() - 1, left.size());
+  }
+}
