@@ -28,13 +28,16 @@ import loadwalk.walk.WalkState;
 
 /** The outside world of the desk: journals, sequences, the practice bench, texts to show. */
 final class Workshop implements Outside {
+  /** A practice walk taken up again goes on at the pace that the practice screen offers first. */
+  private static final int RESUMED_SPEED = 60;
+
   private final WalkFolder walks;
   private final SequenceShelf sequences;
   private final Texts texts;
   private final Clocks clocks;
   private final Runnable bell;
   private Optional<OpenWalk> open = Optional.empty();
-  private int speed = 1;
+  private int speed = RESUMED_SPEED;
   private Optional<Moment> shown = Optional.empty();
   private Optional<MeterBoard> board = Optional.empty();
   private Optional<MeterBank> bank = Optional.empty();

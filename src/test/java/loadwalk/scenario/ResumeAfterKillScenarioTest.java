@@ -37,7 +37,7 @@ class ResumeAfterKillScenarioTest {
   void resume_afterAKillInAWarmUp_goesOnWithTheClock() {
     BenchSide bench = BenchSide.at(folder).press("Enter", "Left", "Left", "Enter");
     bench.press("Enter", "wait:100").seesLeft(6, 40).killedAndStartedAgain();
-    bench.press("Up", "Enter").sees("time left");
+    bench.press("Up", "Enter").sees("time left", "practice bench, 60×");
     double kept = bench.step("warm-up").warmSeconds();
     assertTrue(kept >= 425 && kept <= 500, "kept " + kept);
     bench.press("wait:10").journalTellsTheSame();
