@@ -154,6 +154,7 @@ final class Machine implements World {
     boolean colour = System.getenv("NO_COLOR") == null;
     TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
     shop.nudging(loop::metersSpoke);
+    shop.workingIn(Background.threads(loop::offer));
     try {
       start.apply(shop).forEach(runner::accept);
       loop.run(() -> background(() -> loop.offer(shop.libraryRead())));

@@ -56,6 +56,11 @@ public final class SessionStore {
     this.disk = disk;
   }
 
+  /** Returns the data home the walks are in. */
+  DataHome home() {
+    return home;
+  }
+
   /**
    * A journal that is there, unread.
    *

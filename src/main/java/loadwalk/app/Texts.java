@@ -56,15 +56,6 @@ record Texts(Planning planning, boolean ascii) {
     return new DeskEvent.TextReady("Watching only", lines);
   }
 
-  /** Returns all walks side by side. */
-  DeskEvent ledger(WalkFolder walks) throws IOException {
-    List<String> lines = new ArrayList<>();
-    for (SessionStore.Listed listed : walks.store().list()) {
-      lines.add(listed.name().text());
-    }
-    return new DeskEvent.TextReady("Ledger", lines);
-  }
-
   /** Returns the plan of the bench before anything is connected. */
   DeskEvent plan(SequenceShelf sequences, Wish.ShowPlan wish) throws IOException {
     Optional<SequenceShelf.Found> found = sequences.find(wish.sequence()).flatMap(Read::found);

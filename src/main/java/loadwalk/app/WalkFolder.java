@@ -37,6 +37,11 @@ final class WalkFolder {
     return store;
   }
 
+  /** Returns the data home the walks are in. */
+  DataHome home() {
+    return store.home();
+  }
+
   /** Returns the state that a journal tells, or why it cannot be told. */
   static WalkState state(Recovered read) {
     return FactReader.walk(read.records().stream().map(JournalRecord::body).toList());

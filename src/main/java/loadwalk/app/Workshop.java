@@ -42,6 +42,7 @@ final class Workshop implements Outside {
   private Optional<MeterBoard> board = Optional.empty();
   private Optional<MeterBank> bank = Optional.empty();
   private Runnable nudge = () -> {};
+  private Background background = Background.NONE;
   private boolean leaving;
 
   Workshop(WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
@@ -50,6 +51,15 @@ final class Workshop implements Outside {
     this.texts = texts;
     this.clocks = clocks;
     this.bell = bell;
+  }
+
+  /** Does long work away from the event loop from now on. */
+  void workingIn(Background elsewhere) {
+    background = elsewhere;
+  }
+
+  private LedgerDesk ledger() {
+    return new LedgerDesk(new SessionShelf(walks.home()), texts.ascii());
   }
 
   @Override
@@ -102,8 +112,11 @@ final class Workshop implements Outside {
     if (wish instanceof Wish.ShowSheet sheet) {
       return List.of(texts.sheet(walks, sheet.walk(), desk));
     }
-    if (wish instanceof Wish.ShowLedger) {
-      return List.of(texts.ledger(walks));
+    if (wish instanceof Wish.ShowLedger show) {
+      return background.answering(() -> ledger().show(show, background::tell));
+    }
+    if (wish instanceof Wish.Compare compare) {
+      return background.answering(() -> ledger().compare(compare));
     }
     if (wish instanceof Wish.ShowPlanSoFar) {
       return List.of(texts.planSoFar(desk));

@@ -13,7 +13,6 @@ import loadwalk.report.Ledger;
 import loadwalk.report.LedgerCsv;
 import loadwalk.report.LedgerEntry;
 import loadwalk.report.LedgerGathering;
-import loadwalk.report.LedgerIndex;
 import loadwalk.report.LedgerJson;
 import loadwalk.report.LedgerPage;
 import loadwalk.report.LedgerSort;
@@ -31,11 +30,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 written, 2 bad usage or input, 4 a walk could not be read.")
 public final class LedgerCommand implements Callable<Integer> {
-  /** What is folded is kept this often, so that a stop loses little. */
-  private static final int KEEP_EVERY = 200;
-
   private static final int TOLD_MOST = 5;
-  private static final int MANY = 100;
 
   private final WalkShelf.Opener shelves;
 
@@ -73,7 +68,8 @@ public final class LedgerCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     try {
       LedgerSort order = order();
-      LedgerGathering gathering = gather(shelves.at(home.home()), err);
+      LedgerGathering gathering =
+          LedgerReading.of(shelves.at(home.home()), sentence -> told(sentence, err));
       Ledger all = gathering.ledger().sorted(order);
       Ledger ledger = filter == null ? all : all.filtered(filter);
       if (compare.isEmpty()) {
@@ -124,47 +120,9 @@ public final class LedgerCommand implements Callable<Integer> {
     return walks;
   }
 
-  private static LedgerGathering gather(WalkShelf shelf, PrintWriter err) throws IOException {
-    LedgerGathering gathering = new LedgerGathering(LedgerIndex.read(shelf.ledgerIndex()));
-    List<WalkShelf.Listed> unknown = new ArrayList<>();
-    for (WalkShelf.Listed walk : shelf.list()) {
-      if (!gathering.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
-        unknown.add(walk);
-      }
-    }
-    for (WalkShelf.Listed walk : unknown) {
-      fold(shelf, gathering, walk);
-      int done = gathering.folded();
-      if (done > 0 && done % KEEP_EVERY == 0) {
-        keep(shelf, gathering, err);
-        err.println("read " + done + " of " + unknown.size() + " walks; Ctrl-C stops");
-        err.flush();
-      }
-    }
-    if (gathering.folded() > 0) {
-      keep(shelf, gathering, err);
-    }
-    return gathering;
-  }
-
-  private static void fold(WalkShelf shelf, LedgerGathering gathering, WalkShelf.Listed walk) {
-    try {
-      List<String> bodies = shelf.read(walk.name()).bodies();
-      gathering.fold(walk.name(), walk.bytes(), walk.changedMillis(), bodies);
-    } catch (IOException e) {
-      gathering.cannotRead(walk.name(), e.getMessage());
-    }
-  }
-
-  /** The index only saves time: a ledger that cannot keep it is as good. */
-  private static void keep(WalkShelf shelf, LedgerGathering gathering, PrintWriter err) {
-    try {
-      shelf.keepLedgerIndex(gathering.index().bytes());
-    } catch (IOException e) {
-      if (gathering.folded() >= MANY) {
-        err.println("the ledger's index could not be kept: " + e.getMessage());
-      }
-    }
+  private static void told(String sentence, PrintWriter err) {
+    err.println(sentence);
+    err.flush();
   }
 
   private static void tell(List<String> unreadable, PrintWriter err) {

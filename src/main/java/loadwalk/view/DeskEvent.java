@@ -45,4 +45,20 @@ public sealed interface DeskEvent {
 
   /** A new walk on a sequence is wanted, its amplifier and bench not described yet. */
   record FormsWanted(String sequence) implements DeskEvent {}
+
+  /**
+   * The ledger was read.
+   *
+   * @param rows its walks in their order
+   * @param order the order in words
+   * @param sort the index of the order
+   * @param filter the words each walk holds
+   */
+  record LedgerReady(List<LedgerRow> rows, String order, int sort, String filter)
+      implements DeskEvent {
+    /** Copies the rows. */
+    public LedgerReady {
+      rows = List.copyOf(rows);
+    }
+  }
 }

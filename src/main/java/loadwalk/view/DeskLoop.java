@@ -77,6 +77,11 @@ public final class DeskLoop {
     if (event instanceof DeskEvent.TextReady text) {
       return desk.on(new TextScreen(text.title(), text.lines(), 0, desk.screen()));
     }
+    if (event instanceof DeskEvent.LedgerReady ledger) {
+      List<String> marked =
+          desk.screen() instanceof LedgerScreen before ? before.marked() : List.of();
+      return desk.on(LedgerScreen.of(ledger, marked)).saying(Optional.empty());
+    }
     if (event instanceof DeskEvent.FormsWanted wanted) {
       NewWalk draft = NewWalk.empty().on(wanted.sequence());
       return desk.on(new NewWalkScreen(NewWalkScreen.Stage.AMPLIFIER, 0, draft));

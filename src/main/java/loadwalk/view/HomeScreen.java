@@ -76,7 +76,7 @@ record HomeScreen(int chosen) implements Screen {
       case 1:
         return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.SEQUENCE, 0, NewWalk.empty()));
       case 2:
-        return Answer.wish(this, new Wish.ShowLedger());
+        return Answer.wish(this, new Wish.ShowLedger(0, ""));
       case 3:
         return Answer.stay(new TextScreen("Help", Help.home(), 0, this));
       case 4:

@@ -1,5 +1,6 @@
 package loadwalk.view;
 
+import java.util.List;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
@@ -35,8 +36,21 @@ public sealed interface Wish {
   /** Show the sheet of the walk that is open, or of a kept one. */
   record ShowSheet(String walk) implements Wish {}
 
-  /** Show all walks side by side. */
-  record ShowLedger() implements Wish {}
+  /**
+   * Show all walks side by side.
+   *
+   * @param sort the index of the order, counted around
+   * @param filter words that each walk shown must hold
+   */
+  record ShowLedger(int sort, String filter) implements Wish {}
+
+  /** Compare two to four walks, by name. */
+  record Compare(List<String> walks) implements Wish {
+    /** Copies the list. */
+    public Compare {
+      walks = List.copyOf(walks);
+    }
+  }
 
   /** Let the simulated operator answer the current step. */
   record FillStep() implements Wish {}

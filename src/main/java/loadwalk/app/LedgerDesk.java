@@ -1,0 +1,91 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import loadwalk.cli.LedgerReading;
+import loadwalk.cli.WalkShelf;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.report.ComparisonPage;
+import loadwalk.report.Ledger;
+import loadwalk.report.LedgerEntry;
+import loadwalk.report.LedgerSort;
+import loadwalk.report.TextPage;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.LedgerRow;
+import loadwalk.view.Wish;
+
+/**
+ * Reads the ledger for its screen.
+ *
+ * @param shelf where the walks are
+ * @param ascii whether only plain ASCII may be used
+ */
+record LedgerDesk(WalkShelf shelf, boolean ascii) {
+  private static final int COLUMNS = 78;
+  private static final String UNKNOWN = "?";
+
+  /** Returns the rows in an order and under a filter. */
+  DeskEvent show(Wish.ShowLedger wish, Consumer<String> progress) {
+    LedgerSort[] orders = LedgerSort.values();
+    int index = Math.floorMod(wish.sort(), orders.length);
+    try {
+      Ledger all = LedgerReading.of(shelf, progress).ledger().sorted(orders[index]);
+      Ledger shown = wish.filter().isBlank() ? all : all.filtered(wish.filter());
+      List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, e)).toList();
+      return new DeskEvent.LedgerReady(rows, orders[index].word(), index, wish.filter());
+    } catch (IOException fault) {
+      return new DeskEvent.Told(fault.getMessage() + ".");
+    }
+  }
+
+  /** Returns the comparison of marked walks with its charts. */
+  DeskEvent compare(Wish.Compare wish) {
+    try {
+      Ledger all = LedgerReading.of(shelf, sentence -> {}).ledger();
+      List<LedgerEntry> walks = new ArrayList<>();
+      wish.walks().forEach(name -> all.find(name).ifPresent(walks::add));
+      return new DeskEvent.TextReady(
+          "Comparison", TextPage.lines(ComparisonPage.of(walks), COLUMNS, ascii));
+    } catch (IOException | IllegalArgumentException fault) {
+      return new DeskEvent.Told(fault.getMessage() + ".");
+    }
+  }
+
+  private LedgerRow row(Ledger ledger, LedgerEntry e) {
+    String most =
+        e.strongest()
+            .map(
+                load ->
+                    new Printer(ascii).value(load.totalWatts(), Unit.WATT, 4)
+                        + " "
+                        + load.mode().word()
+                        + " "
+                        + new Printer(ascii).exact(load.ohms(), Unit.OHM))
+            .orElse("nothing yet");
+    OptionalDouble honesty =
+        e.leastHonest().map(LedgerEntry.Load::ratio).orElse(OptionalDouble.empty());
+    return new LedgerRow(
+        e.walk(),
+        (e.practice() ? "practice: " : "") + e.amplifier(),
+        ledger.way(e),
+        most,
+        number("%.2f", honesty),
+        number("%.1f", e.wattsPerFuseAmp()),
+        percent(e.bestEfficiency()));
+  }
+
+  private static String percent(OptionalDouble fraction) {
+    return fraction.isPresent()
+        ? String.format(Locale.ROOT, "%.0f %%", 100 * fraction.getAsDouble())
+        : UNKNOWN;
+  }
+
+  private static String number(String form, OptionalDouble value) {
+    return value.isPresent() ? String.format(Locale.ROOT, form, value.getAsDouble()) : UNKNOWN;
+  }
+}

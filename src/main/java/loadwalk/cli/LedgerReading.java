@@ -1,0 +1,67 @@
+package loadwalk.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import loadwalk.report.LedgerGathering;
+import loadwalk.report.LedgerIndex;
+
+/** Reads every walk of a shelf into a ledger, those the index knows without opening them. */
+public final class LedgerReading {
+  /** What is folded is kept this often, so that a stop loses little. */
+  private static final int KEEP_EVERY = 200;
+
+  private static final int MANY = 100;
+
+  private LedgerReading() {}
+
+  /**
+   * Reads a shelf; a stop in between loses what was folded since the index was kept last.
+   *
+   * @param shelf the shelf
+   * @param progress is told how far the reading has come, in sentences
+   * @throws IOException if the shelf cannot be listed
+   */
+  public static LedgerGathering of(WalkShelf shelf, Consumer<String> progress) throws IOException {
+    LedgerGathering gathering = new LedgerGathering(LedgerIndex.read(shelf.ledgerIndex()));
+    List<WalkShelf.Listed> unknown = new ArrayList<>();
+    for (WalkShelf.Listed walk : shelf.list()) {
+      if (!gathering.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
+        unknown.add(walk);
+      }
+    }
+    for (WalkShelf.Listed walk : unknown) {
+      fold(shelf, gathering, walk);
+      int done = gathering.folded();
+      if (done > 0 && done % KEEP_EVERY == 0) {
+        keep(shelf, gathering, progress);
+        progress.accept("read " + done + " of " + unknown.size() + " walks; Ctrl-C stops");
+      }
+    }
+    if (gathering.folded() > 0) {
+      keep(shelf, gathering, progress);
+    }
+    return gathering;
+  }
+
+  private static void fold(WalkShelf shelf, LedgerGathering gathering, WalkShelf.Listed walk) {
+    try {
+      List<String> bodies = shelf.read(walk.name()).bodies();
+      gathering.fold(walk.name(), walk.bytes(), walk.changedMillis(), bodies);
+    } catch (IOException e) {
+      gathering.cannotRead(walk.name(), e.getMessage());
+    }
+  }
+
+  /** The index only saves time: a ledger that cannot keep it is as good. */
+  private static void keep(WalkShelf shelf, LedgerGathering gathering, Consumer<String> progress) {
+    try {
+      shelf.keepLedgerIndex(gathering.index().bytes());
+    } catch (IOException e) {
+      if (gathering.folded() >= MANY) {
+        progress.accept("the ledger's index could not be kept: " + e.getMessage());
+      }
+    }
+  }
+}

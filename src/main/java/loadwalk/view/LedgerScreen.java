@@ -1,0 +1,155 @@
+package loadwalk.view;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All walks side by side: sort, filter, mark two to four and compare.
+ *
+ * @param ledger the rows, their order and filter
+ * @param chosen the row chosen
+ * @param marked the names of the walks marked, in the order they were
+ * @param filtering whether keys go into the filter
+ * @param field the filter while it is typed
+ */
+record LedgerScreen(
+    DeskEvent.LedgerReady ledger,
+    int chosen,
+    List<String> marked,
+    boolean filtering,
+    TextField field)
+    implements Screen {
+  private static final int LEAST = 2;
+  private static final int MOST = 4;
+  private static final int[] COLUMNS = {3, 29, 33, 56, 64, 72};
+
+  LedgerScreen {
+    marked = List.copyOf(marked);
+  }
+
+  static LedgerScreen of(DeskEvent.LedgerReady ledger, List<String> marked) {
+    return new LedgerScreen(ledger, 0, marked, false, TextField.EMPTY);
+  }
+
+  @Override
+  public void paint(Canvas canvas, Desk desk) {
+    String filter = ledger.filter().isEmpty() ? "" : ", holding «" + ledger.filter() + "»";
+    canvas.text(1, 0, "Ledger", Style.HEADING);
+    canvas.text(
+        9, 0, ledger.rows().size() + " walks, " + ledger.order() + " first" + filter, Style.FAINT);
+    cells(canvas, 2, Style.HEADING, "amplifier", "way", "most", "honest", "W/fuse", "eff.");
+    int room = canvas.rows() - 8;
+    int top = Math.max(0, chosen - room + 1);
+    for (int i = 0; i < room && top + i < ledger.rows().size(); i++) {
+      paintRow(canvas, top + i, 3 + i);
+    }
+    if (ledger.rows().isEmpty()) {
+      canvas.text(1, 4, "No walk is here, or none that holds these words.", Style.TEXT);
+    }
+    paintFoot(canvas, desk);
+  }
+
+  private void paintRow(Canvas canvas, int index, int row) {
+    LedgerRow walk = ledger.rows().get(index);
+    Style style = index == chosen ? Style.FOCUS : Style.TEXT;
+    String mark = marked.contains(walk.walk()) ? "*" : " ";
+    canvas.text(0, row, (index == chosen ? ">" : " ") + mark, style);
+    cells(
+        canvas,
+        row,
+        style,
+        walk.amplifier(),
+        walk.way(),
+        walk.most(),
+        walk.honesty(),
+        walk.perFuseAmp(),
+        walk.efficiency());
+  }
+
+  private static void cells(Canvas canvas, int row, Style style, String... texts) {
+    for (int i = 0; i < texts.length; i++) {
+      int end = i + 1 < COLUMNS.length ? COLUMNS[i + 1] : canvas.columns();
+      canvas.text(COLUMNS[i], row, Canvas.shortened(texts[i], end - COLUMNS[i] - 1), style);
+    }
+  }
+
+  private void paintFoot(Canvas canvas, Desk desk) {
+    if (filtering) {
+      canvas.rule(canvas.rows() - 4);
+      canvas.text(1, canvas.rows() - 3, "Only walks that hold every word:", Style.STRONG);
+      field.paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
+      Keys.paint(canvas, "Enter", "show", "F10", "back");
+      return;
+    }
+    String chosenWalk = ledger.rows().isEmpty() ? "" : ledger.rows().get(chosen).walk();
+    Keys.paintMessage(canvas, desk.notice().orElse(chosenWalk), Style.FAINT);
+    Keys.paint(
+        canvas,
+        "Space",
+        "mark",
+        "F5",
+        "order",
+        "F4",
+        "filter",
+        "F8",
+        "compare marked",
+        "Enter",
+        "sheet",
+        "F10",
+        "back");
+  }
+
+  @Override
+  public Answer press(Key key, Desk desk) {
+    if (filtering) {
+      return typed(key);
+    }
+    if (Menu.isBack(key)) {
+      return Answer.stay(new HomeScreen(2));
+    }
+    switch (key.kind()) {
+      case F5:
+        return Answer.wish(this, new Wish.ShowLedger(ledger.sort() + 1, ledger.filter()));
+      case F4:
+        TextField words = TextField.holding(ledger.filter());
+        return Answer.stay(new LedgerScreen(ledger, chosen, marked, true, words));
+      case F8:
+        return marked.size() >= LEAST
+            ? Answer.wish(this, new Wish.Compare(marked))
+            : Answer.say(this, "Mark two to four walks with the space bar first.");
+      case ENTER:
+        return ledger.rows().isEmpty()
+            ? Answer.say(this, "There is no walk to show.")
+            : Answer.wish(this, new Wish.ShowSheet(ledger.rows().get(chosen).walk()));
+      case CHARACTER:
+        return key.character() == ' ' ? toggled() : Answer.stay(this);
+      default:
+        int row = Menu.moved(key, chosen, ledger.rows().size());
+        return Answer.stay(new LedgerScreen(ledger, row, marked, false, field));
+    }
+  }
+
+  private Answer typed(Key key) {
+    if (key.is(Key.Kind.F10)) {
+      return Answer.stay(new LedgerScreen(ledger, chosen, marked, false, TextField.EMPTY));
+    }
+    return key.is(Key.Kind.ENTER)
+        ? Answer.wish(this, new Wish.ShowLedger(ledger.sort(), field.text().strip()))
+        : Answer.stay(new LedgerScreen(ledger, chosen, marked, true, field.after(key)));
+  }
+
+  private Answer toggled() {
+    if (ledger.rows().isEmpty()) {
+      return Answer.say(this, "There is no walk to mark.");
+    }
+    String walk = ledger.rows().get(chosen).walk();
+    List<String> now = new ArrayList<>(marked);
+    if (!now.remove(walk)) {
+      if (now.size() == MOST) {
+        return Answer.say(this, "Four walks are marked; take a mark off first.");
+      }
+      now.add(walk);
+    }
+    return Answer.stay(new LedgerScreen(ledger, chosen, now, false, field));
+  }
+}
