@@ -50,24 +50,23 @@ final class JsonParts {
    * means the same.
    */
   static String inert(String json) {
-    StringBuilder safe = new StringBuilder(json.length());
+    StringBuilder safe = new StringBuilder(json.length() + 16);
+    int plain = 0;
     for (int i = 0; i < json.length(); i++) {
       char c = json.charAt(i);
-      if (c >= ' ' && c < 0x7f) {
-        safe.append(c);
+      if (c >= ' ' && c < 0x7f || c == '\n') {
         continue;
       }
       int code = json.codePointAt(i);
       boolean pair = Character.charCount(code) == 2;
-      if (c == '\n' || (Inert.isVisible(code) && !pair)) {
-        safe.append(c);
-      } else if (pair && Inert.isVisible(code)) {
-        safe.appendCodePoint(code);
+      if (!Inert.isVisible(code)) {
+        safe.append(json, plain, i).append(String.format("\\u%04x", (int) c));
+        plain = i + 1;
+      } else if (pair) {
         i++;
-      } else {
-        safe.append(String.format("\\u%04x", (int) c));
       }
     }
+    safe.append(json, plain, json.length());
     return safe.toString();
   }
 }

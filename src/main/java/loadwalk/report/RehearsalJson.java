@@ -50,7 +50,7 @@ public final class RehearsalJson {
     problems(
         out, outcome.problems().stream().filter(p -> !known.contains(p.step())).toList(), true);
     out.writeFieldName("sheet");
-    SheetJson.write(out, sheet);
+    SheetJson.write(out, sheet, false);
     out.writeEndObject();
   }
 

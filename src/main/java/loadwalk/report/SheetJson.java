@@ -28,6 +28,11 @@ public final class SheetJson {
 
   /** Writes a sheet as one object with its format. */
   public static void write(JsonGenerator out, Sheet sheet) throws IOException {
+    write(out, sheet, true);
+  }
+
+  /** Writes a sheet, without its steps where they stand beside it already. */
+  static void write(JsonGenerator out, Sheet sheet, boolean steps) throws IOException {
     out.writeStartObject();
     out.writeStringField("format", FORMAT);
     out.writeStringField("walk", sheet.walk());
@@ -49,11 +54,13 @@ public final class SheetJson {
       load(out, line);
     }
     out.writeEndArray();
-    out.writeArrayFieldStart("steps");
-    for (Sheet.StepLine step : sheet.steps()) {
-      SheetJsonSteps.write(out, step);
+    if (steps) {
+      out.writeArrayFieldStart("steps");
+      for (Sheet.StepLine step : sheet.steps()) {
+        SheetJsonSteps.write(out, step);
+      }
+      out.writeEndArray();
     }
-    out.writeEndArray();
     results(out, sheet);
     happenings(out, sheet.record());
     assumptions(out, sheet);

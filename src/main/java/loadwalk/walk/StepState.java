@@ -115,10 +115,13 @@ public record StepState(
 
   /** Returns the readings whose newest entry carries a doubt that waits for its answer. */
   public List<ReadingId> openDoubts() {
-    return latest().entrySet().stream()
-        .filter(e -> e.getValue().isOpen())
-        .map(Map.Entry::getKey)
-        .toList();
+    List<ReadingId> open = new ArrayList<>();
+    for (ReadingId id : entries.keySet()) {
+      if (latest(id).filter(Entry::isOpen).isPresent()) {
+        open.add(id);
+      }
+    }
+    return open;
   }
 
   /** Returns how many values were entered. */
