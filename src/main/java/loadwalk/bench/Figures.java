@@ -14,7 +14,7 @@ public final class Figures {
     if (!Double.isFinite(value)) {
       return "unknown";
     }
-    BigDecimal rounded = new BigDecimal(value).round(THREE).stripTrailingZeros();
+    BigDecimal rounded = BigDecimal.valueOf(value).round(THREE).stripTrailingZeros();
     if (rounded.signum() == 0) {
       return "0";
     }

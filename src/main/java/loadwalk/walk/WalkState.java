@@ -109,8 +109,12 @@ public record WalkState(
   public record OpenDoubt(String stepId, ReadingId reading) {}
 
   WalkState step(String id, UnaryOperator<StepState> change) {
+    StepState before = steps.get(id);
+    if (before == null) {
+      return this;
+    }
     Map<String, StepState> all = new HashMap<>(steps);
-    all.computeIfPresent(id, (key, state) -> change.apply(state));
+    all.put(id, change.apply(before));
     return new WalkState(opened, plan, all, notes, hold, stops, cooled, lastWallMillis);
   }
 
