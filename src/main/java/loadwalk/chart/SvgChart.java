@@ -16,11 +16,12 @@ import java.util.Locale;
 public final class SvgChart {
   private static final int WIDTH = 360;
   private static final int HEIGHT = 250;
-  private static final int LEFT = 50;
   private static final int RIGHT = 12;
   private static final int TOP = 10;
   private static final int BOTTOM = 42;
   private static final int LEGEND_LINE = 17;
+  private static final int LABEL = 22;
+  private static final double DIGIT = 7.7;
   private static final double LETTER = 6.5;
   private static final int LEGEND_LETTERS = 40;
   private static final int LIMIT_LETTERS = 28;
@@ -29,6 +30,7 @@ public final class SvgChart {
 
   private final Chart chart;
   private final String id;
+  private final int left;
   private final Scale x;
   private final Scale y;
   private final StringBuilder out = new StringBuilder();
@@ -38,6 +40,8 @@ public final class SvgChart {
     this.id = id;
     this.x = Scale.x(chart);
     this.y = Scale.y(chart);
+    int letters = y.ticks().stream().mapToInt(t -> t.label().length()).max().orElse(1);
+    this.left = LABEL + (int) Math.ceil(Math.max(2, letters) * DIGIT) + 6;
   }
 
   /**
@@ -50,7 +54,7 @@ public final class SvgChart {
   }
 
   private String draw() {
-    SvgLegend legend = new SvgLegend(chart, WIDTH - LEFT - RIGHT, LEGEND_LETTERS, LETTER);
+    SvgLegend legend = new SvgLegend(chart, WIDTH - left - RIGHT, LEGEND_LETTERS, LETTER);
     int height = HEIGHT + legend.lines() * LEGEND_LINE;
     out.append(
         String.format(
@@ -67,7 +71,7 @@ public final class SvgChart {
     axes();
     limits();
     chart.series().forEach(this::series);
-    legend.draw(out, LEFT, HEIGHT, LEGEND_LINE);
+    legend.draw(out, left, HEIGHT, LEGEND_LINE);
     return out.append("</svg>").toString();
   }
 
@@ -75,23 +79,23 @@ public final class SvgChart {
     out.append("<g class=\"grid\" stroke=\"currentColor\" stroke-opacity=\".25\">");
     for (Axis.Tick tick : y.ticks()) {
       double at = py(tick.value());
-      line(LEFT, at, WIDTH - RIGHT, at, "");
+      line(left, at, WIDTH - RIGHT, at, "");
     }
     out.append("</g><g stroke=\"currentColor\">");
-    line(LEFT, TOP, LEFT, HEIGHT - BOTTOM, "");
-    line(LEFT, HEIGHT - BOTTOM, WIDTH - RIGHT, HEIGHT - BOTTOM, "");
+    line(left, TOP, left, HEIGHT - BOTTOM, "");
+    line(left, HEIGHT - BOTTOM, WIDTH - RIGHT, HEIGHT - BOTTOM, "");
     for (Axis.Tick tick : x.ticks()) {
       double at = px(tick.value());
       line(at, HEIGHT - BOTTOM, at, HEIGHT - BOTTOM + 4, "");
     }
     out.append("</g><g class=\"ticks\">");
     for (Axis.Tick tick : y.ticks()) {
-      text(LEFT - 6, py(tick.value()) + 4, "end", tick.label());
+      text(left - 6, py(tick.value()) + 4, "end", tick.label());
     }
     for (Axis.Tick tick : x.ticks()) {
       text(px(tick.value()), HEIGHT - BOTTOM + 17, "middle", tick.label());
     }
-    text((LEFT + WIDTH - RIGHT) / 2.0, HEIGHT - 8, "middle", chart.x().label());
+    text((left + WIDTH - RIGHT) / 2.0, HEIGHT - 8, "middle", chart.x().label());
     double middle = (TOP + HEIGHT - BOTTOM) / 2.0;
     out.append(
         String.format(
@@ -109,7 +113,7 @@ public final class SvgChart {
     for (int i = 0; i < upwards.size(); i++) {
       double at = py(upwards.get(i).y());
       out.append("<g class=\"limit\" stroke=\"currentColor\">");
-      line(LEFT, at, WIDTH - RIGHT, at, " stroke-dasharray=\"8 3\"");
+      line(left, at, WIDTH - RIGHT, at, " stroke-dasharray=\"8 3\"");
       out.append("</g>");
       boolean crowded = i + 1 < upwards.size() && at - py(upwards.get(i + 1).y()) < NAME_HEIGHT + 6;
       double base = crowded ? at + NAME_HEIGHT + 2 : at - 4;
@@ -173,7 +177,7 @@ public final class SvgChart {
   }
 
   private double px(double value) {
-    return LEFT + x.at(value) * (WIDTH - LEFT - RIGHT);
+    return left + x.at(value) * (WIDTH - left - RIGHT);
   }
 
   private double py(double value) {

@@ -16,6 +16,7 @@ import loadwalk.chart.SvgChart;
  */
 public final class HtmlPage {
   private static final int NARROW_COLUMNS = 5;
+  private static final int LONGEST_WORD = 20;
   private static final String STYLE = style();
 
   private final StringBuilder out = new StringBuilder();
@@ -114,7 +115,7 @@ public final class HtmlPage {
     out.append("<thead><tr>");
     for (Block.Column column : table.columns()) {
       out.append("<th scope=\"col\"").append(column.numeric() ? " class=\"n\">" : ">");
-      text(column.name());
+      cell(column.name());
       out.append("</th>");
     }
     out.append("</tr></thead>\n<tbody>\n");
@@ -124,14 +125,31 @@ public final class HtmlPage {
 
   private void row(List<Block.Column> columns, List<String> row) {
     out.append("<tr><th scope=\"row\">");
-    text(row.get(0));
+    cell(row.get(0));
     out.append("</th>");
     for (int i = 1; i < row.size(); i++) {
       out.append(columns.get(i).numeric() ? "<td class=\"n\">" : "<td>");
-      text(row.get(i));
+      cell(row.get(i));
       out.append("</td>");
     }
     out.append("</tr>\n");
+  }
+
+  /** Lets a very long word break, so that one name cannot push a table off the paper. */
+  private void cell(String content) {
+    String line = Inert.line(content, Inert.SENTENCE);
+    int run = 0;
+    int from = 0;
+    for (int i = 0; i < line.length(); i++) {
+      run = line.charAt(i) == ' ' ? 0 : run + 1;
+      if (run >= LONGEST_WORD && !Character.isHighSurrogate(line.charAt(i))) {
+        text(line.substring(from, i + 1));
+        out.append("<wbr>");
+        from = i + 1;
+        run = 0;
+      }
+    }
+    text(line.substring(from));
   }
 
   /** The first cell of a row names its card, the second is written large. */

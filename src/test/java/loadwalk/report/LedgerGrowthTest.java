@@ -55,6 +55,22 @@ class LedgerGrowthTest {
     }
   }
 
+  @Test
+  @Tag("long")
+  void folding_isPrinted() {
+    List<String> bodies = Journals.practice(1, "full-walk");
+    int folded = 500;
+    for (int round = 0; round < 4; round++) {
+      long start = cpuNanos();
+      for (int i = 0; i < folded; i++) {
+        assertEquals(7, LedgerEntry.ofBodies(bodies).loads().size());
+      }
+      System.out.printf(
+          "folding: %.2f ms of processor time a walk (%d records)%n",
+          (cpuNanos() - start) / 1e6 / folded, bodies.size());
+    }
+  }
+
   private static Ledger opened(byte[] index) {
     Map<String, LedgerIndex.Kept> kept = LedgerIndex.read(index).kept();
     List<LedgerEntry> entries = kept.values().stream().map(LedgerIndex.Kept::entry).toList();
