@@ -46,7 +46,7 @@ class ReadmeTest {
     Matcher matcher = COMMAND.matcher(Files.readString(Path.of("README.md")));
     while (matcher.find()) {
       String command = matcher.group(1);
-      if (!command.contains("FILE") && !command.startsWith("resume")) {
+      if (!command.contains("FILE") && !command.matches("(resume|replay).*")) {
         commands.add(command);
       }
     }
