@@ -46,7 +46,7 @@ final class PracticeCatalogue {
         printed("Halvorsen & Pike", "HP 250", 1992, stage, rails, 50, 1.5, 2.5, 0.25, 50, 50),
         rails,
         stage,
-        new Sink(0.55, 700));
+        new Sink(0.3, 320));
   }
 
   /** A small converter that gives up below two ohms. */

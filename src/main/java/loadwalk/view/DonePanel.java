@@ -26,7 +26,11 @@ final class DonePanel {
       row++;
     }
     int open = state.openDoubts().size();
-    String doubts = open == 0 ? "" : open + " doubts have no answer yet; F4 lists the readings. ";
+    String doubts =
+        open == 0
+            ? ""
+            : (open == 1 ? "1 doubt has" : open + " doubts have")
+                + " no answer yet; F4 lists the readings. ";
     canvas.paragraph(
         area.column(),
         row + 1,

@@ -17,7 +17,7 @@ class WindowSizeScenarioTest {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("Tab", "text:4", "Enter", "F8");
     String before = bench.picture();
-    bench.resize(120, 40).sees("So far", "stereo-4 running", "15.50 V");
+    bench.resize(120, 40).sees("So far", "stereo-4 running", "15.51 V");
     assertEquals(40, bench.rows().size());
     assertTrue(bench.rows().stream().anyMatch(row -> row.length() > 100));
     bench.resize(80, 24);
