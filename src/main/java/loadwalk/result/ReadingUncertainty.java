@@ -50,6 +50,9 @@ final class ReadingUncertainty {
   /** Returns the reading with its uncertainty; adds a remark where that is assumed. */
   Quantity of(Taken taken) {
     ReadingId id = taken.id();
+    if (taken.captured().isPresent()) {
+      return captured(taken, taken.captured().get());
+    }
     Optional<Meter> named = bench.meterFor(id);
     Meter meter = named.orElseGet(() -> assumed(taken));
     if (named.isEmpty()) {
@@ -73,6 +76,31 @@ final class ReadingUncertainty {
       quantity = part.u() > 0 ? quantity.withPart(part.source(), part.u()) : quantity;
     }
     return quantity;
+  }
+
+  /**
+   * A wave says how far its own reading scatters; its calibration holds for every reading taken
+   * with it. A THD is a ratio, which no calibration of volts touches.
+   */
+  private Quantity captured(Taken taken, Taken.Captured by) {
+    ReadingId id = taken.id();
+    Quantity quantity = Quantity.exact(taken.value(), id.unit());
+    if (taken.scatter() > 0) {
+      quantity = quantity.withPart("capture " + id.label() + " " + stepId, taken.scatter());
+    }
+    if (id == ReadingId.THD_PERCENT) {
+      return quantity;
+    }
+    if (by.calibrationU().isEmpty()) {
+      remarks.add(
+          new Remark(
+              "calibration-assumed",
+              "no uncertainty is stated for the calibration of a captured wave: taken as ±1 % of"
+                  + " reading"));
+    }
+    double relative = by.calibrationU().orElse(rectangular(ASSUMED_PERCENT / 100));
+    return quantity.withPart(
+        "capture calibration, " + by.calibration(), Math.abs(taken.value()) * relative);
   }
 
   /** Returns the standard uncertainty of a rectangular distribution of half-width a. */

@@ -1,6 +1,8 @@
 package loadwalk.result;
 
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
 
 /**
@@ -12,8 +14,18 @@ import loadwalk.bench.ReadingId;
  *     it was not typed
  * @param scatter the standard deviation of readings like this one, type A (JCGM 100:2008, 4.2.2),
  *     in the reading's unit; 0 where it is not known
+ * @param captured what a captured wave says of its own uncertainty, where no meter took the reading
  */
-public record Taken(ReadingId id, double value, double resolution, double scatter) {
+public record Taken(
+    ReadingId id, double value, double resolution, double scatter, Optional<Captured> captured) {
+  /**
+   * The uncertainty of a reading that was taken from a captured wave.
+   *
+   * @param calibration how samples became volts, the same words where it is the same calibration
+   * @param calibrationU the relative standard uncertainty of that, where it was stated
+   */
+  public record Captured(String calibration, OptionalDouble calibrationU) {}
+
   /** Checks the numbers. */
   public Taken {
     Objects.requireNonNull(id, "id");
@@ -32,6 +44,11 @@ public record Taken(ReadingId id, double value, double resolution, double scatte
 
   /** Makes a reading whose scatter is not known. */
   public Taken(ReadingId id, double value, double resolution) {
-    this(id, value, resolution, 0);
+    this(id, value, resolution, 0, Optional.empty());
+  }
+
+  /** Makes a reading that a meter took again and again. */
+  public Taken(ReadingId id, double value, double resolution, double scatter) {
+    this(id, value, resolution, scatter, Optional.empty());
   }
 }

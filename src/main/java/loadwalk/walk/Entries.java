@@ -35,6 +35,16 @@ final class Entries {
       String stepId,
       Map<ReadingId, String> texts,
       Map<ReadingId, Instrument> instruments) {
+    return enter(model, stepId, texts, instruments, List.of());
+  }
+
+  /** Takes readings behind facts that are kept with them or not at all. */
+  Next enter(
+      Model model,
+      String stepId,
+      Map<ReadingId, String> texts,
+      Map<ReadingId, Instrument> instruments,
+      List<Fact> before) {
     WalkState state = model.state();
     Optional<PlannedStep> planned = state.planned(stepId);
     Optional<Target> target = planned.flatMap(p -> Targets.of(state, p));
@@ -55,7 +65,9 @@ final class Entries {
       numbers.put(id, number);
       kept.put(id, e.getValue());
     }
-    return Next.keeping(model, facts(model, target.get(), kept, numbers, instruments));
+    List<Fact> facts = new ArrayList<>(before);
+    facts.addAll(facts(model, target.get(), kept, numbers, instruments));
+    return Next.keeping(model, facts);
   }
 
   /** Only a cold load and the heatsink are read before a step runs. */

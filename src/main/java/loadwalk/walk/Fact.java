@@ -204,6 +204,14 @@ public sealed interface Fact {
     }
   }
 
+  /** A captured wave was taken for the readings entered with it. */
+  record Captured(String step, Capture capture) implements OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.captured(capture);
+    }
+  }
+
   /** A warm-up was ended before its time. */
   record EndedEarly(String step, String reason) implements OfStep {
     @Override

@@ -107,6 +107,8 @@ public final class FactReader {
         return new Fact.Warmed(m.text("step"), m.number("seconds"));
       case "entered":
         return entered(m);
+      case "captured":
+        return new Fact.Captured(m.text("step"), CaptureForm.read(m));
       case "doubted":
         return new Fact.Doubted(m.text("step"), m.reading("reading"), doubts(m));
       case "stood-by":

@@ -61,6 +61,9 @@ public final class FactWriter {
       forecast(out, briefed.forecast());
     } else if (fact instanceof Fact.Entered entered) {
       entered(out, entered);
+    } else if (fact instanceof Fact.Captured captured) {
+      named(out, "captured", captured.step());
+      CaptureForm.write(out, captured.capture());
     } else if (fact instanceof Fact.Doubted doubted) {
       named(out, "doubted", doubted.step());
       out.writeStringField("reading", doubted.reading().key());

@@ -73,6 +73,15 @@ public sealed interface Intent extends Event {
     }
   }
 
+  /**
+   * Take what a captured wave shows as the readings of a step.
+   *
+   * @param step the step's id
+   * @param capture what the wave shows
+   * @param wallMillis when it was read, ms since 1970
+   */
+  record TakeCapture(String step, Capture capture, long wallMillis) implements Intent {}
+
   /** Stand by a doubted reading. */
   record StandBy(String step, ReadingId reading, String reason) implements Intent {
     /** Makes the text whole. */

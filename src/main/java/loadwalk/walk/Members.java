@@ -39,6 +39,13 @@ record Members(Node.Obj object) {
     return number(node(key), key);
   }
 
+  boolean truth(String key) {
+    if (node(key) instanceof Node.Bool bool) {
+      return bool.value();
+    }
+    throw new UnreadableFact("«" + key + "» must be true or false");
+  }
+
   OptionalDouble optionalNumber(String key) {
     return object.get(key).isPresent() ? OptionalDouble.of(number(key)) : OptionalDouble.empty();
   }

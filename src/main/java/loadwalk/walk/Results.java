@@ -45,14 +45,25 @@ public final class Results {
     return steps;
   }
 
-  private static Taken taken(ReadingId id, Entry entry) {
+  private static Taken taken(ReadingId id, Entry entry, StepState step) {
+    Optional<Capture> capture = step.captureOf(entry);
+    if (capture.isPresent()) {
+      double own = id == ReadingId.OUTPUT_VOLTS ? capture.get().scatterVolts() : 0;
+      return new Taken(
+          id, entry.value(), entry.resolution(), own, capture.map(Results::calibration));
+    }
     double scatter = entry.instrument().map(Instrument::scatter).orElse(0.0);
     return new Taken(id, entry.value(), entry.resolution(), scatter);
   }
 
+  private static Taken.Captured calibration(Capture capture) {
+    String which = capture.calibration() + ", " + capture.voltsPerUnit() + " V per unit";
+    return new Taken.Captured(which, capture.calibrationU());
+  }
+
   private static TakenStep taken(Target target, StepState step, Optional<String> recheckOf) {
     Map<ReadingId, Taken> readings = new EnumMap<>(ReadingId.class);
-    step.latest().forEach((id, e) -> readings.put(id, taken(id, e)));
+    step.latest().forEach((id, e) -> readings.put(id, taken(id, e, step)));
     boolean idle = target.kind() == Target.Kind.IDLE;
     return new TakenStep(
         target.stepId(),

@@ -27,6 +27,7 @@ import loadwalk.result.LimitPair;
  * @param warmSeconds the warm-up clock, seconds
  * @param reason why it was skipped or ended early
  * @param coldAt how many values were in when the warm-up clock last began at zero
+ * @param captures the captured waves that were taken, oldest first
  */
 public record StepState(
     Status status,
@@ -38,7 +39,8 @@ public record StepState(
     List<LimitPair> pairs,
     double warmSeconds,
     Optional<String> reason,
-    int coldAt) {
+    int coldAt,
+    List<Capture> captures) {
 
   /** How far a step has come. */
   public enum Status {
@@ -76,6 +78,7 @@ public record StepState(
     entries.forEach((id, list) -> copy.put(id, List.copyOf(list)));
     entries = Collections.unmodifiableMap(copy);
     pairs = List.copyOf(pairs);
+    captures = List.copyOf(captures);
   }
 
   /** Returns the state of a step not reached yet. */
@@ -90,7 +93,8 @@ public record StepState(
         List.of(),
         0,
         Optional.empty(),
-        0);
+        0,
+        List.of());
   }
 
   /** Returns the newest entry of a reading; of volts and watts only the later one counts. */
@@ -124,6 +128,18 @@ public record StepState(
     return open;
   }
 
+  /** Returns the captured wave that an entry was read from, where it was. */
+  public Optional<Capture> captureOf(Entry entry) {
+    return captures.stream()
+        .filter(c -> entry.instrument().filter(c::isSourceOf).isPresent())
+        .reduce((first, second) -> second);
+  }
+
+  /** Returns the captured wave that the output volts that count were read from. */
+  public Optional<Capture> captureOfOutput() {
+    return latest(ReadingId.OUTPUT_VOLTS).flatMap(this::captureOf);
+  }
+
   /** Returns how many values were entered. */
   public int entryCount() {
     return entries.values().stream().mapToInt(List::size).sum();
@@ -136,7 +152,17 @@ public record StepState(
 
   StepState with(Status next) {
     return new StepState(
-        next, brief, armedOhms, liftReason, entries, criterion, pairs, warmSeconds, reason, coldAt);
+        next,
+        brief,
+        armedOhms,
+        liftReason,
+        entries,
+        criterion,
+        pairs,
+        warmSeconds,
+        reason,
+        coldAt,
+        captures);
   }
 
   StepState briefed(Forecast forecast) {
@@ -150,7 +176,8 @@ public record StepState(
         pairs,
         warmSeconds,
         reason,
-        coldAt);
+        coldAt,
+        captures);
   }
 
   StepState armed(double ohms) {
@@ -164,7 +191,8 @@ public record StepState(
         pairs,
         warmSeconds,
         reason,
-        coldAt);
+        coldAt,
+        captures);
   }
 
   StepState lifted(String why) {
@@ -178,7 +206,8 @@ public record StepState(
         pairs,
         warmSeconds,
         reason,
-        coldAt);
+        coldAt,
+        captures);
   }
 
   StepState entered(ReadingId id, Entry entry) {
@@ -212,12 +241,32 @@ public record StepState(
 
   private StepState withEntries(Map<ReadingId, List<Entry>> all) {
     return new StepState(
-        status, brief, armedOhms, liftReason, all, criterion, pairs, warmSeconds, reason, coldAt);
+        status,
+        brief,
+        armedOhms,
+        liftReason,
+        all,
+        criterion,
+        pairs,
+        warmSeconds,
+        reason,
+        coldAt,
+        captures);
   }
 
   StepState at(Criterion taken) {
     return new StepState(
-        status, brief, armedOhms, liftReason, entries, taken, pairs, warmSeconds, reason, coldAt);
+        status,
+        brief,
+        armedOhms,
+        liftReason,
+        entries,
+        taken,
+        pairs,
+        warmSeconds,
+        reason,
+        coldAt,
+        captures);
   }
 
   StepState paired(LimitPair pair) {
@@ -233,18 +282,56 @@ public record StepState(
         more,
         warmSeconds,
         reason,
-        coldAt);
+        coldAt,
+        captures);
+  }
+
+  StepState captured(Capture capture) {
+    List<Capture> more = new ArrayList<>(captures);
+    more.add(capture);
+    return new StepState(
+        status,
+        brief,
+        armedOhms,
+        liftReason,
+        entries,
+        criterion,
+        pairs,
+        warmSeconds,
+        reason,
+        coldAt,
+        more);
   }
 
   StepState warmed(double seconds) {
     return new StepState(
-        status, brief, armedOhms, liftReason, entries, criterion, pairs, seconds, reason, coldAt);
+        status,
+        brief,
+        armedOhms,
+        liftReason,
+        entries,
+        criterion,
+        pairs,
+        seconds,
+        reason,
+        coldAt,
+        captures);
   }
 
   /** The warm-up clock begins at zero; temperatures of the time before tell nothing of it. */
   StepState cold() {
     return new StepState(
-        status, brief, armedOhms, liftReason, entries, criterion, pairs, 0, reason, entryCount());
+        status,
+        brief,
+        armedOhms,
+        liftReason,
+        entries,
+        criterion,
+        pairs,
+        0,
+        reason,
+        entryCount(),
+        captures);
   }
 
   StepState because(String why) {
@@ -258,6 +345,7 @@ public record StepState(
         pairs,
         warmSeconds,
         Optional.of(why),
-        coldAt);
+        coldAt,
+        captures);
   }
 }

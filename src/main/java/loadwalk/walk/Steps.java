@@ -38,6 +38,9 @@ final class Steps {
     if (intent instanceof Intent.EnterAll all) {
       return entries.enter(model, all.step(), all.texts(), all.instruments());
     }
+    if (intent instanceof Intent.TakeCapture take) {
+      return Captures.take(entries, model, take);
+    }
     if (intent instanceof Intent.StandBy stand) {
       return standBy(model, stand);
     }

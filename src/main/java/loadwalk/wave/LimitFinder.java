@@ -77,7 +77,8 @@ public final class LimitFinder {
       cycle.add(block, 0, block.length, turnsToZero(block, turnsPerSample), turnsPerSample);
       portraits.add(new Portrait(point.seconds(), cycle.points(), point.harmonics()));
     }
-    points.add(point);
+    // Without its harmonics, so that hours of capture stay small.
+    points.add(new LevelPoint(point.seconds(), point.rms(), point.thd(), List.of()));
   }
 
   /** Returns the periods since a rising zero crossing of the fundamental, at the first sample. */

@@ -15,6 +15,7 @@ import loadwalk.quantity.Unit;
  * @param fundamental the mean square of the fundamental
  * @param harmonics the mean squares of harmonics 2, 3, … below half the sample rate, up to 10
  * @param residual the mean square of all but mean and fundamental
+ * @param steady whether one level fills the capture
  * @param thdU the standard uncertainty of the THD as a ratio
  */
 record Measured(
@@ -33,6 +34,7 @@ record Measured(
     Cycle cycle,
     Clipping.Overdriven capture,
     String method,
+    boolean steady,
     List<String> notes) {
   private static final String CAPTURE = "scatter of the capture";
   private static final String CALIBRATION = "calibration";
@@ -70,6 +72,7 @@ record Measured(
         Arrays.stream(cycle.points()).map(y -> scale * y).boxed().toList(),
         method,
         calibration,
+        steady,
         notes);
   }
 }

@@ -77,6 +77,7 @@ final class ShortAnalysis {
         "least-squares fit of the fundamental and "
             + (harmonics - 1)
             + " harmonics (IEEE Std 1057 sine fit, extended)",
+        true,
         new ArrayList<>(List.of()));
   }
 

@@ -180,14 +180,19 @@ final class SteadyAnalysis {
         longest.cycle,
         rails.verdict(),
         "power spectrum under a seven-term window, " + count + " blocks of " + buffer.length,
+        settled > 0 && !moves(count),
         notes(count));
+  }
+
+  private boolean moves(int used) {
+    return used < 0.9 * (blocks - 2);
   }
 
   private List<String> notes(int used) {
     List<String> notes = new ArrayList<>();
     if (settled == 0) {
       notes.add("The level never stands still: the reading is of its loudest moment only.");
-    } else if (used < 0.9 * (blocks - 2)) {
+    } else if (moves(used)) {
       notes.add(
           "The level moves: the reading is of the level that lasted longest, "
               + used

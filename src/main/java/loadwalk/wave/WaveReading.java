@@ -25,6 +25,7 @@ import loadwalk.quantity.Quantity;
  * @param cycle one averaged period in volts, from the rising zero crossing of the fundamental
  * @param method how it was computed, a few words
  * @param calibration how samples became volts
+ * @param steady whether one level fills the capture
  * @param notes what a reader must know, a sentence each
  */
 public record WaveReading(
@@ -42,6 +43,7 @@ public record WaveReading(
     List<Double> cycle,
     String method,
     Calibration calibration,
+    boolean steady,
     List<String> notes) {
   /** Copies the lists. */
   public WaveReading {

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
@@ -53,7 +54,7 @@ class FactRoundTripPropertyTest {
       String body = FactWriter.body(facts);
       assertEquals(facts, FactReader.facts(body), "seed " + SEED + ", body " + i + ": " + body);
     }
-    assertEquals(20, kinds.size(), kinds::toString);
+    assertEquals(21, kinds.size(), kinds::toString);
   }
 
   @Test
@@ -89,7 +90,7 @@ class FactRoundTripPropertyTest {
   private Fact fact() {
     String step = STEPS[random.nextInt(STEPS.length)];
     ReadingId id = one(ReadingId.values());
-    switch (random.nextInt(20)) {
+    switch (random.nextInt(21)) {
       case 0:
         return new Fact.Briefed(step, forecast(step));
       case 1:
@@ -111,6 +112,8 @@ class FactRoundTripPropertyTest {
         return new Fact.CriterionSet(step, one(Criterion.values()));
       case 9:
         return new Fact.PairAdded(step, new LimitPair(positive(), positive()));
+      case 10:
+        return new Fact.Captured(step, capture());
       default:
         return plainFact(step);
     }
@@ -123,6 +126,26 @@ class FactRoundTripPropertyTest {
         : Optional.of(
             new Instrument(
                 text(), text(), text(), random.nextInt(), one ? 1 : 8, one ? 0 : positive()));
+  }
+
+  private Capture capture() {
+    return new Capture(
+        text(),
+        text(),
+        1 + random.nextInt(8),
+        positive(),
+        positive(),
+        positive(),
+        positive(),
+        random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(positive()),
+        text(),
+        random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(positive()),
+        random.nextBoolean(),
+        text(),
+        text(),
+        text(),
+        List.of(number(), number(), number()),
+        random.nextBoolean() ? List.of() : List.of(positive(), positive()));
   }
 
   private Fact plainFact(String step) {

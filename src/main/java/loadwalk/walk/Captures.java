@@ -1,0 +1,70 @@
+package loadwalk.walk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.result.Criterion;
+
+/** Takes what a captured wave shows as the readings of a step. */
+final class Captures {
+  /** A tone below this part of the limit is not taken for one at the limit. */
+  private static final double NEAR_LIMIT = 0.8;
+
+  private Captures() {}
+
+  static Next take(Entries entries, Model model, Intent.TakeCapture take) {
+    WalkState state = model.state();
+    Optional<List<ReadingId>> asked =
+        state.planned(take.step()).flatMap(p -> Targets.of(state, p)).map(Asks::readings);
+    if (asked.filter(ids -> ids.contains(ReadingId.OUTPUT_VOLTS)).isEmpty()) {
+      return Next.refused(model, "The step " + take.step() + " takes no output from a wave.");
+    }
+    Capture capture = take.capture();
+    Map<ReadingId, String> texts = new LinkedHashMap<>();
+    texts.put(ReadingId.OUTPUT_VOLTS, capture.voltsText());
+    if (asked.get().contains(ReadingId.THD_PERCENT) && capture.thdPercent().isPresent()) {
+      texts.put(ReadingId.THD_PERCENT, Capture.percentText(capture.thdPercent().getAsDouble()));
+    }
+    Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();
+    texts.forEach((id, text) -> instruments.put(id, capture.instrument(text, take.wallMillis())));
+    List<Fact> before = new ArrayList<>(List.of(new Fact.Captured(take.step(), capture)));
+    StepState step = state.step(take.step());
+    double limit = state.opened().sequence().limitThdPercent();
+    Optional<Criterion> criterion = criterion(capture, limit, step.criterion());
+    criterion.ifPresent(c -> before.add(new Fact.CriterionSet(take.step(), c)));
+    String told =
+        told(capture) + criterion.map(c -> " It counts as read " + c.text() + ".").orElse("");
+    return entries.enter(model.saying(told), take.step(), texts, instruments, before);
+  }
+
+  private static String told(Capture capture) {
+    String thd =
+        capture.thdPercent().isPresent()
+            ? " at "
+                + Printer.UTF8.value(capture.thdPercent().getAsDouble(), Unit.PERCENT, 3)
+                + " THD"
+            : "";
+    return "Taken from "
+        + capture.file()
+        + ": "
+        + Printer.UTF8.value(capture.volts(), Unit.VOLT, 4)
+        + thd
+        + ".";
+  }
+
+  /** Returns at what the wave shows the output was read, where the step says otherwise. */
+  private static Optional<Criterion> criterion(Capture capture, double limit, Criterion now) {
+    if (capture.atLimit()) {
+      return Optional.of(Criterion.THD_LIMIT).filter(c -> c != now);
+    }
+    boolean below = capture.thdPercent().orElse(limit) < NEAR_LIMIT * limit;
+    return below && now == Criterion.THD_LIMIT
+        ? Optional.of(Criterion.BELOW_LIMIT)
+        : Optional.empty();
+  }
+}

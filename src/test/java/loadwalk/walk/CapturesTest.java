@@ -1,0 +1,127 @@
+package loadwalk.walk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.ReadingId;
+import loadwalk.quantity.Quantity;
+import loadwalk.result.Criterion;
+import loadwalk.result.StepResult;
+import org.junit.jupiter.api.Test;
+
+class CapturesTest {
+  private final Floor floor = new Floor();
+
+  static Capture capture(double thdPercent, boolean atLimit, OptionalDouble calibrationU) {
+    return new Capture(
+        "ramp.wav",
+        "ab12",
+        1,
+        40,
+        13.25,
+        0.01,
+        42,
+        calibrationU,
+        "volts per full scale and divider ratio",
+        OptionalDouble.of(thdPercent),
+        atLimit,
+        "interpolation of log THD between two levels",
+        "no distortion to name",
+        "no",
+        Collections.nCopies(128, 1.5),
+        List.of(0.1, thdPercent));
+  }
+
+  private void running() {
+    floor.at("stereo-4").hear(new Intent.Begin());
+  }
+
+  private Intent take(Capture capture) {
+    return new Intent.TakeCapture("stereo-4", capture, 1_700_000_000_000L);
+  }
+
+  @Test
+  void wave_entersTheStep_withItsNameAndHash() {
+    running();
+    Capture capture = capture(1, true, OptionalDouble.of(0.005));
+    floor.hear(take(capture));
+    StepState step = floor.step("stereo-4");
+    assertEquals(List.of(capture), step.captures());
+    Entry volts = step.latest(ReadingId.OUTPUT_VOLTS).orElseThrow();
+    assertEquals(13.25, volts.value());
+    assertEquals("capture ramp.wav", volts.instrument().orElseThrow().meter());
+    assertEquals("sha256 ab12", volts.instrument().orElseThrow().identity());
+    assertEquals(1, step.latest(ReadingId.THD_PERCENT).orElseThrow().value());
+    assertEquals(Optional.of(capture), step.captureOfOutput());
+    assertEquals(Criterion.THD_LIMIT, step.criterion());
+    assertEquals("Taken from ramp.wav: 13.25 V at 1.00 % THD.", floor.said());
+  }
+
+  @Test
+  void uncertainty_isTheCapturesOwn_andNotTheMeters() {
+    running();
+    floor.hear(take(capture(1, true, OptionalDouble.of(0.005))));
+    Quantity volts = result().outputVolts().orElseThrow();
+    assertEquals(Math.hypot(0.01, 0.005 * 13.25), volts.u(), 1e-12);
+  }
+
+  @Test
+  void unstatedCalibration_isAssumed_andSaid() {
+    running();
+    floor.hear(take(capture(1, true, OptionalDouble.empty())));
+    Quantity volts = result().outputVolts().orElseThrow();
+    assertEquals(Math.hypot(0.01, 0.01 / Math.sqrt(3) * 13.25), volts.u(), 1e-12);
+    assertTrue(
+        result().remarks().stream().anyMatch(r -> r.code().equals("calibration-assumed")),
+        result().remarks()::toString);
+  }
+
+  private StepResult result() {
+    return Results.of(floor.model.state()).step("stereo-4").orElseThrow();
+  }
+
+  @Test
+  void wave_saysAtWhatTheOutputWasRead() {
+    running();
+    floor.hear(take(capture(0.3, false, OptionalDouble.empty())));
+    assertEquals(Criterion.BELOW_LIMIT, floor.step("stereo-4").criterion());
+    assertTrue(floor.said().endsWith("It counts as read below the limit."), floor.said());
+    floor.hear(take(capture(1, true, OptionalDouble.empty())));
+    assertEquals(Criterion.THD_LIMIT, floor.step("stereo-4").criterion());
+    floor.hear(new Intent.SetCriterion("stereo-4", Criterion.CLIPPING_ONSET));
+    floor.hear(take(capture(0.3, false, OptionalDouble.empty())));
+    assertEquals(Criterion.CLIPPING_ONSET, floor.step("stereo-4").criterion());
+  }
+
+  @Test
+  void laterTypedVolts_standWithoutTheWave() {
+    running();
+    floor.hear(take(capture(1, true, OptionalDouble.empty())));
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13.1 V"));
+    assertEquals(Optional.empty(), floor.step("stereo-4").captureOfOutput());
+    assertEquals(1, floor.step("stereo-4").captures().size());
+  }
+
+  @Test
+  void doubtedWave_keepsItsDoubt() {
+    floor.doubted = List.of(ReadingId.OUTPUT_VOLTS);
+    running();
+    floor.hear(take(capture(1, true, OptionalDouble.empty())));
+    assertEquals(List.of(ReadingId.OUTPUT_VOLTS), floor.step("stereo-4").openDoubts());
+  }
+
+  @Test
+  void stepThatDoesNotRun_takesNoWave() {
+    floor.at("stereo-4");
+    floor.hear(take(capture(1, true, OptionalDouble.empty())));
+    assertTrue(floor.said().contains("start it before readings go in"), floor.said());
+    floor.hear(new Intent.TakeCapture("idle", capture(1, true, OptionalDouble.empty()), 0));
+    assertEquals("The step idle takes no output from a wave.", floor.said());
+    assertFalse(floor.holds(Fact.Captured.class));
+  }
+}
