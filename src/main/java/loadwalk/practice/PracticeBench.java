@@ -24,8 +24,8 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
   private static final double FUSE_AMPS = 150;
   private static final double LOAD_TOLERANCE_PERCENT = 1;
 
-  /** Supplies 4 mΩ, leads 2 x 1.5 m of two AWG 4 in parallel about 1 mΩ, joints the rest. */
-  private static final double SOURCE_OHMS = 0.006;
+  /** Supplies that hold their setting to 0.2 mΩ, leads of about 1.4 mΩ, joints the rest. */
+  private static final double SOURCE_OHMS = 0.002;
 
   /** Returns the bench called "Practice bench". */
   public static PracticeBench ofSeed(long seed) {

@@ -22,7 +22,7 @@ final class DonePanel {
       canvas.text(area.column(), row, e.getKey(), Style.TEXT);
       String watts = Printer.UTF8.quantity(e.getValue().totalWatts());
       canvas.text(area.column() + 16, row, watts + " in all", Style.STRONG);
-      canvas.text(area.column() + 46, row, e.getValue().criterion().word(), Style.FAINT);
+      canvas.text(area.column() + 46, row, e.getValue().criterion().text(), Style.FAINT);
       row++;
     }
     int open = state.openDoubts().size();

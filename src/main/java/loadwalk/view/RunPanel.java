@@ -213,7 +213,13 @@ final class RunPanel {
             volts.get().value(),
             amps.get().value());
     return check.state() == WireBackCheck.State.BAD_JOINT
-        ? canvas.paragraph(area.column(), row, area.columns(), 2, check.text(), Style.HEED)
+        ? canvas.paragraph(
+            area.column(),
+            row,
+            area.columns(),
+            2,
+            "If the supply holds its setting: " + check.text(),
+            Style.HEED)
         : row;
   }
 }
