@@ -12,7 +12,7 @@ interface Background {
   Background NONE =
       new Background() {
         @Override
-        public List<DeskEvent> answering(Supplier<DeskEvent> work) {
+        public List<DeskEvent> answering(String meanwhile, Supplier<DeskEvent> work) {
           return List.of(work.get());
         }
 
@@ -22,8 +22,12 @@ interface Background {
         }
       };
 
-  /** Begins the work; what it returns reaches the desk now or later. */
-  List<DeskEvent> answering(Supplier<DeskEvent> work);
+  /**
+   * Begins the work; what it returns reaches the desk now or later.
+   *
+   * @param meanwhile what is told while it lasts
+   */
+  List<DeskEvent> answering(String meanwhile, Supplier<DeskEvent> work);
 
   /** Tells how far the work has come. */
   void tell(String sentence);
@@ -32,11 +36,11 @@ interface Background {
   static Background threads(Consumer<DeskEvent> loop) {
     return new Background() {
       @Override
-      public List<DeskEvent> answering(Supplier<DeskEvent> work) {
+      public List<DeskEvent> answering(String meanwhile, Supplier<DeskEvent> work) {
         Thread thread = new Thread(() -> loop.accept(work.get()), "background");
         thread.setDaemon(true);
         thread.start();
-        return List.of(new DeskEvent.Told("Reading walks."));
+        return List.of(new DeskEvent.Told(meanwhile));
       }
 
       @Override

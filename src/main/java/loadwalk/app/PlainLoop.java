@@ -20,6 +20,7 @@ import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.WalkState;
+import loadwalk.wave.CaptureCaution;
 
 /** Runs a walk as lines of text: a line in, the lines that tell what it changed out. */
 final class PlainLoop {
@@ -98,11 +99,15 @@ final class PlainLoop {
       print("That line is longer than " + Lines.MOST + " characters; nothing of it was taken.");
       return false;
     }
-    PlainLine meant = PlainParser.parse(line, model());
+    PlainLine meant = PlainParser.parse(line, model(), runner.desk().waves().setup());
     if (meant instanceof PlainLine.Wants wants) {
       Model before = model().silent();
       runner.accept(new DeskEvent.OfWalk(wants.intent()));
       tellChanges(before);
+      return false;
+    }
+    if (meant instanceof PlainLine.Reads reads) {
+      wave(reads);
       return false;
     }
     if (meant instanceof PlainLine.Problem problem) {
@@ -127,11 +132,34 @@ final class PlainLoop {
       case FILL:
         wish(new Wish.FillStep());
         return false;
+      case CAUTION:
+        cautions();
+        return false;
+      case CAUTION_READ:
+        runner.accept(new DeskEvent.CautionRead());
+        print("Confirmed. Type wave FILE.");
+        return false;
       case QUIT:
         return true;
       default:
         return false;
     }
+  }
+
+  private void cautions() {
+    CaptureCaution.LINES.forEach(this::print);
+    print("Type wave confirm once these are read and hold.");
+  }
+
+  private void wave(PlainLine.Reads reads) {
+    if (!runner.desk().waves().cautioned()) {
+      cautions();
+      return;
+    }
+    Model before = model();
+    runner.grant(new Wish.ReadCapture(reads.file(), reads.setup(), true));
+    runner.desk().waves().lines().forEach(this::print);
+    tellChanges(before);
   }
 
   private void showSheet() {

@@ -15,6 +15,7 @@ import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.MeterFill;
 import loadwalk.view.Meters;
+import loadwalk.view.WaveFound;
 import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
@@ -105,6 +106,9 @@ final class Workshop implements Outside {
     if (wish instanceof Wish.FillStep) {
       return fill(desk);
     }
+    if (wish instanceof Wish.ReadCapture read) {
+      return capture(read, desk);
+    }
     if (wish instanceof Wish.SetSpeed set) {
       speed = set.speed();
       return List.of();
@@ -113,10 +117,10 @@ final class Workshop implements Outside {
       return List.of(texts.sheet(walks, sheet.walk(), desk));
     }
     if (wish instanceof Wish.ShowLedger show) {
-      return background.answering(() -> ledger().show(show, background::tell));
+      return background.answering("Reading walks.", () -> ledger().show(show, background::tell));
     }
     if (wish instanceof Wish.Compare compare) {
-      return background.answering(() -> ledger().compare(compare));
+      return background.answering("Reading walks.", () -> ledger().compare(compare));
     }
     if (wish instanceof Wish.ShowPlanSoFar) {
       return List.of(texts.planSoFar(desk));
@@ -211,6 +215,27 @@ final class Workshop implements Outside {
     return texts.isEmpty()
         ? told("Every reading of this step is in already.")
         : List.of(new DeskEvent.OfWalk(new Intent.EnterAll(step, texts)));
+  }
+
+  /** Reads a captured wave; where it is to be taken at once nobody waits for a screen. */
+  private List<DeskEvent> capture(Wish.ReadCapture wish, Desk desk) {
+    WalkState state = desk.walk().orElseThrow().state();
+    double limit = state.opened().sequence().limitThdPercent();
+    if (!desk.waves().cautioned()) {
+      return told("The cautions of a capture must be read and confirmed first.");
+    }
+    if (!wish.take()) {
+      return background.answering(
+          "Reading the wave.",
+          () -> new DeskEvent.CaptureRead(CaptureReader.read(wish.file(), wish.setup(), limit)));
+    }
+    WaveFound found = CaptureReader.read(wish.file(), wish.setup(), limit);
+    List<DeskEvent> events = new ArrayList<>(List.of(new DeskEvent.CaptureRead(found)));
+    found
+        .capture()
+        .map(c -> new Intent.TakeCapture(state.currentId(), c, clocks.wallMillis()))
+        .ifPresent(intent -> events.add(new DeskEvent.OfWalk(intent)));
+    return events;
   }
 
   private static List<DeskEvent> fromMeters(Desk desk) {

@@ -19,20 +19,28 @@ import loadwalk.wave.ScopeCsv;
 import loadwalk.wave.WavReader;
 
 /** A captured wave in a file, WAV or scope CSV, that can be read more than once. */
-final class CaptureFile implements AutoCloseable {
+public final class CaptureFile implements AutoCloseable {
   private static final int BUFFER = 1 << 16;
 
   private final String name;
   private final Path path;
   private final boolean spooled;
   private final ScopeCsv.Given given;
+  private boolean table;
 
-  /** What one reading of the file gave, with the hash of all its bytes. */
-  record Outcome<T>(T value, String sha256, List<String> notes) {}
+  /**
+   * What one reading of the file gave.
+   *
+   * @param value what was made of it
+   * @param sha256 the hash of all its bytes
+   * @param notes what its reader has to say, a sentence each
+   */
+  public record Outcome<T>(T value, String sha256, List<String> notes) {}
 
   /** Makes something of a source. */
   @FunctionalInterface
-  interface Use<T> {
+  public interface Use<T> {
+    /** Returns what it makes. */
     T of(AudioSource source) throws IOException, CaptureException;
   }
 
@@ -53,19 +61,39 @@ final class CaptureFile implements AutoCloseable {
       }
       return new CaptureFile("stdin", path, true, given);
     }
+    return named(name, given);
+  }
+
+  /**
+   * Opens a file by name.
+   *
+   * @throws CaptureException if it is a folder, in a sentence
+   */
+  public static CaptureFile named(String name) throws CaptureException {
+    return named(name, ScopeCsv.Given.NOTHING);
+  }
+
+  private static CaptureFile named(String name, ScopeCsv.Given given) throws CaptureException {
     Path path = Path.of(name);
     if (Files.isDirectory(path)) {
       throw new CaptureException(name + " is a folder, not a capture.");
     }
-    return new CaptureFile(path.getFileName().toString(), path, false, given);
+    Path last = path.getFileName();
+    return new CaptureFile(last == null ? name : last.toString(), path, false, given);
   }
 
-  String name() {
+  /** Returns its name without its folder. */
+  public String name() {
     return name;
   }
 
+  /** Tells whether it was read as a table of time and volts. */
+  public boolean isTable() {
+    return table;
+  }
+
   /** Reads the file once. */
-  <T> Outcome<T> read(Use<T> use) throws IOException, CaptureException {
+  public <T> Outcome<T> read(Use<T> use) throws IOException, CaptureException {
     MessageDigest digest = sha256();
     try (InputStream raw = new DigestInputStream(Files.newInputStream(path), digest);
         InputStream in = new BufferedInputStream(raw, BUFFER)) {
@@ -79,9 +107,10 @@ final class CaptureFile implements AutoCloseable {
         notes = reader::notes;
         value = use.of(reader);
       } else {
-        ScopeCsv table = ScopeCsv.read(in, given);
-        notes = table::notes;
-        value = use.of(table);
+        table = true;
+        ScopeCsv rows = ScopeCsv.read(in, given);
+        notes = rows::notes;
+        value = use.of(rows);
       }
       in.transferTo(OutputStream.nullOutputStream());
       String hash = HexFormat.of().formatHex(digest.digest());

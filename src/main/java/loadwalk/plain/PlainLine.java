@@ -1,6 +1,7 @@
 package loadwalk.plain;
 
 import loadwalk.walk.Intent;
+import loadwalk.wave.CaptureSetup;
 
 /** What one line of input means. */
 public sealed interface PlainLine {
@@ -11,6 +12,9 @@ public sealed interface PlainLine {
   /** Something the operator wants to see or do beside the walk. */
   record Asks(Question question) implements PlainLine {}
 
+  /** A captured wave is to be read from a file and taken into the step. */
+  record Reads(String file, CaptureSetup setup) implements PlainLine {}
+
   /** A line that is not understood. */
   record Problem(String sentence) implements PlainLine {}
 
@@ -20,6 +24,8 @@ public sealed interface PlainLine {
     BRIEF,
     SHEET,
     FILL,
+    CAUTION,
+    CAUTION_READ,
     QUIT,
     NOTHING
   }

@@ -7,13 +7,18 @@ import loadwalk.plain.PlainLine.Question;
 import loadwalk.result.Criterion;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
+import loadwalk.wave.CaptureSetup;
 
 /** Reads a line of plain mode: a word, then what belongs to it. */
 public final class PlainParser {
   private PlainParser() {}
 
-  /** Returns what a line means at this point of a walk; never throws. */
-  public static PlainLine parse(String line, Model model) {
+  /**
+   * Returns what a line means at this point of a walk; never throws.
+   *
+   * @param kept what was said of captured waves so far
+   */
+  public static PlainLine parse(String line, Model model, CaptureSetup kept) {
     String text = line.strip();
     if (text.isEmpty()) {
       return new PlainLine.Asks(Question.NOTHING);
@@ -44,6 +49,8 @@ public final class PlainParser {
         return criterion(rest, step);
       case "pair":
         return pair(rest, step);
+      case "wave":
+        return PlainWave.parse(rest, kept);
       default:
         return plain(word, rest);
     }

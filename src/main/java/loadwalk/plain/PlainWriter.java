@@ -207,6 +207,8 @@ public record PlainWriter(Printer printer) {
         "amend STEP READING VALUE",
         "criterion thd-limit | clipping-onset | below-limit",
         "pair VOLTS THD       volts and THD read together near the limit",
+        "wave FILE full-scale VOLTS divider RATIO   output and THD from a captured wave; also known"
+            + " VOLTS",
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
         "fill                 take the readings of the connected or practice meters");

@@ -15,6 +15,7 @@ import loadwalk.walk.Model;
  * @param library what is at hand to start from
  * @param practice what the practice bench's meters show, where the walk is on it
  * @param meters the connected meters of the bench
+ * @param waves what captured waves are to the walk
  * @param notice a sentence to show until the next key
  * @param home the folder everything is kept in, as shown on the home screen
  */
@@ -24,6 +25,7 @@ public record Desk(
     Library library,
     Optional<Practice> practice,
     Meters meters,
+    Waves waves,
     Optional<String> notice,
     String home) {
 
@@ -50,32 +52,37 @@ public record Desk(
         Library.empty(),
         Optional.empty(),
         Meters.none(),
+        Waves.none(),
         Optional.empty(),
         home);
   }
 
   Desk on(Screen next) {
-    return new Desk(next, walk, library, practice, meters, notice, home);
+    return new Desk(next, walk, library, practice, meters, waves, notice, home);
   }
 
   Desk with(Optional<Model> model) {
-    return new Desk(screen, model, library, practice, meters, notice, home);
+    return new Desk(screen, model, library, practice, meters, waves, notice, home);
   }
 
   Desk with(Library read) {
-    return new Desk(screen, walk, read, practice, meters, notice, home);
+    return new Desk(screen, walk, read, practice, meters, waves, notice, home);
   }
 
   Desk practising(Optional<Practice> bench) {
-    return new Desk(screen, walk, library, bench, meters, notice, home);
+    return new Desk(screen, walk, library, bench, meters, waves, notice, home);
   }
 
   Desk metering(Meters read) {
-    return new Desk(screen, walk, library, practice, read, notice, home);
+    return new Desk(screen, walk, library, practice, read, waves, notice, home);
+  }
+
+  Desk capturing(Waves next) {
+    return new Desk(screen, walk, library, practice, meters, next, notice, home);
   }
 
   Desk saying(Optional<String> sentence) {
-    return new Desk(screen, walk, library, practice, meters, sentence, home);
+    return new Desk(screen, walk, library, practice, meters, waves, sentence, home);
   }
 
   /** Returns the desk with its notice taken down. */

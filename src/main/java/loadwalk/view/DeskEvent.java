@@ -32,6 +32,12 @@ public sealed interface DeskEvent {
   /** The connected meters of the bench have said something. */
   record MetersRead(Meters meters) implements DeskEvent {}
 
+  /** The cautions of a capture were read and confirmed. */
+  record CautionRead() implements DeskEvent {}
+
+  /** A captured wave was read, or could not be. */
+  record CaptureRead(WaveFound found) implements DeskEvent {}
+
   /** A text is to be shown on a screen of its own. */
   record TextReady(String title, List<String> lines) implements DeskEvent {
     /** Copies the lines. */

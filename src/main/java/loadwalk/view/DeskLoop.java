@@ -60,16 +60,25 @@ public final class DeskLoop {
 
   private static Desk told(Desk desk, DeskEvent event) {
     if (event instanceof DeskEvent.WalkReady ready) {
-      return desk.with(Optional.of(ready.model())).on(WalkScreen.fresh());
+      return desk.with(Optional.of(ready.model()))
+          .capturing(Waves.of(ready.model().state()))
+          .on(WalkScreen.fresh());
     }
     if (event instanceof DeskEvent.WalkClosed) {
       return desk.with(Optional.<Model>empty())
           .practising(Optional.empty())
           .metering(Meters.none())
+          .capturing(Waves.none())
           .on(new HomeScreen(0));
     }
     if (event instanceof DeskEvent.LibraryRead read) {
       return desk.with(read.library());
+    }
+    if (event instanceof DeskEvent.CautionRead) {
+      return desk.capturing(desk.waves().confirmed());
+    }
+    if (event instanceof DeskEvent.CaptureRead read) {
+      return desk.capturing(desk.waves().after(read.found())).saying(Optional.empty());
     }
     if (event instanceof DeskEvent.PracticeRead read) {
       return desk.practising(read.practice());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.wave.CaptureSetup;
 
 /** What a screen asks of the outside world. */
 public sealed interface Wish {
@@ -54,6 +55,15 @@ public sealed interface Wish {
 
   /** Let the simulated operator answer the current step. */
   record FillStep() implements Wish {}
+
+  /**
+   * Read a captured wave from a file.
+   *
+   * @param file its path
+   * @param setup what its samples stand for
+   * @param take whether what it shows enters the current step at once
+   */
+  record ReadCapture(String file, CaptureSetup setup, boolean take) implements Wish {}
 
   /** Set the speed of the practice bench. */
   record SetSpeed(int speed) implements Wish {}

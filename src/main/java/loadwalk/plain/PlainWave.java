@@ -1,0 +1,93 @@
+package loadwalk.plain;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import loadwalk.plain.PlainLine.Question;
+import loadwalk.quantity.EntryParser;
+import loadwalk.quantity.Typed;
+import loadwalk.quantity.Unit;
+import loadwalk.wave.CaptureSetup;
+
+/** Reads what stands behind the word wave: a file, then what its samples stand for. */
+final class PlainWave {
+  private static final String FORM =
+      "Type: wave FILE full-scale VOLTS divider RATIO, or wave FILE known VOLTS; percent and"
+          + " channel may follow. A name with gaps stands in \"quotes\".";
+  private static final Map<String, Unit> WORDS =
+      Map.of(
+          "full-scale", Unit.VOLT,
+          "known", Unit.VOLT,
+          "divider", Unit.ONE,
+          "percent", Unit.PERCENT,
+          "channel", Unit.ONE);
+  private static final Set<String> SCALES = Set.of("full-scale", "known", "divider");
+
+  private PlainWave() {}
+
+  /**
+   * Reads the rest of a line.
+   *
+   * @param kept what was said of the wave before; it holds until something else is said
+   */
+  static PlainLine parse(String rest, CaptureSetup kept) {
+    if (rest.isEmpty()) {
+      return new PlainLine.Asks(Question.CAUTION);
+    }
+    if (rest.toLowerCase(Locale.ROOT).equals("confirm")) {
+      return new PlainLine.Asks(Question.CAUTION_READ);
+    }
+    int end = rest.startsWith("\"") ? rest.indexOf('"', 1) : gap(rest);
+    if (end < 1) {
+      return new PlainLine.Problem(FORM);
+    }
+    String file = rest.startsWith("\"") ? rest.substring(1, end) : rest.substring(0, end);
+    String behind = rest.startsWith("\"") ? rest.substring(end + 1) : rest.substring(end);
+    try {
+      return new PlainLine.Reads(file, setup(behind.strip(), kept));
+    } catch (IllegalArgumentException wrong) {
+      return new PlainLine.Problem(wrong.getMessage());
+    }
+  }
+
+  private static int gap(String text) {
+    int at = 0;
+    while (at < text.length() && !Character.isWhitespace(text.charAt(at))) {
+      at++;
+    }
+    return at;
+  }
+
+  private static CaptureSetup setup(String text, CaptureSetup kept) {
+    Map<String, Double> said = new HashMap<>();
+    String[] words = text.isEmpty() ? new String[0] : text.split("\\s+");
+    for (int i = 0; i < words.length; i += 2) {
+      Unit unit = WORDS.get(words[i].toLowerCase(Locale.ROOT));
+      if (unit == null || i + 1 >= words.length) {
+        throw new IllegalArgumentException(FORM);
+      }
+      Typed typed = EntryParser.parse(words[i + 1], unit);
+      if (!(typed instanceof Typed.Number number)) {
+        throw new IllegalArgumentException(((Typed.Problem) typed).sentence());
+      }
+      said.put(words[i].toLowerCase(Locale.ROOT), number.value());
+    }
+    boolean fresh = said.keySet().stream().anyMatch(SCALES::contains);
+    double channel = said.getOrDefault("channel", (double) kept.channel());
+    if (channel != Math.rint(channel)) {
+      throw new IllegalArgumentException("A channel is a whole number.");
+    }
+    return new CaptureSetup(
+        fresh ? said(said, "full-scale") : kept.fullScaleVolts(),
+        fresh ? said(said, "divider") : kept.divider(),
+        said(said, "known"),
+        said.containsKey("percent") ? said(said, "percent") : kept.calibrationPercent(),
+        (int) channel);
+  }
+
+  private static OptionalDouble said(Map<String, Double> said, String word) {
+    return said.containsKey(word) ? OptionalDouble.of(said.get(word)) : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,71 @@
+package loadwalk.plain;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalDouble;
+import loadwalk.wave.CaptureSetup;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PlainWaveTest {
+  private static PlainLine.Reads reads(String rest, CaptureSetup kept) {
+    return assertInstanceOf(PlainLine.Reads.class, PlainWave.parse(rest, kept), rest);
+  }
+
+  @Test
+  void fileAndScale_areRead() {
+    PlainLine.Reads line = reads("ramp.wav full-scale 1.41 divider 21", CaptureSetup.NONE);
+    assertEquals("ramp.wav", line.file());
+    assertEquals(CaptureSetup.of(1.41, 21), line.setup());
+  }
+
+  @Test
+  void nameWithGaps_standsInQuotes() {
+    PlainLine.Reads line = reads("\"my ramp.wav\" known 13,4 channel 2", CaptureSetup.NONE);
+    assertEquals("my ramp.wav", line.file());
+    assertEquals(OptionalDouble.of(13.4), line.setup().knownVolts());
+    assertEquals(2, line.setup().channel());
+  }
+
+  @Test
+  void whatWasSaidBefore_holds_untilItIsSaidAnew() {
+    CaptureSetup kept =
+        reads("a.wav full-scale 2 divider 21 percent 0.5", CaptureSetup.NONE).setup();
+    assertEquals(kept, reads("b.wav", kept).setup());
+    CaptureSetup known = reads("b.wav known 12", kept).setup();
+    assertEquals(OptionalDouble.empty(), known.divider());
+    assertEquals(OptionalDouble.of(0.5), known.calibrationPercent());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "a.wav full-scale",
+        "a.wav volume 11",
+        "a.wav full-scale -2",
+        "a.wav full-scale 2 known 3",
+        "a.wav divider x",
+        "a.wav channel 0",
+        "a.wav channel 1.5",
+        "a.wav percent 0",
+        "\"a.wav",
+        "\""
+      })
+  void wrongWords_getASentence(String rest) {
+    PlainLine.Problem problem =
+        assertInstanceOf(PlainLine.Problem.class, PlainWave.parse(rest, CaptureSetup.NONE), rest);
+    assertTrue(problem.sentence().length() > 10, problem.sentence());
+  }
+
+  @Test
+  void wordAlone_asksForTheCautions() {
+    assertEquals(
+        new PlainLine.Asks(PlainLine.Question.CAUTION), PlainWave.parse("", CaptureSetup.NONE));
+    assertEquals(
+        new PlainLine.Asks(PlainLine.Question.CAUTION_READ),
+        PlainWave.parse("confirm", CaptureSetup.NONE));
+  }
+}
