@@ -1,12 +1,13 @@
 package loadwalk.view;
 
+import java.util.List;
 import loadwalk.quantity.Printer;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.walk.Results;
 import loadwalk.walk.WalkState;
 
-/** On a wide screen: what has been measured so far, beside the current step. */
+/** On a wide screen: what has been measured so far, as list and chart, beside the current step. */
 final class SidePanel {
   private SidePanel() {}
 
@@ -17,6 +18,7 @@ final class SidePanel {
     int column = area.column() + 2;
     canvas.text(column, area.row(), "So far", Style.HEADING);
     WalkResult result = Results.of(state);
+    boolean ascii = canvas.look().ascii();
     int row = area.row() + 1;
     for (StepResult step : result.steps()) {
       if (row + 1 >= area.bottom()) {
@@ -26,6 +28,17 @@ final class SidePanel {
     }
     if (result.steps().isEmpty()) {
       canvas.text(column, row, "nothing measured yet", Style.FAINT);
+    }
+    paintChart(canvas, PowerChart.lines(state, result, area.columns() - 2, ascii), row + 1, area);
+  }
+
+  /** A chart that does not fit whole below the list is left out: the sheet shows it too. */
+  private static void paintChart(Canvas canvas, List<String> lines, int row, Area area) {
+    if (row + lines.size() > area.bottom()) {
+      return;
+    }
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.text(area.column() + 2, row + i, lines.get(i), Style.TEXT);
     }
   }
 

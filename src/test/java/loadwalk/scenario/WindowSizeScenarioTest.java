@@ -17,11 +17,21 @@ class WindowSizeScenarioTest {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("Tab", "text:4", "Enter", "F8");
     String before = bench.picture();
-    bench.resize(120, 40).sees("So far", "stereo-4 running", "15.51 V");
+    bench.resize(120, 40).sees("So far", "stereo-4 running", "15.72 V");
+    bench.sees("power in one load, W", "forecast, 95 %", "stereo so far");
     assertEquals(40, bench.rows().size());
     assertTrue(bench.rows().stream().anyMatch(row -> row.length() > 100));
     bench.resize(80, 24);
     assertEquals(before, bench.picture());
+  }
+
+  @Test
+  void window_ofTooFewColumnsOrRows_leavesTheChartOut() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("Tab", "text:4", "Enter", "F8");
+    bench.resize(117, 40).seesNot("power in one load, W");
+    bench.resize(118, 40).sees("power in one load, W");
+    bench.resize(118, 24).sees("So far").seesNot("power in one load, W");
   }
 
   @Test
