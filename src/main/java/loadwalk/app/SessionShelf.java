@@ -10,6 +10,7 @@ import java.util.Optional;
 import loadwalk.cli.WalkShelf;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
+import loadwalk.report.Picture;
 
 /** Hands walks to the commands that report on them, without holding any. */
 final class SessionShelf implements WalkShelf {
@@ -56,6 +57,11 @@ final class SessionShelf implements WalkShelf {
     return new Journal(
         read.records().stream().map(JournalRecord::body).toList(),
         damaged ? read.told() : Optional.empty());
+  }
+
+  @Override
+  public Optional<Picture> photo(String path, String sha256) {
+    return new PhotoBox(home).find(path, sha256);
   }
 
   @Override

@@ -41,6 +41,10 @@ public record WalkName(String text) {
     return text + ".lock";
   }
 
+  String photoFolder() {
+    return text + ".photos";
+  }
+
   String tornFile(int number) {
     return text + ".torn-" + number;
   }

@@ -73,6 +73,9 @@ final class Workshop implements Outside {
     if (effect instanceof Effect.AppendJournal append) {
       return List.of(new DeskEvent.OfWalk(kept(append)));
     }
+    if (effect instanceof Effect.KeepPhoto photo) {
+      return List.of(new DeskEvent.OfWalk(new PhotoBox(walks.home()).keep(photo)));
+    }
     bell.run();
     return List.of();
   }

@@ -2,8 +2,11 @@ package loadwalk.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import loadwalk.report.Picture;
 import loadwalk.report.Sheet;
 import loadwalk.report.SheetCsv;
 import loadwalk.report.SheetJson;
@@ -11,6 +14,7 @@ import loadwalk.report.SheetOptions;
 import loadwalk.report.SheetPage;
 import loadwalk.walk.FactReader;
 import loadwalk.walk.UnreadableFact;
+import loadwalk.walk.WalkState;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,7 +61,8 @@ public final class SheetCommand implements Callable<Integer> {
       if (journal.bodies().isEmpty()) {
         return refused("This walk holds no record that can be read.", ExitCode.DAMAGED);
       }
-      Sheet sheet = Sheet.of(FactReader.walk(journal.bodies()), new SheetOptions(showSerial));
+      WalkState state = FactReader.walk(journal.bodies());
+      Sheet sheet = Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)));
       outputs.write(
           SheetPage.of(sheet),
           () -> SheetCsv.text(sheet),
@@ -71,6 +76,14 @@ public final class SheetCommand implements Callable<Integer> {
     } finally {
       err.flush();
     }
+  }
+
+  private static Map<String, Picture> pictures(WalkShelf shelf, WalkState state) {
+    Map<String, Picture> pictures = new HashMap<>();
+    for (WalkState.Attachment a : state.attachments()) {
+      shelf.photo(a.path(), a.sha256()).ifPresent(p -> pictures.put(a.sha256(), p));
+    }
+    return pictures;
   }
 
   private static String newest(WalkShelf shelf) throws IOException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.report.Picture;
 
 /** What commands that report on walks ask of the folder of sessions. */
 public interface WalkShelf {
@@ -45,6 +46,11 @@ public interface WalkShelf {
    * @throws IOException if there is no such walk or it cannot be read; the message is one sentence
    */
   Journal read(String name) throws IOException;
+
+  /**
+   * Finds a photo that a walk names; empty where it is not there or not the one that was attached.
+   */
+  Optional<Picture> photo(String path, String sha256);
 
   /** Returns the bytes of the ledger's index as kept last; empty where there are none. */
   byte[] ledgerIndex() throws IOException;

@@ -72,6 +72,8 @@ public final class PlainParser {
         return new PlainLine.Wants(new Intent.Skip(rest));
       case "note":
         return new PlainLine.Wants(new Intent.Note(rest));
+      case "photo":
+        return new PlainLine.Wants(Intent.Attach.typed(rest));
       case "warm-again":
         return new PlainLine.Wants(new Intent.WarmAgain());
       case "stop":

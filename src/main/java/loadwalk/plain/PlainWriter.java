@@ -209,6 +209,7 @@ public record PlainWriter(Printer printer) {
         "pair VOLTS THD       volts and THD read together near the limit",
         "wave FILE full-scale VOLTS divider RATIO   output and THD from a captured wave; also known"
             + " VOLTS",
+        "photo PATH CAPTION   a PNG or JPEG for the sheet; a path with spaces in double quotes",
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
         "fill                 take the readings of the connected or practice meters");

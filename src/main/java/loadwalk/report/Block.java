@@ -1,6 +1,7 @@
 package loadwalk.report;
 
 import java.util.List;
+import java.util.Optional;
 import loadwalk.chart.Chart;
 
 /**
@@ -82,6 +83,23 @@ public sealed interface Block {
    * @param caption one sentence that says what to see in it
    */
   record Figure(Chart chart, String caption) implements Block {}
+
+  /**
+   * A photo.
+   *
+   * @param caption what it shows
+   * @param where when and at which step it was attached
+   * @param path where it is kept, from the data home on
+   * @param picture the picture, where it is at hand
+   */
+  record Photo(String caption, String where, String path, Optional<Picture> picture)
+      implements Block {
+    /** Says where it is, for formats and moments without the picture. */
+    String told() {
+      String missing = picture.isPresent() ? "" : "; not shown here";
+      return where + ": " + caption + " (" + path + missing + ")";
+    }
+  }
 
   /**
    * A column of a table.

@@ -20,14 +20,16 @@ import loadwalk.walk.WalkState;
 /** Gathers what happened on the way of a walk. */
 final class HappeningsFold {
   private final WalkState state;
+  private final SheetOptions options;
   private final List<Sheet.DoubtLine> doubts = new ArrayList<>();
   private final List<Sheet.Amendment> amendments = new ArrayList<>();
   private final List<Sheet.Lift> lifts = new ArrayList<>();
   private final List<Sheet.Skip> skips = new ArrayList<>();
   private final List<Sheet.WarmUp> warmUps = new ArrayList<>();
 
-  HappeningsFold(WalkState state) {
+  HappeningsFold(WalkState state, SheetOptions options) {
     this.state = state;
+    this.options = options;
   }
 
   Sheet.Happenings happenings() {
@@ -43,7 +45,20 @@ final class HappeningsFold {
       }
     }
     return new Sheet.Happenings(
-        doubts, amendments, lifts, skips, warmUps, state.notes(), state.stops(), state.cooled());
+        doubts,
+        amendments,
+        lifts,
+        skips,
+        warmUps,
+        state.notes(),
+        state.attachments().stream().map(this::photo).toList(),
+        state.stops(),
+        state.cooled());
+  }
+
+  private Sheet.Photo photo(WalkState.Attachment attachment) {
+    return new Sheet.Photo(
+        attachment, Optional.ofNullable(options.pictures().get(attachment.sha256())));
   }
 
   /** Output volts and watts are one reading: what follows in either answers a doubt on both. */

@@ -9,6 +9,7 @@ import loadwalk.report.Block.Bullets;
 import loadwalk.report.Block.Paragraph;
 import loadwalk.report.Page.Section;
 import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
 
 /** Words what happened on the way of a walk. */
 final class HappeningsPage {
@@ -29,7 +30,17 @@ final class HappeningsPage {
     sections.add(section("warm-up", "Warm-up", "This walk has no warm-up.", warmUps(record)));
     sections.add(section("stops", "Stops", "The walk was never stopped.", record.stops()));
     sections.add(section("notes", "Notes", "No notes were written.", notes(record)));
+    if (!record.photos().isEmpty()) {
+      List<Block> photos = record.photos().stream().map(HappeningsPage::photo).toList();
+      sections.add(new Section("photos", "Photos", photos));
+    }
     return sections;
+  }
+
+  private static Block photo(Sheet.Photo photo) {
+    WalkState.Attachment a = photo.attachment();
+    String where = Wording.moment(a.wallMillis()) + ", " + a.stepId();
+    return new Block.Photo(a.caption(), where, a.path(), photo.picture());
   }
 
   private static Section section(String id, String title, String none, List<String> items) {

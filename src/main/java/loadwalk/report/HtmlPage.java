@@ -10,9 +10,9 @@ import loadwalk.chart.SvgChart;
 /**
  * Writes a page as one HTML file that needs no script and asks nothing of anyone.
  *
- * <p>Written in plain Java rather than by a template engine: a page has five kinds of blocks, so a
- * template would hold five lines of markup and one more language, and here there is one place where
- * text becomes markup, {@link #text}, which nothing can go round.
+ * <p>Written in plain Java rather than by a template engine: a page has few kinds of blocks, so a
+ * template would hold a few lines of markup and one more language, and here there is one place
+ * where text becomes markup, {@link #text}, which nothing can go round.
  */
 public final class HtmlPage {
   private static final int NARROW_COLUMNS = 5;
@@ -68,10 +68,14 @@ public final class HtmlPage {
     out.append(section.id()).append("\">\n<h2 id=\"h-").append(section.id()).append("\">");
     text(section.title());
     out.append("</h2>\n");
-    boolean charts = section.blocks().stream().anyMatch(Block.Figure.class::isInstance);
+    boolean charts = section.blocks().stream().anyMatch(HtmlPage::isFigure);
     out.append(charts ? "<div class=\"figures\">\n" : "");
     section.blocks().forEach(this::block);
     out.append(charts ? "</div>\n" : "").append("</section>\n");
+  }
+
+  private static boolean isFigure(Block block) {
+    return block instanceof Block.Figure || block instanceof Block.Photo;
   }
 
   private void block(Block block) {
@@ -89,6 +93,8 @@ public final class HtmlPage {
       cards(h.table());
     } else if (block instanceof Block.Figure f) {
       figure(f);
+    } else if (block instanceof Block.Photo p) {
+      photo(p);
     }
   }
 
@@ -180,6 +186,19 @@ public final class HtmlPage {
     inline("h3", figure.chart().title());
     out.append(SvgChart.svg(figure.chart(), "chart" + figures)).append("\n");
     element("figcaption", figure.caption());
+    out.append("</figure>\n");
+  }
+
+  private void photo(Block.Photo photo) {
+    out.append("<figure class=\"photo\">\n");
+    if (photo.picture().isPresent()) {
+      out.append("<img src=\"").append(photo.picture().get().dataAddress()).append("\" alt=\"");
+      text(photo.caption());
+      out.append("\">\n");
+      element("figcaption", photo.where() + ": " + photo.caption());
+    } else {
+      element("figcaption", photo.told());
+    }
     out.append("</figure>\n");
   }
 

@@ -1,5 +1,6 @@
 package loadwalk.report;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -58,7 +59,30 @@ public final class MarkdownPage {
       table(t);
     } else if (block instanceof Block.Headline h) {
       table(h.table());
+    } else if (block instanceof Block.Photo p) {
+      photo(p);
     }
+  }
+
+  /** Links to the file beside the journals, from the data home on. */
+  private void photo(Block.Photo photo) {
+    if (photo.picture().isEmpty()) {
+      out.append(started(photo.told())).append("\n");
+      return;
+    }
+    out.append("![").append(escaped(photo.caption())).append("](").append(address(photo.path()));
+    out.append(")\n\n").append(started(photo.where() + ": " + photo.caption())).append("\n");
+  }
+
+  /** Returns a path as an address in which no byte but plain ones is left as it is. */
+  private static String address(String path) {
+    StringBuilder address = new StringBuilder();
+    for (byte b : path.getBytes(StandardCharsets.UTF_8)) {
+      char c = (char) (b & 0xff);
+      boolean plain = c < 0x7f && (Character.isLetterOrDigit(c) || "._-/".indexOf(c) >= 0);
+      address.append(plain ? String.valueOf(c) : String.format("%%%02X", (int) c));
+    }
+    return address.toString();
   }
 
   private void table(Block.Table table) {

@@ -135,6 +135,7 @@ public record Sheet(
    * @param skips the steps passed over
    * @param warmUps the warm-ups
    * @param notes the operator's notes
+   * @param photos the photos attached
    * @param stops why the walk was stopped, each time
    * @param cooled why the amplifier counts as cold, where it does
    */
@@ -145,6 +146,7 @@ public record Sheet(
       List<Skip> skips,
       List<WarmUp> warmUps,
       List<WalkState.Note> notes,
+      List<Photo> photos,
       List<String> stops,
       Optional<String> cooled) {
     /** Copies the lists. */
@@ -155,9 +157,18 @@ public record Sheet(
       skips = List.copyOf(skips);
       warmUps = List.copyOf(warmUps);
       notes = List.copyOf(notes);
+      photos = List.copyOf(photos);
       stops = List.copyOf(stops);
     }
   }
+
+  /**
+   * A photo.
+   *
+   * @param attachment what the journal tells of it
+   * @param picture the picture itself, where it was at hand
+   */
+  public record Photo(WalkState.Attachment attachment, Optional<Picture> picture) {}
 
   /** How a doubt was answered. */
   public enum Answer {

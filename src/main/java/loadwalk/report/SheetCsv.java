@@ -7,6 +7,7 @@ import loadwalk.quantity.Unit;
 import loadwalk.result.BudgetLine;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
+import loadwalk.walk.WalkState;
 
 /**
  * Writes a sheet as CSV: one fact a line, so that any walk fits the same columns.
@@ -145,6 +146,12 @@ public final class SheetCsv {
     }
     record.stops().forEach(s -> text("stop", "", "", s));
     record.notes().forEach(n -> text("note", n.stepId(), Wording.moment(n.wallMillis()), n.text()));
+    record.photos().forEach(p -> photo(p.attachment()));
+  }
+
+  private void photo(WalkState.Attachment photo) {
+    text("photo", photo.stepId(), photo.path(), photo.caption());
+    text("photo sha256", photo.stepId(), photo.path(), photo.sha256());
   }
 
   private void budget(StepResult step) {

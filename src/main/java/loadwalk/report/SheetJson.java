@@ -192,6 +192,7 @@ public final class SheetJson {
     out.writeEndArray();
     warmUps(out, record);
     notes(out, record);
+    photos(out, record);
   }
 
   private static void warmUps(JsonGenerator out, Sheet.Happenings record) throws IOException {
@@ -237,6 +238,22 @@ public final class SheetJson {
       out.writeStringField("at", Instant.ofEpochMilli(note.wallMillis()).toString());
       out.writeStringField("step", note.stepId());
       out.writeStringField("text", note.text());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
+  private static void photos(JsonGenerator out, Sheet.Happenings record) throws IOException {
+    out.writeArrayFieldStart("photos");
+    for (Sheet.Photo photo : record.photos()) {
+      WalkState.Attachment a = photo.attachment();
+      out.writeStartObject();
+      out.writeStringField("at", Instant.ofEpochMilli(a.wallMillis()).toString());
+      out.writeStringField("step", a.stepId());
+      out.writeStringField("path", a.path());
+      out.writeStringField("caption", a.caption());
+      out.writeStringField("sha256", a.sha256());
+      out.writeStringField("mediaType", a.mediaType());
       out.writeEndObject();
     }
     out.writeEndArray();

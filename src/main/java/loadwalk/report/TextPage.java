@@ -68,6 +68,8 @@ public final class TextPage {
     } else if (block instanceof Block.Figure f) {
       wrapped(f.chart().title() + ". " + f.caption(), "", "");
       lines.addAll(TextChart.lines(f.chart(), Math.min(columns, CHART_COLUMNS), CHART_ROWS, ascii));
+    } else if (block instanceof Block.Photo p) {
+      wrapped(p.where() + ": " + p.caption() + " (" + p.path() + ")", ascii ? "* " : "• ", "  ");
     }
     lines.add("");
   }

@@ -24,7 +24,7 @@ final class Help {
         "The first value is never erased. A doubt without an answer holds every heavy step.",
         "",
         "F1  this help                     F6  the sheet so far",
-        "F2  a note, at any time           F7  what needs a reason: lift a halt, stand by a",
+        "F2  a note; F2 again: a photo     F7  what needs a reason: lift a halt, stand by a",
         "F3  skip the step, with a reason      reading, end a warm-up early, warm again",
         "F4  all readings, amend any       F8  fill this step's readings in from the meters",
         "F5  pause, and go on              F9  finish the step",

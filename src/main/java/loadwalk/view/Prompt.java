@@ -15,6 +15,7 @@ import loadwalk.walk.Intent;
 record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
   enum Kind {
     NOTE("Note"),
+    PHOTO("Photo: the path of a PNG or JPEG, in quotes if it has spaces, then what it shows"),
     SKIP("Why is this step skipped?"),
     LIFT("HALT. Why is it lifted all the same? The reason is printed on the sheet."),
     EARLY("Why does the warm-up end early?"),
@@ -41,6 +42,13 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     return new Prompt(kind, step, Optional.of(reading));
   }
 
+  /** Returns the keys at the foot while the question is open. */
+  String[] keys() {
+    return kind == Kind.NOTE
+        ? new String[] {"Enter", "keep", "F2", "a photo", "F10", "back", "Esc", "STOP"}
+        : new String[] {"Enter", "keep", "F10", "back", "Esc", "STOP"};
+  }
+
   /** Paints the question, or why the last answer to it was not taken. */
   void paint(Canvas canvas, Optional<String> refusal) {
     String text = refusal.orElse(kind.question());
@@ -56,6 +64,8 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     switch (kind) {
       case NOTE:
         return new Intent.Note(text);
+      case PHOTO:
+        return Intent.Attach.typed(text);
       case SKIP:
         return new Intent.Skip(text);
       case LIFT:

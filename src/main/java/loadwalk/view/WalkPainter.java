@@ -107,7 +107,7 @@ final class WalkPainter {
       canvas.rule(canvas.rows() - FOOT);
       prompt.paint(canvas, model.message());
       screen.field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
-      Keys.paint(canvas, "Enter", "keep", "F10", "back", "Esc", "STOP");
+      Keys.paint(canvas, prompt.keys());
       return;
     }
     Optional<String> keep = model.keepProblem();

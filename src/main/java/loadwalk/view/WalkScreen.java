@@ -75,6 +75,9 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
     if (key.is(Key.Kind.F10)) {
       return Answer.stay(at(focus));
     }
+    if (key.is(Key.Kind.F2) && question.kind() == Prompt.Kind.NOTE) {
+      return Answer.stay(asking(Prompt.of(Prompt.Kind.PHOTO, question.step())));
+    }
     return key.is(Key.Kind.ENTER)
         ? Answer.want(at(focus), question.answered(field.text()))
         : typed(key);

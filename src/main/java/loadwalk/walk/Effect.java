@@ -17,6 +17,16 @@ public sealed interface Effect {
     }
   }
 
+  /**
+   * Finds a photo and keeps a copy of it beside the walk's journal.
+   *
+   * @param walk the walk's name
+   * @param path where it lies, as typed
+   * @param caption what it shows; the answer, {@link Event.PhotoKept} or {@link
+   *     Event.PhotoRefused}, gives it back
+   */
+  record KeepPhoto(String walk, String path, String caption) implements Effect {}
+
   /** Rings the terminal's bell. */
   record Bell() implements Effect {}
 }

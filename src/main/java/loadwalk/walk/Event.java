@@ -4,7 +4,13 @@ import java.util.List;
 
 /** Something that reaches a walk from outside. */
 public sealed interface Event
-    permits Event.Kept, Event.NotKept, Event.Tick, Event.Reopened, Intent {
+    permits Event.Kept,
+        Event.NotKept,
+        Event.PhotoKept,
+        Event.PhotoRefused,
+        Event.Tick,
+        Event.Reopened,
+        Intent {
 
   /** The facts are on disk. */
   record Kept(List<Stamped> facts) implements Event {
@@ -20,6 +26,23 @@ public sealed interface Event
    * @param why one sentence
    */
   record NotKept(String why) implements Event {}
+
+  /**
+   * A photo is on disk.
+   *
+   * @param path where it is kept, from the data home on
+   * @param caption what it shows
+   * @param sha256 the SHA-256 of its bytes, in hexadecimal
+   * @param mediaType {@code image/png} or {@code image/jpeg}
+   */
+  record PhotoKept(String path, String caption, String sha256, String mediaType) implements Event {}
+
+  /**
+   * A photo cannot be attached.
+   *
+   * @param why one sentence
+   */
+  record PhotoRefused(String why) implements Event {}
 
   /**
    * Time went on.

@@ -246,6 +246,34 @@ public sealed interface Fact {
     }
   }
 
+  /**
+   * A photo was attached.
+   *
+   * @param path where it is kept, from the data home on
+   * @param caption what it shows, as typed
+   * @param sha256 the SHA-256 of its bytes, in hexadecimal
+   * @param mediaType {@code image/png} or {@code image/jpeg}
+   */
+  record Attached(String step, String path, String caption, String sha256, String mediaType)
+      implements Fact {
+    /** Checks the hash and the type. */
+    public Attached {
+      if (!sha256.matches("[0-9a-f]{64}")) {
+        throw new IllegalArgumentException("the «sha256» of a photo has 64 hexadecimal digits");
+      }
+      if (!mediaType.equals("image/png") && !mediaType.equals("image/jpeg")) {
+        throw new IllegalArgumentException("a photo is an image/png or an image/jpeg");
+      }
+    }
+
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state
+          .attached(new WalkState.Attachment(step, path, caption, sha256, mediaType, wallMillis))
+          .at(wallMillis);
+    }
+  }
+
   /** The operator stopped at once; a running step must be briefed and armed anew. */
   record Stopped(String step) implements Fact {
     @Override

@@ -137,6 +137,13 @@ public final class FactReader {
         return new Fact.WarmAgain(m.text("step"));
       case "noted":
         return new Fact.Noted(m.text("step"), m.text("text"));
+      case "attached":
+        return new Fact.Attached(
+            m.text("step"),
+            m.text("path"),
+            m.text("caption"),
+            m.text("sha256"),
+            m.text("mediaType"));
       case "stopped":
         return new Fact.Stopped(m.text("step"));
       case "stop-explained":

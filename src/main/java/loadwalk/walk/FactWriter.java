@@ -123,6 +123,12 @@ public final class FactWriter {
     } else if (fact instanceof Fact.Noted noted) {
       named(out, "noted", noted.step());
       out.writeStringField("text", noted.text());
+    } else if (fact instanceof Fact.Attached attached) {
+      named(out, "attached", attached.step());
+      out.writeStringField("path", attached.path());
+      out.writeStringField("caption", attached.caption());
+      out.writeStringField("sha256", attached.sha256());
+      out.writeStringField("mediaType", attached.mediaType());
     } else if (fact instanceof Fact.Stopped stopped) {
       named(out, "stopped", stopped.step());
     } else if (fact instanceof Fact.StopExplained explained) {

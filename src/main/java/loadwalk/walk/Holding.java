@@ -12,6 +12,9 @@ final class Holding {
     if (intent instanceof Intent.Note note) {
       return Steps.note(model, note);
     }
+    if (intent instanceof Intent.Attach attach) {
+      return Steps.attach(model, attach);
+    }
     if (model.state().hold() == Hold.STOPPED) {
       return stopped(model, intent);
     }

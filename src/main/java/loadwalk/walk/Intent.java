@@ -137,6 +137,31 @@ public sealed interface Intent extends Event {
     }
   }
 
+  /**
+   * Attach a photo at the current step.
+   *
+   * @param path where it lies, as typed
+   * @param caption what it shows, as typed
+   */
+  record Attach(String path, String caption) implements Intent {
+    /** Makes the texts whole. */
+    public Attach {
+      path = Whole.text(path);
+      caption = Whole.text(caption);
+    }
+
+    /** Reads one line: the path, in double quotes where it holds spaces, then the caption. */
+    public static Attach typed(String line) {
+      String text = line.strip();
+      int close = text.startsWith("\"") ? text.indexOf('"', 1) : -1;
+      if (close > 0) {
+        return new Attach(text.substring(1, close), text.substring(close + 1).strip());
+      }
+      String[] parts = text.split("\\s+", 2);
+      return new Attach(parts[0], parts.length == 2 ? parts[1] : "");
+    }
+  }
+
   /** Stop at once: output down, supply off. */
   record Stop() implements Intent {}
 

@@ -32,6 +32,9 @@ final class Steps {
     if (intent instanceof Intent.Note note) {
       return note(model, note);
     }
+    if (intent instanceof Intent.Attach attach) {
+      return attach(model, attach);
+    }
     if (intent instanceof Intent.Enter enter) {
       return entries.enter(model, enter.step(), Map.of(enter.reading(), enter.text()), Map.of());
     }
@@ -259,6 +262,17 @@ final class Steps {
         ? Next.quiet(model)
         : Next.keeping(
             model, List.of(new Fact.Noted(model.state().currentId(), note.text().strip())));
+  }
+
+  static Next attach(Model model, Intent.Attach attach) {
+    if (attach.path().isBlank()) {
+      return Next.refused(model, "Type the path of a PNG or JPEG, then what it shows.");
+    }
+    if (isTooShort(attach.caption())) {
+      return Next.refused(model, "Say behind the path, in words, what the photo shows.");
+    }
+    String walk = model.state().opened().walk();
+    return Next.quiet(model).and(new Effect.KeepPhoto(walk, attach.path(), attach.caption()));
   }
 
   private static boolean isTooShort(String reason) {

@@ -17,6 +17,7 @@ import loadwalk.sequence.PlannedStep;
  * @param plan the steps in order
  * @param steps the state of each step by id
  * @param notes the notes, oldest first
+ * @param attachments the photos attached, oldest first
  * @param hold whether the walk runs, is paused or was stopped
  * @param stops the reasons of all stops so far
  * @param cooled why the amplifier must be taken as cold, where it must
@@ -27,6 +28,7 @@ public record WalkState(
     List<PlannedStep> plan,
     Map<String, StepState> steps,
     List<Note> notes,
+    List<Attachment> attachments,
     Hold hold,
     List<String> stops,
     Optional<String> cooled,
@@ -49,11 +51,30 @@ public record WalkState(
    */
   public record Note(String stepId, String text, long wallMillis) {}
 
+  /**
+   * A photo that belongs to the walk.
+   *
+   * @param stepId the step at which it was attached
+   * @param path where it is kept, from the data home on, parts divided by slashes
+   * @param caption what it shows, as typed
+   * @param sha256 the SHA-256 of its bytes, 64 digits
+   * @param mediaType {@code image/png} or {@code image/jpeg}
+   * @param wallMillis the wall clock, ms since 1970
+   */
+  public record Attachment(
+      String stepId,
+      String path,
+      String caption,
+      String sha256,
+      String mediaType,
+      long wallMillis) {}
+
   /** Copies the collections. */
   public WalkState {
     plan = List.copyOf(plan);
     steps = Map.copyOf(steps);
     notes = List.copyOf(notes);
+    attachments = List.copyOf(attachments);
     stops = List.copyOf(stops);
   }
 
@@ -63,7 +84,15 @@ public record WalkState(
     Map<String, StepState> steps = new LinkedHashMap<>();
     plan.forEach(p -> steps.put(p.id(), StepState.ahead()));
     return new WalkState(
-        opened, plan, steps, List.of(), Hold.RUNNING, List.of(), Optional.empty(), wallMillis);
+        opened,
+        plan,
+        steps,
+        List.of(),
+        List.of(),
+        Hold.RUNNING,
+        List.of(),
+        Optional.empty(),
+        wallMillis);
   }
 
   /** Returns the step to be done now: the first that is not over; empty when all are. */
@@ -115,30 +144,40 @@ public record WalkState(
     }
     Map<String, StepState> all = new HashMap<>(steps);
     all.put(id, change.apply(before));
-    return new WalkState(opened, plan, all, notes, hold, stops, cooled, lastWallMillis);
+    return new WalkState(
+        opened, plan, all, notes, attachments, hold, stops, cooled, lastWallMillis);
   }
 
   WalkState holding(Hold next) {
-    return new WalkState(opened, plan, steps, notes, next, stops, cooled, lastWallMillis);
+    return new WalkState(
+        opened, plan, steps, notes, attachments, next, stops, cooled, lastWallMillis);
   }
 
   WalkState noted(Note note) {
     List<Note> more = new ArrayList<>(notes);
     more.add(note);
-    return new WalkState(opened, plan, steps, more, hold, stops, cooled, lastWallMillis);
+    return new WalkState(
+        opened, plan, steps, more, attachments, hold, stops, cooled, lastWallMillis);
+  }
+
+  WalkState attached(Attachment attachment) {
+    List<Attachment> more = new ArrayList<>(attachments);
+    more.add(attachment);
+    return new WalkState(opened, plan, steps, notes, more, hold, stops, cooled, lastWallMillis);
   }
 
   WalkState stoppedBecause(String reason) {
     List<String> more = new ArrayList<>(stops);
     more.add(reason);
-    return new WalkState(opened, plan, steps, notes, hold, more, cooled, lastWallMillis);
+    return new WalkState(
+        opened, plan, steps, notes, attachments, hold, more, cooled, lastWallMillis);
   }
 
   WalkState cooledBecause(Optional<String> why) {
-    return new WalkState(opened, plan, steps, notes, hold, stops, why, lastWallMillis);
+    return new WalkState(opened, plan, steps, notes, attachments, hold, stops, why, lastWallMillis);
   }
 
   WalkState at(long wallMillis) {
-    return new WalkState(opened, plan, steps, notes, hold, stops, cooled, wallMillis);
+    return new WalkState(opened, plan, steps, notes, attachments, hold, stops, cooled, wallMillis);
   }
 }

@@ -47,7 +47,22 @@ public final class Walker {
     if (event instanceof Event.Reopened reopened) {
       return reopened(model, reopened);
     }
+    if (event instanceof Event.PhotoKept photo) {
+      return Next.keeping(model, List.of(attached(model, photo)));
+    }
+    if (event instanceof Event.PhotoRefused refused) {
+      return Next.refused(model, refused.why());
+    }
     return intended(model.silent(), (Intent) event);
+  }
+
+  private static Fact attached(Model model, Event.PhotoKept photo) {
+    return new Fact.Attached(
+        model.state().currentId(),
+        photo.path(),
+        photo.caption(),
+        photo.sha256(),
+        photo.mediaType());
   }
 
   private static OptionalLong retryFrom(Model.Clock clock) {
@@ -111,7 +126,18 @@ public final class Walker {
     if (!rest.isEmpty()) {
       return new Next(next, List.of(new Effect.AppendJournal(rest)));
     }
-    return followed(next, renew);
+    return followed(told(next, facts), renew);
+  }
+
+  /** Says of a photo that it is kept, which nothing on the screen shows. */
+  private static Model told(Model model, List<Stamped> facts) {
+    Model told = model;
+    for (Stamped stamped : facts) {
+      if (stamped.fact() instanceof Fact.Attached photo) {
+        told = told.saying("The photo is kept as " + photo.path() + ".");
+      }
+    }
+    return told;
   }
 
   private static boolean resetsClock(Fact fact) {

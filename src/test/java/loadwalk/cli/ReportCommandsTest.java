@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.report.Journals;
+import loadwalk.report.Picture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -121,6 +122,11 @@ class ReportCommandsTest {
         throw new IOException("There is no walk named " + name + ".");
       }
       return new Journal(walks.get(name), damaged);
+    }
+
+    @Override
+    public Optional<Picture> photo(String path, String sha256) {
+      return Optional.empty();
     }
 
     @Override

@@ -13,6 +13,7 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.walk.Event;
 import loadwalk.walk.Intent;
 import loadwalk.walk.WalkState;
 
@@ -58,6 +59,8 @@ final class Hostile {
     w.begin();
     w.hear(new Intent.Note(everything));
     w.hear(new Intent.Note("+" + long10k));
+    String path = "sessions/../" + everything + ".png";
+    w.hear(new Event.PhotoKept(path, everything, "0f".repeat(32), "image/png"));
     w.hear(new Intent.EndEarly("@SUM(A1) early " + everything));
     w.begin();
     w.enter("idle", ReadingId.SUPPLY_AMPS, "1.6 A");

@@ -86,6 +86,8 @@ class HtmlBrowserTest {
     PAGES.put("sheet", sheet(Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT)));
     PAGES.put("eventful", sheet(Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT)));
     PAGES.put("hostile", sheet(Sheet.of(Hostile.walk(), new SheetOptions(true))));
+    Sheet photos = Sheet.of(Walks.photographed().state(), SheetPhotosTest.AT_HAND);
+    PAGES.put("photos", sheet(photos));
     Walks begun = Walks.practicing(2, "full-walk");
     PAGES.put("unfinished", sheet(Sheet.of(begun.state(), SheetOptions.DEFAULT)));
     PAGES.put("ledger", HtmlPage.html(LedgerPage.of(Ledger.of(walks))));
@@ -143,6 +145,14 @@ class HtmlBrowserTest {
     int marks =
         browser.evaluate("document.querySelectorAll('svg circle, svg polygon').length").asInt();
     assertTrue(marks > 60, marks + " marks");
+  }
+
+  @Test
+  void sheet_showsItsPhotos_upright() throws Exception {
+    browser.open(file("photos"), 360, false, "screen");
+    String sizes =
+        "[...document.querySelectorAll('img')].map(i => i.naturalWidth + 'x' + i.naturalHeight)";
+    assertEquals("[\"64x40\",\"40x64\"]", browser.evaluate(sizes).toString());
   }
 
   @Test

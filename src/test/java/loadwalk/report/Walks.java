@@ -170,6 +170,21 @@ final class Walks {
     return w;
   }
 
+  /** A walk with a PNG and a JPEG attached, its captions meaning harm. */
+  static Walks photographed() {
+    Walks w = practicing(3, "stereo-only").oneStep();
+    w.attach("bench.png", Photos.png(), "the bench, loads to the left");
+    w.attach("a b(1).jpg", Photos.jpeg(), Hostile.MARKUP + Hostile.LINK + Hostile.TURNING);
+    return w;
+  }
+
+  private void attach(String name, byte[] file, String caption) {
+    Picture picture = Picture.of(file).orElseThrow();
+    String path = "sessions/test.photos/" + name;
+    String hash = Picture.sha256(picture.bytes());
+    hear(new Event.PhotoKept(path, caption, hash, picture.mediaType()));
+  }
+
   private void measured(String step, String volts, String supply, String amps) {
     begin();
     enter(step, ReadingId.OUTPUT_VOLTS, volts);

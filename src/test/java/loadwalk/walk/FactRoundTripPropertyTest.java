@@ -39,6 +39,8 @@ class FactRoundTripPropertyTest {
     "13,4 V", "Ω", "«», \"\\", "\u0007\u001b[31m", "\u2028", "\ud83d\udd25", "", " ", "ä", "null"
   };
 
+  private static final String[] TYPES = {"image/png", "image/jpeg"};
+
   private final Random random = new Random(SEED);
 
   @Test
@@ -54,7 +56,7 @@ class FactRoundTripPropertyTest {
       String body = FactWriter.body(facts);
       assertEquals(facts, FactReader.facts(body), "seed " + SEED + ", body " + i + ": " + body);
     }
-    assertEquals(21, kinds.size(), kinds::toString);
+    assertEquals(22, kinds.size(), kinds::toString);
   }
 
   @Test
@@ -87,10 +89,26 @@ class FactRoundTripPropertyTest {
     assertEquals("«levitated» is a fact this version does not know", thrown.getMessage());
   }
 
+  @Test
+  void attachedFact_withAWrongHashOrType_isRefusedWithASentence() {
+    String body =
+        "{\"at\":\"2026-01-31T09:30:00Z\",\"facts\":[{\"fact\":\"attached\",\"step\":\"idle\","
+            + "\"path\":\"a.png\",\"caption\":\"c\",\"sha256\":\"%s\",\"mediaType\":\"%s\"}]}";
+    String hash = "0".repeat(64);
+    for (String wrong :
+        List.of(
+            body.formatted("12", "image/png"),
+            body.formatted(hash, "image/svg+xml"),
+            body.formatted(hash.replace('0', 'G'), "image/jpeg"))) {
+      assertThrows(UnreadableFact.class, () -> FactReader.facts(wrong), wrong);
+    }
+    assertEquals(1, FactReader.facts(body.formatted(hash, "image/png")).size());
+  }
+
   private Fact fact() {
     String step = STEPS[random.nextInt(STEPS.length)];
     ReadingId id = one(ReadingId.values());
-    switch (random.nextInt(21)) {
+    switch (random.nextInt(22)) {
       case 0:
         return new Fact.Briefed(step, forecast(step));
       case 1:
@@ -155,6 +173,7 @@ class FactRoundTripPropertyTest {
             new Fact.Done(step),
             new Fact.Skipped(step, text()),
             new Fact.Noted(step, text()),
+            new Fact.Attached(step, text(), text(), hash(), one(TYPES)),
             new Fact.Stopped(step),
             new Fact.StopExplained(text()),
             new Fact.Paused(),
@@ -162,6 +181,10 @@ class FactRoundTripPropertyTest {
             new Fact.Cooled(step, text()),
             new Fact.WarmAgain(step));
     return facts.get(random.nextInt(facts.size()));
+  }
+
+  private String hash() {
+    return String.format("%016x", random.nextLong()).repeat(4);
   }
 
   private Forecast forecast(String step) {

@@ -1,0 +1,33 @@
+package loadwalk.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import loadwalk.report.Photos;
+import loadwalk.walk.WalkState;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A photo is attached on the walk screen, and found on the sheet. */
+class PhotoScenarioTest {
+  @TempDir Path folder;
+
+  @Test
+  void photo_isAttachedBehindTheNoteKey_andOutlivesAKill() throws IOException {
+    Files.write(folder.resolve("sink.png"), Photos.png());
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("F2").sees("a photo").press("F2").sees("the path of a PNG or JPEG");
+    bench.press("text:sink.png the heatsink, warm", "Enter").sees("The photo is kept as sessions/");
+    bench.press("F2", "F2", "text:gone.png nothing", "Enter").sees("no file at that path");
+    bench.press("F2", "F2", "text:sink.png", "Enter").sees("what the photo shows");
+    bench.press("F10", "F6", "End", "PageUp", "PageUp").sees("the heatsink, warm").press("F10");
+    WalkState.Attachment kept = bench.model().state().attachments().get(0);
+    assertEquals("stereo-4", kept.stepId());
+    assertEquals("the heatsink, warm", kept.caption());
+    assertEquals(1, bench.model().state().attachments().size());
+    bench.killedAndStartedAgain().press("Up", "Enter").journalTellsTheSame();
+    assertEquals(kept, bench.model().state().attachments().get(0));
+  }
+}
