@@ -46,7 +46,14 @@ public record GuardBand(double level) {
    * @param limit the requirement, in the same unit
    */
   public Conformance atLeast(double value, double u, double limit) {
-    return judge(Samples.finite(value, "value") - Samples.finite(limit, "limit"), width(u));
+    return atLeast(value, u, Double.POSITIVE_INFINITY, limit);
+  }
+
+  /** Judges the same where u is known with few degrees of freedom. */
+  public Conformance atLeast(double value, double u, double degreesOfFreedom, double limit) {
+    return judge(
+        Samples.finite(value, "value") - Samples.finite(limit, "limit"),
+        width(u, degreesOfFreedom));
   }
 
   /** Judges whether the measured quantity is at most the limit. */

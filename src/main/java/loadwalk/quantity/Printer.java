@@ -27,8 +27,9 @@ public record Printer(boolean ascii) {
   private static final double EDGE = 1e-9;
 
   /**
-   * Prints value ± U with k = 2: two significant digits of U, the value rounded to the same place
-   * (JCGM 100:2008, 7.2.6). A value without uncertainty is printed alone.
+   * Prints value ± U (k = 2, more where it rests on few readings): two significant digits of U, the
+   * value rounded to the same place (JCGM 100:2008, 7.2.6). A value without uncertainty is printed
+   * alone.
    */
   public String quantity(Quantity quantity) {
     double expanded = quantity.expanded();

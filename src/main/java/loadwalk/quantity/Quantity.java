@@ -17,19 +17,32 @@ import java.util.TreeMap;
  * @param unit the unit of value and contributions
  * @param contributions the signed part of the standard uncertainty by source, each finite, in the
  *     unit
+ * @param degreesOfFreedom of the parts that were estimated from few readings (type A), by source, 1
+ *     or more; a part that is not named here is taken as known (JCGM 100:2008, G.4.3)
  */
-public record Quantity(double value, Unit unit, Map<String, Double> contributions) {
+public record Quantity(
+    double value,
+    Unit unit,
+    Map<String, Double> contributions,
+    Map<String, Double> degreesOfFreedom) {
 
-  /** The coverage factor of every printed uncertainty. */
+  /** The coverage factor of a printed uncertainty that does not rest on few readings. */
   public static final double COVERAGE_FACTOR = 2.0;
 
-  /** Checks that every number is finite and copies the contributions. */
+  /** Checks that every number is finite and copies the parts. */
   public Quantity {
     Objects.requireNonNull(unit, "unit");
     requireFinite(value, "value");
     SortedMap<String, Double> copy = new TreeMap<>(contributions);
     copy.values().forEach(part -> requireFinite(part, "contribution"));
     contributions = Collections.unmodifiableSortedMap(copy);
+    degreesOfFreedom.values().forEach(Quantity::requireDegrees);
+    degreesOfFreedom = Map.copyOf(degreesOfFreedom);
+  }
+
+  /** Makes a quantity all of whose parts are known. */
+  public Quantity(double value, Unit unit, Map<String, Double> contributions) {
+    this(value, unit, contributions, Map.of());
   }
 
   /** Returns a value whose whole standard uncertainty comes from one named source. */
@@ -54,9 +67,31 @@ public record Quantity(double value, Unit unit, Map<String, Double> contribution
     return sum;
   }
 
-  /** Returns the expanded uncertainty U = 2 u. */
+  /** Returns the expanded uncertainty U = k·u. */
   public double expanded() {
-    return COVERAGE_FACTOR * u();
+    return coverageFactor() * u();
+  }
+
+  /**
+   * Returns the coverage factor k: 2, or as much more as parts estimated from few readings ask for
+   * to cover the same 95.45 % (JCGM 100:2008, G.4.1 and table G.2).
+   */
+  public double coverageFactor() {
+    return Coverage.factor(effectiveDegreesOfFreedom());
+  }
+
+  /**
+   * Returns ν_eff = u⁴ / Σ(uᵢ⁴/νᵢ) by Welch–Satterthwaite (JCGM 100:2008, equation G.2b); infinite
+   * where no part was estimated from readings. It is never below the least νᵢ.
+   */
+  public double effectiveDegreesOfFreedom() {
+    double u = u();
+    double sum = 0;
+    for (Map.Entry<String, Double> degrees : degreesOfFreedom.entrySet()) {
+      double share = u > 0 ? contributions.getOrDefault(degrees.getKey(), 0.0) / u : 0;
+      sum += share * share * share * share / degrees.getValue();
+    }
+    return sum > 0 ? Math.max(1, 1 / sum) : Double.POSITIVE_INFINITY;
   }
 
   /** Returns this plus other; both must carry the same unit. */
@@ -104,14 +139,37 @@ public record Quantity(double value, Unit unit, Map<String, Double> contribution
   public Quantity mapped(double result, double derivative, Unit resultUnit) {
     Map<String, Double> parts = new TreeMap<>();
     contributions.forEach((source, part) -> parts.put(source, derivative * part));
-    return new Quantity(result, resultUnit, parts);
+    return new Quantity(result, resultUnit, parts, degreesOfFreedom);
   }
 
   /** Returns this with one more independent part of the standard uncertainty. */
   public Quantity withPart(String source, double u) {
     Map<String, Double> parts = new TreeMap<>(contributions);
     parts.merge(source, u, Math::hypot);
-    return new Quantity(value, unit, parts);
+    return new Quantity(value, unit, parts, degreesOfFreedom);
+  }
+
+  /**
+   * Returns this with one more independent part that was estimated from readings (type A).
+   *
+   * @param source the name of the part, not one that is there already
+   * @param u the standard uncertainty
+   * @param degrees its degrees of freedom, 1 or more: for n readings n − 1 (JCGM 100:2008, 4.2.6)
+   */
+  public Quantity withScatter(String source, double u, double degrees) {
+    if (contributions.containsKey(source)) {
+      throw new IllegalArgumentException("there is a part named " + source + " already");
+    }
+    Map<String, Double> all = new TreeMap<>(degreesOfFreedom);
+    all.put(source, degrees);
+    return new Quantity(value, unit, withPart(source, u).contributions, all);
+  }
+
+  /** Returns this without the parts whose sources another quantity shares. */
+  public Quantity withoutSourcesOf(Quantity other) {
+    Map<String, Double> parts = new TreeMap<>(contributions);
+    parts.keySet().removeAll(other.contributions.keySet());
+    return new Quantity(value, unit, parts, degreesOfFreedom);
   }
 
   private Quantity combine(
@@ -120,12 +178,27 @@ public record Quantity(double value, Unit unit, Map<String, Double> contribution
     contributions.forEach((source, part) -> parts.put(source, derivative * part));
     other.contributions.forEach(
         (source, part) -> parts.merge(source, otherDerivative * part, Double::sum));
-    return new Quantity(result, resultUnit, parts);
+    return new Quantity(result, resultUnit, parts, degreesOfBoth(other));
+  }
+
+  private Map<String, Double> degreesOfBoth(Quantity other) {
+    if (other.degreesOfFreedom.isEmpty()) {
+      return degreesOfFreedom;
+    }
+    Map<String, Double> both = new TreeMap<>(degreesOfFreedom);
+    other.degreesOfFreedom.forEach((source, degrees) -> both.merge(source, degrees, Math::min));
+    return both;
   }
 
   private void requireSameUnit(Quantity other) {
     if (unit != other.unit) {
       throw new IllegalArgumentException("units differ: " + unit + " and " + other.unit);
+    }
+  }
+
+  private static void requireDegrees(double degrees) {
+    if (!(degrees >= 1)) {
+      throw new IllegalArgumentException("degrees of freedom must be 1 or more, got " + degrees);
     }
   }
 

@@ -19,7 +19,6 @@ import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
-import loadwalk.walk.Capture;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -96,7 +95,6 @@ public record Sheet(
    * @param readings the readings that count
    * @param pairs volts and THD read together near the limit
    * @param result what they amount to
-   * @param wave the captured wave its output was taken from, where it was
    */
   public record StepLine(
       String id,
@@ -108,8 +106,7 @@ public record Sheet(
       Criterion criterion,
       List<ReadingLine> readings,
       List<LimitPair> pairs,
-      Optional<StepResult> result,
-      Optional<Capture> wave) {
+      Optional<StepResult> result) {
     /** Copies the lists. */
     public StepLine {
       readings = List.copyOf(readings);

@@ -158,6 +158,8 @@ public final class SheetCsv {
     for (BudgetLine line : step.budget()) {
       number("budget", step.stepId(), line.source(), line.contribution(), Unit.WATT, "part of u");
     }
+    Quantity watts = step.watts().orElseThrow();
+    number("budget", step.stepId(), "coverage factor", watts.coverageFactor(), Unit.ONE, "");
   }
 
   private void quantity(String section, String step, String name, Quantity q) {

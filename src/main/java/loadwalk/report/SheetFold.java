@@ -146,8 +146,7 @@ final class SheetFold {
         step.criterion(),
         readings,
         step.pairs(),
-        result.step(planned.id()),
-        step.captureOfOutput());
+        result.step(planned.id()));
   }
 
   /** Says each remark once, with the steps it was said of. */

@@ -279,6 +279,8 @@ public final class SheetJson {
     out.writeObjectFieldStart("budget");
     out.writeStringField("step", sheet.budgetStep().get().stepId());
     JsonParts.quantity(out, "watts", watts);
+    JsonOut.number(out, "coverageFactor", watts.coverageFactor());
+    degrees(out, watts.effectiveDegreesOfFreedom());
     out.writeArrayFieldStart("parts");
     for (BudgetLine line : sheet.budgetStep().get().budget()) {
       out.writeStartObject();
@@ -287,9 +289,17 @@ public final class SheetJson {
       out.writeStringField("inputUnit", line.inputUnit().symbol());
       JsonOut.number(out, "sensitivity", line.sensitivity());
       JsonOut.number(out, "contribution", line.contribution());
+      degrees(out, line.degreesOfFreedom());
       out.writeEndObject();
     }
     out.writeEndArray();
     out.writeEndObject();
+  }
+
+  /** Writes degrees of freedom where they are few enough to be a number. */
+  private static void degrees(JsonGenerator out, double degreesOfFreedom) throws IOException {
+    if (!Double.isInfinite(degreesOfFreedom)) {
+      JsonOut.number(out, "degreesOfFreedom", degreesOfFreedom);
+    }
   }
 }

@@ -5,6 +5,8 @@ import static loadwalk.report.Wording.UNKNOWN;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
@@ -49,13 +51,12 @@ public final class SheetPage {
     }
     sections.add(identity());
     sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
-    sections.addAll(WavePages.sections(sheet));
     sections.add(new Section("computed", "Computed", computed()));
     sections.add(new Section("agreement", "Fits and agreement", agreement()));
     sections.addAll(HappeningsPage.sections(sheet));
     sections.add(new Section("conditions", "Conditions and bench", BenchPage.blocks(sheet)));
     sections.add(new Section("assumptions", "What this rests on", assumptions()));
-    sheet.budgetStep().ifPresent(step -> sections.add(budget(step)));
+    sheet.budgetStep().ifPresent(step -> sections.add(BudgetSection.of(step)));
     String subtitle =
         "Walk "
             + Inert.name(sheet.walk())
@@ -75,7 +76,7 @@ public final class SheetPage {
     List<List<String>> rows = sheet.loads().stream().map(SheetPage::loadRow).toList();
     Table table =
         new Table(
-            "Power at each load, ± with k = 2",
+            "Power at each load, ± with " + Wording.coverage(powers()),
             List.of(
                 Column.words("Load"),
                 Column.numbers("In one load"),
@@ -226,6 +227,24 @@ public final class SheetPage {
             rows));
   }
 
+  private List<Quantity> powers() {
+    return sheet.loads().stream()
+        .flatMap(line -> Stream.of(line.power().perLoad(), line.power().totalWatts()))
+        .toList();
+  }
+
+  private List<Quantity> results(List<Function<StepResult, Optional<Quantity>>> figures) {
+    return sheet.result().steps().stream()
+        .flatMap(step -> figures.stream().flatMap(figure -> figure.apply(step).stream()))
+        .toList();
+  }
+
+  private boolean hasScatter() {
+    return results(List.of(StepResult::outputVolts, StepResult::totalWatts, StepResult::inputWatts))
+        .stream()
+        .anyMatch(quantity -> !quantity.degreesOfFreedom().isEmpty());
+  }
+
   private List<Block> computed() {
     List<List<String>> rows = new ArrayList<>();
     List<List<String>> leads = new ArrayList<>();
@@ -245,7 +264,14 @@ public final class SheetPage {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Table(
-            "Output, input, efficiency and heat, ± with k = 2",
+            "Output, input, efficiency and heat, ± with "
+                + Wording.coverage(
+                    results(
+                        List.of(
+                            StepResult::totalWatts,
+                            StepResult::inputWatts,
+                            StepResult::efficiency,
+                            StepResult::heatWatts))),
             List.of(
                 Column.words("Step"),
                 Column.numbers("Output"),
@@ -256,7 +282,9 @@ public final class SheetPage {
     if (!leads.isEmpty()) {
       blocks.add(
           new Table(
-              "Lost between supply and amplifier, ± with k = 2",
+              "Lost between supply and amplifier, ± with "
+                  + Wording.coverage(
+                      results(List.of(StepResult::leadDropVolts, StepResult::leadWatts))),
               List.of(Column.words("Step"), Column.numbers("Drop"), Column.numbers("Power lost")),
               leads));
     }
@@ -310,43 +338,16 @@ public final class SheetPage {
     lines.add(
         "Uncertainties are JCGM 100 standard uncertainties from the meters' specifications and the"
             + " loads' tolerances, printed expanded with k = 2.");
+    if (hasScatter()) {
+      lines.add(
+          "Readings taken from a meter carry the scatter of its last readings as well (type A);"
+              + " where that matters k is larger, by Welch–Satterthwaite, so that it covers as much"
+              + " as k = 2 covers else: 95 %.");
+    }
     for (Sheet.Assumption a : sheet.assumptions()) {
       String steps = a.stepIds().isEmpty() ? "" : " (" + String.join(", ", a.stepIds()) + ")";
       lines.add(Wording.sentence(a.remark().text() + steps));
     }
     return List.of(new Bullets(lines));
-  }
-
-  private static Section budget(StepResult step) {
-    List<List<String>> rows =
-        step.budget().stream()
-            .map(
-                line ->
-                    List.of(
-                        line.source(),
-                        PRINTER.value(line.inputU(), line.inputUnit(), 2),
-                        Wording.sensitivity(line),
-                        PRINTER.value(line.contribution(), Unit.WATT, 2)))
-            .toList();
-    Quantity watts = step.watts().orElseThrow();
-    Table table =
-        new Table(
-            "Where the uncertainty of " + step.stepId() + " comes from",
-            List.of(
-                Column.words("Source"),
-                Column.numbers("u of the input"),
-                Column.numbers("Sensitivity"),
-                Column.numbers("Part of u")),
-            rows);
-    Paragraph sum =
-        new Paragraph(
-            "P = V²/R in one load. The root of the summed squares of the parts is u = "
-                + PRINTER.value(watts.u(), Unit.WATT, 2)
-                + "; expanded, "
-                + step.stepId()
-                + " makes "
-                + PRINTER.quantity(watts)
-                + " (k = 2).");
-    return new Section("budget", "Uncertainty budget of " + step.stepId(), List.of(table, sum));
   }
 }

@@ -18,6 +18,7 @@ final class Wording {
   static final String UNKNOWN = "unknown";
 
   private static final Printer PRINTER = Printer.UTF8;
+  private static final double COMMON_FACTOR = Quantity.COVERAGE_FACTOR;
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
   private static final DateTimeFormatter DAY =
@@ -31,6 +32,27 @@ final class Wording {
 
   static String quantity(Optional<Quantity> quantity) {
     return quantity.map(PRINTER::quantity).orElse(UNKNOWN);
+  }
+
+  /** Names the coverage factor of quantities that stand in one table. */
+  static String coverage(List<Quantity> quantities) {
+    double most =
+        quantities.stream().mapToDouble(Quantity::coverageFactor).max().orElse(COMMON_FACTOR);
+    return most > COMMON_FACTOR
+        ? "k = 2 to " + factor(most) + " for 95 %, by the scatter of the readings"
+        : "k = 2";
+  }
+
+  /** Returns a coverage factor with as many digits as matter. */
+  static String factor(double k) {
+    return k == COMMON_FACTOR ? "2" : PRINTER.value(k, Unit.ONE, k < 10 ? 3 : 4);
+  }
+
+  /** Returns degrees of freedom, cut to the next lower whole number (JCGM 100:2008, G.4.1). */
+  static String degrees(double degreesOfFreedom) {
+    return Double.isInfinite(degreesOfFreedom)
+        ? "∞"
+        : String.valueOf((long) Math.floor(degreesOfFreedom + 1e-9));
   }
 
   /** Returns a fraction in percent. */

@@ -12,14 +12,23 @@ import loadwalk.quantity.Unit;
  * @param sensitivity the partial derivative of the watts by the input, watts per inputUnit; 1 for a
  *     part that is already in watts
  * @param contribution the absolute part of the standard uncertainty of the watts, watts
+ * @param degreesOfFreedom of the part, infinite where it is known (type B)
  */
 public record BudgetLine(
-    String source, double inputU, Unit inputUnit, double sensitivity, double contribution) {
+    String source,
+    double inputU,
+    Unit inputUnit,
+    double sensitivity,
+    double contribution,
+    double degreesOfFreedom) {
   /** Checks the numbers. */
   public BudgetLine {
     Objects.requireNonNull(source, "source");
     Objects.requireNonNull(inputUnit, "inputUnit");
-    if (!(inputU >= 0) || !Double.isFinite(sensitivity) || !(contribution >= 0)) {
+    if (!(inputU >= 0)
+        || !Double.isFinite(sensitivity)
+        || !(contribution >= 0)
+        || !(degreesOfFreedom >= 1)) {
       throw new IllegalArgumentException("budget line " + source + " holds a bad number");
     }
   }

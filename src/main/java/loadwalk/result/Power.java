@@ -40,7 +40,7 @@ record Power(Quantity watts, List<BudgetLine> budget) {
     if (second > 0) {
       String name = source + " second order";
       watts = watts.withPart(name, second);
-      lines.add(new BudgetLine(name, second, Unit.WATT, 1, second));
+      lines.add(new BudgetLine(name, second, Unit.WATT, 1, second, Double.POSITIVE_INFINITY));
     }
     return new Power(watts, sorted(lines));
   }
@@ -93,7 +93,8 @@ record Power(Quantity watts, List<BudgetLine> budget) {
                         Math.abs(part),
                         input.unit(),
                         sensitivity,
-                        Math.abs(part * sensitivity))));
+                        Math.abs(part * sensitivity),
+                        input.degreesOfFreedom().getOrDefault(source, Double.POSITIVE_INFINITY))));
   }
 
   private static List<BudgetLine> sorted(List<BudgetLine> lines) {

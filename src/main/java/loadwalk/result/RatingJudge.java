@@ -33,7 +33,9 @@ final class RatingJudge {
       Optional<Quantity> terminalVolts) {
     double rated = rating.watts();
     double ratio = measured.value() / rated;
-    Conformance shown = GuardBand.AT_95_PERCENT.atLeast(measured.value(), measured.u(), rated);
+    Conformance shown =
+        GuardBand.AT_95_PERCENT.atLeast(
+            measured.value(), measured.u(), measured.effectiveDegreesOfFreedom(), rated);
     List<String> notes = new ArrayList<>();
     RatingComparison.Verdict verdict = verdict(shown);
     if (criterion == Criterion.BELOW_LIMIT) {

@@ -18,7 +18,7 @@ import loadwalk.quantity.Unit;
  * the meter's gain, the same in every reading of one function; the digits differ from reading to
  * reading. A reading typed more coarsely than the meter shows adds ± half a step, also rectangular
  * (JCGM 100:2008, F.2.2.1). Where the meter was read again and again, the scatter stands beside
- * them as type A (4.2.2).
+ * them as type A (4.2.2) with its degrees of freedom (4.2.6).
  */
 final class ReadingUncertainty {
   /** Half-width taken for a meter that the bench does not name, percent of reading. */
@@ -70,12 +70,13 @@ final class ReadingUncertainty {
     if (taken.resolution() > step) {
       parts.add(new Part(reading + " as typed", rectangular(taken.resolution() / 2)));
     }
-    parts.add(new Part(reading + " scatter", taken.scatter()));
     Quantity quantity = Quantity.exact(taken.value(), id.unit());
     for (Part part : parts) {
       quantity = part.u() > 0 ? quantity.withPart(part.source(), part.u()) : quantity;
     }
-    return quantity;
+    return taken.scatter() > 0
+        ? quantity.withScatter(reading + " scatter", taken.scatter(), taken.scatterDegrees())
+        : quantity;
   }
 
   /**

@@ -1,13 +1,13 @@
 package loadwalk.result;
 
-import java.util.Map;
 import java.util.Optional;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 
 /**
- * Compares two runs at one load: they agree when |P₁ − P₂| ≤ 2·√(u₁² + u₂²).
+ * Compares two runs at one load: they agree when |P₁ − P₂| ≤ k·√(u₁² + u₂²), k = 2 or as much more
+ * as few readings ask for.
  *
  * <p>Only the parts that do not cancel count (JCGM 100:2008, 5.2): what both runs share — the gain
  * of the same meter, the tolerance of the same load — moves both alike. Resolution and digits stay.
@@ -38,8 +38,7 @@ final class RecheckComparison {
     Quantity one = first.totalWatts().orElseThrow();
     Quantity other = again.totalWatts().orElseThrow();
     Quantity difference = other.minus(one);
-    double limit =
-        Quantity.COVERAGE_FACTOR * Math.hypot(unshared(one, other), unshared(other, one));
+    double limit = other.withoutSourcesOf(one).minus(one.withoutSourcesOf(other)).expanded();
     boolean agrees = Math.abs(difference.value()) <= limit;
     String text =
         again.stepId()
@@ -58,17 +57,6 @@ final class RecheckComparison {
         limit,
         agrees ? RecheckAgreement.Outcome.AGREES : RecheckAgreement.Outcome.DISAGREES,
         text);
-  }
-
-  /** Returns the standard uncertainty of a value from sources that the other does not share. */
-  private static double unshared(Quantity value, Quantity other) {
-    double u = 0;
-    for (Map.Entry<String, Double> part : value.contributions().entrySet()) {
-      if (!other.contributions().containsKey(part.getKey())) {
-        u = Math.hypot(u, part.getValue());
-      }
-    }
-    return u;
   }
 
   private static RecheckAgreement notComparable(StepResult first, StepResult again, String why) {

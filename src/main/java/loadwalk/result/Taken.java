@@ -14,10 +14,17 @@ import loadwalk.bench.ReadingId;
  *     it was not typed
  * @param scatter the standard deviation of readings like this one, type A (JCGM 100:2008, 4.2.2),
  *     in the reading's unit; 0 where it is not known
+ * @param scatterDegrees the degrees of freedom of the scatter, 1 or more (4.2.6); infinite where it
+ *     is not known
  * @param captured what a captured wave says of its own uncertainty, where no meter took the reading
  */
 public record Taken(
-    ReadingId id, double value, double resolution, double scatter, Optional<Captured> captured) {
+    ReadingId id,
+    double value,
+    double resolution,
+    double scatter,
+    double scatterDegrees,
+    Optional<Captured> captured) {
   /**
    * The uncertainty of a reading that was taken from a captured wave.
    *
@@ -40,15 +47,20 @@ public record Taken(
       throw new IllegalArgumentException(
           "scatter of " + id.key() + " must be a number from 0 up, got " + scatter);
     }
+    if (!(scatterDegrees >= 1)) {
+      throw new IllegalArgumentException(
+          "degrees of freedom of " + id.key() + " must be 1 or more, got " + scatterDegrees);
+    }
   }
 
   /** Makes a reading whose scatter is not known. */
   public Taken(ReadingId id, double value, double resolution) {
-    this(id, value, resolution, 0, Optional.empty());
+    this(id, value, resolution, 0, Double.POSITIVE_INFINITY, Optional.empty());
   }
 
-  /** Makes a reading that a meter took again and again. */
-  public Taken(ReadingId id, double value, double resolution, double scatter) {
-    this(id, value, resolution, scatter, Optional.empty());
+  /** Makes a reading that a meter took again and again, with its scatter's degrees of freedom. */
+  public Taken(
+      ReadingId id, double value, double resolution, double scatter, double scatterDegrees) {
+    this(id, value, resolution, scatter, scatterDegrees, Optional.empty());
   }
 }

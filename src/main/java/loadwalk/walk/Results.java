@@ -50,10 +50,20 @@ public final class Results {
     if (capture.isPresent()) {
       double own = id == ReadingId.OUTPUT_VOLTS ? capture.get().scatterVolts() : 0;
       return new Taken(
-          id, entry.value(), entry.resolution(), own, capture.map(Results::calibration));
+          id,
+          entry.value(),
+          entry.resolution(),
+          own,
+          Double.POSITIVE_INFINITY,
+          capture.map(Results::calibration));
     }
-    double scatter = entry.instrument().map(Instrument::scatter).orElse(0.0);
-    return new Taken(id, entry.value(), entry.resolution(), scatter);
+    return entry
+        .instrument()
+        .filter(from -> from.count() > 1)
+        .map(
+            from ->
+                new Taken(id, entry.value(), entry.resolution(), from.scatter(), from.count() - 1))
+        .orElseGet(() -> new Taken(id, entry.value(), entry.resolution()));
   }
 
   private static Taken.Captured calibration(Capture capture) {

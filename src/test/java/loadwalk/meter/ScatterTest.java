@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import loadwalk.quantity.Quantity;
-import loadwalk.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
 class ScatterTest {
@@ -28,26 +26,5 @@ class ScatterTest {
   void of_fewerThanTwo_isUnknown() {
     assertTrue(Scatter.of(List.of()).isEmpty());
     assertTrue(Scatter.of(List.of(13.7)).isEmpty());
-  }
-
-  /** Welch–Satterthwaite (JCGM 100:2008, G.2b): equal parts, one with ν = 4, give ν_eff = 16. */
-  @Test
-  void joined_withAnEqualTypeB_hasFourTimesTheDegrees() {
-    Scatter scatter = new Scatter(5, 13.7, 0.01, 0.03);
-    Scatter.Joined joined = scatter.joined(Quantity.of(13.7, Unit.VOLT, "meter gain", 0.01));
-    assertEquals(0.01 * Math.sqrt(2), joined.quantity().u(), 1e-12);
-    assertEquals(16, joined.degreesOfFreedom(), 1e-9);
-    // t_95(16) = 2.12 (JCGM 100:2008, table G.2).
-    assertEquals(2.12, joined.coverageFactor(), 5e-3);
-    assertEquals(2.12 * 0.01 * Math.sqrt(2), joined.expanded(), 1e-4);
-  }
-
-  @Test
-  void joined_withoutScatter_keepsTypeBAlone() {
-    Scatter still = Scatter.of(List.of(13.7, 13.7, 13.7)).orElseThrow();
-    Scatter.Joined joined = still.joined(Quantity.of(13.7, Unit.VOLT, "meter gain", 0.01));
-    assertEquals(0.01, joined.quantity().u(), 1e-15);
-    assertTrue(Double.isInfinite(joined.degreesOfFreedom()));
-    assertEquals(1.96, joined.coverageFactor(), 5e-3);
   }
 }
