@@ -20,8 +20,8 @@ final class BriefPanel {
 
   private BriefPanel() {}
 
-  static void paint(
-      Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
+  static void paint(Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
+    WalkState state = desk.walk().orElseThrow().state();
     StepState step = state.step(planned.id());
     if (step.brief().isEmpty()) {
       canvas.text(
@@ -39,6 +39,21 @@ final class BriefPanel {
     row = paintCautions(canvas, brief, area, row, cautionRows);
     row = paintForecast(canvas, brief, area, row, area.bottom() - fields);
     paintFields(canvas, state, planned, screen, area);
+    paintSupply(canvas, desk, area);
+  }
+
+  /** Tells what stands at the terminals before anything is started, where a meter tells it. */
+  private static void paintSupply(Canvas canvas, Desk desk, Area area) {
+    desk.meters()
+        .of(ReadingId.SUPPLY_VOLTS)
+        .map(watch -> "supply: meter " + desk.meters().reading(watch).words())
+        .ifPresent(
+            text ->
+                canvas.text(
+                    area.column() + area.columns() - text.length(),
+                    area.bottom() - 1,
+                    text,
+                    Style.FAINT));
   }
 
   private static int paintTitle(

@@ -90,6 +90,13 @@ public record Desk(
     return saying(Optional.empty());
   }
 
+  /** Returns what the meter of a reading shows now, or why that is no reading. */
+  Optional<String> meterWords(ReadingId id) {
+    return practice
+        .map(p -> p.meters().get(id))
+        .or(() -> meters.of(id).map(watch -> meters.reading(watch).words()));
+  }
+
   /** Paints the desk for a terminal. */
   public Frame paint(Size size, Look look) {
     Canvas canvas = new Canvas(size, look);

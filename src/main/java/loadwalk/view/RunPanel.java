@@ -118,19 +118,11 @@ final class RunPanel {
           focus ? Style.FOCUS : e.isOpen() ? Style.HEED : Style.STRONG);
       return;
     }
-    meter(desk, id)
+    desk.meterWords(id)
         .ifPresent(
             meter ->
                 canvas.text(
                     column, row, Canvas.shortened("meter " + meter, VALUE - 1), Style.FAINT));
-  }
-
-  /** What the meter shows now, or why that is no reading. */
-  private static Optional<String> meter(Desk desk, ReadingId id) {
-    Meters meters = desk.meters();
-    return desk.practice()
-        .map(p -> p.meters().get(id))
-        .or(() -> meters.of(id).map(watch -> meters.reading(watch).words()));
   }
 
   private static int paintLimit(

@@ -1,5 +1,7 @@
 package loadwalk.view;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.sequence.PlannedStep;
@@ -14,6 +16,7 @@ final class WalkPainter {
   private static final int SIDE_WIDTH = 38;
   private static final int SIDE_FROM_COLUMNS = 118;
   private static final int FOOT = 4;
+  private static final int WIDE_KEYS = 90;
 
   private WalkPainter() {}
 
@@ -29,7 +32,7 @@ final class WalkPainter {
     boolean side = canvas.columns() >= SIDE_FROM_COLUMNS;
     int width = side ? canvas.columns() - SIDE_WIDTH - 1 : canvas.columns();
     Area area = new Area(1, top + 1, width - 2, canvas.rows() - FOOT - top - 1);
-    paintPanel(canvas, desk, model, screen, area);
+    paintPanel(canvas, desk, model.state(), screen, area);
     if (side) {
       SidePanel.paint(canvas, model.state(), new Area(width, top + 1, SIDE_WIDTH, area.rows()));
     }
@@ -79,8 +82,7 @@ final class WalkPainter {
   }
 
   private static void paintPanel(
-      Canvas canvas, Desk desk, Model model, WalkScreen screen, Area area) {
-    WalkState state = model.state();
+      Canvas canvas, Desk desk, WalkState state, WalkScreen screen, Area area) {
     Optional<PlannedStep> current = state.current();
     if (state.hold() == WalkState.Hold.PAUSED) {
       PausePanel.paint(canvas, state, area);
@@ -93,9 +95,9 @@ final class WalkPainter {
     PlannedStep planned = current.get();
     StepState step = state.step(planned.id());
     if (step.status() != Status.RUNNING) {
-      BriefPanel.paint(canvas, state, planned, screen, area);
+      BriefPanel.paint(canvas, desk, planned, screen, area);
     } else if (planned.step() instanceof Step.WarmUp) {
-      WarmPanel.paint(canvas, model, planned, screen, area);
+      WarmPanel.paint(canvas, desk, planned, screen, area);
     } else {
       RunPanel.paint(canvas, desk, planned, screen, area);
     }
@@ -123,7 +125,7 @@ final class WalkPainter {
             .orElse("");
     boolean urgent = keep.isPresent() || alarm(desk, model).isPresent();
     Keys.paintMessage(canvas, message, urgent ? Style.HALT : Style.HEED);
-    Keys.paint(canvas, keys(model, desk).toArray(String[]::new));
+    Keys.paint(canvas, keys(model, desk, screen, canvas.columns()).toArray(String[]::new));
   }
 
   private static Optional<String> alarm(Desk desk, Model model) {
@@ -132,7 +134,7 @@ final class WalkPainter {
     return desk.meters().alarm().filter(told -> running);
   }
 
-  private static List<String> keys(Model model, Desk desk) {
+  private static List<String> keys(Model model, Desk desk, WalkScreen screen, int columns) {
     WalkState state = model.state();
     if (state.hold() == WalkState.Hold.PAUSED) {
       return List.of("Enter", "go on", "F2", "note", "F6", "sheet", "F10", "leave", "Esc", "STOP");
@@ -152,29 +154,26 @@ final class WalkPainter {
           "Esc",
           "STOP");
     }
-    String fill = desk.practice().isPresent() || !desk.meters().isEmpty() ? "fill" : "";
-    List<String> common =
-        List.of(
-            "F1",
-            "help",
-            "F2",
-            "note",
-            "F3",
-            "skip",
-            "F4",
-            "readings",
-            "F5",
-            "pause",
-            "F6",
-            "sheet",
-            "F10",
-            "leave",
-            "Esc",
-            "STOP");
-    return fill.isEmpty()
-        ? common
-        : List.of(
-            "F1", "help", "F2", "note", "F3", "skip", "F4", "list", "F5", "pause", "F6", "sheet",
-            "F8", fill, "F10", "leave", "Esc", "STOP");
+    return stepKeys(desk, screen, columns);
+  }
+
+  /** The keys of a step that goes on; the less needed ones give way where the line is short. */
+  private static List<String> stepKeys(Desk desk, WalkScreen screen, int columns) {
+    boolean field = screen.hasMeterInFocus(desk);
+    boolean fill = desk.practice().isPresent() || !desk.meters().isEmpty();
+    List<String> keys = new ArrayList<>();
+    Collections.addAll(keys, "F1", "help", "F2", "note", "F3", "skip");
+    Collections.addAll(keys, "F4", fill ? "list" : "readings", "F5", "pause");
+    if (!field || columns >= WIDE_KEYS) {
+      Collections.addAll(keys, "F6", "sheet");
+    }
+    if (fill) {
+      Collections.addAll(keys, "F8", "fill");
+    }
+    if (field) {
+      Collections.addAll(keys, "F11", "this");
+    }
+    Collections.addAll(keys, "F10", "leave", "Esc", "STOP");
+    return keys;
   }
 }

@@ -140,6 +140,15 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
         : Answer.say(this, "No reading is in focus.");
   }
 
+  /** Tells whether the row in focus is a reading that a connected meter can fill. */
+  boolean hasMeterInFocus(Desk desk) {
+    WalkState state = desk.walk().orElseThrow().state();
+    boolean running = state.step(state.currentId()).status() == Status.RUNNING;
+    List<ReadingId> rows =
+        state.current().map(planned -> RunKeys.readings(state, planned)).orElse(List.of());
+    return running && focus < rows.size() && desk.meters().nearest(rows.get(focus)).isPresent();
+  }
+
   /** What the reason key means now: lift a halt, stand by a reading, end early, warm again. */
   private Answer reason(Model model) {
     WalkState state = model.state();

@@ -13,9 +13,13 @@ import loadwalk.walk.WarmClock;
 
 /** A running warm-up: the time left in big digits, the temperatures, whether it is steady. */
 final class WarmPanel {
+  private static final int FIELD_AT = 17;
+  private static final int FIELD = 14;
+
   private WarmPanel() {}
 
-  static void paint(Canvas canvas, Model model, PlannedStep planned, WalkScreen screen, Area area) {
+  static void paint(Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
+    Model model = desk.walk().orElseThrow();
     Step.WarmUp warm = (Step.WarmUp) planned.step();
     StepState step = model.state().step(planned.id());
     double left = warm.minutes() * 60 - model.clock().warmSeconds();
@@ -36,7 +40,12 @@ final class WarmPanel {
     canvas.text(column, row, temperatures(step), Style.FAINT);
     boolean focus = screen.prompt().isEmpty();
     canvas.text(column, area.bottom() - 2, "> heatsink now", focus ? Style.STRONG : Style.TEXT);
-    screen.field().paint(canvas, column + 17, area.bottom() - 2, 14, focus);
+    screen.field().paint(canvas, column + FIELD_AT, area.bottom() - 2, FIELD, focus);
+    desk.meterWords(ReadingId.SINK_CELSIUS)
+        .map(meter -> Canvas.shortened("meter " + meter, area.columns() - FIELD_AT - FIELD - 2))
+        .ifPresent(
+            meter ->
+                canvas.text(column + FIELD_AT + FIELD + 2, area.bottom() - 2, meter, Style.FAINT));
     canvas.text(
         column,
         area.bottom() - 1,

@@ -32,6 +32,7 @@ import loadwalk.walk.Fact;
 import loadwalk.walk.FactReader;
 import loadwalk.walk.FactWriter;
 import loadwalk.walk.Instrument;
+import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.Results;
 import loadwalk.walk.Stamped;
@@ -69,10 +70,15 @@ class MetersOnDeskTest {
 
   @BeforeEach
   void openTheWalk() {
+    open(SEQUENCE);
+    press(Key.Kind.ENTER);
+    assertEquals(StepState.Status.RUNNING, step().status(), screen());
+  }
+
+  private void open(String text) {
+    journal.clear();
     Sequence sequence =
-        SequenceReader.read(SEQUENCE.getBytes(StandardCharsets.UTF_8), "short")
-            .found()
-            .orElseThrow();
+        SequenceReader.read(text.getBytes(StandardCharsets.UTF_8), "short").found().orElseThrow();
     Amplifier amplifier =
         AmplifierReader.read(
                 "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"Verrin\",\"model\":\"V1\"}"
@@ -94,15 +100,13 @@ class MetersOnDeskTest {
             "2026-02-02-0000-test",
             "1.0.0",
             sequence,
-            SEQUENCE,
+            text,
             amplifier,
             bench,
             OptionalLong.empty());
     journal.add(FactWriter.body(List.of(new Stamped(opened, WALL))));
     hear(new DeskEvent.WalkReady(Model.of(FactReader.walk(journal), 1)));
     hear(new DeskEvent.OfWalk(new Event.Reopened(now * 1_000_000, WALL)));
-    press(Key.Kind.ENTER);
-    assertEquals(StepState.Status.RUNNING, step().status(), screen());
   }
 
   private void hear(DeskEvent first) {
@@ -155,7 +159,11 @@ class MetersOnDeskTest {
   }
 
   private String screen() {
-    return String.join("\n", desk.paint(new Size(110, 30), new Look(false)).lines());
+    return screen(110);
+  }
+
+  private String screen(int columns) {
+    return String.join("\n", desk.paint(new Size(columns, 30), new Look(false)).lines());
   }
 
   @Test
@@ -243,6 +251,54 @@ class MetersOnDeskTest {
     assertFalse(screen().contains("SUPPLY AMPS 9"), screen());
     metersSay(volts(13.7), new MeterReading.Overload("9.9E37"));
     assertEquals(before + 2, bells);
+  }
+
+  @Test
+  void foot_namesTheFieldKey_onlyWhereAMeterIsInFocus() {
+    assertFalse(screen().contains("F11 this"), screen());
+    metersSay(volts(13.7), amps(1.6));
+    assertTrue(screen().contains("F8 fill  F11 this"), screen());
+    String narrow = screen(80);
+    assertTrue(narrow.contains("F8 fill F11 this F10 leave Esc STOP"), narrow);
+    press(Key.Kind.F8);
+    press(Key.Kind.F9);
+    assertEquals(StepState.Status.BRIEFED, step().status(), screen());
+    assertFalse(screen().contains("F11 this"), screen());
+  }
+
+  @Test
+  void brief_tellsWhatStandsAtTheTerminals() {
+    metersSay(volts(13.7), amps(1.6));
+    press(Key.Kind.F8);
+    press(Key.Kind.F9);
+    metersSay(volts(13.81), amps(0));
+    assertTrue(screen().contains("supply: meter 13.810 V"), screen());
+    metersSay(new MeterReading.Silent("the cable was pulled"), amps(0));
+    assertTrue(screen().contains("supply: meter no answer"), screen());
+  }
+
+  @Test
+  void warmUp_showsTheHeatsink_andTakesItWithTheFieldKey() {
+    open(
+        SEQUENCE.replace(
+            "{\"do\":\"idle\"}",
+            "{\"do\":\"warm-up\",\"minutes\":15,\"powerFraction\":0.5,"
+                + "\"steadyCelsiusPerMinute\":0.5}"));
+    hear(new DeskEvent.OfWalk(new Intent.LiftHalt("small supply, low level")));
+    hear(new DeskEvent.OfWalk(new Intent.Arm("4 ohm")));
+    assertEquals(StepState.Status.RUNNING, step().status(), screen());
+    assertFalse(screen().contains("meter 41"), screen());
+    for (double celsius : new double[] {41.2, 41.6}) {
+      now += 500;
+      MeterWatch heat =
+          MeterWatch.begin(meter(ReadingId.SINK_CELSIUS), now)
+              .after(value(ReadingId.SINK_CELSIUS, celsius), now);
+      hear(new DeskEvent.MetersRead(new Meters(List.of(heat), now, WALL + now, Optional.empty())));
+      assertTrue(screen(80).contains("meter " + celsius + "00 °C"), screen(80));
+      press(Key.Kind.F11);
+    }
+    List<Entry> entries = step().entries().get(ReadingId.SINK_CELSIUS);
+    assertEquals(List.of(41.2, 41.6), entries.stream().map(Entry::value).toList(), screen());
   }
 
   @Test

@@ -1,0 +1,28 @@
+package loadwalk.tui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import loadwalk.view.Key;
+import org.junit.jupiter.api.Test;
+
+class KeyMapTest {
+
+  @Test
+  void fieldKey_isF11_andCtrlR_whereTheWindowKeepsF11() {
+    Input field = new Input.Pressed(Key.of(Key.Kind.F11));
+    assertEquals(field, KeyMap.of(new KeyStroke(KeyType.F11)));
+    assertEquals(field, KeyMap.of(new KeyStroke('r', true, false)));
+    assertEquals(new Input.Pressed(Key.of('r')), KeyMap.of(new KeyStroke('r', false, false)));
+    assertEquals(new Input.Nothing(), KeyMap.of(new KeyStroke('r', false, true)));
+  }
+
+  @Test
+  void ctrlKeys_leaveSuspend_orDoNothing() {
+    assertEquals(new Input.Leave(false), KeyMap.of(new KeyStroke('c', true, false)));
+    assertEquals(new Input.Suspend(), KeyMap.of(new KeyStroke('z', true, false)));
+    assertEquals(new Input.Nothing(), KeyMap.of(new KeyStroke('w', true, false)));
+    assertEquals(new Input.Leave(true), KeyMap.of(new KeyStroke(KeyType.EOF)));
+  }
+}
