@@ -191,13 +191,15 @@ final class Machine implements World {
     Planning planning = planning(around);
     Workshop shop = shop(around, planning, look, () -> out.print('\u0007'));
     DeskRunner runner = runner(around, planning, shop);
-    start.apply(shop).forEach(runner::accept);
-    if (runner.desk().walk().isEmpty()) {
-      return withoutWalk(runner, look);
-    }
-    try (BufferedReader in =
-        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
-      int code = new PlainLoop(runner, out, look, Clocks.MACHINE).run(in);
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    try (LineFeed lines = new LineFeed(in)) {
+      shop.nudging(lines::metersSpoke);
+      start.apply(shop).forEach(runner::accept);
+      if (runner.desk().walk().isEmpty()) {
+        return withoutWalk(runner, look);
+      }
+      int code = new PlainLoop(runner, out, look, Clocks.MACHINE).run(lines);
       shop.close();
       return code;
     } catch (IOException fault) {

@@ -1,6 +1,5 @@
 package loadwalk.app;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.util.Optional;
@@ -42,12 +41,11 @@ final class PlainLoop {
   }
 
   /** Runs until the input ends or the operator quits. */
-  int run(BufferedReader in) throws IOException {
+  int run(LineFeed lines) throws IOException {
     begin();
-    Lines lines = new Lines(in);
     boolean quit = false;
     while (!quit) {
-      Optional<String> line = lines.next();
+      Optional<String> line = lines.next(this::look);
       if (line.isEmpty() || runner.desk().walk().isEmpty()) {
         break;
       }
@@ -75,6 +73,13 @@ final class PlainLoop {
     }
     showSheet();
     return exitCode();
+  }
+
+  /** Takes what the meters said while the operator typed nothing; an alarm is told at once. */
+  private void look() {
+    Model before = model();
+    runner.look();
+    tellChanges(before);
   }
 
   private void begin() {

@@ -212,6 +212,8 @@ public record PlainWriter(Printer printer) {
         "photo PATH CAPTION   a PNG or JPEG for the sheet; a path with spaces in double quotes",
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
-        "fill                 take the readings of the connected or practice meters");
+        "fill                 take the readings of the connected or practice meters",
+        "While a step runs, connected meters of supply amps and volts are watched against the",
+        "brief; what is out of it is told at once, with its number. Loadwalk switches nothing.");
   }
 }

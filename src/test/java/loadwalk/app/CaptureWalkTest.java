@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.io.StringReader;
@@ -61,7 +60,9 @@ class CaptureWalkTest {
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new Look(false),
             new FakeClocks());
-    loop.run(new BufferedReader(new StringReader(lines)));
+    try (LineFeed typed = new LineFeed(new StringReader(lines))) {
+      loop.run(typed);
+    }
     return out.toString(StandardCharsets.UTF_8);
   }
 

@@ -146,6 +146,31 @@ class MeterLinkTest {
   }
 
   @Test
+  void practiceMeters_withFaults_failAndComeBack() throws Exception {
+    MeterBench room = new MeterBench(Port.OF_MACHINE, Clocks.MACHINE);
+    MeterRoom.Served served = room.serve(1, OptionalLong.of(5));
+    try (MeterBank bank =
+        MeterBank.start(
+            served.bench(), Port.OF_MACHINE, Clocks.MACHINE, (meter, act) -> news.add(act))) {
+      int values = 0;
+      int failures = 0;
+      for (int i = 0; i < 4000 && (values < 50 || failures < 3); i++) {
+        Act act = news.poll(20, TimeUnit.SECONDS);
+        if (act instanceof Act.Heard heard) {
+          boolean value = heard.reading() instanceof MeterReading.Value;
+          values += value ? 1 : 0;
+          failures += value ? 0 : 1;
+        }
+      }
+      assertTrue(values >= 50, "only " + values + " values came, seed 5");
+      assertTrue(failures >= 3, "only " + failures + " faults came, seed 5");
+      Meters.end(bank);
+    } finally {
+      served.end().close();
+    }
+  }
+
+  @Test
   void instrumentThatDoesNotKnowTheQuery_isToldAsSilent_andNothingButQuestionsIsSent()
       throws Exception {
     try (ServerSocket listening = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());

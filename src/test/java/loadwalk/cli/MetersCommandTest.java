@@ -3,6 +3,7 @@ package loadwalk.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -32,7 +33,9 @@ class MetersCommandTest {
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
 
-  private static MeterRoom room() {
+  private String asked = "";
+
+  private MeterRoom room() {
     return new MeterRoom() {
       @Override
       public List<Tried> tryAll(Bench bench) {
@@ -49,7 +52,8 @@ class MetersCommandTest {
 
       @Override
       public Served serve(long seed, OptionalLong faultSeed) {
-        throw new IllegalStateException("not served here");
+        asked = "seed " + seed + ", faults " + faultSeed;
+        return new Served(Bench.unknown(), () -> asked += ", ended");
       }
     };
   }
@@ -92,6 +96,29 @@ class MetersCommandTest {
     assertTrue(text.contains("\"value\":13.7,\"raw\":\"+1.37000000E+01\""), text);
     assertTrue(text.contains("\"problem\":\"the meter shows overload"), text);
     assertEquals(1, text.split("\"value\"", -1).length - 1, text);
+  }
+
+  @Test
+  void practice_servesWithTheSeedAndFaultsAskedFor_untilTheInputEnds() {
+    InputStream machine = System.in;
+    try {
+      System.setIn(InputStream.nullInputStream());
+      assertEquals(ExitCode.DONE, run("--practice", "3", "--faults", "7"));
+      assertEquals("seed 3, faults OptionalLong[7], ended", asked);
+      assertTrue(out.toString().contains("\"format\" : \"loadwalk-bench/1\""), out.toString());
+      assertTrue(err.toString().contains("loadwalk meters --bench FILE"), err.toString());
+      assertEquals(ExitCode.DONE, run("--practice"));
+      assertEquals("seed 1, faults OptionalLong.empty, ended", asked);
+    } finally {
+      System.setIn(machine);
+    }
+  }
+
+  @Test
+  void faults_withoutPractice_areRefused() throws Exception {
+    assertEquals(ExitCode.BAD_INPUT, run("--bench", "x", "--faults", "7"));
+    assertTrue(err.toString().contains("--faults is for the meters that --practice serves"));
+    assertEquals("", asked);
   }
 
   @Test

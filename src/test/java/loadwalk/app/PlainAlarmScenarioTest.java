@@ -1,0 +1,118 @@
+package loadwalk.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStreamReader;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Connection;
+import loadwalk.bench.Meter;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
+import loadwalk.meter.SimulatedInstrument;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskLoop;
+import loadwalk.view.Look;
+import loadwalk.view.Wish;
+import loadwalk.walk.Walker;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** In plain mode the supply watch speaks while the operator types nothing. */
+class PlainAlarmScenarioTest {
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private volatile double amps = 1;
+
+  @Test
+  @Timeout(value = 5, unit = TimeUnit.MINUTES)
+  void supplyAmps_aboveTheSupplies_areToldBeforeTheNextLine(@TempDir Path folder) throws Exception {
+    SimulatedInstrument instrument =
+        new SimulatedInstrument(Meters.WHO, query -> OptionalDouble.of(amps), OptionalLong.empty());
+    PipedOutputStream typed = new PipedOutputStream();
+    try (MeterServer server = new MeterServer(instrument, 0);
+        BufferedReader in =
+            new BufferedReader(
+                new InputStreamReader(new PipedInputStream(typed), StandardCharsets.UTF_8));
+        LineFeed lines = new LineFeed(in)) {
+      Workshop shop = shop(folder);
+      shop.nudging(lines::metersSpoke);
+      DeskLoop loop = new DeskLoop(new Walker(Planning.of(Tables.stock()).forecaster()));
+      DeskRunner runner = new DeskRunner(loop, shop, Desk.atHome("home"));
+      shop.open(wish(server)).forEach(runner::accept);
+      PrintStream told = new PrintStream(out, true, StandardCharsets.UTF_8);
+      FutureTask<Integer> walk =
+          new FutureTask<>(
+              () -> new PlainLoop(runner, told, new Look(false), Clocks.MACHINE).run(lines));
+      new Thread(walk, "plain walk").start();
+      type(typed, "skip warm from before\nbegin\n");
+      await("idle is running");
+      amps = 9.5;
+      await("SUPPLY AMPS 9.5000 A, above the 9.00 A");
+      amps = 1;
+      type(typed, "note all is well again\nquit\n");
+      assertEquals(0, walk.get(), said());
+      assertTrue(said().contains("turn down by hand"), said());
+      shop.close();
+    }
+  }
+
+  private static void type(PipedOutputStream typed, String text) throws Exception {
+    typed.write(text.getBytes(StandardCharsets.UTF_8));
+    typed.flush();
+  }
+
+  private static Workshop shop(Path folder) throws Exception {
+    DataHome home = new DataHome(folder);
+    return new Workshop(
+        new WalkFolder(new SessionStore(home, Clock.systemUTC())),
+        new SequenceShelf(home),
+        new Texts(Planning.of(Tables.stock()), false),
+        Clocks.MACHINE,
+        () -> {});
+  }
+
+  private static Wish.OpenWalk wish(MeterServer server) {
+    Meter clamp =
+        new Meter("clamp", ReadingId.SUPPLY_AMPS, 1, 2, 0.1, Optional.empty())
+            .connectedBy(new Connection(server.line(), "MEAS:CURR:DC?", "A", 1, 5000));
+    Bench bench =
+        new Bench(
+            "North bench",
+            List.of(new Supply(13.8, 10)),
+            List.of(),
+            OptionalDouble.empty(),
+            List.of(),
+            List.of(clamp),
+            Bench.DEFAULT_USABLE_FRACTION);
+    return new Wish.OpenWalk(
+        "stereo-only", Amplifier.named("Verrin", "V1"), bench, OptionalLong.empty(), 1);
+  }
+
+  private String said() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private void await(String words) throws InterruptedException {
+    for (int i = 0; i < 6000 && !said().contains(words); i++) {
+      Thread.sleep(10);
+    }
+    assertTrue(said().contains(words), said());
+  }
+}
