@@ -17,6 +17,9 @@ import loadwalk.bench.ReadingId;
 final class LoadedJudge {
   private static final double LOG_TWO = Math.log(2);
 
+  /** ln of the share of stereo readings that are of the same load and not of one channel here. */
+  private static final double LOG_SAME_OHMS = Math.log(0.3);
+
   private final WalkModel model;
   private final Target target;
   private final boolean bridged;
@@ -93,7 +96,10 @@ final class LoadedJudge {
           faulty,
           Slip.STEREO_READING_IN_BRIDGED,
           Double.NaN,
-          SlipPriors.log(Slip.STEREO_READING_IN_BRIDGED) + stereo + here.ampsAlone(amps));
+          SlipPriors.log(Slip.STEREO_READING_IN_BRIDGED)
+              + LOG_SAME_OHMS
+              + stereo
+              + here.ampsAlone(amps));
     }
   }
 

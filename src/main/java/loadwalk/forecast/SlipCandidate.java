@@ -19,6 +19,12 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
 
   private static final double LOG_FAR_DECIMAL = Math.log(0.05);
 
+  /**
+   * The share of copied readings that are amperes alone. Whoever copies copies the output or the
+   * whole line, while the amperes of a supply at its limit come again by themselves.
+   */
+  private static final double AMPS_ALONE_COPIED = 0.1;
+
   /** Returns what may have been meant by output volts or watts. */
   static List<SlipCandidate> output(
       Target target, ReadingId id, double entered, Double before, int decimals) {
@@ -40,7 +46,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     }
     add(found, Slip.PEAK_TO_PEAK_FOR_RMS, entered / Math.pow(2 * Math.sqrt(2), power), 1);
     swapped(found, entered, decimals);
-    copied(found, entered, before, decimals);
+    copied(found, entered, before, decimals, 1);
     found.add(unnamed());
     return found;
   }
@@ -50,7 +56,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     List<SlipCandidate> found = new ArrayList<>();
     decimals(found, Slip.SUPPLY_AMPS_TEN_TIMES, entered);
     swapped(found, entered, decimals);
-    copied(found, entered, before, decimals);
+    copied(found, entered, before, decimals, AMPS_ALONE_COPIED);
     found.add(unnamed());
     return found;
   }
@@ -94,7 +100,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
   }
 
   private static void copied(
-      List<SlipCandidate> found, double entered, Double before, int decimals) {
+      List<SlipCandidate> found, double entered, Double before, int decimals, double share) {
     if (before != null && before > 0) {
       double resolution = Math.pow(10, -decimals);
       if (Math.abs(entered - before) < 0.5 * resolution) {
@@ -103,7 +109,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
             new SlipCandidate(
                 Slip.COPIED_FROM_BEFORE,
                 Double.NaN,
-                SlipPriors.log(Slip.COPIED_FROM_BEFORE) + Math.log(density)));
+                SlipPriors.log(Slip.COPIED_FROM_BEFORE) + Math.log(share * density)));
       }
     }
   }

@@ -6,18 +6,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
   /** ln of the odds of a slip against none that a doubt needs. */
-  private static final double NEEDED_LOG_ODDS = -0.45;
+  private static final double NEEDED_LOG_ODDS = -1.0;
 
   /** Watts out over watts in from which no meter can be the reason. */
   private static final double IMPOSSIBLE = 1.04;
 
   private static final double SAG_TAIL = 0.05;
   private static final double OTHER_CHANNEL_SPREAD = 0.03;
+  private static final double LEAST_OUTPUT = 1e-6;
 
   private final WalkModel model;
   private final Target target;
@@ -124,10 +126,20 @@ final class StepJudge {
             ? ReadingId.OUTPUT_VOLTS
             : ReadingId.OUTPUT_WATTS;
     Double output = entries.get(outputId);
-    if (output == null && amps == null) {
-      return;
-    }
     double ohms = WalkReadings.loadOhms(model.evidence().bench(), target, entries);
+    if (output != null || amps != null) {
+      judgeTogether(outputId, ohms);
+    }
+    judgeAgainst(ReadingId.OTHER_OUTPUT_VOLTS, otherOutput(ohms));
+    if (outputId == ReadingId.OUTPUT_VOLTS && output != null) {
+      judgeAgainst(ReadingId.OUTPUT_WATTS, likeness(output * output / ohms));
+    }
+  }
+
+  /** Judges the output and the supply current by the forecast and by each other. */
+  private void judgeTogether(ReadingId outputId, double ohms) {
+    Double output = entries.get(outputId);
+    Double amps = entries.get(ReadingId.SUPPLY_AMPS);
     LoadedJudge judge = new LoadedJudge(model, target, ohms, supplyVolts());
     Hypotheses.Finding finding =
         judge.weigh(outputId, output, amps, before(outputId)).find(NEEDED_LOG_ODDS);
@@ -138,39 +150,51 @@ final class StepJudge {
           new Hypotheses.Finding(faulty, Slip.OUTPUT_ABOVE_INPUT, Double.NaN, finding.logOdds());
     }
     note(finding, amps == null ? DoubtWords.Witness.FORECAST : DoubtWords.Witness.SUPPLY_AMPS);
-    judgeAgainst(ReadingId.OTHER_OUTPUT_VOLTS, otherMiddle(ohms), ohms);
-    if (outputId == ReadingId.OUTPUT_VOLTS && output != null) {
-      judgeAgainst(ReadingId.OUTPUT_WATTS, output * output / ohms, ohms);
-    }
   }
 
-  private double otherMiddle(double ohms) {
+  /**
+   * Returns the density of the other channel's volts: near this channel's where these are entered
+   * and not doubted, else as forecast for either channel.
+   */
+  private Side otherOutput(double ohms) {
     double volts = WalkReadings.volts(entries, ohms);
     boolean doubted =
         doubts.containsKey(ReadingId.OUTPUT_VOLTS) || doubts.containsKey(ReadingId.OUTPUT_WATTS);
-    Band band = bands.bands().get(ReadingId.OUTPUT_VOLTS);
-    return volts > 0 && !doubted ? volts : band == null ? Double.NaN : band.middle();
+    if (volts > 0 && !doubted) {
+      return likeness(volts);
+    }
+    double loads = target.mode() == Mode.BRIDGED ? Math.log(2) : 0;
+    Mixture forecast = model.outlook(target).logVolts();
+    return new Side(forecast.affine(1, loads, OTHER_CHANNEL_SPREAD), DoubtWords.Witness.FORECAST);
   }
 
-  /** Judges an output entry against the value that another entry of the step gives for it. */
-  private void judgeAgainst(ReadingId id, double middle, double ohms) {
+  private static Side likeness(double middle) {
+    double log = Math.log(Math.max(LEAST_OUTPUT, middle));
+    return new Side(heavy(log, OTHER_CHANNEL_SPREAD), DoubtWords.Witness.OTHER_ENTRY);
+  }
+
+  /** What an output entry is judged by: the density of its ln, and where it comes from. */
+  private record Side(Mixture density, DoubtWords.Witness witness) {}
+
+  /** Judges an output entry by what another entry or the forecast tells of it. */
+  private void judgeAgainst(ReadingId id, Side side) {
     Double entered = entries.get(id);
-    if (entered == null || !(middle > 0)) {
+    if (entered == null) {
       return;
     }
-    Mixture density = heavy(Math.log(middle), OTHER_CHANNEL_SPREAD);
+    Mixture density = side.density();
     Hypotheses hypotheses = new Hypotheses();
-    hypotheses.honest(density.logDensity(Math.log(Math.max(1e-6, entered))));
+    hypotheses.honest(density.logDensity(Math.log(Math.max(LEAST_OUTPUT, entered))));
     for (SlipCandidate candidate :
         SlipCandidate.output(
             target, id, entered, null, EnteredDecimals.of(model.evidence(), id, entered))) {
       double fit =
           Double.isNaN(candidate.meant())
               ? 0
-              : density.logDensity(Math.log(Math.max(1e-6, candidate.meant())));
+              : density.logDensity(Math.log(Math.max(LEAST_OUTPUT, candidate.meant())));
       hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
     }
-    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.OTHER_ENTRY);
+    note(hypotheses.find(NEEDED_LOG_ODDS), side.witness());
   }
 
   /** Returns the supply volts entered where they can be, else NaN. */

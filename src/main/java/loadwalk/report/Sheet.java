@@ -19,6 +19,7 @@ import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
+import loadwalk.walk.Capture;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -95,6 +96,7 @@ public record Sheet(
    * @param readings the readings that count
    * @param pairs volts and THD read together near the limit
    * @param result what they amount to
+   * @param wave the captured wave its output was taken from, where it was
    */
   public record StepLine(
       String id,
@@ -106,7 +108,8 @@ public record Sheet(
       Criterion criterion,
       List<ReadingLine> readings,
       List<LimitPair> pairs,
-      Optional<StepResult> result) {
+      Optional<StepResult> result,
+      Optional<Capture> wave) {
     /** Copies the lists. */
     public StepLine {
       readings = List.copyOf(readings);

@@ -146,7 +146,8 @@ final class SheetFold {
         step.criterion(),
         readings,
         step.pairs(),
-        result.step(planned.id()));
+        result.step(planned.id()),
+        step.captureOfOutput());
   }
 
   /** Says each remark once, with the steps it was said of. */

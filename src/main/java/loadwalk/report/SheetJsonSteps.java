@@ -34,6 +34,11 @@ final class SheetJsonSteps {
       out.writeStringField("criterion", step.criterion().word());
     }
     readings(out, step);
+    if (step.wave().isPresent()) {
+      out.writeObjectFieldStart("wave");
+      WaveJson.write(out, step.wave().get());
+      out.writeEndObject();
+    }
     if (step.result().isPresent()) {
       result(out, step.result().get());
     }

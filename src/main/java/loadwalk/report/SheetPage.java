@@ -51,6 +51,7 @@ public final class SheetPage {
     }
     sections.add(identity());
     sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
+    sections.addAll(WavePages.sections(sheet));
     sections.add(new Section("computed", "Computed", computed()));
     sections.add(new Section("agreement", "Fits and agreement", agreement()));
     sections.addAll(HappeningsPage.sections(sheet));

@@ -1,7 +1,6 @@
 package loadwalk.experiment;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -206,12 +205,7 @@ record ForecastExperiment(Population population, long seed, int count) {
         results.doubted.get(slip).add(!doubts.isEmpty());
         boolean right = !doubts.isEmpty() && doubts.get(0).slip() == slip;
         results.named.get(slip).add(right);
-        if (!right && !doubts.isEmpty()) {
-          results
-              .namedAs
-              .computeIfAbsent(slip, s -> new EnumMap<>(Slip.class))
-              .merge(doubts.get(0).slip(), 1, Integer::sum);
-        }
+        results.confuse(slip, target.stepId(), doubts);
       }
     }
   }

@@ -2,6 +2,8 @@ package loadwalk.experiment;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
+import loadwalk.forecast.Slip;
 
 /** Prints results as lines of text, every percentage with its counts. */
 final class ResultTable {
@@ -23,21 +25,30 @@ final class ResultTable {
     table.tally("steps briefed clear though asking too much", r.clearThoughExceeding);
     table.tally("steps briefed clear", r.clear);
     table.tally("loaded steps that supply and fuses let run", r.run);
-    table.line("  by slip: doubted, named, and what it was taken for");
+    table.line("  by slip: doubted, named");
     r.doubted.forEach(
         (slip, tally) -> {
           table.tally("  " + slip.code() + " doubted", tally);
           table.tally("  " + slip.code() + " named", r.named.get(slip));
-          if (r.namedAs.containsKey(slip)) {
-            table.line("      taken for %s", r.namedAs.get(slip));
-          }
         });
+    table.line("  by slip and step: how many, and what they were taken for");
+    r.confusion.forEach(table::confusion);
     table.line("  slips left out: %s", r.leftOut);
     table.line("  readings without a band: %s", r.unforetold);
     table.each("inside, ", r.inside);
     table.each("inside, ", r.insideBy);
     table.each("honest doubted, ", r.honestBy);
     return table.text.toString();
+  }
+
+  private void confusion(Slip slip, Map<String, Map<String, Integer>> bySteps) {
+    bySteps.forEach(
+        (step, taken) -> {
+          int made = taken.values().stream().mapToInt(Integer::intValue).sum();
+          Map<String, Integer> wrong = new TreeMap<>(taken);
+          wrong.remove(slip.code());
+          line("    %-26s %-12s %5d  %s", slip.code(), step, made, wrong.isEmpty() ? "" : wrong);
+        });
   }
 
   private void each(String before, Map<?, Tally> tallies) {

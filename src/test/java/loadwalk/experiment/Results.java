@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Slip;
 
 /** What one forecaster did on one population, with or without supply amps. */
@@ -13,12 +14,15 @@ final class Results {
   /** The slips that volts alone cannot show: the load changes the amps, not the volts. */
   private static final List<Slip> HIDDEN_FROM_VOLTS = List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF);
 
+  /** What a slip that raised no doubt was taken for. */
+  static final String PASSED = "passed";
+
   final String forecaster;
   final String population;
   final boolean withAmps;
   final Map<Slip, Tally> doubted = tallies();
   final Map<Slip, Tally> named = tallies();
-  final Map<Slip, Map<Slip, Integer>> namedAs = new EnumMap<>(Slip.class);
+  final Map<Slip, Map<String, Map<String, Integer>>> confusion = new EnumMap<>(Slip.class);
   final Map<String, Integer> leftOut = new TreeMap<>();
   final Tally honestDoubted = new Tally();
   final Map<String, Tally> honestBy = new TreeMap<>();
@@ -44,6 +48,14 @@ final class Results {
       }
     }
     return tallies;
+  }
+
+  /** Counts what a slip at a step was taken for; an empty list of doubts let it pass. */
+  void confuse(Slip slip, String step, List<Doubt> doubts) {
+    confusion
+        .computeIfAbsent(slip, s -> new TreeMap<>())
+        .computeIfAbsent(step, s -> new TreeMap<>())
+        .merge(doubts.isEmpty() ? PASSED : doubts.get(0).slip().code(), 1, Integer::sum);
   }
 
   /** Returns all slips together; with volts only, the load slips stand by themselves. */

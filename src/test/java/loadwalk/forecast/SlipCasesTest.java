@@ -60,6 +60,15 @@ class SlipCasesTest {
   }
 
   @Test
+  void otherChannelAlone_isJudgedByTheForecast() {
+    double volts = Amplifiers.readings(STEREO_2).get(ReadingId.OUTPUT_VOLTS);
+    Set<ReadingId> other = EnumSet.of(ReadingId.OTHER_OUTPUT_VOLTS);
+    expect(Slip.DECIMAL_POINT, other, judge(STEREO_2, otherAlone(10 * volts)));
+    expect(Slip.PEAK_TO_PEAK_FOR_RMS, other, judge(STEREO_2, otherAlone(2.83 * volts)));
+    assertEquals(List.of(), judge(STEREO_2, otherAlone(1.01 * volts)));
+  }
+
+  @Test
   void oneChannelForBoth() {
     expect(Slip.ONE_CHANNEL_FOR_BOTH, VOLTS, judge(STEREO_2, times(STEREO_2, 0.5)));
   }
@@ -155,6 +164,10 @@ class SlipCasesTest {
     entries.computeIfPresent(
         ReadingId.OUTPUT_VOLTS, (id, volts) -> Amplifiers.rounded(factor * volts, 100));
     return entries;
+  }
+
+  private static Map<ReadingId, Double> otherAlone(double volts) {
+    return Map.of(ReadingId.OTHER_OUTPUT_VOLTS, Amplifiers.rounded(volts, 100));
   }
 
   /** Returns the readings with other last digits, as another look at the meters gives. */

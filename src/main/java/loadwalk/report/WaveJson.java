@@ -1,0 +1,39 @@
+package loadwalk.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import loadwalk.json.JsonOut;
+import loadwalk.walk.Capture;
+
+/** Writes the captured wave of a step as JSON. */
+final class WaveJson {
+  private WaveJson() {}
+
+  static void write(JsonGenerator out, Capture wave) throws IOException {
+    out.writeStringField("file", wave.file());
+    out.writeStringField("sha256", wave.sha256());
+    out.writeNumberField("channel", wave.channel());
+    JsonOut.number(out, "frequencyHertz", wave.hertz());
+    JsonOut.number(out, "outputVolts", wave.volts());
+    if (wave.thdPercent().isPresent()) {
+      JsonOut.number(out, "thdPercent", wave.thdPercent().getAsDouble());
+    }
+    out.writeBooleanField("atLimit", wave.atLimit());
+    out.writeStringField("method", wave.method());
+    out.writeStringField("calibration", wave.calibration());
+    out.writeStringField("looksLike", wave.shape());
+    out.writeStringField("captureOverdriven", wave.overdriven());
+    numbers(out, "cycleVolts", wave.cycle());
+    numbers(out, "harmonicPercents", wave.harmonics());
+  }
+
+  private static void numbers(JsonGenerator out, String key, List<Double> values)
+      throws IOException {
+    out.writeArrayFieldStart(key);
+    for (double value : values) {
+      JsonOut.number(out, value);
+    }
+    out.writeEndArray();
+  }
+}
