@@ -1,16 +1,16 @@
 package loadwalk.app;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.cli.CaptureFile;
 import loadwalk.json.Shown;
 import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.view.WaveFound;
 import loadwalk.walk.Capture;
@@ -42,17 +42,28 @@ final class CaptureReader {
    */
   static WaveFound read(String file, CaptureSetup setup, double limitPercent) {
     try {
-      Path.of(file);
-      try (CaptureFile capture = CaptureFile.named(file)) {
+      try (CaptureFile capture = CaptureFile.named(unquoted(file))) {
         return new CaptureReader(setup, limitPercent).read(capture);
       }
     } catch (InvalidPathException e) {
       return WaveFound.nothing(setup, "There is no file " + Shown.text(file, LONGEST_NAME) + ".");
     } catch (CaptureException | IllegalArgumentException e) {
       return WaveFound.nothing(setup, e.getMessage());
+    } catch (AccessDeniedException e) {
+      return WaveFound.nothing(setup, "That file may not be read by this program.");
     } catch (IOException e) {
-      return WaveFound.nothing(setup, "The capture cannot be read: " + e.getMessage() + ".");
+      return WaveFound.nothing(setup, DiskFaults.sentence(e));
     }
+  }
+
+  /** Terminals put a path that is dropped on them in quotes. */
+  private static String unquoted(String typed) {
+    String text = typed.strip();
+    boolean quoted =
+        text.length() > 1
+            && (text.charAt(0) == '"' || text.charAt(0) == '\'')
+            && text.charAt(text.length() - 1) == text.charAt(0);
+    return quoted ? text.substring(1, text.length() - 1) : text;
   }
 
   private WaveFound read(CaptureFile file) throws IOException, CaptureException {
@@ -62,7 +73,7 @@ final class CaptureReader {
     CaptureSetup kept = setup;
     if (setup.knownVolts().isPresent()) {
       Calibration known = setup.known(reading);
-      reading = file.read(s -> WaveAnalysis.of(s, setup.channel(), known)).value();
+      reading = again(file, first, s -> WaveAnalysis.of(s, setup.channel(), known));
       kept = kept(known, file.isTable());
     }
     Calibration calibration = reading.calibration();
@@ -77,8 +88,10 @@ final class CaptureReader {
     if (!reading.steady()) {
       limit =
           Optional.of(
-              file.read(s -> LimitFinder.find(s, setup.channel(), limitPercent, calibration))
-                  .value());
+              again(
+                  file,
+                  first,
+                  s -> LimitFinder.find(s, setup.channel(), limitPercent, calibration)));
     }
     Capture capture =
         limit.isPresent() && limit.get() instanceof LimitFinding.Found found
@@ -86,6 +99,18 @@ final class CaptureReader {
             : Capture.of(source, reading);
     tell(capture, reading, first.notes(), limit);
     return new WaveFound(Optional.of(capture), kept, lines);
+  }
+
+  /** The hash must be that of what was judged, each time it was read. */
+  private static <T> T again(
+      CaptureFile file, CaptureFile.Outcome<WaveReading> first, CaptureFile.Use<T> use)
+      throws IOException, CaptureException {
+    CaptureFile.Outcome<T> outcome = file.read(use);
+    if (!outcome.sha256().equals(first.sha256())) {
+      throw new CaptureException(
+          "The file changed while it was read; let the recording end first.");
+    }
+    return outcome.value();
   }
 
   /** A known voltage holds for one level; the scale that follows from it holds for all. */
@@ -99,6 +124,13 @@ final class CaptureReader {
         setup.channel());
   }
 
+  /** The volts with what is known of their uncertainty. */
+  private static Quantity volts(Capture capture) {
+    double gain = capture.volts() * capture.calibrationU().orElse(0);
+    return Quantity.of(
+        capture.volts(), Unit.VOLT, "capture", Math.hypot(capture.scatterVolts(), gain));
+  }
+
   private void tell(
       Capture capture, WaveReading reading, List<String> notes, Optional<LimitFinding> limit) {
     Printer print = Printer.UTF8;
@@ -108,16 +140,19 @@ final class CaptureReader {
             ? ", THD " + print.value(capture.thdPercent().getAsDouble(), Unit.PERCENT, 3)
             : ", no harmonic to be seen";
     lines.add(
-        print.value(capture.volts(), Unit.VOLT, 4)
+        print.quantity(volts(capture))
             + (capture.atLimit() ? " at the limit" : " rms")
             + thd
             + ", "
             + print.value(capture.hertz(), Unit.HERTZ, 5));
-    lines.add("It looks like " + capture.shape() + "; " + capture.method() + ".");
+    lines.add("Shape: " + capture.shape() + ". Method: " + capture.method() + ".");
     lines.add(
         "Calibration: "
             + capture.calibration()
-            + String.format(Locale.ROOT, " (%.6g V per unit).", capture.voltsPerUnit()));
+            + ", "
+            + print.value(capture.voltsPerUnit(), Unit.VOLT, 5)
+            + " for a sample of 1"
+            + (capture.calibrationU().isPresent() ? "." : ", its own uncertainty not stated."));
     if (!capture.overdriven().equals("no")) {
       lines.add("Was the input that captured driven to its end? " + capture.overdriven() + ".");
     }

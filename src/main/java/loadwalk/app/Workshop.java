@@ -112,6 +112,12 @@ final class Workshop implements Outside {
     if (wish instanceof Wish.ReadCapture read) {
       return capture(read, desk);
     }
+    if (wish instanceof Wish.ConfirmCautions) {
+      return List.of(new DeskEvent.CautionRead());
+    }
+    if (wish instanceof Wish.TakeCapture take) {
+      return taken(desk.waves().found(), take.step());
+    }
     if (wish instanceof Wish.SetSpeed set) {
       speed = set.speed();
       return List.of();
@@ -230,15 +236,22 @@ final class Workshop implements Outside {
     if (!wish.take()) {
       return background.answering(
           "Reading the wave.",
-          () -> new DeskEvent.CaptureRead(CaptureReader.read(wish.file(), wish.setup(), limit)));
+          () ->
+              new DeskEvent.CaptureRead(
+                  wish, CaptureReader.read(wish.file(), wish.setup(), limit)));
     }
     WaveFound found = CaptureReader.read(wish.file(), wish.setup(), limit);
-    List<DeskEvent> events = new ArrayList<>(List.of(new DeskEvent.CaptureRead(found)));
-    found
-        .capture()
-        .map(c -> new Intent.TakeCapture(state.currentId(), c, clocks.wallMillis()))
-        .ifPresent(intent -> events.add(new DeskEvent.OfWalk(intent)));
+    List<DeskEvent> events = new ArrayList<>(List.of(new DeskEvent.CaptureRead(wish, found)));
+    events.addAll(taken(Optional.of(found), state.currentId()));
     return events;
+  }
+
+  private List<DeskEvent> taken(Optional<WaveFound> found, String step) {
+    return found
+        .flatMap(WaveFound::capture)
+        .map(c -> new Intent.TakeCapture(step, c, clocks.wallMillis()))
+        .<List<DeskEvent>>map(intent -> List.of(new DeskEvent.OfWalk(intent)))
+        .orElse(List.of());
   }
 
   private static List<DeskEvent> fromMeters(Desk desk) {

@@ -13,6 +13,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
+import loadwalk.json.Shown;
 import loadwalk.wave.AudioSource;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.ScopeCsv;
@@ -21,6 +22,7 @@ import loadwalk.wave.WavReader;
 /** A captured wave in a file, WAV or scope CSV, that can be read more than once. */
 public final class CaptureFile implements AutoCloseable {
   private static final int BUFFER = 1 << 16;
+  private static final int LONGEST_NAME = 200;
 
   private final String name;
   private final Path path;
@@ -75,11 +77,17 @@ public final class CaptureFile implements AutoCloseable {
 
   private static CaptureFile named(String name, ScopeCsv.Given given) throws CaptureException {
     Path path = Path.of(name);
-    if (Files.isDirectory(path)) {
-      throw new CaptureException(name + " is a folder, not a capture.");
-    }
     Path last = path.getFileName();
-    return new CaptureFile(last == null ? name : last.toString(), path, false, given);
+    String shown = Shown.text(last == null ? name : last.toString(), LONGEST_NAME);
+    if (Files.isDirectory(path)) {
+      throw new CaptureException(shown + " is a folder, not a capture.");
+    }
+    if (Files.exists(path) && !Files.isRegularFile(path)) {
+      // A device or a pipe could keep a reader waiting for ever, and cannot be read twice.
+      throw new CaptureException(
+          shown + " is no plain file: a pipe or a device cannot be read twice.");
+    }
+    return new CaptureFile(shown, path, false, given);
   }
 
   /** Returns its name without its folder. */

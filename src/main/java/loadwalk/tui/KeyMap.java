@@ -66,6 +66,9 @@ public final class KeyMap {
       if (c == 'r') {
         return new Input.Pressed(Key.of(Key.Kind.F11));
       }
+      if (c == 'w') {
+        return new Input.Pressed(Key.of(Key.Kind.WAVE));
+      }
       return c == 'z' ? new Input.Suspend() : new Input.Nothing();
     }
     if (c == 0x1c || c == 0x03) {

@@ -35,8 +35,13 @@ public sealed interface DeskEvent {
   /** The cautions of a capture were read and confirmed. */
   record CautionRead() implements DeskEvent {}
 
-  /** A captured wave was read, or could not be. */
-  record CaptureRead(WaveFound found) implements DeskEvent {}
+  /**
+   * A captured wave was read, or could not be.
+   *
+   * @param asked what this answers
+   * @param found what it came to
+   */
+  record CaptureRead(Wish.ReadCapture asked, WaveFound found) implements DeskEvent {}
 
   /** A text is to be shown on a screen of its own. */
   record TextReady(String title, List<String> lines) implements DeskEvent {

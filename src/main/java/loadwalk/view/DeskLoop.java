@@ -78,7 +78,7 @@ public final class DeskLoop {
       return desk.capturing(desk.waves().confirmed());
     }
     if (event instanceof DeskEvent.CaptureRead read) {
-      return desk.capturing(desk.waves().after(read.found())).saying(Optional.empty());
+      return captured(desk, read);
     }
     if (event instanceof DeskEvent.PracticeRead read) {
       return desk.practising(read.practice());
@@ -96,6 +96,13 @@ public final class DeskLoop {
       return desk.on(new NewWalkScreen(NewWalkScreen.Stage.AMPLIFIER, 0, draft));
     }
     return desk.saying(Optional.of(((DeskEvent.Told) event).sentence()));
+  }
+
+  private static Desk captured(Desk desk, DeskEvent.CaptureRead read) {
+    Desk heard = desk.capturing(desk.waves().after(read.found())).saying(Optional.empty());
+    return desk.screen() instanceof WaveScreen screen
+        ? heard.on(screen.after(read.asked(), read.found()))
+        : heard;
   }
 
   private DeskNext pressed(Desk desk, Key key) {

@@ -29,6 +29,7 @@ final class Help {
         "F4  all readings, amend any       F8  fill this step's readings in from the meters",
         "F5  pause, and go on              F9  finish the step",
         "F11 or Ctrl-R: the field in focus from its meter; held, stale or overload is told only",
+        "Ctrl-W  volts and THD from a captured wave, a WAV or scope CSV file",
         "F10 leave; the walk is kept           F12 the plan of the bench, measured so far",
         "",
         "Loadwalk controls nothing on the bench and never says that something is safe.",

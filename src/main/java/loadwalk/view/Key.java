@@ -38,7 +38,9 @@ public record Key(Kind kind, char character) {
     F10,
     /** Also Ctrl-R, where the window keeps F11 for itself. */
     F11,
-    F12
+    F12,
+    /** Ctrl-W: a captured wave. */
+    WAVE
   }
 
   /** Returns the key of a kind that carries no character. */

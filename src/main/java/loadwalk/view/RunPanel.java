@@ -182,9 +182,19 @@ final class RunPanel {
     if (step.openDoubts().isEmpty() && row < area.bottom() - 1) {
       row = paintJoint(canvas, state, step, area, row);
     }
-    if (step.openDoubts().isEmpty() && row < area.bottom() && step.entryCount() > 0) {
-      canvas.text(area.column(), area.bottom() - 1, "F9 finishes the step.", Style.KEY);
+    if (step.openDoubts().isEmpty() && row < area.bottom()) {
+      canvas.text(area.column(), area.bottom() - 1, next(state, step), Style.KEY);
     }
+  }
+
+  private static String next(WalkState state, StepState step) {
+    boolean wave =
+        state
+            .current()
+            .filter(p -> RunKeys.readings(state, p).contains(ReadingId.OUTPUT_VOLTS))
+            .isPresent();
+    return (wave ? "Ctrl-W takes a captured wave. " : "")
+        + (step.entryCount() > 0 ? "F9 finishes the step." : "");
   }
 
   /** Tells a joint that wastes power as soon as volts and amps of the step show it. */

@@ -57,11 +57,6 @@ public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> f
     return new Waves(cautioned, read.kept(), Optional.of(read));
   }
 
-  /** Returns what holds once the wave was taken or left. */
-  Waves settled() {
-    return new Waves(cautioned, setup, Optional.empty());
-  }
-
   /** Returns what the last wave read is to be told with. */
   public List<String> lines() {
     return found.map(WaveFound::lines).orElse(List.of());

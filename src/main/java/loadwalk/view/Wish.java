@@ -65,6 +65,12 @@ public sealed interface Wish {
    */
   record ReadCapture(String file, CaptureSetup setup, boolean take) implements Wish {}
 
+  /** Note that the cautions of a capture were read and hold. */
+  record ConfirmCautions() implements Wish {}
+
+  /** Let what the last wave read shows enter a step. */
+  record TakeCapture(String step) implements Wish {}
+
   /** Set the speed of the practice bench. */
   record SetSpeed(int speed) implements Wish {}
 

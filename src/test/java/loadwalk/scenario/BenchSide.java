@@ -143,7 +143,10 @@ final class BenchSide {
       } else if (word.startsWith("wait:")) {
         waitFor(Integer.parseInt(word.substring(5)));
       } else {
-        stroke(new KeyStroke(keyType(word)));
+        stroke(
+            word.startsWith("Ctrl-")
+                ? new KeyStroke(Character.toLowerCase(word.charAt(5)), true, false)
+                : new KeyStroke(keyType(word)));
       }
     }
     return this;

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import loadwalk.app.Ramps;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,7 +26,7 @@ class ScreensSnapshotTest {
   @TempDir Path folder;
 
   @TestFactory
-  Iterable<DynamicTest> everyScreen_looksAsItsPicture() {
+  Iterable<DynamicTest> everyScreen_looksAsItsPicture() throws IOException {
     Map<String, String> pictures = new LinkedHashMap<>();
     BenchSide bench = BenchSide.at(folder);
     take(pictures, bench, "home");
@@ -39,6 +40,7 @@ class ScreensSnapshotTest {
     take(pictures, bench.press("Enter", "F8", "wait:9"), "warm-up");
     take(pictures, bench.press("wait:7", "Enter", "Enter", "F8", "F9"), "brief-heed");
     take(pictures, bench.press("Tab", "text:4", "Enter"), "running");
+    takeWave(pictures, bench);
     take(pictures, bench.press("text:1.55 V", "Enter"), "doubt");
     take(pictures, bench.press("F4"), "readings");
     take(pictures, bench.press("F10", "Up", "text:15.5", "Enter", "F8", "F7"), "filled");
@@ -54,6 +56,15 @@ class ScreensSnapshotTest {
     return pictures.entrySet().stream()
         .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> compare(e.getKey(), e.getValue())))
         .toList();
+  }
+
+  private void takeWave(Map<String, String> pictures, BenchSide bench) throws IOException {
+    Path ramp = Ramps.write(folder.resolve("rising-40.wav"), Ramps.rising(8));
+    take(pictures, bench.press("Ctrl-W"), "wave-cautions");
+    take(pictures, bench.press("Enter", "Down", "text:2", "Down", "text:21"), "wave-form");
+    bench.press("Up", "Up", "text:" + ramp, "F9");
+    take(pictures, bench, "wave-found");
+    bench.press("F10", "F10");
   }
 
   private static void take(Map<String, String> pictures, BenchSide bench, String name) {
