@@ -1,5 +1,6 @@
 package loadwalk.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -27,6 +28,13 @@ public record Axis(String label, boolean logarithmic, boolean fromZero, List<Tic
   /** Returns an axis over the range of its values with round marks. */
   public static Axis overRange(String label) {
     return new Axis(label, false, false, List.of());
+  }
+
+  /** Returns an axis of things side by side, the first at 0, the next at 1. */
+  public static Axis ofThings(String label, List<String> names) {
+    List<Tick> ticks = new ArrayList<>();
+    names.forEach(name -> ticks.add(new Tick(ticks.size(), name)));
+    return new Axis(label, false, false, ticks);
   }
 
   /** Returns a logarithmic axis with the given marks. */

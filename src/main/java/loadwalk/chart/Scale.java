@@ -16,6 +16,10 @@ import java.util.List;
 record Scale(double low, double high, boolean logarithmic, List<Axis.Tick> ticks) {
   private static final double MARGIN = 0.08;
   private static final int MOST_TICKS = 6;
+
+  /** Half the width of a category; categories stand at whole numbers. */
+  private static final double HALF_STEP = 0.5;
+
   private static final double[] STEPS = {1, 2, 2.5, 5, 10};
 
   Scale {
@@ -60,8 +64,10 @@ record Scale(double low, double high, boolean logarithmic, List<Axis.Tick> ticks
       high += room;
     }
     if (!axis.ticks().isEmpty()) {
-      double room = (high - low) * MARGIN * 3;
-      return new Scale(low - room, high + room, false, axis.ticks());
+      double first = axis.ticks().get(0).value();
+      double last = axis.ticks().get(axis.ticks().size() - 1).value();
+      double from = Math.min(low, first - HALF_STEP);
+      return new Scale(from, Math.max(high, last + HALF_STEP), false, axis.ticks());
     }
     double step = step(high - low);
     double from = Math.floor(low / step + 1e-9) * step;

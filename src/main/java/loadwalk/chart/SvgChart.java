@@ -1,5 +1,6 @@
 package loadwalk.chart;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -71,6 +72,7 @@ public final class SvgChart {
     axes();
     limits();
     chart.series().forEach(this::series);
+    limitNames();
     legend.draw(out, left, HEIGHT, LEGEND_LINE);
     return out.append("</svg>").toString();
   }
@@ -106,18 +108,67 @@ public final class SvgChart {
     out.append("</g>");
   }
 
-  /** A name stands above its level, or below it where another level is near above. */
   private void limits() {
-    List<Chart.Limit> upwards =
-        chart.limits().stream().sorted(Comparator.comparingDouble(Chart.Limit::y)).toList();
-    for (int i = 0; i < upwards.size(); i++) {
-      double at = py(upwards.get(i).y());
+    for (Chart.Limit limit : chart.limits()) {
+      double at = py(limit.y());
       out.append("<g class=\"limit\" stroke=\"currentColor\">");
       line(left, at, WIDTH - RIGHT, at, " stroke-dasharray=\"8 3\"");
       out.append("</g>");
-      boolean crowded = i + 1 < upwards.size() && at - py(upwards.get(i + 1).y()) < NAME_HEIGHT + 6;
-      double base = crowded ? at + NAME_HEIGHT + 2 : at - 4;
-      text(WIDTH - RIGHT - 2, base, "end", SvgText.cut(upwards.get(i).name(), LIMIT_LETTERS));
+    }
+  }
+
+  /** Each name stands above or below its level, right or left, where it hides least. */
+  private void limitNames() {
+    List<Box> taken = new ArrayList<>();
+    for (Series series : chart.series()) {
+      series.points().forEach(p -> taken.add(Box.around(px(p.x()), py(p.y()))));
+    }
+    chart.limits().forEach(l -> taken.add(Box.level(left, py(l.y()))));
+    for (Chart.Limit limit : chart.limits()) {
+      String name = SvgText.cut(limit.name(), LIMIT_LETTERS);
+      double width = name.length() * LETTER;
+      double at = py(limit.y());
+      List<Box> places = new ArrayList<>();
+      for (double top : new double[] {at - NAME_HEIGHT - 4, at + 3}) {
+        places.add(new Box(WIDTH - RIGHT - 2 - width, top, width, NAME_HEIGHT));
+        places.add(new Box(left + 4, top, width, NAME_HEIGHT));
+      }
+      places.removeIf(b -> b.top() < TOP - NAME_HEIGHT || b.bottom() > HEIGHT - BOTTOM);
+      Box best = places.stream().min(Comparator.comparingLong(b -> b.hidden(taken))).orElseThrow();
+      taken.add(best);
+      out.append("<g class=\"over\">");
+      boolean right = best.left() > left + 4;
+      double x = right ? WIDTH - RIGHT - 2 : left + 4;
+      text(x, best.bottom() - 1, right ? "end" : "start", name);
+      out.append("</g>");
+    }
+  }
+
+  /** A place in the picture. */
+  private record Box(double left, double top, double width, double height) {
+    private static final double MARK = 12;
+
+    static Box around(double x, double y) {
+      return new Box(x - MARK / 2, y - MARK / 2, MARK, MARK);
+    }
+
+    static Box level(double left, double y) {
+      return new Box(left, y - 1, WIDTH - RIGHT - left, 2);
+    }
+
+    double bottom() {
+      return top + height;
+    }
+
+    long hidden(List<Box> others) {
+      return others.stream().filter(this::meets).count();
+    }
+
+    private boolean meets(Box o) {
+      return left < o.left + o.width
+          && o.left < left + width
+          && top < o.bottom()
+          && o.top < bottom();
     }
   }
 

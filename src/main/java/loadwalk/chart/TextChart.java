@@ -16,6 +16,7 @@ public final class TextChart {
   private static final int[][] DOT = {{0x01, 0x08}, {0x02, 0x10}, {0x04, 0x20}, {0x40, 0x80}};
   private static final int LEAST_COLUMNS = 30;
   private static final int LEAST_ROWS = 5;
+  private static final String LEGEND_GAP = "   ";
 
   private final Chart chart;
   private final boolean ascii;
@@ -139,23 +140,36 @@ public final class TextChart {
     return new String(line).stripTrailing();
   }
 
+  /** Names stand side by side as far as they fit, so that a chart takes few lines of a screen. */
   private List<String> legend(int columns) {
-    List<String> lines = new ArrayList<>();
+    List<String> items = new ArrayList<>();
     for (Series series : chart.series()) {
-      String sign =
-          switch (series.kind()) {
-            case RANGES -> ascii ? ":" : "░";
-            case CURVE -> ascii ? "." : "⠒";
-            default -> String.valueOf(Mark.sign(series.style(), ascii));
-          };
-      lines.add(fit(" ".repeat(left + 1) + sign + " " + TextSigns.shown(series.name()), columns));
+      items.add(sign(series) + " " + TextSigns.shown(series.name()));
     }
     for (Chart.Limit limit : chart.limits()) {
       String sign = ascii ? "-" : "╌";
-      String text = sign + " " + limit.name() + " (" + ChartWords.number(limit.y()) + ")";
-      lines.add(fit(" ".repeat(left + 1) + text, columns));
+      items.add(sign + " " + limit.name() + " (" + ChartWords.number(limit.y()) + ")");
     }
+    String indent = " ".repeat(left + 1);
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String item : items) {
+      if (line.length() > 0 && line.length() + LEGEND_GAP.length() + item.length() > columns) {
+        lines.add(fit(line.toString(), columns));
+        line.setLength(0);
+      }
+      line.append(line.length() == 0 ? indent : LEGEND_GAP).append(item);
+    }
+    lines.add(fit(line.toString(), columns));
     return lines;
+  }
+
+  private String sign(Series series) {
+    return switch (series.kind()) {
+      case RANGES -> ascii ? ":" : "░";
+      case CURVE -> ascii ? "." : "⠒";
+      default -> String.valueOf(Mark.sign(series.style(), ascii));
+    };
   }
 
   private static String fit(String text, int columns) {

@@ -105,15 +105,25 @@ public final class ComparisonPage {
                 + ".");
       }
     }
+    simulated().ifPresent(warnings::add);
     for (LedgerEntry walk : walks) {
-      if (walk.practice()) {
-        warnings.add(label(walk) + " is a simulated amplifier, not a measurement.");
-      }
       if (!walk.finished() || walk.openDoubts() > 0) {
         warnings.add(label(walk) + " is unfinished or has doubts without an answer.");
       }
     }
     return warnings;
+  }
+
+  private Optional<String> simulated() {
+    List<String> labels = walks.stream().filter(LedgerEntry::practice).map(this::label).toList();
+    if (labels.isEmpty()) {
+      return Optional.empty();
+    }
+    if (labels.size() == walks.size()) {
+      return Optional.of("All of these are simulated amplifiers, not measurements.");
+    }
+    String are = labels.size() == 1 ? " is a simulated amplifier" : " are simulated amplifiers";
+    return Optional.of(String.join(", ", labels) + are + ", not measured.");
   }
 
   /** Returns what differs in how two walks were done. */
@@ -163,7 +173,7 @@ public final class ComparisonPage {
     columns.add(Column.words("Figure"));
     walks.forEach(w -> columns.add(Column.numbers(label(w))));
     List<String> honesty = new ArrayList<>(List.of("rating honesty"));
-    List<String> fuse = new ArrayList<>(List.of("W per fuse A"));
+    List<String> fuse = new ArrayList<>(List.of("W for each A of fuse"));
     List<String> efficiency = new ArrayList<>(List.of("best efficiency"));
     for (LedgerEntry w : walks) {
       honesty.add(

@@ -1,6 +1,7 @@
 package loadwalk.report;
 
 import java.util.regex.Pattern;
+import loadwalk.quantity.Unit;
 
 /**
  * Writes CSV by RFC 4180: CRLF ends a line, a cell with a comma, quote or line break stands in
@@ -45,6 +46,11 @@ final class CsvText {
       String safe = FORMULA.matcher(line).matches() ? "'" + line : line;
       boolean quoted = safe.indexOf(',') >= 0 || safe.indexOf('"') >= 0;
       return raw(quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe);
+    }
+
+    /** Writes a unit, which is ours and no formula: a percent sign stays one. */
+    Cells unit(Unit unit) {
+      return raw(unit.symbol());
     }
 
     /** Writes a number the shortest way that reads back the same; one that is not finite empty. */

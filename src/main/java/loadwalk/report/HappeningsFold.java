@@ -11,9 +11,12 @@ import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Verdict;
 import loadwalk.numeric.ThermalFit;
 import loadwalk.report.Sheet.Answer;
+import loadwalk.result.ResultComputation;
+import loadwalk.result.Taken;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.walk.Entry;
+import loadwalk.walk.Instrument;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -118,8 +121,8 @@ final class HappeningsFold {
     lifts.add(new Sheet.Lift(stepId, halts, step.liftReason().get()));
   }
 
-  private static Sheet.WarmUp warmUp(String stepId, Step.WarmUp warm, StepState step) {
-    List<Sheet.Temperature> temperatures = lastRun(step);
+  private Sheet.WarmUp warmUp(String stepId, Step.WarmUp warm, StepState step) {
+    List<Sheet.Temperature> temperatures = lastRun(stepId, step);
     boolean done = step.status() == StepState.Status.DONE;
     return new Sheet.WarmUp(
         stepId,
@@ -132,7 +135,7 @@ final class HappeningsFold {
   }
 
   /** Returns the temperatures since the clock last began anew, one a moment. */
-  private static List<Sheet.Temperature> lastRun(StepState step) {
+  private List<Sheet.Temperature> lastRun(String stepId, StepState step) {
     List<Sheet.Temperature> run = new ArrayList<>();
     double last = Double.NEGATIVE_INFINITY;
     for (Entry e : step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of())) {
@@ -141,10 +144,17 @@ final class HappeningsFold {
       } else if (e.warmSeconds() == last) {
         run.remove(run.size() - 1);
       }
-      run.add(new Sheet.Temperature(e.warmSeconds() / 60, e.value()));
+      run.add(new Sheet.Temperature(e.warmSeconds() / 60, e.value(), u(stepId, e)));
       last = e.warmSeconds();
     }
     return run;
+  }
+
+  private double u(String stepId, Entry e) {
+    double scatter = e.instrument().map(Instrument::scatter).orElse(0.0);
+    Taken taken = new Taken(ReadingId.SINK_CELSIUS, e.value(), e.resolution(), scatter);
+    double tone = state.opened().sequence().toneHertz();
+    return ResultComputation.reading(state.opened().bench(), tone, stepId, taken).u();
   }
 
   private static Optional<ThermalFit.Settling> fit(List<Sheet.Temperature> run) {

@@ -17,22 +17,37 @@ final class HappeningsPage {
 
   private HappeningsPage() {}
 
+  /** Takes what happened as a section of its own; what did not shares one. */
+  private interface Told {
+    void of(String id, String title, String none, List<String> items);
+  }
+
   static List<Section> sections(Sheet sheet) {
     Sheet.Happenings record = sheet.record();
     List<Section> sections = new ArrayList<>();
-    sections.add(
-        section("doubts", "Doubts and their answers", "No entry was doubted.", doubts(record)));
-    sections.add(
-        section(
-            "amended", "Amended readings", "No reading was entered twice.", amendments(record)));
-    sections.add(section("halts", "Halts lifted", "No halt was lifted.", lifts(record)));
-    sections.add(section("skipped", "Steps skipped", "No step was skipped.", skips(record)));
-    sections.add(section("warm-up", "Warm-up", "This walk has no warm-up.", warmUps(record)));
-    sections.add(section("stops", "Stops", "The walk was never stopped.", record.stops()));
-    sections.add(section("notes", "Notes", "No notes were written.", notes(record)));
+    List<String> not = new ArrayList<>();
+    Told told =
+        (id, title, none, items) -> {
+          if (items.isEmpty()) {
+            not.add(none);
+          } else {
+            sections.add(new Section(id, title, List.of(new Bullets(items))));
+          }
+        };
+    told.of("doubts", "Doubts and their answers", "No entry was doubted.", doubts(record));
+    told.of("amended", "Amended readings", "No reading was entered twice.", amendments(record));
+    told.of("halts", "Halts lifted", "No halt was lifted.", lifts(record));
+    told.of("skipped", "Steps skipped", "No step was skipped.", skips(record));
+    told.of("warm-up", "Warm-up", "This walk has no warm-up.", warmUps(record));
+    told.of("stops", "Stops", "The walk was never stopped.", record.stops());
+    told.of("notes", "Notes", "No notes were written.", notes(record));
     if (!record.photos().isEmpty()) {
       List<Block> photos = record.photos().stream().map(HappeningsPage::photo).toList();
       sections.add(new Section("photos", "Photos", photos));
+    }
+    if (!not.isEmpty()) {
+      Block none = new Paragraph(String.join(" ", not));
+      sections.add(new Section("not", "What did not happen", List.of(none)));
     }
     return sections;
   }
@@ -41,11 +56,6 @@ final class HappeningsPage {
     WalkState.Attachment a = photo.attachment();
     String where = Wording.moment(a.wallMillis()) + ", " + a.stepId();
     return new Block.Photo(a.caption(), where, a.path(), photo.picture());
-  }
-
-  private static Section section(String id, String title, String none, List<String> items) {
-    Block block = items.isEmpty() ? new Paragraph(none) : new Bullets(items);
-    return new Section(id, title, List.of(block));
   }
 
   private static List<String> doubts(Sheet.Happenings record) {

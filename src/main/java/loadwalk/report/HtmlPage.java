@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import loadwalk.chart.SvgChart;
 
 /**
@@ -147,7 +148,7 @@ public final class HtmlPage {
     int run = 0;
     int from = 0;
     for (int i = 0; i < line.length(); i++) {
-      run = line.charAt(i) == ' ' ? 0 : run + 1;
+      run = line.charAt(i) == ' ' || isBreakingHyphen(line, i) ? 0 : run + 1;
       if (run >= LONGEST_WORD && !Character.isHighSurrogate(line.charAt(i))) {
         text(line.substring(from, i + 1));
         out.append("<wbr>");
@@ -158,6 +159,15 @@ public final class HtmlPage {
     text(line.substring(from));
   }
 
+  /** Browsers break after a hyphen between letters, so no break need be offered soon after it. */
+  private static boolean isBreakingHyphen(String line, int i) {
+    return line.charAt(i) == '-'
+        && i > 0
+        && i + 1 < line.length()
+        && Character.isLetterOrDigit(line.charAt(i - 1))
+        && Character.isLetter(line.charAt(i + 1));
+  }
+
   /** The first cell of a row names its card, the second is written large. */
   private void cards(Block.Table table) {
     element("p", table.caption() + ".");
@@ -165,8 +175,11 @@ public final class HtmlPage {
     for (List<String> row : table.rows()) {
       out.append("<li>");
       inline("h3", row.get(0));
-      inline("p", row.get(1));
-      out.append("<dl>");
+      out.append("<p>");
+      text(row.get(1));
+      out.append(" <small>");
+      text(table.columns().get(1).name().toLowerCase(Locale.ROOT));
+      out.append("</small></p><dl>");
       for (int i = 2; i < row.size(); i++) {
         if (!row.get(i).isEmpty()) {
           out.append("<div>");
@@ -215,7 +228,7 @@ public final class HtmlPage {
 
   /** Writes text, inert and with every sign of markup as a character reference. */
   private void text(String content) {
-    String line = Inert.line(content, Inert.SENTENCE);
+    String line = Glue.glued(Inert.line(content, Inert.SENTENCE));
     for (int i = 0; i < line.length(); i++) {
       char c = line.charAt(i);
       switch (c) {

@@ -20,6 +20,7 @@ final class Inert {
 
   private static final Map<Integer, String> SIGNS =
       Map.ofEntries(
+          Map.entry(NO_BREAK_SPACE, String.valueOf(Glue.SPACE)),
           Map.entry((int) '±', "+/-"),
           Map.entry((int) 'Ω', "ohm"),
           Map.entry((int) '°', "deg"),

@@ -74,7 +74,7 @@ public final class LedgerPage {
             Column.numbers("Most power"),
             Column.words("Into"),
             Column.numbers("Honesty"),
-            Column.numbers("W per fuse A"),
+            Column.numbers("W/fuse A"),
             Column.numbers("Efficiency"),
             Column.words("Walk")),
         rows);

@@ -278,8 +278,9 @@ public record Sheet(
    *
    * @param minutes the warm-up clock, minutes
    * @param celsius the temperature
+   * @param u its standard uncertainty, kelvin
    */
-  public record Temperature(double minutes, double celsius) {}
+  public record Temperature(double minutes, double celsius, double u) {}
 
   /**
    * Something the results rest on.

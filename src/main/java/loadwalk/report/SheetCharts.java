@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
-import loadwalk.bench.ReadingId;
 import loadwalk.chart.Axis;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
@@ -50,7 +49,8 @@ public final class SheetCharts {
     all.add(
         new Figure(
             power(),
-            "Power in one load, with the range that was forecast before each run and the rating."));
+            "Power in one load, with the range that was forecast before each run and the rating;"
+                + " bars are k = 2."));
     all.add(new Figure(volts(), voltsCaption()));
     all.add(
         new Figure(
@@ -61,7 +61,7 @@ public final class SheetCharts {
     all.add(new Figure(heat(), "What the amplifier turns into heat while each load is read."));
     sheet.record().warmUps().stream()
         .filter(w -> w.temperatures().size() > 1)
-        .forEach(w -> all.add(new Figure(warmUp(w), "Heatsink temperature as typed.")));
+        .forEach(w -> all.add(new Figure(warmUp(w), warmUpCaption(w))));
     all.add(new Figure(recheck(), "The first run and its recheck, each with its uncertainty."));
     return all.stream().filter(f -> !f.chart().isEmpty()).map(Block.class::cast).toList();
   }
@@ -135,11 +135,13 @@ public final class SheetCharts {
         .outputFit()
         .map(
             f ->
-                "Fitted: E = "
+                "Fitted: V = E × R/(R + r), E = "
                     + Printer.UTF8.quantity(f.openVolts())
                     + ", r = "
                     + Printer.UTF8.quantity(f.seriesOhms())
-                    + ".")
+                    + "; no reading lies further than "
+                    + Printer.UTF8.value(100 * f.worstResidual(), Unit.PERCENT, 2)
+                    + " from it.")
         .orElse("Too few loads for a fit.");
   }
 
@@ -147,13 +149,10 @@ public final class SheetCharts {
     List<Series> series = new ArrayList<>();
     for (Mode mode : Mode.values()) {
       List<Point> points = new ArrayList<>();
-      for (Sheet.StepLine step : sheet.steps()) {
-        Optional<Sheet.ReadingLine> amps =
-            step.readings().stream().filter(r -> r.id() == ReadingId.SUPPLY_AMPS).findFirst();
-        Optional<StepResult> result = step.result().filter(r -> isLoaded(r) && r.mode() == mode);
-        if (amps.isPresent() && result.isPresent()) {
-          points.add(
-              Point.exact(result.get().totalWatts().orElseThrow().value(), amps.get().value()));
+      for (StepResult step : sheet.result().steps()) {
+        if (isLoaded(step) && step.mode() == mode) {
+          double watts = step.totalWatts().orElseThrow().value();
+          step.supplyAmps().ifPresent(amps -> points.add(point(watts, amps)));
         }
       }
       add(series, mode.word(), Series.Kind.MARKS, style(mode), points);
@@ -198,9 +197,21 @@ public final class SheetCharts {
     return Chart.of(title, loads(), Axis.fromZero(label), series);
   }
 
+  private static String warmUpCaption(Sheet.WarmUp w) {
+    return w.fit()
+        .map(
+            fit ->
+                "Heatsink temperature as typed; it settles with a time constant of "
+                    + Printer.UTF8.value(fit.tauMinutes(), Unit.ONE, 2)
+                    + " min.")
+        .orElse("Heatsink temperature as typed; too few or too uneven for a fit.");
+  }
+
   private static Chart warmUp(Sheet.WarmUp w) {
     List<Point> typed =
-        w.temperatures().stream().map(t -> Point.exact(t.minutes(), t.celsius())).toList();
+        w.temperatures().stream()
+            .map(t -> Point.within(t.minutes(), t.celsius(), 2 * t.u()))
+            .toList();
     List<Series> series = new ArrayList<>();
     if (w.fit().isPresent()) {
       ThermalFit.Settling fit = w.fit().get();
@@ -225,13 +236,13 @@ public final class SheetCharts {
   private Chart recheck() {
     List<Point> first = new ArrayList<>();
     List<Point> again = new ArrayList<>();
-    List<Axis.Tick> ticks = new ArrayList<>();
+    List<String> names = new ArrayList<>();
     for (var agreement : sheet.result().rechecks()) {
       Optional<Quantity> one = total(agreement.firstId());
       Optional<Quantity> two = total(agreement.recheckId());
       if (one.isPresent() && two.isPresent()) {
-        double at = ticks.size();
-        ticks.add(new Axis.Tick(at, agreement.firstId()));
+        double at = names.size();
+        names.add(agreement.firstId());
         first.add(point(at - CATEGORY_HALF, one.get()));
         again.add(point(at + CATEGORY_HALF, two.get()));
       }
@@ -239,9 +250,11 @@ public final class SheetCharts {
     List<Series> series = new ArrayList<>();
     add(series, "first run", Series.Kind.MARKS, STEREO, first);
     add(series, "recheck", Series.Kind.MARKS, BRIDGED, again);
-    Axis steps = new Axis("step", false, false, ticks);
     return Chart.of(
-        "Recheck against first run", steps, Axis.overRange("power in all loads, W"), series);
+        "Recheck against first run",
+        Axis.ofThings("step", names),
+        Axis.overRange("power in all loads, W"),
+        series);
   }
 
   private Optional<Quantity> total(String stepId) {

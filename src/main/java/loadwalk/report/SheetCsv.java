@@ -169,7 +169,7 @@ public final class SheetCsv {
         .text(name)
         .number(q.value())
         .number(q.u())
-        .text(q.unit().symbol())
+        .unit(q.unit())
         .text("")
         .end();
   }
@@ -182,7 +182,7 @@ public final class SheetCsv {
         .text(name)
         .number(value)
         .text("")
-        .text(unit.symbol())
+        .unit(unit)
         .text(text)
         .end();
   }

@@ -84,7 +84,7 @@ public final class SheetPage {
                 Column.numbers("In all loads"),
                 Column.numbers("Rated"),
                 Column.numbers("Ratio"),
-                Column.numbers("dB"),
+                Column.numbers("Ratio, dB"),
                 Column.words("Rating")),
             rows);
     blocks.add(new Headline(table));
@@ -119,10 +119,17 @@ public final class SheetPage {
               .toList();
       if (!loads.isEmpty()) {
         String all = loads.size() == sheet.loads().size() ? "Every load" : String.join(", ", loads);
-        notes.add(all + " was read " + criterion.text() + ".");
+        String were = all.contains(",") ? " were read " : " was read ";
+        notes.add(all + were + criterion.text() + limit(criterion) + ".");
       }
     }
     return notes;
+  }
+
+  private String limit(Criterion criterion) {
+    return criterion == Criterion.THD_LIMIT
+        ? ", " + PRINTER.exact(sheet.sequence().limitThdPercent(), Unit.PERCENT)
+        : "";
   }
 
   private static List<String> notes(Sheet.LoadLine line) {
@@ -250,7 +257,8 @@ public final class SheetPage {
     List<List<String>> rows = new ArrayList<>();
     List<List<String>> leads = new ArrayList<>();
     for (StepResult r : sheet.result().steps()) {
-      if (r.inputWatts().isPresent() || r.watts().isPresent()) {
+      boolean loaded = r.watts().isPresent() && r.kind() != TakenStep.Kind.OPEN_LOAD;
+      if (r.inputWatts().isPresent() || loaded) {
         rows.add(computedRow(r));
       }
       if (r.leadDropVolts().isPresent()) {

@@ -30,7 +30,7 @@ public final class TextPage {
   public static List<String> lines(Page page, int columns, boolean ascii) {
     TextPage text = new TextPage(Math.max(columns, 40), ascii);
     text.page(page);
-    return text.lines;
+    return text.lines.stream().map(Glue::loosened).toList();
   }
 
   private void page(Page page) {
@@ -194,7 +194,7 @@ public final class TextPage {
   }
 
   private String shown(String text) {
-    String line = Inert.line(text, Inert.SENTENCE);
+    String line = Glue.glued(Inert.line(text, Inert.SENTENCE));
     return ascii ? Inert.ascii(line) : line;
   }
 

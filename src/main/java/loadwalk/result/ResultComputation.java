@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.quantity.Quantity;
 
 /** Turns the raw readings of a walk into its results; the same readings give the same results. */
 public final class ResultComputation {
@@ -55,6 +56,11 @@ public final class ResultComputation {
         Bridges.of(standing, fit),
         published,
         List.copyOf(new LinkedHashSet<>(remarks)));
+  }
+
+  /** Returns one raw reading of a step with the uncertainty of the meter that took it. */
+  public static Quantity reading(Bench bench, double toneHertz, String stepId, Taken taken) {
+    return new ReadingUncertainty(bench, toneHertz, stepId, new ArrayList<>()).of(taken);
   }
 
   /** Fits the output to the criterion with most loads; the stated limit wins a tie. */

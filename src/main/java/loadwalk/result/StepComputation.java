@@ -62,6 +62,7 @@ final class StepComputation {
         output.other(),
         total,
         input,
+        amps,
         efficiency,
         heat,
         load,

@@ -19,6 +19,7 @@ import loadwalk.quantity.Quantity;
  * @param otherWatts the power in the other channel's load, where it was measured
  * @param totalWatts the power in all loads
  * @param inputWatts supply volts times supply amperes
+ * @param supplyAmps what the supply gave
  * @param efficiency total over input, a fraction
  * @param heatWatts input less total
  * @param loadOhms the load the power was computed with
@@ -40,6 +41,7 @@ public record StepResult(
     Optional<Quantity> otherWatts,
     Optional<Quantity> totalWatts,
     Optional<Quantity> inputWatts,
+    Optional<Quantity> supplyAmps,
     Optional<Quantity> efficiency,
     Optional<Quantity> heatWatts,
     Optional<Quantity> loadOhms,

@@ -1,0 +1,52 @@
+package loadwalk.report;
+
+import java.util.Set;
+
+/**
+ * Keeps a number, its uncertainty and its unit on one line: the spaces between them do not break.
+ */
+final class Glue {
+  /** A space at which no line is broken. */
+  static final char SPACE = '\u00a0';
+
+  private static final Set<String> UNITS =
+      Set.of(
+          "W", "mW", "kW", "V", "mV", "kV", "A", "mA", "kA", "Ω", "mΩ", "kΩ", "%", "°C", "Hz",
+          "kHz", "s", "min", "m", "mm²", "dB");
+
+  private Glue() {}
+
+  /** Returns a text in which numbers hold on to their units. */
+  static String glued(String text) {
+    StringBuilder out = null;
+    for (int i = text.indexOf(' ', 1); i >= 0; i = text.indexOf(' ', i + 1)) {
+      if (holds(text, i)) {
+        out = out == null ? new StringBuilder(text) : out;
+        out.setCharAt(i, SPACE);
+      }
+    }
+    return out == null ? text : out.toString();
+  }
+
+  /** Returns a text with plain spaces again. */
+  static String loosened(String text) {
+    return text.replace(SPACE, ' ');
+  }
+
+  private static boolean holds(String text, int space) {
+    char before = text.charAt(space - 1);
+    char after = space + 1 < text.length() ? text.charAt(space + 1) : ' ';
+    if (before == '±') {
+      return Character.isDigit(after);
+    }
+    return Character.isDigit(before) && (after == '±' || UNITS.contains(word(text, space + 1)));
+  }
+
+  private static String word(String text, int from) {
+    int end = from;
+    while (end < text.length() && " ,.;:)/".indexOf(text.charAt(end)) < 0) {
+      end++;
+    }
+    return text.substring(from, end);
+  }
+}
