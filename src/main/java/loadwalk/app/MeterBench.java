@@ -14,20 +14,16 @@ import java.util.concurrent.TimeUnit;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Connection;
 import loadwalk.bench.Meter;
-import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.cli.MeterRoom;
 import loadwalk.meter.Act;
 import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
 import loadwalk.meter.SimulatedInstrument;
-import loadwalk.practice.PracticeRig;
 
 /** Tries the meters of a bench, and serves those of the practice bench. */
 final class MeterBench implements MeterRoom {
   private static final long PATIENCE_MILLIS = 10_000;
-  private static final double OHMS = 4;
-  private static final double WARM_SECONDS = 600;
 
   private final Port.Maker ports;
   private final Clocks clocks;
@@ -81,18 +77,18 @@ final class MeterBench implements MeterRoom {
 
   @Override
   public Served serve(long seed, OptionalLong faultSeed) throws IOException {
-    PracticeRig warm = PracticeRig.ofSeed(seed).warm(WARM_SECONDS, 0.5);
-    long since = clocks.monoNanos();
+    PracticeStand stand = new PracticeStand(seed, clocks);
+    Bench described = stand.rig().bench().described();
     List<MeterServer> servers = new ArrayList<>();
     List<Meter> meters = new ArrayList<>();
-    for (Meter meter : warm.bench().described().meters()) {
+    for (Meter meter : described.meters()) {
       String query = QUERIES.getOrDefault(meter.reads(), "FETC?");
       SimulatedInstrument instrument =
           new SimulatedInstrument(
               new Identity("Loadwalk", "practice " + meter.label(), String.valueOf(seed), "1"),
               asked ->
                   asked.equalsIgnoreCase(query)
-                      ? reading(warm, clocks.monoNanos() - since, meter.reads())
+                      ? stand.read(meter.reads())
                       : OptionalDouble.empty(),
               faultSeed);
       MeterServer server = new MeterServer(instrument, Connection.Tcp.SCPI_RAW + servers.size());
@@ -102,7 +98,6 @@ final class MeterBench implements MeterRoom {
           meter.connectedBy(
               new Connection(server.line(), query, unit, 1, Connection.DEFAULT_ANSWER_MILLIS)));
     }
-    Bench described = warm.bench().described();
     Bench connected =
         new Bench(
             described.name(),
@@ -112,15 +107,8 @@ final class MeterBench implements MeterRoom {
             described.loads(),
             meters,
             described.usableFraction());
-    return new Served(connected, () -> closeAll(servers));
-  }
-
-  /** The practice amplifier stands at its limit into 4 Ω on both channels, and slowly warms. */
-  private static OptionalDouble reading(PracticeRig warm, long nanos, ReadingId id) {
-    double seconds = TimeUnit.NANOSECONDS.toSeconds(nanos);
-    PracticeRig now = warm.run(seconds, Mode.STEREO, OHMS, 1);
-    Double value = now.read(Mode.STEREO, OHMS, PracticeRig.Kind.LOADED).get(id);
-    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    return new Served(
+        stand.rig().amplifier().printed(), connected, stand::set, () -> closeAll(servers));
   }
 
   private static void closeAll(List<MeterServer> servers) throws IOException {

@@ -10,6 +10,7 @@ import loadwalk.plain.PlainWriter;
 import loadwalk.plain.SimulatedHand;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.view.Alarm;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.Look;
 import loadwalk.view.TextShown;
@@ -30,7 +31,7 @@ final class PlainLoop {
   private final Look look;
   private final PlainWriter writer;
   private final Clocks clocks;
-  private Optional<String> saidAlarm = Optional.empty();
+  private Optional<Alarm.Kind> saidAlarm = Optional.empty();
 
   PlainLoop(DeskRunner runner, PrintStream out, Look look, Clocks clocks) {
     this.runner = runner;
@@ -191,10 +192,10 @@ final class PlainLoop {
   private void tellChanges(Model before) {
     runner.desk().walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
     runner.takeNotice().ifPresent(this::print);
-    Optional<String> alarm = runner.desk().meters().alarm();
-    if (!alarm.equals(saidAlarm)) {
-      alarm.ifPresent(this::print);
-      saidAlarm = alarm;
+    Optional<Alarm> alarm = runner.desk().meters().alarm();
+    if (!alarm.map(Alarm::kind).equals(saidAlarm)) {
+      alarm.map(Alarm::sentence).ifPresent(this::print);
+      saidAlarm = alarm.map(Alarm::kind);
     }
   }
 

@@ -35,6 +35,6 @@ interface Port extends Closeable {
   Maker OF_MACHINE =
       line ->
           line instanceof Connection.Serial serial
-              ? new SerialPort(serial)
+              ? new SerialScpiPort(serial)
               : new TcpPort((Connection.Tcp) line);
 }

@@ -106,7 +106,7 @@ public record Connection(Line line, String query, String unit, double scale, int
   /**
    * SCPI over a serial port with 8 data bits, no parity, 1 stop bit.
    *
-   * @param device the device's path below {@code /dev/}
+   * @param device the device's path below {@code /dev/}, or {@code COM1} and so on
    * @param baud bits per second
    */
   public record Serial(String device, int baud) implements Line {
@@ -119,8 +119,9 @@ public record Connection(Line line, String query, String unit, double scale, int
     /** Checks the path, so that a bench file cannot name a file to be written, and the speed. */
     public Serial {
       Objects.requireNonNull(device, "device");
-      if (!device.matches("/dev/[\\w./+-]+") || device.contains("..")) {
-        throw new IllegalArgumentException("serial must be a device below /dev/, got " + device);
+      if (!device.matches("/dev/[\\w./+-]+|COM\\d{1,3}") || device.contains("..")) {
+        throw new IllegalArgumentException(
+            "serial must be a device below /dev/, or COM and its number, got " + device);
       }
       if (baud < SLOWEST || baud > FASTEST) {
         throw new IllegalArgumentException("baud must lie from 300 to 4000000, got " + baud);

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
+import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Meter;
 import loadwalk.meter.Identity;
@@ -37,8 +39,10 @@ public interface MeterRoom {
   /**
    * Meters being served.
    *
+   * @param amplifier the amplifier that stands there
    * @param bench the bench with their connections
+   * @param setting takes what is to be connected, as typed, and returns what stands there then
    * @param end what ends the service
    */
-  record Served(Bench bench, Closeable end) {}
+  record Served(Amplifier amplifier, Bench bench, UnaryOperator<String> setting, Closeable end) {}
 }

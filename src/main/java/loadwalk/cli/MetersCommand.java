@@ -1,14 +1,21 @@
 package loadwalk.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import loadwalk.bench.AmplifierWriter;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchReader;
 import loadwalk.bench.BenchWriter;
@@ -29,6 +36,10 @@ import picocli.CommandLine.Spec;
     description = "List a bench's meters and what each answers, or serve practice meters.",
     mixinStandardHelpOptions = true)
 public final class MetersCommand implements Callable<Integer> {
+  /** The bench files that the program carries with it. */
+  static final List<String> EXAMPLES =
+      List.of("net-multimeter", "serial-clamp", "two-channel-multimeter");
+
   private static final Format OUTPUT = new Format("meters", 1);
 
   private final MeterRoom room;
@@ -47,6 +58,20 @@ public final class MetersCommand implements Callable<Integer> {
   private Long practice;
 
   @Option(
+      names = "--keep",
+      paramLabel = "DIR",
+      description = "Keep practice-amp.json and practice-bench.json there for a walk.")
+  private Path keep;
+
+  @Option(
+      names = "--example",
+      arity = "0..1",
+      fallbackValue = "",
+      paramLabel = "NAME",
+      description = "Print a bench file with connected meters to start from; their names without.")
+  private String example;
+
+  @Option(
       names = "--faults",
       paramLabel = "SEED",
       description = "Let the served meters fail now and then.")
@@ -62,13 +87,39 @@ public final class MetersCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if ((bench == null) == (practice == null)) {
-      throw wrong("meters takes either --bench FILE or --practice");
+    if (Stream.of(bench, practice, example).filter(Objects::nonNull).count() != 1) {
+      throw wrong("meters takes one of --bench FILE, --practice and --example");
     }
     if (faults != null && practice == null) {
       throw wrong("--faults is for the meters that --practice serves");
     }
+    if (keep != null && practice == null) {
+      throw wrong("--keep is for the files of --practice");
+    }
+    if (keep != null && !Files.isDirectory(keep)) {
+      throw wrong("There is no folder " + keep);
+    }
+    if (example != null) {
+      return exampleShown();
+    }
     return practice == null ? tried() : served();
+  }
+
+  private int exampleShown() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    if (example.isEmpty()) {
+      EXAMPLES.forEach(out::println);
+      return ExitCode.DONE;
+    }
+    if (!EXAMPLES.contains(example)) {
+      throw wrong("There is no example «" + example + "», only " + String.join(", ", EXAMPLES));
+    }
+    String resource = "/loadwalk/benches/" + example + ".json";
+    try (InputStream in = MetersCommand.class.getResourceAsStream(resource)) {
+      out.print(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      out.flush();
+    }
+    return ExitCode.DONE;
   }
 
   private ParameterException wrong(String sentence) {
@@ -159,26 +210,45 @@ public final class MetersCommand implements Callable<Integer> {
     }
   }
 
-  /** Prints the bench with its connections, ready to be kept as a file, and serves it. */
+  /** Serves the practice bench; every line typed says what stands on it from then on. */
   private int served() throws IOException {
     OptionalLong faultSeed = faults == null ? OptionalLong.empty() : OptionalLong.of(faults);
     MeterRoom.Served served = room.serve(practice, faultSeed);
+    PrintWriter err = spec.commandLine().getErr();
     try {
-      PrintWriter out = spec.commandLine().getOut();
-      out.print(BenchWriter.text(served.bench()));
-      out.flush();
-      spec.commandLine()
-          .getErr()
-          .println(
-              "Simulated meters answer until the input ends. Keep the text above as a file, then:"
-                  + " loadwalk meters --bench FILE");
-      spec.commandLine().getErr().flush();
-      while (System.in.read() >= 0) {
-        continue;
+      hand(served, err);
+      BufferedReader typed =
+          new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+      for (String line = typed.readLine(); line != null; line = typed.readLine()) {
+        if (!line.isBlank()) {
+          err.println(served.setting().apply(line));
+          err.flush();
+        }
       }
     } finally {
       served.end().close();
     }
     return ExitCode.DONE;
+  }
+
+  /** Hands the bench over, as text or as files ready for a walk, and says how to go on. */
+  private void hand(MeterRoom.Served served, PrintWriter err) throws IOException {
+    if (keep == null) {
+      PrintWriter out = spec.commandLine().getOut();
+      out.print(BenchWriter.text(served.bench()));
+      out.flush();
+      err.println(
+          "Simulated meters answer until the input ends. Keep the text above as a file, then:"
+              + " loadwalk meters --bench FILE");
+    } else {
+      Path amp = keep.resolve("practice-amp.json");
+      Path file = keep.resolve("practice-bench.json");
+      Destination.write(amp.toString(), AmplifierWriter.text(served.amplifier()), err);
+      Destination.write(file.toString(), BenchWriter.text(served.bench()), err);
+      err.println("Simulated meters answer until the input ends. In another terminal:");
+      err.println("loadwalk walk stereo-only --amp " + amp + " --bench " + file);
+    }
+    err.println("Lines typed here set the bench: stereo 2, bridged 4, open, idle, overload.");
+    err.flush();
   }
 }

@@ -77,6 +77,9 @@ public final class WalkCommand implements Callable<Integer> {
     if (fill && (amplifier != null || bench != null)) {
       throw wrong("--fill is for the practice bench alone");
     }
+    if (bench != null && amplifier == null) {
+      throw wrong("--bench goes with --amp; without files, forms ask for both");
+    }
     long seed = practice == null ? FIRST_SEED : practice;
     boolean practising = practice != null || fill;
     return world.walk(

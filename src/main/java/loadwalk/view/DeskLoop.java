@@ -49,12 +49,14 @@ public final class DeskLoop {
         : desk;
   }
 
-  /** Rings once when supply current or terminal volts leave what the brief says. */
+  /**
+   * Rings when supply current or terminal volts leave what the brief says, and if it gets other.
+   */
   private static DeskNext metered(Desk desk, Meters read) {
-    Optional<String> before = desk.meters().alarm();
-    Optional<String> alarm = SupplyWatch.alarm(desk.walk(), read.alarming(before));
-    List<Effect> effects =
-        alarm.isPresent() && before.isEmpty() ? List.of(new Effect.Bell()) : List.of();
+    Optional<Alarm> before = desk.meters().alarm();
+    Optional<Alarm> alarm = SupplyWatch.alarm(desk.walk(), read.alarming(before));
+    boolean other = !alarm.map(Alarm::kind).equals(before.map(Alarm::kind));
+    List<Effect> effects = alarm.isPresent() && other ? List.of(new Effect.Bell()) : List.of();
     return new DeskNext(desk.metering(read.alarming(alarm)), effects, List.of());
   }
 

@@ -3,8 +3,11 @@ package loadwalk.view;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,6 +31,7 @@ import loadwalk.walk.WalkState;
 public record MeterFill(Optional<Intent> intent, String told) {
   private static final MathContext KEPT_DIGITS = new MathContext(7);
   private static final int SPREAD_DIGITS = 2;
+  private static final double MILLIS = 1000;
 
   /** Tells why nothing can be read, where no meter is connected. */
   static final String NO_METER = "No meter of this bench is connected; type the readings.";
@@ -81,11 +85,22 @@ public record MeterFill(Optional<Intent> intent, String told) {
         told.add(reading.refusal(watch.meter().label()));
       }
     }
+    if (instruments.size() > 1) {
+      told.add(apart(instruments.values()));
+    }
     Optional<Intent> intent =
         texts.isEmpty()
             ? Optional.empty()
             : Optional.of(new Intent.EnterAll(step, texts, instruments));
     return new MeterFill(intent, String.join("; ", told));
+  }
+
+  /** Says how far apart in time the meters took what is entered as one moment. */
+  private static String apart(Collection<Instrument> instruments) {
+    LongSummaryStatistics times =
+        instruments.stream().mapToLong(Instrument::wallMillis).summaryStatistics();
+    double seconds = (times.getMax() - times.getMin()) / MILLIS;
+    return String.format(Locale.ROOT, "read within %.1f s", Math.ceil(seconds * 10) / 10);
   }
 
   private static String text(MeterReading.Value value) {

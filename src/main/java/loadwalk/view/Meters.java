@@ -15,7 +15,7 @@ import loadwalk.meter.MeterWatch;
  * @param alarm what must be told at once of supply current or terminal volts
  */
 public record Meters(
-    List<MeterWatch> watches, long nowMillis, long wallMillis, Optional<String> alarm) {
+    List<MeterWatch> watches, long nowMillis, long wallMillis, Optional<Alarm> alarm) {
   /** Copies the list. */
   public Meters {
     watches = List.copyOf(watches);
@@ -50,7 +50,7 @@ public record Meters(
     return new Meters(watches, Math.max(nowMillis, monoMillis), wall, alarm);
   }
 
-  Meters alarming(Optional<String> sentence) {
-    return new Meters(watches, nowMillis, wallMillis, sentence);
+  Meters alarming(Optional<Alarm> next) {
+    return new Meters(watches, nowMillis, wallMillis, next);
   }
 }

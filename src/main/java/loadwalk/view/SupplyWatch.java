@@ -1,7 +1,12 @@
 package loadwalk.view;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.meter.MeterReading;
@@ -23,7 +28,7 @@ final class SupplyWatch {
   private SupplyWatch() {}
 
   /** Returns what must be told at once; where a meter cannot say, what was told before stands. */
-  static Optional<String> alarm(Optional<Model> walk, Meters meters) {
+  static Optional<Alarm> alarm(Optional<Model> walk, Meters meters) {
     Optional<StepState> running =
         walk.map(Model::state)
             .map(state -> state.step(state.currentId()))
@@ -32,15 +37,15 @@ final class SupplyWatch {
       return Optional.empty();
     }
     WalkState state = walk.orElseThrow().state();
-    OptionalDouble usable = state.opened().bench().usableAmps();
+    List<Limit> limits = limits(state);
     boolean known = true;
     for (ReadingId id : new ReadingId[] {ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS}) {
       Optional<MeterWatch> watch = meters.of(id);
       Optional<Band> band = running.get().brief().flatMap(b -> b.band(id));
       if (watch.isPresent()) {
         MeterReading reading = meters.reading(watch.get());
-        Optional<String> told =
-            id == ReadingId.SUPPLY_AMPS ? amps(reading, band, usable) : volts(reading, band);
+        Optional<Alarm> told =
+            id == ReadingId.SUPPLY_AMPS ? amps(reading, band, limits) : volts(reading, band);
         if (told.isPresent()) {
           return told;
         }
@@ -50,52 +55,70 @@ final class SupplyWatch {
     return known ? Optional.empty() : meters.alarm();
   }
 
-  private static Optional<String> amps(
-      MeterReading reading, Optional<Band> band, OptionalDouble usable) {
+  /** A current that a part of the bench is made for, in words that follow the number. */
+  private record Limit(double amps, String which) {}
+
+  private static List<Limit> limits(WalkState state) {
+    List<Limit> limits = new ArrayList<>();
+    Bench bench = state.opened().bench();
+    bench.usableAmps().ifPresent(a -> limits.add(new Limit(a, "the supplies are counted on for")));
+    bench.fuseAmps().ifPresent(a -> limits.add(new Limit(a, "of the fuse at the source")));
+    OptionalDouble own = state.opened().amplifier().fuseAmps();
+    own.ifPresent(a -> limits.add(new Limit(a, "of the amplifier's own fuses")));
+    return limits;
+  }
+
+  private static Optional<Alarm> amps(
+      MeterReading reading, Optional<Band> band, List<Limit> limits) {
     if (reading instanceof MeterReading.Overload) {
-      return Optional.of("SUPPLY AMPS: the meter shows overload. " + byHand());
+      return Optional.of(
+          new Alarm(
+              Alarm.Kind.AMPS_BEYOND_THE_METER,
+              "SUPPLY AMPS: the meter shows overload. " + byHand()));
     }
     if (!(reading instanceof MeterReading.Value value)) {
       return Optional.empty();
     }
-    if (usable.isPresent() && value.value() > usable.getAsDouble()) {
-      return above("SUPPLY AMPS", value, usable.getAsDouble(), "that the supplies are counted on");
+    Optional<Limit> least =
+        limits.stream()
+            .filter(limit -> value.value() > limit.amps())
+            .min(Comparator.comparingDouble(Limit::amps));
+    if (least.isPresent()) {
+      String sentence = beyond("AMPS", value, "above", least.get().amps(), least.get().which());
+      return Optional.of(new Alarm(Alarm.Kind.AMPS_ABOVE_A_LIMIT, sentence));
     }
-    return band.isPresent() && value.value() > band.get().high()
-        ? above("SUPPLY AMPS", value, band.get().high(), "at the upper end of the brief")
-        : Optional.empty();
+    return band.filter(b -> value.value() > b.high())
+        .map(b -> beyond("AMPS", value, "above", b.high(), "at the upper end of the brief"))
+        .map(sentence -> new Alarm(Alarm.Kind.AMPS_ABOVE_THE_BRIEF, sentence));
   }
 
-  private static Optional<String> volts(MeterReading reading, Optional<Band> band) {
+  private static Optional<Alarm> volts(MeterReading reading, Optional<Band> band) {
     if (!(reading instanceof MeterReading.Value value) || band.isEmpty()) {
       return Optional.empty();
     }
-    if (value.value() < band.get().low()) {
-      return Optional.of(
-          "SUPPLY VOLTS "
-              + value.words()
-              + ", below the "
-              + text(band.get().low(), Unit.VOLT)
-              + " at the lower end of the brief. "
-              + byHand());
+    Band brief = band.get();
+    if (value.value() < brief.low()) {
+      String low = beyond("VOLTS", value, "below", brief.low(), "at the lower end of the brief");
+      return Optional.of(new Alarm(Alarm.Kind.VOLTS_BELOW_THE_BRIEF, low));
     }
-    return value.value() > band.get().high()
-        ? above("SUPPLY VOLTS", value, band.get().high(), "at the upper end of the brief")
-        : Optional.empty();
+    if (value.value() > brief.high()) {
+      String high = beyond("VOLTS", value, "above", brief.high(), "at the upper end of the brief");
+      return Optional.of(new Alarm(Alarm.Kind.VOLTS_ABOVE_THE_BRIEF, high));
+    }
+    return Optional.empty();
   }
 
-  private static Optional<String> above(
-      String what, MeterReading.Value value, double limit, String which) {
-    return Optional.of(
-        what
-            + " "
-            + value.words()
-            + ", above the "
-            + text(limit, value.unit())
-            + " "
-            + which
-            + ". "
-            + byHand());
+  private static String beyond(
+      String what, MeterReading.Value value, String where, double limit, String which) {
+    return String.format(
+        Locale.ROOT,
+        "SUPPLY %s %s, %s the %s %s. %s",
+        what,
+        value.words(),
+        where,
+        text(limit, value.unit()),
+        which,
+        byHand());
   }
 
   private static String text(double value, Unit unit) {

@@ -131,7 +131,7 @@ final class WalkPainter {
   private static Optional<String> alarm(Desk desk, Model model) {
     WalkState state = model.state();
     boolean running = state.step(state.currentId()).status() == Status.RUNNING;
-    return desk.meters().alarm().filter(told -> running);
+    return desk.meters().alarm().map(Alarm::sentence).filter(told -> running);
   }
 
   private static List<String> keys(Model model, Desk desk, WalkScreen screen, int columns) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -115,6 +116,35 @@ class MeterLinkTest {
         socat.destroy();
       }
     }
+  }
+
+  @Test
+  void serialLibrary_isLoadedOnlyWhereABenchNamesASerialPort(@TempDir Path folder)
+      throws Exception {
+    assertTrue(!loaded(folder, "\"tcp\":\"127.0.0.1:9\"").contains("com.fazecast"));
+    assertTrue(
+        loaded(folder, "\"serial\":\"/dev/loadwalk-none\"").contains("com.fazecast.jSerialComm"));
+  }
+
+  /** Tries a meter in a process of its own and returns the log of the classes loaded for that. */
+  private static String loaded(Path folder, String line) throws Exception {
+    Path bench = folder.resolve("bench.json");
+    Files.writeString(
+        bench,
+        "{\"format\":\"loadwalk-bench/1\",\"meters\":[{\"label\":\"DMM\",\"reads\":\"supplyVolts\","
+            + "\"percent\":1,\"connection\":{"
+            + line
+            + ",\"query\":\"READ?\"}}]}");
+    Path log = folder.resolve("classes");
+    List<String> words = Child.command(folder, "meters", "--bench", bench.toString());
+    ProcessBuilder child = new ProcessBuilder(words.subList(0, words.size() - 2));
+    child.environment().put("JDK_JAVA_OPTIONS", "-Xlog:class+load:file=" + log);
+    child.redirectErrorStream(true);
+    Process process = child.start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(0, process.waitFor(), said);
+    assertTrue(said.contains("nothing was entered"), said);
+    return Files.readString(log);
   }
 
   private static String device(Path log) throws Exception {

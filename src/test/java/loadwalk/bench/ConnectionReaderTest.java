@@ -21,12 +21,15 @@ class ConnectionReaderTest {
         new Connection(new Connection.Tcp("192.0.2.10", 5025), "MEAS:VOLT:AC?", "V", 1, 2000);
     assertEquals(expected, bench.meters().get(0).connection().orElseThrow());
     assertRoundTrip(bench);
+    Bench com = read("{\"serial\":\"COM3\",\"query\":\"READ?\"}").found().orElseThrow();
+    assertEquals(
+        new Connection.Serial("COM3", 9600), com.meters().get(0).connection().orElseThrow().line());
   }
 
   @Test
   void exampleFiles_areRead_andWrittenBack() throws IOException {
     for (String name : List.of("net-multimeter", "serial-clamp", "two-channel-multimeter")) {
-      String file = "/benches/" + name + ".json";
+      String file = "/loadwalk/benches/" + name + ".json";
       try (InputStream in = ConnectionReaderTest.class.getResourceAsStream(file)) {
         Read<Bench> read = BenchReader.read(in.readAllBytes(), file);
         assertEquals(List.of(), read.faults(), file);

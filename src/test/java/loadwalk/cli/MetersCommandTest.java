@@ -1,8 +1,10 @@
 package loadwalk.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -11,7 +13,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
+import loadwalk.bench.BenchReader;
 import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
 import loadwalk.quantity.Unit;
@@ -53,7 +58,11 @@ class MetersCommandTest {
       @Override
       public Served serve(long seed, OptionalLong faultSeed) {
         asked = "seed " + seed + ", faults " + faultSeed;
-        return new Served(Bench.unknown(), () -> asked += ", ended");
+        return new Served(
+            Amplifier.named("Verrin", "V1"),
+            Bench.unknown(),
+            typed -> "set to " + typed,
+            () -> asked += ", ended");
       }
     };
   }
@@ -115,6 +124,43 @@ class MetersCommandTest {
   }
 
   @Test
+  void practice_keepsFilesForAWalk_andTakesLinesThatSetTheBench(@TempDir Path folder)
+      throws Exception {
+    InputStream machine = System.in;
+    try {
+      System.setIn(new ByteArrayInputStream("idle\n\nstereo 2\n".getBytes(UTF_8)));
+      assertEquals(ExitCode.DONE, run("--practice", "--keep", folder.toString()));
+    } finally {
+      System.setIn(machine);
+    }
+    assertEquals("", out.toString());
+    assertTrue(err.toString().contains("set to idle"), err.toString());
+    assertTrue(err.toString().contains("set to stereo 2"), err.toString());
+    assertEquals(2, err.toString().split("set to", -1).length - 1, err.toString());
+    byte[] amp = Files.readAllBytes(folder.resolve("practice-amp.json"));
+    assertEquals("V1", AmplifierReader.read(amp, "amp").found().orElseThrow().model());
+    byte[] bench = Files.readAllBytes(folder.resolve("practice-bench.json"));
+    assertEquals(Bench.unknown(), BenchReader.read(bench, "bench").found().orElseThrow());
+  }
+
+  @Test
+  void examples_areNamed_andEachIsABenchWithAConnectedMeter() {
+    assertEquals(ExitCode.DONE, run("--example"));
+    List<String> names = out.toString().lines().toList();
+    assertEquals(MetersCommand.EXAMPLES, names);
+    for (String name : names) {
+      out.getBuffer().setLength(0);
+      assertEquals(ExitCode.DONE, run("--example", name));
+      var read = BenchReader.read(out.toString().getBytes(UTF_8), name);
+      assertEquals(List.of(), read.faults());
+      assertTrue(
+          read.found().orElseThrow().meters().stream().anyMatch(m -> m.connection().isPresent()));
+    }
+    assertEquals(ExitCode.BAD_INPUT, run("--example", "none"));
+    assertTrue(err.toString().contains("There is no example «none»"), err.toString());
+  }
+
+  @Test
   void faults_withoutPractice_areRefused() throws Exception {
     assertEquals(ExitCode.BAD_INPUT, run("--bench", "x", "--faults", "7"));
     assertTrue(err.toString().contains("--faults is for the meters that --practice serves"));
@@ -125,6 +171,9 @@ class MetersCommandTest {
   void badUse_isRefused(@TempDir Path folder) throws Exception {
     assertEquals(ExitCode.BAD_INPUT, run());
     assertEquals(ExitCode.BAD_INPUT, run("--bench", "x", "--practice"));
+    assertEquals(ExitCode.BAD_INPUT, run("--bench", "x", "--keep", "."));
+    assertEquals(
+        ExitCode.BAD_INPUT, run("--practice", "--keep", folder.resolve("none").toString()));
     assertEquals(ExitCode.BAD_INPUT, run("--bench", folder.resolve("none").toString()));
     String acting = BENCH.replace("READ?", "OUTP ON");
     assertEquals(ExitCode.BAD_INPUT, run("--bench", file(folder, acting)));

@@ -69,6 +69,8 @@ class DialogueScenarioTest {
                 MeterReading.Garbage.class,
                 MeterReading.Silent.class)),
         message);
+    assertEquals(
+        Set.of("*IDN?", "SYST:ERR?", "MEAS:VOLT:AC?", "MEAS:CURR:DC?"), line[0].sent, message);
     assertTrue(line[0].opened - line[0].closed <= 1, message);
   }
 

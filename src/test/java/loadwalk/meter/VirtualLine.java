@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** A dialogue with a simulated instrument in time that is only counted. */
 final class VirtualLine {
@@ -18,6 +20,7 @@ final class VirtualLine {
   private final PriorityQueue<Due> due =
       new PriorityQueue<>(Comparator.comparingLong(Due::atMillis).thenComparingLong(Due::order));
   final Map<Dialogue.Phase, Long> phases = new EnumMap<>(Dialogue.Phase.class);
+  final Set<String> sent = new TreeSet<>();
   final List<Told> heard = new ArrayList<>();
   private Dialogue dialogue;
   private int generation;
@@ -85,6 +88,7 @@ final class VirtualLine {
     } else if (act instanceof Act.Heard reading) {
       heard.add(new Told(reading.question(), reading.reading(), now));
     } else if (act instanceof Act.Send send) {
+      sent.add(send.query());
       long at = now;
       for (SimulatedInstrument.Delivery piece :
           instrument.hear(send.query(), Connections.PATIENCE)) {

@@ -50,6 +50,38 @@ class ScatterInResultTest {
     assertEquals(19.0, product.effectiveDegreesOfFreedom(), 0.05);
   }
 
+  /**
+   * JCGM 100:2008, H.1: the end gauge's parts in nm with their degrees of freedom; published are
+   * u_c = 32 nm, ν_eff = 16 after cutting 16.7 and u(d) = 9.7 nm with 25.6. The parts were read,
+   * the degrees of freedom are from memory.
+   */
+  @Test
+  void effectiveDegrees_ofTheGuidesEndGauge_areSixteen() {
+    Quantity difference =
+        Quantity.exact(215, Unit.ONE)
+            .withScatter("repeated", 5.8, 24)
+            .withScatter("random of the comparator", 3.9, 5)
+            .withScatter("systematic of the comparator", 6.7, 8);
+    assertEquals(9.7, difference.u(), 0.05);
+    assertEquals(25.6, difference.effectiveDegreesOfFreedom(), 0.3);
+    Quantity length =
+        Quantity.exact(50_000_623, Unit.ONE)
+            .withScatter("standard", 25, 18)
+            .plus(difference)
+            .withScatter("difference of expansion", 2.9, 50)
+            .withScatter("difference of temperature", 16.6, 2);
+    assertEquals(50_000_838, length.value(), 1e-6);
+    assertEquals(32, length.u(), 0.5);
+    assertEquals(16, Math.floor(length.effectiveDegreesOfFreedom()));
+    assertEquals(16.7, length.effectiveDegreesOfFreedom(), 0.1);
+    // Table G.2, 95.45 %: 2.17 at 16 degrees and 2.16 at 17.
+    assertEquals(2.165, length.coverageFactor(), 0.006);
+    // U99 = 93 nm = 2.92 u_c (H.1.6).
+    double t99 = Quantiles.coverageFactor(0.99, Math.floor(length.effectiveDegreesOfFreedom()));
+    assertEquals(2.92, t99, 0.005);
+    assertEquals(93, t99 * length.u(), 1);
+  }
+
   @Test
   void withScatter_ofASourceThatIsThere_orNoDegrees_isRefused() {
     Quantity q = Quantity.of(1, Unit.VOLT, "gain", 0.1);

@@ -183,6 +183,7 @@ class MetersOnDeskTest {
     assertEquals(0.02 / Math.sqrt(2), by.scatter(), 1e-9);
     assertEquals(1.6, step().latest(ReadingId.SUPPLY_AMPS).orElseThrow().value(), 1e-9);
     assertTrue(desk.notice().orElseThrow().contains("spread 20 mV in 2"), desk.notice().get());
+    assertTrue(desk.notice().orElseThrow().endsWith("read within 0.0 s"), desk.notice().get());
     assertEquals(state(), FactReader.walk(journal));
     assertEquals(
         by.scatter(),
@@ -250,6 +251,22 @@ class MetersOnDeskTest {
     metersSay(volts(13.7), amps(1.0));
     assertFalse(screen().contains("SUPPLY AMPS 9"), screen());
     metersSay(volts(13.7), new MeterReading.Overload("9.9E37"));
+    assertEquals(before + 2, bells);
+  }
+
+  @Test
+  void alarm_thatBecomesAnother_ringsAgain_andNamesTheLeastLimitPassed() {
+    metersSay(volts(9.0), amps(1.0));
+    int before = bells;
+    assertTrue(screen().contains("SUPPLY VOLTS 9.0000 V, below the "), screen());
+    metersSay(volts(9.0), amps(8.5));
+    assertEquals(before + 1, bells);
+    assertTrue(screen().contains("SUPPLY AMPS 8.5000 A, above the "), screen());
+    assertTrue(screen().contains("upper end of the brief"), screen());
+    metersSay(volts(9.0), amps(9.5));
+    assertEquals(before + 2, bells);
+    assertTrue(screen().contains("9.00 A the supplies are counted on for"), screen());
+    metersSay(volts(9.0), amps(9.6));
     assertEquals(before + 2, bells);
   }
 
