@@ -15,10 +15,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchReader;
+import loadwalk.bench.Tables;
 import loadwalk.cli.ExitCode;
 import loadwalk.cli.PlanInput;
 import loadwalk.cli.World;
@@ -148,7 +150,7 @@ final class Machine implements World {
 
   private int onScreen(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
     Look look = look();
-    Planning planning = planning(around);
+    Supplier<Planning> planning = planning(around);
     Workshop shop = shop(around, planning, look, () -> out.print('\u0007'));
     DeskRunner runner = runner(around, planning, shop);
     boolean colour = System.getenv("NO_COLOR") == null;
@@ -157,7 +159,13 @@ final class Machine implements World {
     shop.workingIn(Background.threads(loop::offer));
     try {
       start.apply(shop).forEach(runner::accept);
-      loop.run(() -> background(() -> loop.offer(shop.libraryRead())));
+      loop.run(
+          () ->
+              background(
+                  () -> {
+                    loop.offer(shop.libraryRead());
+                    planning.get();
+                  }));
       shop.close();
       return ExitCode.DONE;
     } catch (IOException fault) {
@@ -188,7 +196,7 @@ final class Machine implements World {
 
   private int asLines(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
     Look look = look();
-    Planning planning = planning(around);
+    Supplier<Planning> planning = planning(around);
     Workshop shop = shop(around, planning, look, () -> out.print('\u0007'));
     DeskRunner runner = runner(around, planning, shop);
     BufferedReader in =
@@ -219,7 +227,7 @@ final class Machine implements World {
 
   private int fill(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
     Look look = look();
-    Planning planning = planning(around);
+    Supplier<Planning> planning = planning(around);
     Workshop shop = shop(around, planning, look, () -> {});
     DeskRunner runner = runner(around, planning, shop);
     start.apply(shop).forEach(runner::accept);
@@ -244,7 +252,8 @@ final class Machine implements World {
     return new WalkFolder(new SessionStore(dataHome(around), Clock.systemUTC()));
   }
 
-  private static Workshop shop(Surroundings around, Planning planning, Look look, Runnable bell) {
+  private static Workshop shop(
+      Surroundings around, Supplier<Planning> planning, Look look, Runnable bell) {
     return new Workshop(
         folder(around),
         new SequenceShelf(dataHome(around)),
@@ -253,16 +262,26 @@ final class Machine implements World {
         bell);
   }
 
-  private static Planning planning(Surroundings around) {
+  /**
+   * The way to the first frame is kept free of tables and forecasts. The user's own tables are read
+   * at once all the same, because what is wrong in them is told before anything is painted.
+   */
+  private static Supplier<Planning> planning(Surroundings around) {
+    PlanInput input = new PlanInput(dataHome(around).root());
+    if (!input.hasOwnTables()) {
+      return new PlanningOnDemand(Tables::stock);
+    }
     try {
-      return Planning.of(new PlanInput(dataHome(around).root()).tables());
+      Tables tables = input.tables();
+      return new PlanningOnDemand(() -> tables);
     } catch (IllegalArgumentException wrongTable) {
       throw new BadInput(wrongTable.getMessage());
     }
   }
 
-  private static DeskRunner runner(Surroundings around, Planning planning, Workshop shop) {
-    DeskLoop loop = new DeskLoop(new Walker(planning.forecaster()));
+  private static DeskRunner runner(
+      Surroundings around, Supplier<Planning> planning, Workshop shop) {
+    DeskLoop loop = new DeskLoop(new Walker(Planning.forecasting(planning)));
     return new DeskRunner(loop, shop, Desk.atHome(dataHome(around).root().toString()));
   }
 

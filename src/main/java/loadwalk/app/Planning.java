@@ -1,13 +1,20 @@
 package loadwalk.app;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.StepCautions;
+import loadwalk.forecast.Target;
 import loadwalk.plan.BenchPlanner;
 import loadwalk.plan.PlanText;
 import loadwalk.plan.WiringLoadBank;
@@ -28,6 +35,21 @@ record Planning(Tables tables, Forecaster forecaster, BenchPlanner planner) {
     StepCautions cautions = new StepCautions(tables, bank);
     Forecaster forecaster = new StandardForecaster(cautions);
     return new Planning(tables, forecaster, new BenchPlanner(forecaster, cautions, tables, bank));
+  }
+
+  /** Returns a forecaster that asks for the planning with its first question. */
+  static Forecaster forecasting(Supplier<Planning> planning) {
+    return new Forecaster() {
+      @Override
+      public Forecast forecast(Evidence evidence, Target target) {
+        return planning.get().forecaster().forecast(evidence, target);
+      }
+
+      @Override
+      public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+        return planning.get().forecaster().judge(evidence, target, entries);
+      }
+    };
   }
 
   /** Returns the plan of a bench as lines. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.forecast.Observation;
@@ -26,7 +27,7 @@ import loadwalk.walk.WalkState;
  * @param planning what plans ask
  * @param ascii whether only plain ASCII may be used
  */
-record Texts(Planning planning, boolean ascii) {
+record Texts(Supplier<Planning> planning, boolean ascii) {
   private static final int COLUMNS = 78;
 
   /** Returns the sheet of the open walk, or of a kept one. */
@@ -76,7 +77,7 @@ record Texts(Planning planning, boolean ascii) {
 
   private DeskEvent plan(
       Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
-    List<String> lines = planning.lines(sequence, amplifier, bench, measured, ascii);
+    List<String> lines = planning.get().lines(sequence, amplifier, bench, measured, ascii);
     return new DeskEvent.TextReady("Plan of " + sequence.name(), lines);
   }
 }

@@ -84,6 +84,13 @@ public final class PlanInput {
     return tables;
   }
 
+  /** Tells whether the user has a data table of their own. */
+  public boolean hasOwnTables() {
+    Path folder = home.resolve("data");
+    return Files.isDirectory(folder)
+        && Tables.FILE_NAMES.stream().map(folder::resolve).anyMatch(Files::isRegularFile);
+  }
+
   private Optional<String> table(String name) {
     Path file = home.resolve("data").resolve(name);
     if (!Files.isRegularFile(file)) {

@@ -43,7 +43,7 @@ class CaptureWalkTest {
         new Workshop(
             new WalkFolder(new SessionStore(new DataHome(folder), Clock.systemUTC())),
             new SequenceShelf(new DataHome(folder)),
-            new Texts(planning, false),
+            new Texts(() -> planning, false),
             new FakeClocks(),
             () -> {});
     runner =

@@ -47,7 +47,7 @@ public final class DeskUnderTest {
         new Workshop(
             new WalkFolder(store),
             new SequenceShelf(home),
-            new Texts(planning, look.ascii()),
+            new Texts(() -> planning, look.ascii()),
             clocks,
             () -> bells++);
     this.runner =

@@ -72,7 +72,7 @@ class MeterWalkTest {
         new Workshop(
             new WalkFolder(new SessionStore(home, Clock.systemUTC())),
             new SequenceShelf(home),
-            new Texts(planning, false),
+            new Texts(() -> planning, false),
             Clocks.MACHINE,
             () -> {});
     shop.nudging(nudges::release);

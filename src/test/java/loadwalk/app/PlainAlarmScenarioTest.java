@@ -83,7 +83,7 @@ class PlainAlarmScenarioTest {
     return new Workshop(
         new WalkFolder(new SessionStore(home, Clock.systemUTC())),
         new SequenceShelf(home),
-        new Texts(Planning.of(Tables.stock()), false),
+        new Texts(() -> Planning.of(Tables.stock()), false),
         Clocks.MACHINE,
         () -> {});
   }
