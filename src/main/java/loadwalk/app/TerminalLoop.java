@@ -75,6 +75,7 @@ final class TerminalLoop {
     try {
       paint(surface);
       keys.start();
+      listenForResizes(terminal);
       afterFirstFrame.run();
       nextTick = clocks.monoNanos();
       while (!over && !runner.isLeaving()) {
@@ -178,6 +179,22 @@ final class TerminalLoop {
     }
     terminal.takeBack();
     surface.forget();
+  }
+
+  /** Away from the event loop, because it asks the terminal for its size once more. */
+  private void listenForResizes(TtyTerminal terminal) {
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                terminal.listenForResizes();
+              } catch (IOException gone) {
+                queue.offer(new Signal.FromKeyboard(new Input.Leave(true)));
+              }
+            },
+            "resizes");
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private Thread keyReader(TtyTerminal terminal) {

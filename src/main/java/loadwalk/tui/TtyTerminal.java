@@ -35,7 +35,8 @@ public final class TtyTerminal extends UnixTerminal {
 
   // Set from the super constructor, so neither may have an initialiser.
   private String saved;
-  private TerminalSize known;
+  private volatile TerminalSize known;
+  private Runnable onResize;
 
   /**
    * Opens the terminal on standard input and output.
@@ -112,13 +113,31 @@ public final class TtyTerminal extends UnixTerminal {
     // Done by the one stty call.
   }
 
+  /**
+   * Only kept here: the signal's handler is made by reflection, which the first frame waits for.
+   */
   @Override
-  protected void registerTerminalResizeListener(Runnable onResize) throws IOException {
+  protected void registerTerminalResizeListener(Runnable resized) {
+    onResize = resized;
+  }
+
+  /**
+   * Listens for changes of the window's size from now on; call it once the first frame is shown.
+   *
+   * @throws IOException if the size of the window cannot be asked
+   */
+  public void listenForResizes() throws IOException {
     super.registerTerminalResizeListener(
         () -> {
           known = null;
           onResize.run();
         });
+    // The window may have changed before anything listened.
+    TerminalSize before = known;
+    known = null;
+    if (!findTerminalSize().equals(before)) {
+      onResize.run();
+    }
   }
 
   @Override
