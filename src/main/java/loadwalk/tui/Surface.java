@@ -2,15 +2,21 @@ package loadwalk.tui;
 
 import com.googlecode.lanterna.TerminalPosition;
 import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.screen.Screen;
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
 import loadwalk.view.Frame;
 import loadwalk.view.Size;
+import loadwalk.view.Style;
 
 /** Puts frames on a Lanterna screen, only the cells that changed. */
 public final class Surface {
   private final Screen screen;
   private final Palette palette;
+  // Lanterna looks each character's bounds up by locale data when a cell is made, so none is twice.
+  private final Map<Integer, TextCharacter> cells = new HashMap<>();
   private Frame shown;
 
   /**
@@ -55,7 +61,7 @@ public final class Surface {
       for (int column = 0; column < size.columns(); column++) {
         if (whole || differs(frame, column, row)) {
           screen.setCharacter(
-              column, row, palette.cell(frame.glyph(column, row), frame.style(column, row)));
+              column, row, cell(frame.glyph(column, row), frame.style(column, row)));
           painted++;
         }
       }
@@ -67,6 +73,11 @@ public final class Surface {
     }
     shown = frame;
     return painted;
+  }
+
+  private TextCharacter cell(char glyph, Style style) {
+    return cells.computeIfAbsent(
+        glyph | style.ordinal() << Character.SIZE, key -> palette.cell(glyph, style));
   }
 
   private boolean differs(Frame frame, int column, int row) {
