@@ -28,6 +28,20 @@ import picocli.CommandLine;
 
 /** Starts Loadwalk. */
 public final class Main {
+  private static final List<String> COMMANDS =
+      List.of(
+          "walk",
+          "resume",
+          "rehearse",
+          "plan",
+          "meters",
+          "sheet",
+          "ledger",
+          "tone",
+          "wave",
+          "replay",
+          "check");
+
   private Main() {}
 
   /**
@@ -46,7 +60,7 @@ public final class Main {
         // The way to the first frame is kept free of the command line's reflection.
         return new Machine().home(new World.Surroundings(Optional.empty(), false));
       }
-      return commands(new Machine())
+      return commands(new Machine(), arguments[0])
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
           .execute(arguments);
     } catch (RuntimeException | Error fault) {
@@ -54,21 +68,30 @@ public final class Main {
     }
   }
 
-  private static CommandLine commands(Machine machine) {
-    return new CommandLine(new Loadwalk(machine))
-        .addSubcommand(new WalkCommand(machine))
-        .addSubcommand(new ResumeCommand(machine))
-        .addSubcommand(new RehearseCommand(new DataShelves()))
-        .addSubcommand(new PlanCommand())
-        .addSubcommand(new MetersCommand(new MeterBench(Port.OF_MACHINE, Clocks.MACHINE)))
-        .addSubcommand(new SheetCommand(SessionShelf::at))
-        .addSubcommand(new LedgerCommand(SessionShelf::at))
-        .addSubcommand(new ToneCommand(SoundOutput::open))
-        .addSubcommand(new WaveCommand())
-        .addSubcommand(new ReplayCommand(SessionShelf::at))
-        .addSubcommand(new CheckCommand())
-        .setOut(utf8(FileDescriptor.out))
-        .setErr(utf8(FileDescriptor.err));
+  /** A command's words cost time to take in, so a command that is named alone is taken alone. */
+  private static CommandLine commands(Machine machine, String first) {
+    CommandLine line = new CommandLine(new Loadwalk(machine));
+    for (String name : COMMANDS.contains(first) ? List.of(first) : COMMANDS) {
+      line.addSubcommand(command(name, machine));
+    }
+    return line.setOut(utf8(FileDescriptor.out)).setErr(utf8(FileDescriptor.err));
+  }
+
+  private static Object command(String name, Machine machine) {
+    return switch (name) {
+      case "walk" -> new WalkCommand(machine);
+      case "resume" -> new ResumeCommand(machine);
+      case "rehearse" -> new RehearseCommand(new DataShelves());
+      case "plan" -> new PlanCommand();
+      case "meters" -> new MetersCommand(new MeterBench(Port.OF_MACHINE, Clocks.MACHINE));
+      case "sheet" -> new SheetCommand(SessionShelf::at);
+      case "ledger" -> new LedgerCommand(SessionShelf::at);
+      case "tone" -> new ToneCommand(SoundOutput::open);
+      case "wave" -> new WaveCommand();
+      case "replay" -> new ReplayCommand(SessionShelf::at);
+      case "check" -> new CheckCommand();
+      default -> throw new IllegalArgumentException("no command is named " + name);
+    };
   }
 
   /** The commands write UTF-8 whatever the locale: what they print is read by programs. */
