@@ -29,7 +29,8 @@ final class TerminalLoop {
   private static final long TICK_MILLIS = 1000;
   private static final int PASTE_MOST = 100_000;
   private static final int PASTE_QUIET_SECONDS = 2;
-  private static final long JOIN_MILLIS = 100;
+  // Longer than a far terminal takes to answer: what comes later lands in the shell as typed.
+  private static final long JOIN_MILLIS = 1000;
 
   private final DeskRunner runner;
   private final Look look;
@@ -203,15 +204,22 @@ final class TerminalLoop {
     return thread;
   }
 
+  /**
+   * Reads on after the end until the answers of {@link #leave} are in: the shell would get them.
+   */
   private void readKeys(TtyTerminal terminal) {
     try {
-      while (!over) {
+      while (true) {
         KeyStroke stroke = terminal.readInput();
-        if (stroke.getKeyType() == KeyType.CursorLocation) {
+        KeyType type = stroke.getKeyType();
+        if (over && (type == KeyType.CursorLocation || type == KeyType.EOF)) {
+          return;
+        }
+        if (over || type == KeyType.CursorLocation) {
           continue;
         }
         queue.put(new Signal.FromKeyboard(KeyMap.of(stroke)));
-        if (stroke.getKeyType() == KeyType.EOF) {
+        if (type == KeyType.EOF) {
           return;
         }
       }
@@ -228,8 +236,10 @@ final class TerminalLoop {
   private static void leave(TtyTerminal terminal, TerminalScreen screen, Thread keys)
       throws IOException {
     try {
-      terminal.wakeReader();
-      keys.join(JOIN_MILLIS);
+      if (keys.isAlive()) {
+        terminal.wakeReader();
+        keys.join(JOIN_MILLIS);
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } finally {
