@@ -16,7 +16,6 @@ import loadwalk.result.Taken;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.walk.Entry;
-import loadwalk.walk.Instrument;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -151,8 +150,7 @@ final class HappeningsFold {
   }
 
   private double u(String stepId, Entry e) {
-    double scatter = e.instrument().map(Instrument::scatter).orElse(0.0);
-    Taken taken = new Taken(ReadingId.SINK_CELSIUS, e.value(), e.resolution(), scatter);
+    Taken taken = new Taken(ReadingId.SINK_CELSIUS, e.value(), e.resolution());
     double tone = state.opened().sequence().toneHertz();
     return ResultComputation.reading(state.opened().bench(), tone, stepId, taken).u();
   }
