@@ -5,11 +5,10 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.TargetDataLine;
-import loadwalk.wave.AudioSource;
 import loadwalk.wave.CaptureException;
 
 /** The machine's sound input, 16 bit on two channels. */
-final class SoundInput implements AudioSource, AutoCloseable {
+final class SoundInput implements LiveInput.Opened {
   private static final int CHANNELS = 2;
   private static final int FRAME_BYTES = 4;
 
@@ -33,7 +32,7 @@ final class SoundInput implements AudioSource, AutoCloseable {
       return new SoundInput(line);
     } catch (LineUnavailableException | IllegalArgumentException e) {
       throw new CaptureException(
-          "This machine has no sound input: type the readings, or judge a file with loadwalk wave.");
+          "This machine has no sound input: type the readings, or take a captured file.");
     }
   }
 

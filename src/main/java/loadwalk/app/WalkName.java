@@ -45,6 +45,10 @@ public record WalkName(String text) {
     return text + ".photos";
   }
 
+  String waveFolder() {
+    return text + ".waves";
+  }
+
   String tornFile(int number) {
     return text + ".torn-" + number;
   }

@@ -32,11 +32,14 @@ final class Workshop implements Outside {
   /** A practice walk taken up again goes on at the pace that the practice screen offers first. */
   private static final int RESUMED_SPEED = 60;
 
+  private static final int SAMPLES_PER_SECOND = 48_000;
+
   private final WalkFolder walks;
   private final SequenceShelf sequences;
   private final Texts texts;
   private final Clocks clocks;
   private final Runnable bell;
+  private final LiveDesk live;
   private Optional<OpenWalk> open = Optional.empty();
   private int speed = RESUMED_SPEED;
   private Optional<Moment> shown = Optional.empty();
@@ -47,6 +50,18 @@ final class Workshop implements Outside {
   private boolean leaving;
 
   Workshop(WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
+    this(walks, sequences, texts, clocks, bell, () -> SoundInput.open(SAMPLES_PER_SECOND));
+  }
+
+  /** Makes a workshop that listens to a given input. */
+  Workshop(
+      WalkFolder walks,
+      SequenceShelf sequences,
+      Texts texts,
+      Clocks clocks,
+      Runnable bell,
+      LiveInput input) {
+    this.live = new LiveDesk(walks.home(), clocks, input);
     this.walks = walks;
     this.sequences = sequences;
     this.texts = texts;
@@ -117,6 +132,15 @@ final class Workshop implements Outside {
     }
     if (wish instanceof Wish.TakeCapture take) {
       return taken(desk.waves().found(), take.step());
+    }
+    if (wish instanceof Wish.Listen listen) {
+      return live.listen(listen.on(), desk, nudge);
+    }
+    if (wish instanceof Wish.Hold hold) {
+      return live.hold(hold.on());
+    }
+    if (wish instanceof Wish.KeepHeld keep) {
+      return live.keep(keep.step(), desk, background);
     }
     if (wish instanceof Wish.SetSpeed set) {
       speed = set.speed();
@@ -277,6 +301,10 @@ final class Workshop implements Outside {
   /** The meters are read anew when the walk has moved or its warm-up went on for a while. */
   @Override
   public List<DeskEvent> after(Desk desk) {
+    List<DeskEvent> heard = live.after(desk);
+    if (!heard.isEmpty()) {
+      return heard;
+    }
     Optional<Meters> meters = board.flatMap(MeterBoard::news);
     if (meters.isPresent()) {
       return List.of(new DeskEvent.MetersRead(meters.get()));
@@ -317,6 +345,7 @@ final class Workshop implements Outside {
 
   /** Lets the open walk go; all of it is on the disk already. */
   void close() throws IOException {
+    live.close();
     bank.ifPresent(MeterBank::close);
     bank = Optional.empty();
     board = Optional.empty();

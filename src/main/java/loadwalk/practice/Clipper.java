@@ -70,6 +70,11 @@ public record Clipper(double knee) {
     return at(high);
   }
 
+  /** Returns the output for an input, both in units of the clip level. */
+  public double bent(double s) {
+    return Math.copySign(bend(Math.abs(s)), s);
+  }
+
   private double bend(double s) {
     return s <= 0 ? 0 : s / Math.pow(1 + Math.pow(s, knee), 1 / knee);
   }

@@ -73,6 +73,12 @@ public record PracticeRig(
     return circuit.at(limitShape().atPowerFraction(powerFraction));
   }
 
+  /** Returns the output while a tone is turned up through the limit. */
+  public PracticeTone tone(Mode mode, double ohms, double hertz) {
+    Clipper clipper = amplifier.stage().clipper();
+    return new PracticeTone(clipper, limitShape(), point(mode, ohms, 1).outputVolts(), hertz);
+  }
+
   /**
    * Reads the meters.
    *

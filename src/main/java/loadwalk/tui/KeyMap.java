@@ -10,6 +10,9 @@ import loadwalk.view.Key;
 public final class KeyMap {
   private static final Map<KeyType, Key.Kind> KINDS = new EnumMap<>(KeyType.class);
 
+  private static final Map<Character, Key.Kind> WITH_CTRL =
+      Map.of('r', Key.Kind.F11, 'w', Key.Kind.WAVE, 'l', Key.Kind.LISTEN, 't', Key.Kind.HOLD);
+
   static {
     KINDS.put(KeyType.Enter, Key.Kind.ENTER);
     KINDS.put(KeyType.Tab, Key.Kind.TAB);
@@ -63,11 +66,8 @@ public final class KeyMap {
       if (c == 'c' || c == '\\' || c == '4') {
         return new Input.Leave(false);
       }
-      if (c == 'r') {
-        return new Input.Pressed(Key.of(Key.Kind.F11));
-      }
-      if (c == 'w') {
-        return new Input.Pressed(Key.of(Key.Kind.WAVE));
+      if (WITH_CTRL.containsKey(c)) {
+        return new Input.Pressed(Key.of(WITH_CTRL.get(c)));
       }
       return c == 'z' ? new Input.Suspend() : new Input.Nothing();
     }

@@ -16,6 +16,7 @@ import loadwalk.walk.Model;
  * @param practice what the practice bench's meters show, where the walk is on it
  * @param meters the connected meters of the bench
  * @param waves what captured waves are to the walk
+ * @param live what the live input shows
  * @param notice a sentence to show until the next key
  * @param home the folder everything is kept in, as shown on the home screen
  */
@@ -26,6 +27,7 @@ public record Desk(
     Optional<Practice> practice,
     Meters meters,
     Waves waves,
+    Live live,
     Optional<String> notice,
     String home) {
 
@@ -53,36 +55,41 @@ public record Desk(
         Optional.empty(),
         Meters.none(),
         Waves.none(),
+        Live.OFF,
         Optional.empty(),
         home);
   }
 
   Desk on(Screen next) {
-    return new Desk(next, walk, library, practice, meters, waves, notice, home);
+    return new Desk(next, walk, library, practice, meters, waves, live, notice, home);
   }
 
   Desk with(Optional<Model> model) {
-    return new Desk(screen, model, library, practice, meters, waves, notice, home);
+    return new Desk(screen, model, library, practice, meters, waves, live, notice, home);
   }
 
   Desk with(Library read) {
-    return new Desk(screen, walk, read, practice, meters, waves, notice, home);
+    return new Desk(screen, walk, read, practice, meters, waves, live, notice, home);
   }
 
   Desk practising(Optional<Practice> bench) {
-    return new Desk(screen, walk, library, bench, meters, waves, notice, home);
+    return new Desk(screen, walk, library, bench, meters, waves, live, notice, home);
   }
 
   Desk metering(Meters read) {
-    return new Desk(screen, walk, library, practice, read, waves, notice, home);
+    return new Desk(screen, walk, library, practice, read, waves, live, notice, home);
   }
 
   Desk capturing(Waves next) {
-    return new Desk(screen, walk, library, practice, meters, next, notice, home);
+    return new Desk(screen, walk, library, practice, meters, next, live, notice, home);
+  }
+
+  Desk hearing(Live now) {
+    return new Desk(screen, walk, library, practice, meters, waves, now, notice, home);
   }
 
   Desk saying(Optional<String> sentence) {
-    return new Desk(screen, walk, library, practice, meters, waves, sentence, home);
+    return new Desk(screen, walk, library, practice, meters, waves, live, sentence, home);
   }
 
   /** Returns the desk with its notice taken down. */

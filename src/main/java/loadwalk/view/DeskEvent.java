@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
+import loadwalk.wave.CaptureSetup;
 
 /** Something that reaches the desk from outside. */
 public sealed interface DeskEvent {
@@ -42,6 +43,15 @@ public sealed interface DeskEvent {
    * @param found what it came to
    */
   record CaptureRead(Wish.ReadCapture asked, WaveFound found) implements DeskEvent {}
+
+  /** The live input has something new. */
+  record LiveHeard(Live live) implements DeskEvent {}
+
+  /** It is known what the live input's samples stand for. */
+  record InputKnown(CaptureSetup setup) implements DeskEvent {}
+
+  /** The held wave of a step is kept in a file. */
+  record HeldKept(String step, String file) implements DeskEvent {}
 
   /** A text is to be shown on a screen of its own. */
   record TextReady(String title, List<String> lines) implements DeskEvent {

@@ -64,6 +64,7 @@ public final class DeskLoop {
     if (event instanceof DeskEvent.WalkReady ready) {
       return desk.with(Optional.of(ready.model()))
           .capturing(Waves.of(ready.model().state()))
+          .hearing(Live.OFF)
           .on(WalkScreen.fresh());
     }
     if (event instanceof DeskEvent.WalkClosed) {
@@ -71,6 +72,7 @@ public final class DeskLoop {
           .practising(Optional.empty())
           .metering(Meters.none())
           .capturing(Waves.none())
+          .hearing(Live.OFF)
           .on(new HomeScreen(0));
     }
     if (event instanceof DeskEvent.LibraryRead read) {
@@ -81,6 +83,15 @@ public final class DeskLoop {
     }
     if (event instanceof DeskEvent.CaptureRead read) {
       return captured(desk, read);
+    }
+    if (event instanceof DeskEvent.LiveHeard heard) {
+      return desk.hearing(heard.live());
+    }
+    if (event instanceof DeskEvent.InputKnown known) {
+      return desk.capturing(desk.waves().calibrated(known.setup()));
+    }
+    if (event instanceof DeskEvent.HeldKept kept) {
+      return heldKept(desk, kept);
     }
     if (event instanceof DeskEvent.PracticeRead read) {
       return desk.practising(read.practice());
@@ -105,6 +116,15 @@ public final class DeskLoop {
     return desk.screen() instanceof WaveScreen screen
         ? heard.on(screen.after(read.asked(), read.found()))
         : heard;
+  }
+
+  /** The wave is offered where it was held; anywhere else it is only told where it lies. */
+  private static Desk heldKept(Desk desk, DeskEvent.HeldKept kept) {
+    boolean there = desk.walk().filter(m -> m.state().currentId().equals(kept.step())).isPresent();
+    return there && desk.screen() instanceof WalkScreen screen
+        ? desk.on(WaveScreen.of(kept.step(), desk.waves(), screen).holding(kept.file()))
+            .saying(Optional.empty())
+        : desk.saying(Optional.of("The held wave is kept in " + kept.file() + "."));
   }
 
   private DeskNext pressed(Desk desk, Key key) {

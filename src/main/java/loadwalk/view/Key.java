@@ -40,7 +40,11 @@ public record Key(Kind kind, char character) {
     F11,
     F12,
     /** Ctrl-W: a captured wave. */
-    WAVE
+    WAVE,
+    /** Ctrl-L: listens to the sound input, or ends it. */
+    LISTEN,
+    /** Ctrl-T: holds what is heard, or goes on. */
+    HOLD
   }
 
   /** Returns the key of a kind that carries no character. */

@@ -52,7 +52,7 @@ final class RunPanel {
     if (readings.isEmpty()) {
       canvas.text(area.column(), row + 1, "Enter: done with this step.", Style.KEY);
     }
-    paintDoubts(canvas, state, step, area, row);
+    paintDoubts(canvas, desk, state, step, area, row);
   }
 
   private static void paintReading(
@@ -158,7 +158,7 @@ final class RunPanel {
   }
 
   private static void paintDoubts(
-      Canvas canvas, WalkState state, StepState step, Area area, int top) {
+      Canvas canvas, Desk desk, WalkState state, StepState step, Area area, int top) {
     int row = top;
     for (ReadingId id : step.openDoubts()) {
       Doubt doubt = step.latest(id).orElseThrow().doubts().get(0);
@@ -182,19 +182,25 @@ final class RunPanel {
     if (step.openDoubts().isEmpty() && row < area.bottom() - 1) {
       row = paintJoint(canvas, state, step, area, row);
     }
+    row = paintLive(canvas, desk, state, area, row);
     if (step.openDoubts().isEmpty() && row < area.bottom()) {
-      canvas.text(area.column(), area.bottom() - 1, next(state, step), Style.KEY);
+      String finish = step.entryCount() > 0 ? "F9 finishes the step." : "";
+      canvas.text(
+          area.column(), area.bottom() - 1, WaveKeys.words(desk, state) + finish, Style.KEY);
     }
   }
 
-  private static String next(WalkState state, StepState step) {
-    boolean wave =
-        state
-            .current()
-            .filter(p -> RunKeys.readings(state, p).contains(ReadingId.OUTPUT_VOLTS))
-            .isPresent();
-    return (wave ? "Ctrl-W takes a captured wave. " : "")
-        + (step.entryCount() > 0 ? "F9 finishes the step." : "");
+  /** What is heard stands below doubts; where they leave no room it takes the last row. */
+  private static int paintLive(Canvas canvas, Desk desk, WalkState state, Area area, int row) {
+    boolean shown = desk.live().state() != Live.State.OFF && WaveKeys.areUseful(state);
+    if (!shown) {
+      return row;
+    }
+    int top = Math.min(row, area.bottom() - 1);
+    int keys = area.bottom() - top > 1 ? 1 : 0;
+    Area room = new Area(area.column(), top, area.columns(), area.bottom() - top - keys);
+    LivePanel.paint(canvas, desk, room);
+    return keys > 0 ? area.bottom() - 1 : area.bottom();
   }
 
   /** Tells a joint that wastes power as soon as volts and amps of the step show it. */

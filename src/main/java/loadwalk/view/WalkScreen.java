@@ -118,7 +118,9 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
       case F10:
         return Optional.of(Answer.wish(this, new Wish.CloseWalk()));
       case WAVE:
-        return Optional.of(wave(desk, state));
+      case LISTEN:
+      case HOLD:
+        return Optional.of(WaveKeys.press(this, key, desk, state));
       case F12:
         return Optional.of(Answer.wish(this, new Wish.ShowPlanSoFar()));
       default:
@@ -130,18 +132,6 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
     List<Intent> intents = fill.intent().map(List::of).orElse(List.of());
     return new Answer(
         intents.isEmpty() ? this : at(focus), intents, List.of(), Optional.of(fill.told()));
-  }
-
-  private Answer wave(Desk desk, WalkState state) {
-    boolean asked =
-        state
-            .current()
-            .filter(p -> state.step(p.id()).status() == Status.RUNNING)
-            .filter(p -> RunKeys.readings(state, p).contains(ReadingId.OUTPUT_VOLTS))
-            .isPresent();
-    return asked
-        ? Answer.stay(WaveScreen.of(state.currentId(), desk.waves(), at(focus)))
-        : Answer.say(this, "A wave is taken while a step runs that asks for output volts.");
   }
 
   /** Reads the meter of the row in focus. */

@@ -44,6 +44,7 @@ record WaveScreen(
 
   enum Stage {
     CAUTIONS,
+    CAUTIONS_OF_LIVE,
     FORM,
     READING,
     FOUND
@@ -66,6 +67,19 @@ record WaveScreen(
             TextField.holding(Integer.toString(kept.channel())));
     Stage first = waves.cautioned() ? Stage.FORM : Stage.CAUTIONS;
     return new WaveScreen(step, first, fields, 0, Optional.empty(), Optional.empty(), back);
+  }
+
+  /** Returns the cautions, behind which the sound input is listened to. */
+  static WaveScreen beforeListening(String step, Waves waves, WalkScreen back) {
+    return of(step, waves, back).at(Stage.CAUTIONS_OF_LIVE);
+  }
+
+  /** Returns the screen with its file named, a file of one channel. */
+  WaveScreen holding(String file) {
+    List<TextField> next = new ArrayList<>(fields);
+    next.set(0, TextField.holding(file));
+    next.set(fields.size() - 1, TextField.holding("1"));
+    return new WaveScreen(step, stage, next, 1, asked, problem, back);
   }
 
   private static TextField holding(OptionalDouble number) {
@@ -111,6 +125,10 @@ record WaveScreen(
     switch (stage) {
       case CAUTIONS:
         return enter ? Answer.wish(at(Stage.FORM), new Wish.ConfirmCautions()) : Answer.stay(this);
+      case CAUTIONS_OF_LIVE:
+        return enter
+            ? Answer.wish(back, new Wish.ConfirmCautions(), new Wish.Listen(true))
+            : Answer.stay(this);
       case FORM:
         return inForm(key);
       case FOUND:
@@ -169,6 +187,7 @@ record WaveScreen(
     canvas.text(1, 0, "A captured wave for " + step, Style.HEADING);
     switch (stage) {
       case CAUTIONS:
+      case CAUTIONS_OF_LIVE:
         paintCautions(canvas, desk);
         break;
       case FOUND:

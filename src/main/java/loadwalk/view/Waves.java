@@ -52,6 +52,11 @@ public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> f
     return new Waves(true, setup, found);
   }
 
+  /** Returns that the samples stand for this, where nothing else was said before. */
+  Waves calibrated(CaptureSetup known) {
+    return setup.equals(CaptureSetup.NONE) ? new Waves(cautioned, known, found) : this;
+  }
+
   /** Returns what holds after a wave was read. */
   Waves after(WaveFound read) {
     return new Waves(cautioned, read.kept(), Optional.of(read));

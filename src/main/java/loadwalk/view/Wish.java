@@ -71,6 +71,15 @@ public sealed interface Wish {
   /** Let what the last wave read shows enter a step. */
   record TakeCapture(String step) implements Wish {}
 
+  /** Begin to listen to the sound input, or end it. */
+  record Listen(boolean on) implements Wish {}
+
+  /** Hold what the sound input shows, or go on. */
+  record Hold(boolean on) implements Wish {}
+
+  /** Keep the held wave as a file, to be taken into a step. */
+  record KeepHeld(String step) implements Wish {}
+
   /** Set the speed of the practice bench. */
   record SetSpeed(int speed) implements Wish {}
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Target;
 import loadwalk.practice.PracticeRig;
+import loadwalk.practice.PracticeTone;
 import loadwalk.practice.SimulatedOperator;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
@@ -40,6 +41,25 @@ public final class PracticeAnswers {
     List<ReadingId> asks = Asks.readings(asked);
     asks.stream().filter(shown::containsKey).forEach(id -> ordered.put(id, shown.get(id)));
     return ordered;
+  }
+
+  /**
+   * Returns the output of the practice amplifier while a tone is turned up through the limit; empty
+   * where the step has no load or the walk is not on the practice bench.
+   */
+  public static Optional<PracticeTone> tone(WalkState state, double warmSeconds) {
+    Optional<Target> target =
+        state
+            .current()
+            .flatMap(p -> Targets.of(state, p))
+            .filter(t -> t.kind() == Target.Kind.LOADED || t.kind() == Target.Kind.OPEN_LOAD);
+    if (state.opened().practiceSeed().isEmpty() || target.isEmpty()) {
+      return Optional.empty();
+    }
+    PracticeRig cold = PracticeRig.ofSeed(state.opened().practiceSeed().getAsLong());
+    double hertz = state.opened().sequence().toneHertz();
+    return Optional.of(
+        now(state, cold, warmSeconds).tone(target.get().mode(), target.get().ohms(), hertz));
   }
 
   /** Takes the rig through all that was done before this moment. */

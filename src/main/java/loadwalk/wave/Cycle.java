@@ -22,6 +22,18 @@ final class Cycle {
     }
   }
 
+  /** Returns the periods since a rising zero crossing of the fundamental, at the first sample. */
+  static double turnsToZero(double[] block, double turnsPerSample) {
+    double re = 0;
+    double im = 0;
+    for (int i = 0; i < block.length; i++) {
+      double angle = 2 * Math.PI * turnsPerSample * i;
+      re += block[i] * Math.cos(angle);
+      im += block[i] * Math.sin(angle);
+    }
+    return Math.atan2(re, im) / (2 * Math.PI);
+  }
+
   /** Adds the samples of another average. */
   void add(Cycle other) {
     for (int i = 0; i < POINTS; i++) {

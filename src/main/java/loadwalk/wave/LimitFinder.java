@@ -74,23 +74,11 @@ public final class LimitFinder {
         !points.isEmpty() && points.get(points.size() - 1).thd() < limit && point.thd() >= limit;
     if (passes && portraits.size() < 100) {
       Cycle cycle = new Cycle();
-      cycle.add(block, 0, block.length, turnsToZero(block, turnsPerSample), turnsPerSample);
+      cycle.add(block, 0, block.length, Cycle.turnsToZero(block, turnsPerSample), turnsPerSample);
       portraits.add(new Portrait(point.seconds(), cycle.points(), point.harmonics()));
     }
     // Without its harmonics, so that hours of capture stay small.
     points.add(new LevelPoint(point.seconds(), point.rms(), point.thd(), List.of()));
-  }
-
-  /** Returns the periods since a rising zero crossing of the fundamental, at the first sample. */
-  private static double turnsToZero(double[] block, double turnsPerSample) {
-    double re = 0;
-    double im = 0;
-    for (int i = 0; i < block.length; i++) {
-      double angle = 2 * Math.PI * turnsPerSample * i;
-      re += block[i] * Math.cos(angle);
-      im += block[i] * Math.sin(angle);
-    }
-    return Math.atan2(re, im) / (2 * Math.PI);
   }
 
   private LimitFinding found(double hertz, double skippedSeconds) {

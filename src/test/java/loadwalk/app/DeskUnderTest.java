@@ -16,6 +16,7 @@ import loadwalk.view.DeskLoop;
 import loadwalk.view.Frame;
 import loadwalk.view.Look;
 import loadwalk.view.Size;
+import loadwalk.view.Wish;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
 import loadwalk.walk.Walker;
@@ -35,8 +36,12 @@ public final class DeskUnderTest {
   private final Look look;
   private int bells;
 
-  /** Starts a Loadwalk in a process of its own. */
+  /** Starts a Loadwalk in a process of its own, on a machine without a sound input. */
   public DeskUnderTest(Path folder, FakeClocks clocks, Look look) {
+    this(folder, clocks, look, Inputs.NONE);
+  }
+
+  DeskUnderTest(Path folder, FakeClocks clocks, Look look, LiveInput input) {
     this.home = new DataHome(folder);
     this.clocks = clocks;
     this.look = look;
@@ -49,7 +54,8 @@ public final class DeskUnderTest {
             new SequenceShelf(home),
             new Texts(() -> planning, look.ascii()),
             clocks,
-            () -> bells++);
+            () -> bells++,
+            input);
     this.runner =
         new DeskRunner(
             new DeskLoop(new Walker(planning.forecaster())), shop, Desk.atHome(SHOWN_HOME));
@@ -75,6 +81,11 @@ public final class DeskUnderTest {
     runner.accept(event);
   }
 
+  /** Lets the desk take in what became known outside. */
+  public void look() {
+    runner.look();
+  }
+
   /** Tells the desk what the clocks say now. */
   public void tick() {
     runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
@@ -83,6 +94,15 @@ public final class DeskUnderTest {
   /** Opens a walk by its name, as the command does. */
   public void resume(String walk) {
     shop.resume(new WalkName(walk)).forEach(runner::accept);
+  }
+
+  /** Begins a walk. */
+  void open(Wish.OpenWalk wish) {
+    try {
+      shop.open(wish).forEach(runner::accept);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /** Returns the desk as it is. */

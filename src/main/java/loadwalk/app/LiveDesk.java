@@ -1,0 +1,147 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.practice.PracticeTone;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.Live;
+import loadwalk.walk.Model;
+import loadwalk.walk.PracticeAnswers;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.WalkState;
+import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.MonoWav;
+
+/** The live input of the open walk: the machine's, or the practice bench's. */
+final class LiveDesk {
+  private static final int FILES_MOST = 999;
+
+  /** The practice bench's sound input takes 2 V peak behind 56 kΩ over 1 kΩ. */
+  private static final CaptureSetup PRACTICE_INPUT = CaptureSetup.of(2, 57);
+
+  private final DataHome home;
+  private final Clocks clocks;
+  private final LiveInput machine;
+  private Optional<Ear> ear = Optional.empty();
+
+  LiveDesk(DataHome home, Clocks clocks, LiveInput machine) {
+    this.home = home;
+    this.clocks = clocks;
+    this.machine = machine;
+  }
+
+  /** Begins to listen, or ends it. */
+  List<DeskEvent> listen(boolean on, Desk desk, Runnable nudge) {
+    close();
+    if (!on) {
+      return List.of(new DeskEvent.LiveHeard(Live.OFF));
+    }
+    WalkState state = desk.walk().orElseThrow().state();
+    Optional<LiveInput> practice = practice(desk);
+    Ear fresh =
+        new Ear(
+            practice.orElse(machine),
+            desk.waves().setup().channel(),
+            state.opened().sequence().toneHertz(),
+            state.opened().sequence().limitThdPercent(),
+            nudge);
+    ear = Optional.of(fresh);
+    fresh.start();
+    return practice.isPresent() ? List.of(new DeskEvent.InputKnown(PRACTICE_INPUT)) : List.of();
+  }
+
+  private Optional<LiveInput> practice(Desk desk) {
+    double fullScale =
+        PRACTICE_INPUT.fullScaleVolts().orElseThrow() * PRACTICE_INPUT.divider().orElseThrow();
+    return desk.walk()
+        .flatMap(m -> PracticeAnswers.tone(m.state(), m.clock().warmSeconds()))
+        .map(tone -> input(tone, fullScale));
+  }
+
+  private LiveInput input(PracticeTone tone, double fullScale) {
+    return () -> new PacedSource(new PracticeSource(tone, fullScale), clocks);
+  }
+
+  /** Holds what is heard, or goes on. */
+  List<DeskEvent> hold(boolean on) {
+    if (on) {
+      ear.ifPresent(Ear::hold);
+    } else {
+      ear.ifPresent(Ear::goOn);
+    }
+    return List.of();
+  }
+
+  /** Keeps what is held as a file beside the journal. */
+  List<DeskEvent> keep(String step, Desk desk, Background background) {
+    Optional<Ear.Held> held = ear.flatMap(Ear::held);
+    if (held.isEmpty()) {
+      return List.of(new DeskEvent.Told("The tail of the wave is still being heard: once more."));
+    }
+    WalkName walk = new WalkName(desk.walk().orElseThrow().state().opened().walk());
+    return background.answering("Keeping the wave.", () -> kept(step, walk, held.get()));
+  }
+
+  private DeskEvent kept(String step, WalkName walk, Ear.Held held) {
+    Path folder = home.sessions().resolve(walk.waveFolder());
+    if (!home.stays(folder)) {
+      return new DeskEvent.Told("The folder of waves leads out of the data home by a link.");
+    }
+    byte[] bytes = MonoWav.of(held.samples(), held.samplesPerSecond());
+    try {
+      Files.createDirectories(folder);
+      for (int number = 1; number <= FILES_MOST; number++) {
+        Path file = folder.resolve(step + "-" + number + ".wav");
+        if (made(file, bytes)) {
+          return new DeskEvent.HeldKept(step, file.toAbsolutePath().toString());
+        }
+      }
+      return new DeskEvent.Told("There are too many waves of this step already.");
+    } catch (IOException fault) {
+      return new DeskEvent.Told(DiskFaults.of(folder.resolve(step), fault).getMessage());
+    }
+  }
+
+  private static boolean made(Path file, byte[] bytes) throws IOException {
+    try {
+      AtomicFile.writeNew(file, bytes);
+      return true;
+    } catch (FileAlreadyExistsException taken) {
+      return false;
+    }
+  }
+
+  /** Returns what is new; an input is let go as soon as no step needs it. */
+  List<DeskEvent> after(Desk desk) {
+    if (ear.isEmpty()) {
+      return List.of();
+    }
+    if (!measures(desk)) {
+      close();
+      return List.of(new DeskEvent.LiveHeard(Live.OFF));
+    }
+    return ear.get()
+        .news()
+        .<List<DeskEvent>>map(n -> List.of(new DeskEvent.LiveHeard(n)))
+        .orElse(List.of());
+  }
+
+  private static boolean measures(Desk desk) {
+    return desk.walk()
+        .map(Model::state)
+        .filter(s -> s.hold() == WalkState.Hold.RUNNING)
+        .filter(s -> s.current().isPresent())
+        .filter(s -> s.step(s.currentId()).status() == Status.RUNNING)
+        .isPresent();
+  }
+
+  void close() {
+    ear.ifPresent(Ear::close);
+    ear = Optional.empty();
+  }
+}

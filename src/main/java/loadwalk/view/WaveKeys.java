@@ -1,0 +1,54 @@
+package loadwalk.view;
+
+import loadwalk.bench.ReadingId;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.WalkState;
+
+/** Keys that bring a captured wave, or the sound input, to the step that runs. */
+final class WaveKeys {
+  private WaveKeys() {}
+
+  static boolean areUseful(WalkState state) {
+    return state
+        .current()
+        .filter(p -> state.step(p.id()).status() == Status.RUNNING)
+        .filter(p -> RunKeys.readings(state, p).contains(ReadingId.OUTPUT_VOLTS))
+        .isPresent();
+  }
+
+  static Answer press(WalkScreen screen, Key key, Desk desk, WalkState state) {
+    if (!areUseful(state)) {
+      return Answer.say(screen, "A wave is taken while a step runs that asks for output volts.");
+    }
+    WalkScreen back = screen.at(screen.focus());
+    Live live = desk.live();
+    boolean held = live.state() == Live.State.HELD;
+    if (key.is(Key.Kind.HOLD)) {
+      return live.reading().isPresent() && live.isOn()
+          ? Answer.wish(screen, new Wish.Hold(!held))
+          : Answer.say(screen, "Nothing is heard that could be held; Ctrl-L listens.");
+    }
+    if (key.is(Key.Kind.LISTEN)) {
+      return live.isOn() || desk.waves().cautioned()
+          ? Answer.wish(screen, new Wish.Listen(!live.isOn()))
+          : Answer.stay(WaveScreen.beforeListening(state.currentId(), desk.waves(), back));
+    }
+    return held
+        ? Answer.wish(back, new Wish.KeepHeld(state.currentId()))
+        : Answer.stay(WaveScreen.of(state.currentId(), desk.waves(), back));
+  }
+
+  /** Returns the keys that mean something now, a sentence each. */
+  static String words(Desk desk, WalkState state) {
+    if (!areUseful(state)) {
+      return "";
+    }
+    Live live = desk.live();
+    if (live.state() == Live.State.HELD) {
+      return "Ctrl-W takes what is held. Ctrl-T goes on. Ctrl-L ends. ";
+    }
+    return live.isOn()
+        ? "Ctrl-T holds. Ctrl-L ends. "
+        : "Ctrl-W takes a captured wave. Ctrl-L listens live. ";
+  }
+}
