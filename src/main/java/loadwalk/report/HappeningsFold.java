@@ -16,6 +16,7 @@ import loadwalk.result.Taken;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.walk.Entry;
+import loadwalk.walk.Results;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -150,7 +151,7 @@ final class HappeningsFold {
   }
 
   private double u(String stepId, Entry e) {
-    Taken taken = new Taken(ReadingId.SINK_CELSIUS, e.value(), e.resolution());
+    Taken taken = Results.taken(ReadingId.SINK_CELSIUS, e);
     double tone = state.opened().sequence().toneHertz();
     return ResultComputation.reading(state.opened().bench(), tone, stepId, taken).u();
   }

@@ -57,6 +57,11 @@ public final class Results {
           Double.POSITIVE_INFINITY,
           capture.map(Results::calibration));
     }
+    return taken(id, entry);
+  }
+
+  /** Returns an entry that no wave stands behind, with its scatter where a meter tells it. */
+  public static Taken taken(ReadingId id, Entry entry) {
     return entry
         .instrument()
         .filter(from -> from.count() > 1)
