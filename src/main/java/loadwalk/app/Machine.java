@@ -6,6 +6,7 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -39,8 +41,7 @@ import loadwalk.walk.Walker;
 final class Machine implements World {
   private final PrintStream out =
       new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
-  private final PrintStream err =
-      new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+  private final PrintWriter err = Main.utf8(FileDescriptor.err);
 
   @Override
   public int home(Surroundings around) {
@@ -89,7 +90,7 @@ final class Machine implements World {
   }
 
   @Override
-  public int resume(Surroundings around, Optional<String> walk) {
+  public int resume(Surroundings around, Optional<String> walk, OptionalInt speed) {
     WalkFolder folder = folder(around);
     Optional<WalkName> name = walk.isPresent() ? walk.flatMap(this::walkName) : newestOpen(folder);
     if (name.isEmpty()) {
@@ -98,7 +99,12 @@ final class Machine implements World {
       }
       return ExitCode.BAD_INPUT;
     }
-    return run(around, shop -> shop.resume(name.get()));
+    return run(
+        around,
+        shop -> {
+          speed.ifPresent(shop::pace);
+          return shop.resume(name.get());
+        });
   }
 
   private Optional<WalkName> walkName(String text) {
@@ -155,6 +161,7 @@ final class Machine implements World {
     DeskRunner runner = runner(around, planning, shop);
     boolean colour = System.getenv("NO_COLOR") == null;
     TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
+    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> loop.broke(fault));
     shop.nudging(loop::metersSpoke);
     shop.workingIn(Background.threads(loop::offer));
     try {

@@ -74,7 +74,9 @@ public final class Main {
     for (String name : COMMANDS.contains(first) ? List.of(first) : COMMANDS) {
       line.addSubcommand(command(name, machine));
     }
-    return line.setOut(utf8(FileDescriptor.out)).setErr(utf8(FileDescriptor.err));
+    return line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+        .setOut(utf8(FileDescriptor.out))
+        .setErr(utf8(FileDescriptor.err));
   }
 
   private static Object command(String name, Machine machine) {
@@ -95,19 +97,22 @@ public final class Main {
   }
 
   /** The commands write UTF-8 whatever the locale: what they print is read by programs. */
-  private static PrintWriter utf8(FileDescriptor descriptor) {
+  static PrintWriter utf8(FileDescriptor descriptor) {
     return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8), true);
+        new HarmlessWriter(
+            new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8)),
+        true);
   }
 
-  private static int crashed(Throwable fault, String... arguments) {
+  /** Reports a fault in a file and one sentence; returns the exit code. */
+  static int crashed(Throwable fault, String... arguments) {
     if (fault instanceof BadInput) {
-      System.err.println(fault.getMessage());
+      utf8(FileDescriptor.err).println(fault.getMessage());
       return ExitCode.BAD_INPUT;
     }
     DataHome home = DataHome.choose(DataHome.Surroundings.ofThisProcess(home(arguments)));
     CrashReport.Machine machine = CrashReport.Machine.ofThisProcess();
-    System.err.println(new CrashReport(fault, Instant.now(), machine).write(home));
+    utf8(FileDescriptor.err).println(new CrashReport(fault, Instant.now(), machine).write(home));
     return ExitCode.FAULT;
   }
 

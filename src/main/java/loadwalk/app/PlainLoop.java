@@ -32,6 +32,7 @@ final class PlainLoop {
   private final PlainWriter writer;
   private final Clocks clocks;
   private Optional<Alarm.Kind> saidAlarm = Optional.empty();
+  private boolean saidQuit;
 
   PlainLoop(DeskRunner runner, PrintStream out, Look look, Clocks clocks) {
     this.runner = runner;
@@ -107,6 +108,7 @@ final class PlainLoop {
     }
     PlainLine meant = PlainParser.parse(line, model(), runner.desk().waves().setup());
     if (meant instanceof PlainLine.Wants wants) {
+      saidQuit = false;
       Model before = model().silent();
       runner.accept(new DeskEvent.OfWalk(wants.intent()));
       tellChanges(before);
@@ -146,10 +148,20 @@ final class PlainLoop {
         print("Confirmed. Type wave FILE.");
         return false;
       case QUIT:
-        return true;
+        return mayQuit();
       default:
         return false;
     }
+  }
+
+  /** An entry that is not on disk is left behind only when that is said twice. */
+  private boolean mayQuit() {
+    if (!model().isWriting() || saidQuit) {
+      return true;
+    }
+    saidQuit = true;
+    print("The last entry is not on disk. Type quit once more to leave without it.");
+    return false;
   }
 
   private void cautions() {

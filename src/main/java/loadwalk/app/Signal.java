@@ -18,6 +18,9 @@ sealed interface Signal {
   /** A meter has spoken. */
   record MetersSpoke() implements Signal {}
 
+  /** A thread other than the loop's ended by a fault. */
+  record Broken(Throwable fault) implements Signal {}
+
   /** A second went by. */
   record SecondPassed() implements Signal {}
 }

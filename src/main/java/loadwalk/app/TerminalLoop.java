@@ -55,6 +55,12 @@ final class TerminalLoop {
     queue.offer(new Signal.Ready(event));
   }
 
+  /** Tells the loop that another thread ended by a fault, so that the loop ends by it too. */
+  void broke(Throwable fault) {
+    queue.clear();
+    queue.offer(new Signal.Broken(fault));
+  }
+
   /** Tells the loop from another thread that a meter has spoken; a full queue is behind anyway. */
   void metersSpoke() {
     queue.offer(new Signal.MetersSpoke());
@@ -127,6 +133,8 @@ final class TerminalLoop {
     } else if (signal instanceof Signal.SecondPassed) {
       endForgottenPaste();
       runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+    } else if (signal instanceof Signal.Broken broken) {
+      throw new IllegalStateException("a thread ended by a fault", broken.fault());
     } else if (signal instanceof Signal.MetersSpoke) {
       runner.look();
     } else if (signal instanceof Signal.FromKeyboard keyboard) {
@@ -240,6 +248,7 @@ final class TerminalLoop {
         terminal.wakeReader();
         keys.join(JOIN_MILLIS);
       }
+      terminal.forgetInput();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } finally {

@@ -143,7 +143,7 @@ final class Workshop implements Outside {
       return live.keep(keep.step(), desk, background);
     }
     if (wish instanceof Wish.SetSpeed set) {
-      speed = set.speed();
+      pace(set.speed());
       return List.of();
     }
     if (wish instanceof Wish.ShowSheet sheet) {
@@ -201,6 +201,11 @@ final class Workshop implements Outside {
             wish.practiceSeed());
     speed = wish.speed();
     return opened(walks.begin(opened, clocks.wallMillis()));
+  }
+
+  /** Sets how many warm-up seconds pass in one second on the practice bench. */
+  void pace(int warmSecondsASecond) {
+    speed = warmSecondsASecond;
   }
 
   List<DeskEvent> resume(WalkName name) {

@@ -2,6 +2,7 @@ package loadwalk.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /** What commands that walk ask of the program around them; each returns an exit code. */
@@ -13,8 +14,12 @@ public interface World {
   /** Starts a walk. */
   int walk(Surroundings around, NewWalk walk);
 
-  /** Goes on with a walk, the newest open one where none is named. */
-  int resume(Surroundings around, Optional<String> walk);
+  /**
+   * Goes on with a walk, the newest open one where none is named.
+   *
+   * @param speed how many warm-up seconds pass in one second where it is on the practice bench
+   */
+  int resume(Surroundings around, Optional<String> walk, OptionalInt speed);
 
   /**
    * Where and how Loadwalk runs.

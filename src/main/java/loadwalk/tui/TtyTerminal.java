@@ -165,6 +165,14 @@ public final class TtyTerminal extends UnixTerminal {
     flush();
   }
 
+  /** Drops what has come and nobody read, so that it is not typed into the shell afterwards. */
+  public void forgetInput() throws IOException {
+    FileInputStream left = new FileInputStream(FileDescriptor.in);
+    while (left.available() > 0) {
+      left.skipNBytes(left.available());
+    }
+  }
+
   /** Takes the terminal again after it was lent. */
   public void takeBack() throws IOException {
     String before = saved;

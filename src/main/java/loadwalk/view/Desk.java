@@ -109,9 +109,22 @@ public record Desk(
     Canvas canvas = new Canvas(size, look);
     if (size.isEnough()) {
       screen.paint(canvas, this);
+      walk.flatMap(Model::keepProblem).ifPresent(why -> paintNotKept(canvas, why));
     } else {
       TooSmall.paint(canvas, this);
     }
     return canvas.frame();
+  }
+
+  /** A disk that takes nothing is told on every screen; the walk itself tells it at its foot. */
+  private void paintNotKept(Canvas canvas, String why) {
+    boolean told =
+        screen instanceof WalkScreen walking
+            && (walking.prompt().isEmpty() || walk.orElseThrow().isStopped());
+    if (!told) {
+      canvas.fill(0, Style.HALT);
+      String text = "NOT ON DISK: " + why + " The walk holds. Trying again.";
+      canvas.text(1, 0, Canvas.shortened(text, canvas.columns() - 2), Style.HALT);
+    }
   }
 }

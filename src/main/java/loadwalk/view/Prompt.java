@@ -13,6 +13,9 @@ import loadwalk.walk.Intent;
  * @param reading the reading it is about, where there is one
  */
 record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
+  /** What is typed to leave an entry behind that is not on disk. */
+  static final String LEAVE_WORD = "leave";
+
   enum Kind {
     NOTE("Note"),
     PHOTO("Photo: the path of a PNG or JPEG, in quotes if it has spaces, then what it shows"),
@@ -21,7 +24,8 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     EARLY("Why does the warm-up end early?"),
     STAND_BY("Why does the doubted reading stand? The reason is printed on the sheet."),
     AMEND("New value; the first one is kept beside it"),
-    PAIR("Volts and THD read together, such as 13.2 V 0.8 %");
+    PAIR("Volts and THD read together, such as 13.2 V 0.8 %"),
+    LEAVE("The last entry is not on disk. Type leave to go without it.");
 
     private final String question;
 

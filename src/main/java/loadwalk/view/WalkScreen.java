@@ -78,9 +78,19 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
     if (key.is(Key.Kind.F2) && question.kind() == Prompt.Kind.NOTE) {
       return Answer.stay(asking(Prompt.of(Prompt.Kind.PHOTO, question.step())));
     }
-    return key.is(Key.Kind.ENTER)
-        ? Answer.want(at(focus), question.answered(field.text()))
-        : typed(key);
+    if (!key.is(Key.Kind.ENTER)) {
+      return typed(key);
+    }
+    return question.kind() == Prompt.Kind.LEAVE
+        ? left()
+        : Answer.want(at(focus), question.answered(field.text()));
+  }
+
+  /** Leaves without the entry that is not on disk, where that was typed. */
+  private Answer left() {
+    return field.text().strip().equalsIgnoreCase(Prompt.LEAVE_WORD)
+        ? Answer.wish(at(focus), new Wish.CloseWalk())
+        : Answer.stay(at(focus));
   }
 
   /** The keys that work at every step. */
@@ -116,7 +126,10 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
       case F9:
         return Optional.of(Answer.want(at(0), new Intent.Finish()));
       case F10:
-        return Optional.of(Answer.wish(this, new Wish.CloseWalk()));
+        return Optional.of(
+            model.isWriting()
+                ? Answer.stay(asking(Prompt.of(Prompt.Kind.LEAVE, step)))
+                : Answer.wish(this, new Wish.CloseWalk()));
       case WAVE:
       case LISTEN:
       case HOLD:

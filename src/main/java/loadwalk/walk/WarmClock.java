@@ -22,6 +22,9 @@ public final class WarmClock {
   /** How often the warm-up clock is journalled, warm-up seconds. */
   static final double KEPT_EVERY_SECONDS = 15;
 
+  /** A longer gap is a clock that was set, such as one that starts at 1970 without its battery. */
+  private static final double LONGEST_GAP_SECONDS = 366 * 86_400.0;
+
   private static final double NANOS = 1e9;
   private static final double RETRY_SECONDS = 3;
   private static final int SLOPE_POINTS = 3;
@@ -95,6 +98,9 @@ public final class WarmClock {
   }
 
   static Fact cooled(String stepId, double gapSeconds) {
+    if (gapSeconds > LONGEST_GAP_SECONDS) {
+      return new Fact.Cooled(stepId, unknowable("was set forward by more than a year"));
+    }
     String sentence =
         "The walk was out of sight for "
             + duration(gapSeconds)
@@ -108,11 +114,17 @@ public final class WarmClock {
     if (!isWarm(state) || (gap >= -1 && gap <= COOLED_AFTER_SECONDS)) {
       return Optional.empty();
     }
-    String sentence =
-        "The wall clock went backwards since the last record, so nobody can tell how long the"
-            + " amplifier stood: take it as cold and warm it up again before a heavy step.";
     return Optional.of(
-        gap < 0 ? new Fact.Cooled(state.currentId(), sentence) : cooled(state.currentId(), gap));
+        gap < 0
+            ? new Fact.Cooled(state.currentId(), unknowable("went backwards since the last record"))
+            : cooled(state.currentId(), gap));
+  }
+
+  private static String unknowable(String what) {
+    return "The wall clock "
+        + what
+        + ", so nobody can tell how long the amplifier stood: take it as cold and warm it up again"
+        + " before a heavy step.";
   }
 
   /** Tells whether there is warmth that can be lost: some warm-up, and steps left that need it. */

@@ -15,10 +15,19 @@ public final class Child {
 
   /** Returns the words of a command that runs the program. */
   public static List<String> command(Path home, String... arguments) {
+    return command(Main.class, home, arguments);
+  }
+
+  /** Returns the words of a command that runs the program on an outside world that is broken. */
+  public static List<String> brokenCommand(Path home, String what) {
+    return command(BrokenChild.class, home, what);
+  }
+
+  private static List<String> command(Class<?> main, Path home, String... arguments) {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.addAll(QUICK);
-    words.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+    words.addAll(List.of("-cp", System.getProperty("java.class.path"), main.getName()));
     words.addAll(Arrays.asList(arguments));
     words.addAll(List.of("--home", home.toString()));
     return words;

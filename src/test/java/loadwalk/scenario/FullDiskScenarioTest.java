@@ -32,6 +32,34 @@ class FullDiskScenarioTest {
   }
 
   @Test
+  void leaving_withAnEntryThatIsNotOnDisk_asksFirst() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("Tab", "text:4", "Enter", "text:15.5 V", "Enter");
+    bench.disk().fill();
+    bench.press("text:15.4", "Enter").sees("NOT ON DISK").press("F10");
+    bench.sees("Type leave to go without it", "NOT ON DISK: The disk is full").press("F10");
+    bench.sees("stereo-4 running").press("F10", "text:no", "Enter").sees("stereo-4 running");
+    bench.disk().makeRoom();
+    bench.press("wait:5").sees("15.4 V").seesNot("NOT ON DISK").press("F10").sees("Go on");
+    bench.press("Up", "Enter").disk().fill();
+    bench.press("F2", "text:a note", "Enter", "F10", "text:Leave", "Enter").sees("Go on");
+    assertTrue(bench.desk().desk().walk().isEmpty());
+  }
+
+  @Test
+  void everyScreen_saysThatNothingIsOnDisk() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("Tab", "text:4", "Enter", "text:15.5 V", "Enter");
+    bench.disk().fill();
+    bench.press("text:15.4", "Enter");
+    for (String key : new String[] {"F1", "F2", "F3", "F4", "F6", "F12"}) {
+      bench.press(key).sees("NOT ON DISK: The disk is full").press("F10");
+    }
+    bench.sees("stereo-4 running").disk().makeRoom();
+    bench.press("F4", "wait:4").seesNot("NOT ON DISK").journalTellsTheSame();
+  }
+
+  @Test
   void stopKey_onAFullDisk_showsAtOnce_andIsKeptWhenThereIsRoom() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.disk().fill();

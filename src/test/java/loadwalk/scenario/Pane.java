@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Collectors;
 import loadwalk.app.Child;
 
 /** A shell in a real pseudo-terminal of 80 columns by 24 rows, run by a tmux of its own. */
@@ -38,11 +39,7 @@ final class Pane {
 
   static Pane open(Path folder) throws IOException {
     Pane pane = new Pane(folder);
-    List<String> words = new ArrayList<>();
-    Child.command(folder.resolve("home"))
-        .forEach(w -> words.add("'" + w.replace("'", "'\\''") + "'"));
     Files.createDirectories(folder.resolve("home"));
-    Files.writeString(folder.resolve("run"), "exec " + String.join(" ", words) + "\n");
     pane.tmux(
         "-f", "/dev/null", "new-session", "-d", "-x", "80", "-y", "24", "bash --norc --noprofile");
     return pane;
@@ -50,10 +47,29 @@ final class Pane {
 
   /** Starts the program in the shell and returns it once its home screen is there. */
   ProcessHandle startProgram() throws IOException {
-    line("clear; sh " + folder.resolve("run"));
-    sees("New walk");
+    return start("", Child.command(folder.resolve("home")), "New walk");
+  }
+
+  /**
+   * Starts a command in the shell.
+   *
+   * @param settings what the shell is to set for it, such as {@code LC_ALL=C}
+   * @param text what its first screen shows
+   */
+  ProcessHandle start(String settings, List<String> command, String text) throws IOException {
+    run(settings, command).sees(text);
     long shell = Long.parseLong(tmux("display-message", "-p", "#{pane_pid}").strip());
     return ProcessHandle.of(shell).orElseThrow().children().findFirst().orElseThrow();
+  }
+
+  /** Runs a command in the shell. */
+  Pane run(String settings, List<String> command) throws IOException {
+    String words =
+        command.stream()
+            .map(w -> "'" + w.replace("'", "'\\''") + "'")
+            .collect(Collectors.joining(" "));
+    Files.writeString(folder.resolve("run"), settings + " exec " + words + "\n");
+    return line("clear; sh " + folder.resolve("run"));
   }
 
   /** Types a line and Enter. */
@@ -76,6 +92,29 @@ final class Pane {
     tmux("set-buffer", text);
     tmux("paste-buffer", "-p", "-r");
     return this;
+  }
+
+  /** Pastes the text of a file, marked as a paste or as if it were typed. */
+  Pane pasteFile(Path file, boolean marked) throws IOException {
+    tmux("load-buffer", file.toString());
+    tmux("paste-buffer", "-r", marked ? "-p" : "-d");
+    return this;
+  }
+
+  /** Makes the window another size. */
+  Pane resize(int columns, int rows) throws IOException {
+    tmux("resize-window", "-x", String.valueOf(columns), "-y", String.valueOf(rows));
+    return this;
+  }
+
+  /** Returns the title that programs have given the terminal. */
+  String title() throws IOException {
+    return tmux("display-message", "-p", "#{pane_title}").strip();
+  }
+
+  /** Returns the screen with the escape sequences of its colours. */
+  String colouredPicture() throws IOException {
+    return tmux("capture-pane", "-p", "-e");
   }
 
   String picture() throws IOException {

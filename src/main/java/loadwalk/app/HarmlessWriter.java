@@ -1,0 +1,39 @@
+package loadwalk.app;
+
+import java.io.FilterWriter;
+import java.io.IOException;
+import java.io.Writer;
+
+/**
+ * Writes text with question marks for control characters, so that the name of a file or what stands
+ * in it never steers the terminal.
+ */
+final class HarmlessWriter extends FilterWriter {
+  HarmlessWriter(Writer out) {
+    super(out);
+  }
+
+  @Override
+  public void write(int c) throws IOException {
+    out.write(harmless((char) c));
+  }
+
+  @Override
+  public void write(char[] text, int from, int length) throws IOException {
+    char[] written = new char[length];
+    for (int i = 0; i < length; i++) {
+      written[i] = harmless(text[from + i]);
+    }
+    out.write(written);
+  }
+
+  @Override
+  public void write(String text, int from, int length) throws IOException {
+    write(text.toCharArray(), from, length);
+  }
+
+  private static char harmless(char c) {
+    boolean layout = c == '\n' || c == '\r' || c == '\t';
+    return Character.isISOControl(c) && !layout ? '?' : c;
+  }
+}

@@ -1,0 +1,67 @@
+package loadwalk.app;
+
+import java.io.IOException;
+import java.util.List;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.DeskLoop;
+import loadwalk.view.Look;
+import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
+import loadwalk.walk.Walker;
+
+/** Runs the real screen on an outside world that has a fault, in a process of its own. */
+final class BrokenChild {
+  private static final String SECRET = "serial 4711, the note of a customer";
+
+  private BrokenChild() {}
+
+  /** Takes what breaks, the loop or a thread, then {@code --home} and the data home. */
+  public static void main(String[] arguments) {
+    try {
+      show(arguments[0].equals("thread"));
+    } catch (IOException | RuntimeException fault) {
+      System.exit(Main.crashed(fault, arguments));
+    }
+  }
+
+  private static void show(boolean inAThread) throws IOException {
+    DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
+    DeskRunner runner = new DeskRunner(loop, new BrokenOutside(inAThread), Desk.atHome("home"));
+    TerminalLoop terminal = new TerminalLoop(runner, new Look(true), false, Clocks.MACHINE);
+    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> terminal.broke(fault));
+    terminal.run(() -> {});
+  }
+
+  /** Grants the wish to leave with a fault, here or in a thread. */
+  private record BrokenOutside(boolean inAThread) implements Outside {
+    @Override
+    public List<DeskEvent> grant(Wish wish, Desk desk) {
+      if (!inAThread) {
+        throw new IllegalStateException(SECRET);
+      }
+      new Thread(
+              () -> {
+                throw new IllegalStateException(SECRET);
+              })
+          .start();
+      return List.of();
+    }
+
+    @Override
+    public List<DeskEvent> perform(Effect effect) {
+      return List.of();
+    }
+
+    @Override
+    public List<DeskEvent> after(Desk desk) {
+      return List.of();
+    }
+
+    @Override
+    public boolean isLeaving() {
+      return false;
+    }
+  }
+}
