@@ -1,6 +1,5 @@
 package loadwalk.numeric;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -13,11 +12,12 @@ import java.util.SplittableRandom;
  * @param shortest the shortest interval that holds the level
  */
 public record MonteCarlo(double mean, double u, Interval symmetric, Interval shortest) {
+  private static final int BATCH = 1024;
 
   /** The distribution of one input, independent of the others. */
   public sealed interface Input {
-    /** Returns one value drawn. */
-    double draw(SplittableRandom random);
+    /** Fills an array with values drawn. */
+    void draw(SplittableRandom random, double[] into);
   }
 
   /**
@@ -34,8 +34,10 @@ public record MonteCarlo(double mean, double u, Interval symmetric, Interval sho
     }
 
     @Override
-    public double draw(SplittableRandom random) {
-      return centre + halfWidth * (2 * random.nextDouble() - 1);
+    public void draw(SplittableRandom random, double[] into) {
+      for (int i = 0; i < into.length; i++) {
+        into[i] = centre + halfWidth * (2 * random.nextDouble() - 1);
+      }
     }
   }
 
@@ -53,8 +55,10 @@ public record MonteCarlo(double mean, double u, Interval symmetric, Interval sho
     }
 
     @Override
-    public double draw(SplittableRandom random) {
-      return mean + u * random.nextGaussian();
+    public void draw(SplittableRandom random, double[] into) {
+      for (int i = 0; i < into.length; i++) {
+        into[i] = mean + u * random.nextGaussian();
+      }
     }
   }
 
@@ -74,9 +78,11 @@ public record MonteCarlo(double mean, double u, Interval symmetric, Interval sho
     }
 
     @Override
-    public double draw(SplittableRandom random) {
-      double chiSquare = 2 * gamma(degreesOfFreedom / 2, random);
-      return mean + u * random.nextGaussian() * Math.sqrt(degreesOfFreedom / chiSquare);
+    public void draw(SplittableRandom random, double[] into) {
+      for (int i = 0; i < into.length; i++) {
+        double chiSquare = 2 * gamma(degreesOfFreedom / 2, random);
+        into[i] = mean + u * random.nextGaussian() * Math.sqrt(degreesOfFreedom / chiSquare);
+      }
     }
 
     /** Draws from the gamma distribution (Marsaglia and Tsang, 2000). */
@@ -119,20 +125,36 @@ public record MonteCarlo(double mean, double u, Interval symmetric, Interval sho
       throw new IllegalArgumentException(
           "needs 100 trials or more and a level between 0 and 1, got " + trials + " and " + level);
     }
-    SplittableRandom random = new SplittableRandom(seed);
-    Input[] drawn = inputs.toArray(Input[]::new);
-    double[] x = new double[drawn.length];
-    double[] results = new double[trials];
-    for (int trial = 0; trial < trials; trial++) {
-      for (int i = 0; i < x.length; i++) {
-        x[i] = drawn[i].draw(random);
-      }
-      results[trial] = model.at(x);
-    }
+    double[] results = results(model, inputs, trials, new SplittableRandom(seed));
     double mean = Statistics.mean(results);
     double u = Statistics.standardDeviation(results);
-    Arrays.sort(results);
+    Selection.sortEnds(results, trials - held(trials, level) + 2);
     return new MonteCarlo(mean, u, symmetric(results, level), shortest(results, level));
+  }
+
+  /** Draws one input at a time for many trials, so that each loop does one thing over and over. */
+  private static double[] results(
+      Model model, List<Input> inputs, int trials, SplittableRandom random) {
+    double[][] drawn = new double[inputs.size()][BATCH];
+    double[] x = new double[drawn.length];
+    double[] results = new double[trials];
+    for (int from = 0; from < trials; from += BATCH) {
+      for (int i = 0; i < drawn.length; i++) {
+        inputs.get(i).draw(random, drawn[i]);
+      }
+      int count = Math.min(BATCH, trials - from);
+      for (int trial = 0; trial < count; trial++) {
+        for (int i = 0; i < x.length; i++) {
+          x[i] = drawn[i][trial];
+        }
+        results[from + trial] = model.at(x);
+      }
+    }
+    return results;
+  }
+
+  private static int held(int trials, double level) {
+    return Math.min(trials - 1, (int) Math.round(level * trials));
   }
 
   private static Interval symmetric(double[] sorted, double level) {
@@ -143,7 +165,7 @@ public record MonteCarlo(double mean, double u, Interval symmetric, Interval sho
 
   /** Slides an interval that holds the level over the sorted trials (JCGM 101:2008, 7.7). */
   private static Interval shortest(double[] sorted, double level) {
-    int held = Math.min(sorted.length - 1, (int) Math.round(level * sorted.length));
+    int held = held(sorted.length, level);
     int best = 0;
     for (int i = 1; i + held < sorted.length; i++) {
       if (sorted[i + held] - sorted[i] < sorted[best + held] - sorted[best]) {

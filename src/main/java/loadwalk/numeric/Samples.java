@@ -11,7 +11,10 @@ final class Samples {
           name + " needs at least " + atLeast + " numbers, got " + values.length);
     }
     for (int i = 0; i < values.length; i++) {
-      finite(values[i], name + "[" + i + "]");
+      // The name of each place would cost more than all the sums, so only a wrong one gets it.
+      if (!Double.isFinite(values[i])) {
+        finite(values[i], name + "[" + i + "]");
+      }
     }
     return values;
   }

@@ -16,9 +16,10 @@ public final class Statistics {
    */
   public static double mean(double... values) {
     Samples.finite(values, 1, "values");
+    double share = 1.0 / values.length;
     double first = 0;
     for (double value : values) {
-      first += value / values.length;
+      first += value * share;
     }
     double correction = 0;
     for (double value : values) {
