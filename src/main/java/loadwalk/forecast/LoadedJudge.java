@@ -18,7 +18,7 @@ final class LoadedJudge {
   private static final double LOG_TWO = Math.log(2);
 
   /** ln of the share of stereo readings that are of the same load and not of one channel here. */
-  private static final double LOG_SAME_OHMS = Math.log(0.3);
+  private static final double LOG_SAME_OHMS = Math.log(0.1);
 
   private final WalkModel model;
   private final Target target;

@@ -23,7 +23,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
    * The share of copied readings that are amperes alone. Whoever copies copies the output or the
    * whole line, while the amperes of a supply at its limit come again by themselves.
    */
-  private static final double AMPS_ALONE_COPIED = 0.1;
+  private static final double AMPS_ALONE_COPIED = 0.03;
 
   /** Returns what may have been meant by output volts or watts. */
   static List<SlipCandidate> output(

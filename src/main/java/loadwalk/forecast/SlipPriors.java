@@ -27,7 +27,7 @@ final class SlipPriors {
     PRIORS.put(Slip.SUPPLY_AMPS_TEN_TIMES, 3e-3);
     PRIORS.put(Slip.DIGITS_SWAPPED, 3e-3);
     PRIORS.put(Slip.COPIED_FROM_BEFORE, 3e-3);
-    PRIORS.put(Slip.OUTPUT_ABOVE_INPUT, 3e-3);
+    PRIORS.put(Slip.OUTPUT_ABOVE_INPUT, 1.2e-3);
     PRIORS.put(Slip.UNNAMED, 1.5e-3);
   }
 

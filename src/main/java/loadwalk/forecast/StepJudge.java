@@ -11,8 +11,22 @@ import loadwalk.bench.ReadingId;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
-  /** ln of the odds of a slip against none that a doubt needs. */
-  private static final double NEEDED_LOG_ODDS = -1.0;
+  /** ln of the odds of a slip against none that a doubt needs where the forecast alone tells. */
+  private static final double NEEDED_LOG_ODDS = -0.9;
+
+  /**
+   * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there.
+   */
+  private static final double NEEDED_AT_FIRST = -2.0;
+
+  /**
+   * The same where output and supply amps tell together: honest readings agree so well that the
+   * rarest slip may be asked about.
+   */
+  private static final double NEEDED_WITH_AMPS = -2.9;
+
+  /** The same for an output whose witness, the supply amps, is still to come. */
+  private static final double NEEDED_BEFORE_AMPS = 1.5;
 
   /** Watts out over watts in from which no meter can be the reason. */
   private static final double IMPOSSIBLE = 1.04;
@@ -142,7 +156,7 @@ final class StepJudge {
     Double amps = entries.get(ReadingId.SUPPLY_AMPS);
     LoadedJudge judge = new LoadedJudge(model, target, ohms, supplyVolts());
     Hypotheses.Finding finding =
-        judge.weigh(outputId, output, amps, before(outputId)).find(NEEDED_LOG_ODDS);
+        judge.weigh(outputId, output, amps, before(outputId)).find(needed(amps));
     double ratio = judge.outputOverInput(entries);
     if (ratio > IMPOSSIBLE && (finding.faulty().isEmpty() || finding.slip() == Slip.UNNAMED)) {
       Set<ReadingId> faulty = finding.faulty().isEmpty() ? Set.of(outputId) : finding.faulty();
@@ -150,6 +164,23 @@ final class StepJudge {
           new Hypotheses.Finding(faulty, Slip.OUTPUT_ABOVE_INPUT, Double.NaN, finding.logOdds());
     }
     note(finding, amps == null ? DoubtWords.Witness.FORECAST : DoubtWords.Witness.SUPPLY_AMPS);
+  }
+
+  /**
+   * Returns the ln odds that a doubt of the output needs. In a walk that reads supply amps a doubt
+   * that they may settle waits for them; a gross one does not.
+   */
+  private double needed(Double amps) {
+    if (amps != null) {
+      return NEEDED_WITH_AMPS;
+    }
+    boolean expected =
+        model.evidence().observations().stream()
+            .anyMatch(o -> o.reading(ReadingId.SUPPLY_AMPS).isPresent());
+    if (expected) {
+      return NEEDED_BEFORE_AMPS;
+    }
+    return model.output().measured() ? NEEDED_LOG_ODDS : NEEDED_AT_FIRST;
   }
 
   /**

@@ -32,6 +32,13 @@ record StepOutlook(
   private static final double MOST_EXCESS = 0.6;
 
   private static final double LEAST_OVERLOAD = 0.005;
+
+  /** ln of the supply volts over those expected below which a supply is seen to give way. */
+  private static final double SEEN_SAG = -0.04;
+
+  /** The share of the supplies giving way at which their volts do not show it. */
+  private static final double UNSEEN_OVERLOAD = 0.4;
+
   private static final int STRATA = 4;
 
   /**
@@ -56,8 +63,13 @@ record StepOutlook(
       supply = model.sag().volts(asked);
       volts = model.output().predict(ohms, bridged, Math.log(supply / set));
     } else {
+      StepOutlook told = model.outlook(target.into(loadOhms));
       double off = Math.log(entered / model.outlook(target).supplyVolts());
       volts = model.output().following(volts, off);
+      double overload = told.asked().overload() * (off > SEEN_SAG ? UNSEEN_OVERLOAD : 1);
+      if (overload > LEAST_OVERLOAD) {
+        volts = overloaded(volts, told.asked().logAbove(), overload, Math.log(room(model)));
+      }
     }
     if (partial(target)) {
       volts = volts.affine(1, 0.5 * Math.log(target.powerFraction()), AIM_SPREAD);
@@ -66,13 +78,18 @@ record StepOutlook(
       return new StepOutlook(ohms, supply, volts, efficiency, null);
     }
     Mixture above = above(model, target, volts.compressed(), ohms, supply, efficiency);
-    double room = Math.max(0.1, model.deliverableAmps() - model.idle().amps());
+    double room = room(model);
     double overload =
         model.output().reaches(ohms) ? 0 : GIVES_WAY * (1 - above.cumulative(Math.log(room)));
     if (overload > LEAST_OVERLOAD) {
       volts = overloaded(volts, above, overload, Math.log(room));
     }
     return new StepOutlook(ohms, supply, volts, efficiency, new Asked(above, overload));
+  }
+
+  /** Returns what the supplies deliver above the idle current, amperes. */
+  private static double room(WalkModel model) {
+    return Math.max(0.1, model.deliverableAmps() - model.idle().amps());
   }
 
   /**

@@ -25,6 +25,11 @@ public record Target(String stepId, Kind kind, Mode mode, double ohms, double po
     return new Target(stepId, Kind.LOADED, mode, ohms, 1);
   }
 
+  /** Returns the same step with another load connected, ohms. */
+  Target into(double otherOhms) {
+    return otherOhms == ohms ? this : new Target(stepId, kind, mode, otherOhms, powerFraction);
+  }
+
   /** Returns the idle step. */
   public static Target idle(String stepId) {
     return new Target(stepId, Kind.IDLE, Mode.STEREO, Double.NaN, 0);

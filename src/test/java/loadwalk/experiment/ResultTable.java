@@ -31,6 +31,7 @@ final class ResultTable {
           table.tally("  " + slip.code() + " doubted", tally);
           table.tally("  " + slip.code() + " named", r.named.get(slip));
         });
+    table.breakdown(r);
     table.line("  by slip and step: how many, and what they were taken for");
     r.confusion.forEach(table::confusion);
     table.line("  slips left out: %s", r.leftOut);
@@ -39,6 +40,37 @@ final class ResultTable {
     table.each("inside, ", r.insideBy);
     table.each("honest doubted, ", r.honestBy);
     return table.text.toString();
+  }
+
+  private void breakdown(Results r) {
+    line(
+        "  by slip and reading: %% doubted / %% named (how many), with what was known of the load;%n"
+            + "  loads, swapped digits and copies count where a reading changes by over a fifth");
+    StringBuilder head = new StringBuilder(String.format("    %-38s", ""));
+    for (Results.Standing standing : Results.Standing.values()) {
+      head.append(String.format("  %-21s", standing.words));
+    }
+    line("%s", head.toString().stripTrailing());
+    r.breakdown.forEach(
+        (what, row) -> {
+          StringBuilder cells = new StringBuilder(String.format("    %-38s", what));
+          for (Results.Standing standing : Results.Standing.values()) {
+            cells.append(String.format("  %-21s", cell(row, standing)));
+          }
+          line("%s", cells.toString().stripTrailing());
+        });
+  }
+
+  private static String cell(Results.Row row, Results.Standing standing) {
+    Tally doubted = row.doubted.get(standing);
+    return doubted == null
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "%5.1f / %5.1f (%d)",
+            doubted.percent(),
+            row.named.get(standing).percent(),
+            doubted.tries());
   }
 
   private void confusion(Slip slip, Map<String, Map<String, Integer>> bySteps) {

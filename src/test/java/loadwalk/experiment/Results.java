@@ -23,6 +23,7 @@ final class Results {
   final Map<Slip, Tally> doubted = tallies();
   final Map<Slip, Tally> named = tallies();
   final Map<Slip, Map<String, Map<String, Integer>>> confusion = new EnumMap<>(Slip.class);
+  final Map<String, Row> breakdown = new TreeMap<>();
   final Map<String, Integer> leftOut = new TreeMap<>();
   final Tally honestDoubted = new Tally();
   final Map<String, Tally> honestBy = new TreeMap<>();
@@ -33,6 +34,30 @@ final class Results {
   final Tally clearThoughExceeding = new Tally();
   final Tally clear = new Tally();
   final Tally run = new Tally();
+
+  /** What was known of the load of a step when a slip was made there. */
+  enum Standing {
+    FIRST("first reading"),
+    NEW("load new"),
+    SEEN("load seen before");
+
+    final String words;
+
+    Standing(String words) {
+      this.words = words;
+    }
+  }
+
+  /** How often one way of making a slip was doubted and named, by what was known of the load. */
+  static final class Row {
+    final Map<Standing, Tally> doubted = new EnumMap<>(Standing.class);
+    final Map<Standing, Tally> named = new EnumMap<>(Standing.class);
+
+    void add(Standing standing, boolean seen, boolean right) {
+      doubted.computeIfAbsent(standing, s -> new Tally()).add(seen);
+      named.computeIfAbsent(standing, s -> new Tally()).add(right);
+    }
+  }
 
   Results(String forecaster, String population, boolean withAmps) {
     this.forecaster = forecaster;

@@ -30,8 +30,9 @@ record SlipMaker(Entries entries) {
    * A step with one slip in it.
    *
    * @param entries what was typed
+   * @param how what was done to which reading, a word or two
    */
-  record Made(Map<ReadingId, Double> entries) implements Outcome {}
+  record Made(Map<ReadingId, Double> entries, String how) implements Outcome {}
 
   /**
    * A slip that cannot happen here, or cannot be seen.
@@ -74,9 +75,10 @@ record SlipMaker(Entries entries) {
       case PEAK_FOR_RMS -> volts(honest, Math.sqrt(2));
       case PEAK_TO_PEAK_FOR_RMS -> volts(honest, 2 * Math.sqrt(2));
       case BOTH_CHANNELS_FOR_ONE -> bothForOne(honest, step, random);
-      case ONE_CHANNEL_FOR_BOTH -> watts(honest, step, 0.5);
+      case ONE_CHANNEL_FOR_BOTH -> oneForBoth(honest, step, random);
       case STEREO_READING_IN_BRIDGED ->
-          new Made(with(honest, ReadingId.OUTPUT_VOLTS, entries.oneChannelVolts(step)));
+          new Made(
+              with(honest, ReadingId.OUTPUT_VOLTS, entries.oneChannelVolts(step)), "volts halved");
       case LOAD_DOUBLE -> wrongLoad(honest, step, 2);
       case LOAD_HALF -> wrongLoad(honest, step, 0.5);
       case SUPPLY_AMPS_TEN_TIMES -> amps(honest, random.nextBoolean() ? 10 : 0.1);
@@ -89,7 +91,9 @@ record SlipMaker(Entries entries) {
 
   private static Outcome volts(Map<ReadingId, Double> honest, double factor) {
     double volts = honest.get(ReadingId.OUTPUT_VOLTS);
-    return new Made(with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts * factor, 0.01)));
+    String how = factor == 0.5 ? "volts halved" : "volts";
+    return new Made(
+        with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts * factor, 0.01)), how);
   }
 
   private Outcome amps(Map<ReadingId, Double> honest, double factor) {
@@ -97,7 +101,7 @@ record SlipMaker(Entries entries) {
       return new LeftOut("no supply amps");
     }
     double amps = honest.get(ReadingId.SUPPLY_AMPS) * factor;
-    return new Made(with(honest, ReadingId.SUPPLY_AMPS, Entries.rounded(amps, 0.01)));
+    return new Made(with(honest, ReadingId.SUPPLY_AMPS, Entries.rounded(amps, 0.01)), "amps");
   }
 
   /** Half of the operators add the volts of both channels, half type the watts of both. */
@@ -105,7 +109,15 @@ record SlipMaker(Entries entries) {
     if (random.nextBoolean()) {
       return watts(honest, step, 2);
     }
-    return new Made(with(honest, ReadingId.OUTPUT_VOLTS, entries.bothChannelsVolts(step)));
+    return new Made(
+        with(honest, ReadingId.OUTPUT_VOLTS, entries.bothChannelsVolts(step)), "volts doubled");
+  }
+
+  /** Half of the operators halve the volts of a stereo step, the others type half the watts. */
+  private static Outcome oneForBoth(
+      Map<ReadingId, Double> honest, int step, RandomGenerator random) {
+    boolean stereo = Ladder.STEPS.get(step).mode() == Mode.STEREO;
+    return random.nextBoolean() && stereo ? volts(honest, 0.5) : watts(honest, step, 0.5);
   }
 
   /** Types watts of the honest volts times a factor in place of the volts. */
@@ -116,7 +128,7 @@ record SlipMaker(Entries entries) {
     typed.put(ReadingId.OUTPUT_WATTS, Entries.rounded(watts, 0.1));
     typed.putAll(honest);
     typed.remove(ReadingId.OUTPUT_VOLTS);
-    return new Made(typed);
+    return new Made(typed, factor > 1 ? "watts doubled" : "watts halved");
   }
 
   /** Solves the circuit again with the wrong load, so volts and amps change together. */
@@ -124,7 +136,7 @@ record SlipMaker(Entries entries) {
     double ohms = Ladder.STEPS.get(step).ohms() * factor;
     Map<ReadingId, Double> typed = entries.loaded(step, ohms, false);
     boolean seen = typed.keySet().stream().anyMatch(id -> tells(typed, honest, id));
-    return seen ? new Made(typed) : new LeftOut("no reading changes by a fifth");
+    return seen ? new Made(typed, "load") : new LeftOut("no reading changes by a fifth");
   }
 
   private Outcome digits(Map<ReadingId, Double> honest, RandomGenerator random) {
@@ -141,7 +153,9 @@ record SlipMaker(Entries entries) {
     }
     return candidates.isEmpty()
         ? new LeftOut("no swap changes it by a fifth")
-        : new Made(with(honest, id, candidates.get(random.nextInt(candidates.size()))));
+        : new Made(
+            with(honest, id, candidates.get(random.nextInt(candidates.size()))),
+            amps ? "amps" : "volts");
   }
 
   private static double swapped(String shown, int first, int second) {
@@ -161,12 +175,15 @@ record SlipMaker(Entries entries) {
     if (!before.containsKey(ReadingId.OUTPUT_VOLTS)) {
       return new LeftOut("watts in the step before");
     }
+    boolean line = random.nextBoolean();
     Map<ReadingId, Double> typed =
-        random.nextBoolean()
+        line
             ? new LinkedHashMap<>(before)
             : with(honest, ReadingId.OUTPUT_VOLTS, before.get(ReadingId.OUTPUT_VOLTS));
     boolean seen = typed.keySet().stream().anyMatch(id -> tells(typed, honest, id));
-    return seen ? new Made(typed) : new LeftOut("no reading changes by a fifth");
+    return seen
+        ? new Made(typed, line ? "all" : "volts")
+        : new LeftOut("no reading changes by a fifth");
   }
 
   /** Types volts whose watts exceed the input by 10 to 100 %, away from the factors of others. */
@@ -184,7 +201,7 @@ record SlipMaker(Entries entries) {
         return new LeftOut("looks like another slip");
       }
     }
-    return new Made(with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts, 0.01)));
+    return new Made(with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts, 0.01)), "volts");
   }
 
   private static boolean tells(
