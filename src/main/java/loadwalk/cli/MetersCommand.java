@@ -173,7 +173,10 @@ public final class MetersCommand implements Callable<Integer> {
     out.println(
         "  answers: "
             + (value
-                ? reading.words() + "  (" + ((MeterReading.Value) reading).raw() + ")"
+                ? reading.words(tried.meter().resolution())
+                    + "  ("
+                    + ((MeterReading.Value) reading).raw()
+                    + ")"
                 : said));
   }
 

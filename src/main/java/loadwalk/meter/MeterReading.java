@@ -10,6 +10,15 @@ public sealed interface MeterReading {
   String words();
 
   /**
+   * Returns the same, a number printed as finely as its meter shows it.
+   *
+   * @param resolution the value of one digit, in the reading's unit; 0 where it is not known
+   */
+  default String words(double resolution) {
+    return words();
+  }
+
+  /**
    * A number.
    *
    * @param value the reading in its unit, finite
@@ -29,6 +38,11 @@ public sealed interface MeterReading {
     @Override
     public String words() {
       return Printer.UTF8.value(value, unit, DIGITS);
+    }
+
+    @Override
+    public String words(double resolution) {
+      return resolution > 0 ? Printer.UTF8.reading(value, unit, resolution) : words();
     }
   }
 
@@ -58,6 +72,11 @@ public sealed interface MeterReading {
     @Override
     public String words() {
       return "held? " + value.words();
+    }
+
+    @Override
+    public String words(double resolution) {
+      return "held? " + value.words(resolution);
     }
   }
 

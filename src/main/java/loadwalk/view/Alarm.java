@@ -1,5 +1,7 @@
 package loadwalk.view;
 
+import loadwalk.bench.ReadingId;
+
 /**
  * What must be told at once of supply current or terminal volts.
  *
@@ -9,10 +11,27 @@ package loadwalk.view;
 public record Alarm(Kind kind, String sentence) {
   /** What can be wrong. */
   public enum Kind {
-    AMPS_BEYOND_THE_METER,
-    AMPS_ABOVE_A_LIMIT,
-    AMPS_ABOVE_THE_BRIEF,
-    VOLTS_BELOW_THE_BRIEF,
-    VOLTS_ABOVE_THE_BRIEF
+    AMPS_BEYOND_THE_METER(ReadingId.SUPPLY_AMPS),
+    AMPS_ABOVE_A_LIMIT(ReadingId.SUPPLY_AMPS),
+    AMPS_ABOVE_THE_BRIEF(ReadingId.SUPPLY_AMPS),
+    VOLTS_BELOW_THE_BRIEF(ReadingId.SUPPLY_VOLTS),
+    VOLTS_ABOVE_THE_BRIEF(ReadingId.SUPPLY_VOLTS),
+    /** The meter gives no number: told, but without the bell. */
+    AMPS_NOT_WATCHED(ReadingId.SUPPLY_AMPS),
+    VOLTS_NOT_WATCHED(ReadingId.SUPPLY_VOLTS);
+
+    private final ReadingId of;
+
+    Kind(ReadingId of) {
+      this.of = of;
+    }
+
+    ReadingId of() {
+      return of;
+    }
+
+    boolean rings() {
+      return this != AMPS_NOT_WATCHED && this != VOLTS_NOT_WATCHED;
+    }
   }
 }

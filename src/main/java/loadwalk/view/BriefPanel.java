@@ -46,7 +46,7 @@ final class BriefPanel {
   private static void paintSupply(Canvas canvas, Desk desk, Area area) {
     desk.meters()
         .of(ReadingId.SUPPLY_VOLTS)
-        .map(watch -> "supply: meter " + desk.meters().reading(watch).words())
+        .map(watch -> "supply: meter " + desk.meters().words(watch))
         .ifPresent(
             text ->
                 canvas.text(

@@ -101,7 +101,17 @@ public record Desk(
   Optional<String> meterWords(ReadingId id) {
     return practice
         .map(p -> p.meters().get(id))
-        .or(() -> meters.of(id).map(watch -> meters.reading(watch).words()));
+        .or(() -> meters.of(id).map(watch -> meters.words(watch)));
+  }
+
+  /** An alarm stands at the top of every screen whose foot does not tell it. */
+  private void paintAlarm(Canvas canvas, int row) {
+    boolean told = screen instanceof WalkScreen walking && walking.prompt().isEmpty();
+    if (!told && meters.alarm().isPresent()) {
+      String line = " " + meters.alarm().get().sentence();
+      canvas.fill(row, Style.HALT);
+      canvas.text(0, row, Canvas.shortened(line, canvas.columns()), Style.HALT);
+    }
   }
 
   /** Paints the desk for a terminal. */
@@ -109,7 +119,9 @@ public record Desk(
     Canvas canvas = new Canvas(size, look);
     if (size.isEnough()) {
       screen.paint(canvas, this);
-      walk.flatMap(Model::keepProblem).ifPresent(why -> paintNotKept(canvas, why));
+      Optional<String> notKept = walk.flatMap(Model::keepProblem);
+      paintAlarm(canvas, notKept.isPresent() ? 1 : 0);
+      notKept.ifPresent(why -> paintNotKept(canvas, why));
     } else {
       TooSmall.paint(canvas, this);
     }

@@ -56,7 +56,8 @@ public final class DeskLoop {
     Optional<Alarm> before = desk.meters().alarm();
     Optional<Alarm> alarm = SupplyWatch.alarm(desk.walk(), read.alarming(before));
     boolean other = !alarm.map(Alarm::kind).equals(before.map(Alarm::kind));
-    List<Effect> effects = alarm.isPresent() && other ? List.of(new Effect.Bell()) : List.of();
+    boolean rings = other && alarm.filter(a -> a.kind().rings()).isPresent();
+    List<Effect> effects = rings ? List.of(new Effect.Bell()) : List.of();
     return new DeskNext(desk.metering(read.alarming(alarm)), effects, List.of());
   }
 

@@ -2,6 +2,7 @@ package loadwalk.view;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -32,6 +33,11 @@ public record MeterFill(Optional<Intent> intent, String told) {
   private static final MathContext KEPT_DIGITS = new MathContext(7);
   private static final int SPREAD_DIGITS = 2;
   private static final double MILLIS = 1000;
+
+  /** A spread that is more than a tenth of the reading and far outside its specification. */
+  private static final double UNSETTLED_PART = 0.1;
+
+  private static final double UNSETTLED_SPECIFICATIONS = 5;
 
   /** Tells why nothing can be read, where no meter is connected. */
   static final String NO_METER = "No meter of this bench is connected; type the readings.";
@@ -74,37 +80,51 @@ public record MeterFill(Optional<Intent> intent, String told) {
     Map<ReadingId, String> texts = new LinkedHashMap<>();
     Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();
     List<String> told = new ArrayList<>();
+    List<String> spreads = new ArrayList<>();
     for (ReadingId id : ids) {
       MeterWatch watch = meters.nearest(id).orElseThrow();
       MeterReading reading = meters.reading(watch);
       if (reading instanceof MeterReading.Value value) {
-        texts.put(id, text(value));
+        texts.put(id, text(value, watch.meter().resolution()));
         instruments.put(id, instrument(watch, value, meters));
-        told.add(id.label() + " " + value.words() + spread(watch, value));
+        spreads.add(id.label() + " " + spread(watch, value));
       } else {
         told.add(reading.refusal(watch.meter().label()));
       }
     }
-    if (instruments.size() > 1) {
-      told.add(apart(instruments.values()));
+    if (!spreads.isEmpty()) {
+      told.add(entered(instruments.values(), spreads));
     }
     Optional<Intent> intent =
         texts.isEmpty()
             ? Optional.empty()
             : Optional.of(new Intent.EnterAll(step, texts, instruments));
-    return new MeterFill(intent, String.join("; ", told));
+    return new MeterFill(intent, String.join(" ", told));
+  }
+
+  private static String entered(Collection<Instrument> from, List<String> spreads) {
+    int count = from.stream().mapToInt(Instrument::count).max().orElse(1);
+    String last = count > 1 ? "Entered. Spread of the last " + count + ": " : "Entered: ";
+    String within = from.size() > 1 ? "; read within " + apart(from) : "";
+    return last + String.join(", ", spreads) + within + ".";
   }
 
   /** Says how far apart in time the meters took what is entered as one moment. */
-  private static String apart(Collection<Instrument> instruments) {
+  private static String apart(Collection<Instrument> from) {
     LongSummaryStatistics times =
-        instruments.stream().mapToLong(Instrument::wallMillis).summaryStatistics();
+        from.stream().mapToLong(Instrument::wallMillis).summaryStatistics();
     double seconds = (times.getMax() - times.getMin()) / MILLIS;
-    return String.format(Locale.ROOT, "read within %.1f s", Math.ceil(seconds * 10) / 10);
+    return String.format(Locale.ROOT, "%.1f s", Math.ceil(seconds * 10) / 10);
   }
 
-  private static String text(MeterReading.Value value) {
-    BigDecimal number = new BigDecimal(value.value()).round(KEPT_DIGITS).stripTrailingZeros();
+  /** Writes the number as finely as the meter shows it, so that it counts as read no coarser. */
+  private static String text(MeterReading.Value value, double resolution) {
+    BigDecimal exact = new BigDecimal(value.value());
+    int places = (int) Math.ceil(-Math.log10(resolution) - 1e-9);
+    BigDecimal number =
+        resolution > 0
+            ? exact.setScale(Math.max(0, places), RoundingMode.HALF_EVEN)
+            : exact.round(KEPT_DIGITS);
     return number.toPlainString() + " " + value.unit().symbol();
   }
 
@@ -119,16 +139,16 @@ public record MeterFill(Optional<Intent> intent, String told) {
         scatter.map(Scatter::deviation).orElse(0.0));
   }
 
+  /** A reading that still moves was taken before it has settled: the operator is told. */
   private static String spread(MeterWatch watch, MeterReading.Value value) {
-    return watch
-        .scatter()
-        .map(
-            s ->
-                " (spread "
-                    + Printer.UTF8.value(s.spread(), value.unit(), SPREAD_DIGITS)
-                    + " in "
-                    + s.count()
-                    + ")")
-        .orElse("");
+    if (watch.scatter().isEmpty()) {
+      return "(one reading)";
+    }
+    double spread = watch.scatter().get().spread();
+    boolean unsettled =
+        spread > UNSETTLED_PART * Math.abs(value.value())
+            && spread > UNSETTLED_SPECIFICATIONS * watch.meter().halfWidth(value.value());
+    return Printer.UTF8.value(spread, value.unit(), SPREAD_DIGITS)
+        + (unsettled ? " (NOT SETTLED: wait, then F11 takes it again)" : "");
   }
 }

@@ -46,6 +46,11 @@ public record Meters(
     return watch.at(nowMillis);
   }
 
+  /** Returns that in a few words. */
+  String words(MeterWatch watch) {
+    return reading(watch).words(watch.meter().resolution());
+  }
+
   Meters at(long monoMillis, long wall) {
     return new Meters(watches, Math.max(nowMillis, monoMillis), wall, alarm);
   }

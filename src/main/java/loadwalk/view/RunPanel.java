@@ -3,6 +3,7 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
@@ -52,7 +53,25 @@ final class RunPanel {
     if (readings.isEmpty()) {
       canvas.text(area.column(), row + 1, "Enter: done with this step.", Style.KEY);
     }
+    row = paintNow(canvas, desk, step, readings, area, row);
     paintDoubts(canvas, desk, state, step, area, row);
+  }
+
+  /** What the meters of readings that are in already show at this moment. */
+  private static int paintNow(
+      Canvas canvas, Desk desk, StepState step, List<ReadingId> readings, Area area, int row) {
+    Meters meters = desk.meters();
+    String now =
+        readings.stream()
+            .filter(id -> shown(step, id).isPresent())
+            .flatMap(id -> meters.of(id).stream())
+            .map(watch -> watch.meter().reads().label() + " " + meters.words(watch))
+            .collect(Collectors.joining(", "));
+    int room = Math.min(2, area.bottom() - 1 - row);
+    return now.isEmpty()
+        ? row
+        : canvas.paragraph(
+            area.column(), row, area.columns(), room, "meters now: " + now, Style.FAINT);
   }
 
   private static void paintReading(
@@ -122,7 +141,12 @@ final class RunPanel {
         .ifPresent(
             meter ->
                 canvas.text(
-                    column, row, Canvas.shortened("meter " + meter, VALUE - 1), Style.FAINT));
+                    column,
+                    row,
+                    Canvas.shortened(
+                        "meter ".length() + meter.length() < VALUE ? "meter " + meter : meter,
+                        VALUE - 1),
+                    Style.FAINT));
   }
 
   private static int paintLimit(

@@ -24,6 +24,7 @@ import loadwalk.walk.WalkState;
  */
 final class SupplyWatch {
   private static final int DIGITS = 3;
+  private static final String AMPS = "AMPS";
 
   private SupplyWatch() {}
 
@@ -38,21 +39,46 @@ final class SupplyWatch {
     }
     WalkState state = walk.orElseThrow().state();
     List<Limit> limits = limits(state);
-    boolean known = true;
+    Optional<Alarm> blind = Optional.empty();
     for (ReadingId id : new ReadingId[] {ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS}) {
       Optional<MeterWatch> watch = meters.of(id);
       Optional<Band> band = running.get().brief().flatMap(b -> b.band(id));
       if (watch.isPresent()) {
         MeterReading reading = meters.reading(watch.get());
         Optional<Alarm> told =
-            id == ReadingId.SUPPLY_AMPS ? amps(reading, band, limits) : volts(reading, band);
+            id == ReadingId.SUPPLY_AMPS
+                ? amps(reading, watch.get(), band, limits)
+                : volts(reading, watch.get(), band);
         if (told.isPresent()) {
           return told;
         }
-        known &= reading instanceof MeterReading.Value;
+        if (blind.isEmpty() && number(reading).isEmpty()) {
+          blind = Optional.of(blind(meters.alarm(), watch.get(), reading));
+        }
       }
     }
-    return known ? Optional.empty() : meters.alarm();
+    return blind;
+  }
+
+  /** What was told of this reading stands while its meter cannot take it back. */
+  private static Alarm blind(Optional<Alarm> before, MeterWatch watch, MeterReading reading) {
+    ReadingId id = watch.meter().reads();
+    String sentence =
+        "%s not watched now: %s from %s."
+            .formatted(id.label().toUpperCase(Locale.ROOT), reading.words(), watch.meter().label());
+    Alarm.Kind kind =
+        id == ReadingId.SUPPLY_AMPS ? Alarm.Kind.AMPS_NOT_WATCHED : Alarm.Kind.VOLTS_NOT_WATCHED;
+    return before
+        .filter(alarm -> alarm.kind().of() == id && alarm.kind().rings())
+        .orElse(new Alarm(kind, sentence));
+  }
+
+  /** Returns the number of a meter; one that may be held is still believed when it warns. */
+  private static Optional<MeterReading.Value> number(MeterReading reading) {
+    if (reading instanceof MeterReading.Held held) {
+      return Optional.of(held.value());
+    }
+    return reading instanceof MeterReading.Value value ? Optional.of(value) : Optional.empty();
   }
 
   /** A current that a part of the bench is made for, in words that follow the number. */
@@ -69,54 +95,59 @@ final class SupplyWatch {
   }
 
   private static Optional<Alarm> amps(
-      MeterReading reading, Optional<Band> band, List<Limit> limits) {
+      MeterReading reading, MeterWatch watch, Optional<Band> band, List<Limit> limits) {
     if (reading instanceof MeterReading.Overload) {
       return Optional.of(
           new Alarm(
               Alarm.Kind.AMPS_BEYOND_THE_METER,
               "SUPPLY AMPS: the meter shows overload. " + byHand()));
     }
-    if (!(reading instanceof MeterReading.Value value)) {
+    if (number(reading).isEmpty()) {
       return Optional.empty();
     }
+    MeterReading.Value value = number(reading).get();
+    String shown = value.words(watch.meter().resolution());
     Optional<Limit> least =
         limits.stream()
             .filter(limit -> value.value() > limit.amps())
             .min(Comparator.comparingDouble(Limit::amps));
     if (least.isPresent()) {
-      String sentence = beyond("AMPS", value, "above", least.get().amps(), least.get().which());
+      String sentence = beyond(AMPS, shown, "above", least.get().amps(), least.get().which());
       return Optional.of(new Alarm(Alarm.Kind.AMPS_ABOVE_A_LIMIT, sentence));
     }
     return band.filter(b -> value.value() > b.high())
-        .map(b -> beyond("AMPS", value, "above", b.high(), "at the upper end of the brief"))
+        .map(b -> beyond(AMPS, shown, "above", b.high(), "at the upper end of the brief"))
         .map(sentence -> new Alarm(Alarm.Kind.AMPS_ABOVE_THE_BRIEF, sentence));
   }
 
-  private static Optional<Alarm> volts(MeterReading reading, Optional<Band> band) {
-    if (!(reading instanceof MeterReading.Value value) || band.isEmpty()) {
+  private static Optional<Alarm> volts(
+      MeterReading reading, MeterWatch watch, Optional<Band> band) {
+    if (number(reading).isEmpty() || band.isEmpty()) {
       return Optional.empty();
     }
+    MeterReading.Value value = number(reading).get();
     Band brief = band.get();
+    String shown = value.words(watch.meter().resolution());
     if (value.value() < brief.low()) {
-      String low = beyond("VOLTS", value, "below", brief.low(), "at the lower end of the brief");
+      String low = beyond("VOLTS", shown, "below", brief.low(), "at the lower end of the brief");
       return Optional.of(new Alarm(Alarm.Kind.VOLTS_BELOW_THE_BRIEF, low));
     }
     if (value.value() > brief.high()) {
-      String high = beyond("VOLTS", value, "above", brief.high(), "at the upper end of the brief");
+      String high = beyond("VOLTS", shown, "above", brief.high(), "at the upper end of the brief");
       return Optional.of(new Alarm(Alarm.Kind.VOLTS_ABOVE_THE_BRIEF, high));
     }
     return Optional.empty();
   }
 
   private static String beyond(
-      String what, MeterReading.Value value, String where, double limit, String which) {
+      String what, String shown, String where, double limit, String which) {
     return String.format(
         Locale.ROOT,
         "SUPPLY %s %s, %s the %s %s. %s",
         what,
-        value.words(),
+        shown,
         where,
-        text(limit, value.unit()),
+        text(limit, what.equals(AMPS) ? Unit.AMPERE : Unit.VOLT),
         which,
         byHand());
   }
@@ -126,6 +157,6 @@ final class SupplyWatch {
   }
 
   private static String byHand() {
-    return "Loadwalk switches nothing: turn down by hand, or Esc.";
+    return "Turn down by hand, or Esc: Loadwalk switches nothing.";
   }
 }

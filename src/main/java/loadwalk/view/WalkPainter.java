@@ -119,12 +119,15 @@ final class WalkPainter {
                     "NOT ON DISK: "
                         + why
                         + " The walk holds; nothing of it is lost from the screen. Trying again.")
-            .or(() -> alarm(desk, model))
             .or(model::message)
             .or(desk::notice)
             .orElse("");
-    boolean urgent = keep.isPresent() || alarm(desk, model).isPresent();
-    Keys.paintMessage(canvas, message, urgent ? Style.HALT : Style.HEED);
+    Optional<String> alarm = alarm(desk, model);
+    if (alarm.isPresent() && keep.isEmpty()) {
+      Keys.paintAlarm(canvas, alarm.get(), message);
+    } else {
+      Keys.paintMessage(canvas, message, keep.isPresent() ? Style.HALT : Style.HEED);
+    }
     Keys.paint(canvas, keys(model, desk, screen, canvas.columns()).toArray(String[]::new));
   }
 

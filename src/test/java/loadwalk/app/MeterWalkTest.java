@@ -49,14 +49,14 @@ class MeterWalkTest {
       runner.accept(new DeskEvent.OfWalk(new Intent.Skip("warm from before")));
       runner.accept(new DeskEvent.OfWalk(new Intent.Begin()));
       assertEquals(StepState.Status.RUNNING, step().status(), runner.desk().toString());
-      await(() -> screen().contains("meter 13.710 V"));
+      await(() -> screen().contains("meter 13.71 V"));
       runner.accept(new DeskEvent.Pressed(Key.of(Key.Kind.F8)));
       Entry entry = step().latest(ReadingId.SUPPLY_VOLTS).orElseThrow();
       assertEquals(13.71, entry.value(), 1e-9);
       assertEquals(Meters.WHO.text(), entry.instrument().orElseThrow().identity());
       assertEquals("+1.37100000E+01", entry.instrument().orElseThrow().raw());
       server.pullCable();
-      await(() -> !screen().contains("meter 13.710 V"));
+      await(() -> !screen().contains("meter 13.71 V"));
       shop.close();
       for (int i = 0; i < 1000 && meterThreads(server) > 0; i++) {
         Thread.sleep(10);

@@ -64,11 +64,11 @@ class PlainAlarmScenarioTest {
       type(typed, "skip warm from before\nbegin\n");
       await("idle is running");
       amps = 9.5;
-      await("SUPPLY AMPS 9.5000 A, above the 9.00 A");
+      await("SUPPLY AMPS 9.5 A, above the 9.00 A");
       amps = 1;
       type(typed, "note all is well again\nquit\n");
       assertEquals(0, walk.get(), said());
-      assertTrue(said().contains("turn down by hand"), said());
+      assertTrue(said().contains("Turn down by hand"), said());
       shop.close();
     }
   }

@@ -170,7 +170,7 @@ class MetersOnDeskTest {
   void fillKey_entersAllMetersOfTheStep_withWhatTheyWereReadFrom() {
     metersSay(volts(13.70), amps(1.6));
     metersSay(volts(13.72), amps(1.6));
-    assertTrue(screen().contains("meter 13.720 V"), screen());
+    assertTrue(screen().contains("meter 13.72 V"), screen());
     press(Key.Kind.F8);
     Entry entry = step().latest(ReadingId.SUPPLY_VOLTS).orElseThrow();
     assertEquals(13.72, entry.value(), 1e-9);
@@ -182,8 +182,11 @@ class MetersOnDeskTest {
     // s of 13.70 and 13.72 is 0.02/√2 (JCGM 100:2008, 4.2.2).
     assertEquals(0.02 / Math.sqrt(2), by.scatter(), 1e-9);
     assertEquals(1.6, step().latest(ReadingId.SUPPLY_AMPS).orElseThrow().value(), 1e-9);
-    assertTrue(desk.notice().orElseThrow().contains("spread 20 mV in 2"), desk.notice().get());
-    assertTrue(desk.notice().orElseThrow().endsWith("read within 0.0 s"), desk.notice().get());
+    assertTrue(desk.notice().orElseThrow().contains("Spread of the last 2: "), desk.notice().get());
+    assertTrue(desk.notice().orElseThrow().contains("supply volts 20 mV"), desk.notice().get());
+    assertTrue(desk.notice().orElseThrow().endsWith("; read within 0.0 s."), screen());
+    metersSay(volts(13.69), amps(1.7));
+    assertTrue(screen().contains("meters now: supply amps 1.70 A, supply volts 13.69 V"), screen());
     assertEquals(state(), FactReader.walk(journal));
     assertEquals(
         by.scatter(),
@@ -219,7 +222,7 @@ class MetersOnDeskTest {
     metersSay(volts(13.7), amps(1.6));
     now += MeterWatch.STALE_MILLIS + 2000;
     hear(new DeskEvent.OfWalk(new Event.Tick(now * 1_000_000, WALL + now)));
-    assertTrue(screen().contains("meter stale"), screen());
+    assertTrue(screen().contains("stale, 7 s old"), screen());
     press(Key.Kind.F8);
     assertEquals(0, step().entryCount());
     assertTrue(desk.notice().orElseThrow().contains("last answered 7 s ago"), screen());
@@ -244,10 +247,10 @@ class MetersOnDeskTest {
     metersSay(volts(13.7), amps(9.4));
     metersSay(volts(13.7), amps(9.5));
     assertEquals(before + 1, bells);
-    assertTrue(screen().contains("SUPPLY AMPS 9.5000 A, above the 9.00 A"), screen());
+    assertTrue(screen().contains("SUPPLY AMPS 9.50 A, above the 9.00 A"), screen());
     assertTrue(screen().contains("switches nothing"), screen());
     metersSay(volts(13.7), new MeterReading.Silent("the cable was pulled"));
-    assertTrue(screen().contains("SUPPLY AMPS 9.5000 A"), "a silent meter clears nothing");
+    assertTrue(screen().contains("SUPPLY AMPS 9.50 A"), "a silent meter clears nothing");
     metersSay(volts(13.7), amps(1.0));
     assertFalse(screen().contains("SUPPLY AMPS 9"), screen());
     metersSay(volts(13.7), new MeterReading.Overload("9.9E37"));
@@ -258,16 +261,60 @@ class MetersOnDeskTest {
   void alarm_thatBecomesAnother_ringsAgain_andNamesTheLeastLimitPassed() {
     metersSay(volts(9.0), amps(1.0));
     int before = bells;
-    assertTrue(screen().contains("SUPPLY VOLTS 9.0000 V, below the "), screen());
+    assertTrue(screen().contains("SUPPLY VOLTS 9.00 V, below the "), screen());
     metersSay(volts(9.0), amps(8.5));
     assertEquals(before + 1, bells);
-    assertTrue(screen().contains("SUPPLY AMPS 8.5000 A, above the "), screen());
+    assertTrue(screen().contains("SUPPLY AMPS 8.50 A, above the "), screen());
     assertTrue(screen().contains("upper end of the brief"), screen());
     metersSay(volts(9.0), amps(9.5));
     assertEquals(before + 2, bells);
     assertTrue(screen().contains("9.00 A the supplies are counted on for"), screen());
     metersSay(volts(9.0), amps(9.6));
     assertEquals(before + 2, bells);
+  }
+
+  @Test
+  void alarm_isToldOnEveryScreen_besidesWhatElseIsToTell() {
+    metersSay(volts(13.7), amps(9.5));
+    press(Key.Kind.F8);
+    List<String> lines = screen().lines().toList();
+    String foot = String.join("\n", lines.subList(lines.size() - 4, lines.size()));
+    assertTrue(foot.contains("SUPPLY AMPS 9.50 A") && foot.contains("Entered: "), screen());
+    press(Key.Kind.F4);
+    assertTrue(screen().startsWith(" SUPPLY AMPS 9.50 A, above the 9.00 A"), screen());
+    press(Key.Kind.F10);
+    press(Key.Kind.F2);
+    assertTrue(screen().startsWith(" SUPPLY AMPS 9.50 A, above the 9.00 A"), screen());
+  }
+
+  @Test
+  void watchedMeter_thatFallsSilent_isToldWithoutTheBell() {
+    metersSay(volts(13.7), amps(1.6));
+    int before = bells;
+    metersSay(volts(13.7), new MeterReading.Silent("the cable was pulled"));
+    assertTrue(
+        screen().contains("SUPPLY AMPS not watched now: no answer from supply amps meter."),
+        screen());
+    assertEquals(before, bells);
+    metersSay(volts(13.7), amps(1.6));
+    assertFalse(screen().contains("not watched"), screen());
+  }
+
+  @Test
+  void readingThatStillMoves_isToldAsNotSettled() {
+    metersSay(volts(13.7), amps(8.0));
+    metersSay(volts(13.71), amps(1.6));
+    press(Key.Kind.F8);
+    assertTrue(desk.notice().orElseThrow().contains("supply amps 6.4 A (NOT SETTLED"), screen());
+    assertFalse(desk.notice().orElseThrow().contains("10 mV (NOT SETTLED"), screen());
+  }
+
+  @Test
+  void readingFromAMeter_countsAsReadAsFinelyAsItShows() {
+    metersSay(volts(13.7), amps(2));
+    press(Key.Kind.F8);
+    assertEquals(0.01, step().latest(ReadingId.SUPPLY_VOLTS).orElseThrow().resolution(), 1e-12);
+    assertEquals(0.01, step().latest(ReadingId.SUPPLY_AMPS).orElseThrow().resolution(), 1e-12);
   }
 
   @Test
@@ -289,7 +336,7 @@ class MetersOnDeskTest {
     press(Key.Kind.F8);
     press(Key.Kind.F9);
     metersSay(volts(13.81), amps(0));
-    assertTrue(screen().contains("supply: meter 13.810 V"), screen());
+    assertTrue(screen().contains("supply: meter 13.81 V"), screen());
     metersSay(new MeterReading.Silent("the cable was pulled"), amps(0));
     assertTrue(screen().contains("supply: meter no answer"), screen());
   }
@@ -311,7 +358,7 @@ class MetersOnDeskTest {
           MeterWatch.begin(meter(ReadingId.SINK_CELSIUS), now)
               .after(value(ReadingId.SINK_CELSIUS, celsius), now);
       hear(new DeskEvent.MetersRead(new Meters(List.of(heat), now, WALL + now, Optional.empty())));
-      assertTrue(screen(80).contains("meter " + celsius + "00 °C"), screen(80));
+      assertTrue(screen(80).contains("meter " + celsius + "0 °C"), screen(80));
       press(Key.Kind.F11);
     }
     List<Entry> entries = step().entries().get(ReadingId.SINK_CELSIUS);
