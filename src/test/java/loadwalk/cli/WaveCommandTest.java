@@ -158,33 +158,61 @@ class WaveCommandTest {
     assertTrue(run.err.contains(part), run.err);
   }
 
-  @Test
-  void playing_sendsTheToneToTheOutput() {
-    double[] energy = new double[2];
-    AudioSink.Output output =
-        rate ->
-            new AudioSink() {
-              @Override
-              public void write(double[] samples, int count) {
-                for (int i = 0; i < count; i++) {
-                  energy[0] += samples[i] * samples[i];
-                }
-                energy[1] += count;
-              }
+  /** A sound output that sums what it is given: squares first, then samples, then how often. */
+  private static AudioSink.Output summing(double[] sums) {
+    return rate ->
+        new AudioSink() {
+          @Override
+          public void write(double[] samples, int count) {
+            for (int i = 0; i < count; i++) {
+              sums[0] += samples[i] * samples[i];
+            }
+            sums[1] += count;
+          }
 
-              @Override
-              public void close() {}
-            };
+          @Override
+          public void close() {
+            sums[2]++;
+          }
+        };
+  }
+
+  private static Run played(double[] sums, String keys, Object... arguments) {
     InputStream before = System.in;
-    System.setIn(new ByteArrayInputStream("-\n".getBytes()));
+    System.setIn(new ByteArrayInputStream(keys.getBytes()));
     try {
-      Run run = run(new ToneCommand(output), "--play", "--seconds", 1, "--dbfs", -20, "--fade", 0);
-      assertEquals(0, run.code, run.err);
-      assertEquals("-21.0 dBFS", run.out.strip());
+      return run(new ToneCommand(summing(sums)), arguments);
     } finally {
       System.setIn(before);
     }
-    assertEquals(48_000, energy[1]);
-    assertEquals(0.5 * Math.pow(10, -2.1), energy[0] / energy[1], 1e-6);
+  }
+
+  @Test
+  void playing_sendsTheToneToTheOutput() {
+    double[] sums = new double[3];
+    Run run = played(sums, "-\n", "--play", "--seconds", 1, "--dbfs", -20, "--fade", 0);
+    assertEquals(0, run.code, run.err);
+    assertEquals("-21.0 dBFS", run.out.strip());
+    assertEquals(48_000, sums[1]);
+    assertEquals(0.5 * Math.pow(10, -2.1), sums[0] / sums[1], 1e-6);
+    assertEquals(1, sums[2], "the output is closed");
+  }
+
+  @Test
+  void playedLevel_goesUpAndDown_neverAboveFullScale_andEnds() {
+    double[] sums = new double[3];
+    Run run = played(sums, "-++++q", "--play", "--seconds", 60, "--dbfs", -2, "--fade", 0);
+    assertEquals(0, run.code, run.err);
+    List<String> levels = run.out.lines().toList();
+    assertEquals(
+        List.of("-3.0 dBFS", "-2.0 dBFS", "-1.0 dBFS", "0.0 dBFS", "0.0 dBFS"),
+        levels.stream().map(l -> l.replace("-0.0", "0.0")).toList());
+    assertTrue(sums[1] < 48_000, "it ended at q after " + sums[1] + " samples");
+    assertEquals(1, sums[2], "the output is closed");
+  }
+
+  @Test
+  void withoutAnOutput_playingSaysSo() {
+    assertBadTone("no sound output", "--play");
   }
 }
