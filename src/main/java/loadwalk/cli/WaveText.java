@@ -28,20 +28,20 @@ final class WaveText {
     List<String> lines = new ArrayList<>();
     lines.add(row("capture", Shown.text(f.name(), 200) + ", channel " + f.channel()));
     lines.add(row("sha-256", f.sha256()));
-    lines.add(row("frequency", PRINTER.quantity(r.frequency())));
-    lines.add(row("output", PRINTER.quantity(r.output()) + " rms, without DC"));
+    lines.add(row("frequency", quantity(r.frequency())));
+    lines.add(row("output", quantity(r.output()) + " rms, without DC"));
     lines.add(row("peak", PRINTER.value(r.peakVolts(), Unit.VOLT, 4)));
     lines.add(row("crest factor", number(r.crestFactor())));
     lines.add(
         row(
             "THD",
-            r.thd().map(PRINTER::quantity).orElse("no harmonic below half the sample rate")));
+            r.thd().map(WaveText::quantity).orElse("no harmonic below half the sample rate")));
     for (Harmonic h : r.harmonics()) {
       lines.add(row("  harmonic " + h.number(), number(h.percent()) + " %"));
     }
-    lines.add(row("THD+N", PRINTER.quantity(r.thdNoise()) + " of the fundamental"));
+    lines.add(row("THD+N", quantity(r.thdNoise()) + " of the fundamental"));
     lines.add(row("noise", PRINTER.value(r.noiseVolts(), Unit.VOLT, 3)));
-    lines.add(row("DC", PRINTER.quantity(r.dc())));
+    lines.add(row("DC", quantity(r.dc())));
     lines.add(row("clipping", clipping(r.clipping())));
     lines.add(row("overdriven", "the capture itself: " + r.clipping().capture().words()));
     lines.add(row("looks like", r.shape().words()));
@@ -56,7 +56,7 @@ final class WaveText {
     if (limit instanceof LimitFinding.Found found) {
       String what = "at " + number(found.limitPercent()) + " % THD";
       return List.of(
-          row(what, PRINTER.quantity(found.output()) + " rms"),
+          row(what, quantity(found.output()) + " rms"),
           row("", String.format(Locale.ROOT, "passed after %.2f s", found.seconds())),
           row("", found.method()));
     }
@@ -77,7 +77,14 @@ final class WaveText {
   }
 
   private static String row(String name, String value) {
-    return String.format(Locale.ROOT, "%-14s%s", name, value);
+    return String.format(Locale.ROOT, "%-15s%s", name, value);
+  }
+
+  /** One block shows no scatter; what is not known to many digits is not printed with them. */
+  private static String quantity(Quantity quantity) {
+    return quantity.u() > 0
+        ? PRINTER.quantity(quantity)
+        : PRINTER.value(quantity.value(), quantity.unit(), 4) + " (uncertainty not known)";
   }
 
   private static String number(double value) {

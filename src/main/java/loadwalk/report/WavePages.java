@@ -18,6 +18,7 @@ import loadwalk.walk.Capture;
 
 /** Draws and words the captured waves that outputs were taken from. */
 final class WavePages {
+  private static final double SHOWN_PERCENT = 0.001;
   private static final Printer PRINTER = Printer.UTF8;
 
   /** What lies lower is drawn here: a harmonic of nothing has no decibels. */
@@ -171,7 +172,7 @@ final class WavePages {
   }
 
   private static String percent(double percent) {
-    return PRINTER.value(percent, Unit.PERCENT, 3);
+    return PRINTER.reading(percent, Unit.PERCENT, SHOWN_PERCENT);
   }
 
   private static String source(String step, Capture wave) {
@@ -185,8 +186,9 @@ final class WavePages {
         + ". "
         + Wording.sentence(Inert.name(wave.method()))
         + " Calibration: "
-        + Wording.sentence(Inert.name(wave.calibration()))
-        + " Was the input that captured driven to its end? "
-        + Wording.sentence(wave.overdriven());
+        + Inert.name(wave.calibration())
+        + ". Input driven to its end: "
+        + Inert.name(wave.overdriven())
+        + ".";
   }
 }
