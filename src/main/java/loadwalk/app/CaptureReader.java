@@ -42,18 +42,23 @@ final class CaptureReader {
    */
   static WaveFound read(String file, CaptureSetup setup, double limitPercent) {
     try {
-      try (CaptureFile capture = CaptureFile.named(unquoted(file))) {
+      try (CaptureFile capture = CaptureFile.named(unquoted(file), setup.given())) {
         return new CaptureReader(setup, limitPercent).read(capture);
       }
     } catch (InvalidPathException e) {
       return WaveFound.nothing(setup, "There is no file " + Shown.text(file, LONGEST_NAME) + ".");
     } catch (CaptureException | IllegalArgumentException e) {
-      return WaveFound.nothing(setup, e.getMessage());
+      return WaveFound.nothing(setup, withoutDashes(e.getMessage()));
     } catch (AccessDeniedException e) {
       return WaveFound.nothing(setup, "That file may not be read by this program.");
     } catch (IOException e) {
       return WaveFound.nothing(setup, DiskFaults.sentence(e));
     }
+  }
+
+  /** A form and a line of words name a unit as an option does, but for its dashes. */
+  private static String withoutDashes(String sentence) {
+    return sentence.replace("--time-unit", "time-unit").replace("--volt-unit", "volt-unit");
   }
 
   /** Terminals put a path that is dropped on them in quotes. */
@@ -121,7 +126,8 @@ final class CaptureReader {
         table ? scale : OptionalDouble.of(1),
         OptionalDouble.empty(),
         setup.calibrationPercent(),
-        setup.channel());
+        setup.channel(),
+        setup.given());
   }
 
   /** The volts with what is known of their uncertainty. */
@@ -156,7 +162,7 @@ final class CaptureReader {
     if (!capture.overdriven().equals("no")) {
       lines.add("Was the input that captured driven to its end? " + capture.overdriven() + ".");
     }
-    notes.forEach(lines::add);
+    notes.forEach(note -> lines.add(withoutDashes(note)));
     if (limit.isPresent() && limit.get() instanceof LimitFinding.NotFound missing) {
       lines.add(missing.sentence());
     }

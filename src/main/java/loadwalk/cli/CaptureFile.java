@@ -69,13 +69,10 @@ public final class CaptureFile implements AutoCloseable {
   /**
    * Opens a file by name.
    *
-   * @throws CaptureException if it is a folder, in a sentence
+   * @param given what a scope's file does not tell itself
+   * @throws CaptureException if it is no plain file, in a sentence
    */
-  public static CaptureFile named(String name) throws CaptureException {
-    return named(name, ScopeCsv.Given.NOTHING);
-  }
-
-  private static CaptureFile named(String name, ScopeCsv.Given given) throws CaptureException {
+  public static CaptureFile named(String name, ScopeCsv.Given given) throws CaptureException {
     Path path = Path.of(name);
     Path last = path.getFileName();
     String shown = Shown.text(last == null ? name : last.toString(), LONGEST_NAME);

@@ -5,14 +5,13 @@ import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import loadwalk.wave.AudioSource;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureCaution;
 import loadwalk.wave.CaptureException;
+import loadwalk.wave.CsvUnits;
 import loadwalk.wave.LimitFinder;
 import loadwalk.wave.LimitFinding;
 import loadwalk.wave.ScopeCsv;
@@ -35,10 +34,6 @@ import picocli.CommandLine.Spec;
     },
     mixinStandardHelpOptions = true)
 public final class WaveCommand implements Callable<Integer> {
-  private static final Map<String, Double> TIME_UNITS =
-      Map.of("s", 1.0, "ms", 1e-3, "us", 1e-6, "ns", 1e-9);
-  private static final Map<String, Double> VOLT_UNITS = Map.of("V", 1.0, "mV", 1e-3, "kV", 1e3);
-
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "FILE", description = "A WAV or CSV file, or - for stdin.")
@@ -84,10 +79,18 @@ public final class WaveCommand implements Callable<Integer> {
       description = "In a rising or stepped tone find the rms at this THD.")
   private Double limit;
 
-  @Option(names = "--time-unit", paramLabel = "UNIT", description = "CSV: s, ms, us or ns.")
+  @Option(
+      names = "--time-unit",
+      paramLabel = "UNIT",
+      defaultValue = "",
+      description = "CSV: s, ms, us or ns.")
   private String timeUnit;
 
-  @Option(names = "--volt-unit", paramLabel = "UNIT", description = "CSV: V, mV or kV.")
+  @Option(
+      names = "--volt-unit",
+      paramLabel = "UNIT",
+      defaultValue = "",
+      description = "CSV: V, mV or kV.")
   private String voltUnit;
 
   /** Everything found about one file. */
@@ -124,11 +127,7 @@ public final class WaveCommand implements Callable<Integer> {
   }
 
   private Findings findings() throws IOException, CaptureException {
-    ScopeCsv.Given given =
-        new ScopeCsv.Given(
-            unit(timeUnit, TIME_UNITS, "--time-unit"),
-            unit(voltUnit, VOLT_UNITS, "--volt-unit"),
-            Optional.empty());
+    ScopeCsv.Given given = CsvUnits.given(timeUnit, voltUnit, "--");
     try (CaptureFile capture = CaptureFile.open(file, System.in, given)) {
       CaptureFile.Outcome<WaveReading> first =
           capture.read(source -> WaveAnalysis.of(source, channel, calibration(source)));
@@ -177,22 +176,5 @@ public final class WaveCommand implements Callable<Integer> {
     return calibrationPercent == null
         ? calibration
         : calibration.withRelativeU(calibrationPercent / 100);
-  }
-
-  private static Optional<Double> unit(String name, Map<String, Double> units, String option) {
-    if (name == null) {
-      return Optional.empty();
-    }
-    Double unit = units.get(name);
-    if (unit == null) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "%s must be one of %s, got %s.",
-              option,
-              List.copyOf(units.keySet()),
-              name));
-    }
-    return Optional.of(unit);
   }
 }

@@ -10,12 +10,13 @@ import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
 import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.CsvUnits;
 
 /** Reads what stands behind the word wave: a file, then what its samples stand for. */
 final class PlainWave {
   private static final String FORM =
-      "Type: wave FILE full-scale VOLTS divider RATIO, or wave FILE known VOLTS; percent and"
-          + " channel may follow. A name with gaps stands in \"quotes\".";
+      "Type: wave FILE full-scale VOLTS divider RATIO, or wave FILE known VOLTS; percent,"
+          + " channel, time-unit and volt-unit may follow. A name with gaps stands in \"quotes\".";
   private static final Map<String, Unit> WORDS =
       Map.of(
           "full-scale", Unit.VOLT,
@@ -23,6 +24,7 @@ final class PlainWave {
           "divider", Unit.ONE,
           "percent", Unit.PERCENT,
           "channel", Unit.ONE);
+  private static final Map<String, String> NO_UNITS = Map.of("time-unit", "", "volt-unit", "");
   private static final Set<String> SCALES = Set.of("full-scale", "known", "divider");
 
   private PlainWave() {}
@@ -63,7 +65,12 @@ final class PlainWave {
   private static CaptureSetup setup(String text, CaptureSetup kept) {
     Map<String, Double> said = new HashMap<>();
     String[] words = text.isEmpty() ? new String[0] : text.split("\\s+");
+    Map<String, String> units = new HashMap<>(NO_UNITS);
     for (int i = 0; i < words.length; i += 2) {
+      if (i + 1 < words.length && units.containsKey(words[i].toLowerCase(Locale.ROOT))) {
+        units.put(words[i].toLowerCase(Locale.ROOT), words[i + 1]);
+        continue;
+      }
       Unit unit = WORDS.get(words[i].toLowerCase(Locale.ROOT));
       if (unit == null || i + 1 >= words.length) {
         throw new IllegalArgumentException(FORM);
@@ -84,7 +91,10 @@ final class PlainWave {
         fresh ? said(said, "divider") : kept.divider(),
         said(said, "known"),
         said.containsKey("percent") ? said(said, "percent") : kept.calibrationPercent(),
-        (int) channel);
+        (int) channel,
+        units.equals(NO_UNITS)
+            ? kept.given()
+            : CsvUnits.given(units.get("time-unit"), units.get("volt-unit"), ""));
   }
 
   private static OptionalDouble said(Map<String, Double> said, String word) {

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import loadwalk.quantity.Unit;
 import loadwalk.wave.CaptureCaution;
 import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.CsvUnits;
 
 /**
  * A captured wave on its way into a step: the cautions once, where it lies and what its samples
@@ -30,8 +31,17 @@ record WaveScreen(
     WalkScreen back)
     implements Screen {
   private static final int LABEL = 21;
+  private static final int CHANNEL = 5;
   private static final List<String> LABELS =
-      List.of("File", "Full scale, volts", "Divider", "Known volts", "Uncertainty", "Channel");
+      List.of(
+          "File",
+          "Full scale, volts",
+          "Divider",
+          "Known volts",
+          "Uncertainty",
+          "Channel",
+          "Time unit",
+          "Volt unit");
   private static final List<String> HINTS =
       List.of(
           "a WAV file, or a scope's CSV file; its name and hash are kept with the reading.",
@@ -40,7 +50,9 @@ record WaveScreen(
           "volts at the amplifier for one volt at the input, such as 21 for 20 kΩ over 1 kΩ.",
           "instead of both: the rms volts that a meter showed while this was captured.",
           "standard uncertainty of all that in percent; left empty it is not known.",
-          "which channel, counted from 1.");
+          "which channel, counted from 1.",
+          "s, ms, us or ns, where a scope's file does not tell.",
+          "V, mV or kV, where a scope's file does not tell.");
 
   enum Stage {
     CAUTIONS,
@@ -64,7 +76,9 @@ record WaveScreen(
             holding(kept.divider()),
             TextField.EMPTY,
             holding(kept.calibrationPercent()),
-            TextField.holding(Integer.toString(kept.channel())));
+            TextField.holding(Integer.toString(kept.channel())),
+            TextField.holding(CsvUnits.text(kept.given().secondsPerUnit(), true)),
+            TextField.holding(CsvUnits.text(kept.given().voltsPerUnit(), false)));
     Stage first = waves.cautioned() ? Stage.FORM : Stage.CAUTIONS;
     return new WaveScreen(step, first, fields, 0, Optional.empty(), Optional.empty(), back);
   }
@@ -78,7 +92,7 @@ record WaveScreen(
   WaveScreen holding(String file) {
     List<TextField> next = new ArrayList<>(fields);
     next.set(0, TextField.holding(file));
-    next.set(fields.size() - 1, TextField.holding("1"));
+    next.set(CHANNEL, TextField.holding("1"));
     return new WaveScreen(step, stage, next, 1, asked, problem, back);
   }
 
@@ -167,10 +181,10 @@ record WaveScreen(
 
   private static Wish.ReadCapture wish(FormLines lines) {
     String file = lines.requiredText(0, "The path of a file");
-    OptionalDouble channel = lines.optionalNumber(5, Unit.ONE);
+    OptionalDouble channel = lines.optionalNumber(CHANNEL, Unit.ONE);
     double number = channel.orElse(1);
     if (number != Math.rint(number)) {
-      throw new FormProblem(5, "A channel is a whole number.");
+      throw new FormProblem(CHANNEL, "A channel is a whole number.");
     }
     CaptureSetup setup =
         new CaptureSetup(
@@ -178,7 +192,8 @@ record WaveScreen(
             lines.optionalNumber(2, Unit.ONE),
             lines.optionalNumber(3, Unit.VOLT),
             lines.optionalNumber(4, Unit.PERCENT),
-            (int) number);
+            (int) number,
+            CsvUnits.given(lines.text(CHANNEL + 1), lines.text(CHANNEL + 2), ""));
     return new Wish.ReadCapture(file, setup, false);
   }
 

@@ -7,6 +7,7 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Capture;
 import loadwalk.walk.WalkState;
 import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.ScopeCsv;
 
 /**
  * What captured waves are to the open walk.
@@ -44,7 +45,8 @@ public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> f
         volts ? scale : OptionalDouble.of(1),
         OptionalDouble.empty(),
         percent,
-        capture.channel());
+        capture.channel(),
+        ScopeCsv.Given.NOTHING);
   }
 
   /** Returns that the cautions were read. */

@@ -10,13 +10,15 @@ import java.util.OptionalDouble;
  * @param knownVolts the rms volts that a meter showed while this was captured
  * @param calibrationPercent the standard uncertainty of all that
  * @param channel counted from 1
+ * @param given what a scope's file does not tell itself
  */
 public record CaptureSetup(
     OptionalDouble fullScaleVolts,
     OptionalDouble divider,
     OptionalDouble knownVolts,
     OptionalDouble calibrationPercent,
-    int channel) {
+    int channel,
+    ScopeCsv.Given given) {
   /** Nothing is said; the first channel. */
   public static final CaptureSetup NONE =
       new CaptureSetup(
@@ -24,7 +26,8 @@ public record CaptureSetup(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
-          1);
+          1,
+          ScopeCsv.Given.NOTHING);
 
   /** Checks the numbers. */
   public CaptureSetup {
@@ -49,7 +52,8 @@ public record CaptureSetup(
         OptionalDouble.of(divider),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        1);
+        1,
+        ScopeCsv.Given.NOTHING);
   }
 
   /**

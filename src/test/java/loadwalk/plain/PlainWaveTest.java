@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.wave.CaptureSetup;
 import org.junit.jupiter.api.Test;
@@ -40,6 +41,15 @@ class PlainWaveTest {
     assertEquals(OptionalDouble.of(0.5), known.calibrationPercent());
   }
 
+  @Test
+  void unitsOfAScopesFile_areReadAndKept() {
+    CaptureSetup said =
+        reads("a.csv divider 10 time-unit ms volt-unit mV", CaptureSetup.NONE).setup();
+    assertEquals(Optional.of(1e-3), said.given().secondsPerUnit());
+    assertEquals(Optional.of(1e-3), said.given().voltsPerUnit());
+    assertEquals(said, reads("b.csv", said).setup());
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -51,6 +61,8 @@ class PlainWaveTest {
         "a.wav channel 0",
         "a.wav channel 1.5",
         "a.wav percent 0",
+        "a.csv time-unit h",
+        "a.csv volt-unit",
         "\"a.wav",
         "\""
       })

@@ -11,6 +11,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import loadwalk.app.Ramps;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
@@ -71,6 +72,25 @@ class WaveScenarioTest {
       bench.sees("Known volts", "read it").seesNot("Exception", "take it").press("F10");
     }
     assertTrue(bench.step("stereo-4").captures().isEmpty());
+  }
+
+  /** A scope's table that tells neither unit: they are asked for, then it is read. */
+  @Test
+  void scopeTable_isAskedForItsUnits_andTaken() throws IOException {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 0; i < 5000; i++) {
+      double volts = 20 * Math.sin(2 * Math.PI * 40 * i / 5000.0);
+      rows.append(String.format(Locale.ROOT, "%.1f;%.3f%n", i / 5.0, volts).replace('.', ','));
+    }
+    Path file = Files.writeString(folder.resolve("scope.csv"), rows.toString());
+    BenchSide bench =
+        BenchSide.at(folder)
+            .warmAtStereoFour()
+            .press("text:4", "Enter", "text:4", "Enter", "Ctrl-W", "Enter");
+    bench.press("text:" + file, "F9").sees("give time-unit (s, ms, us or ns)");
+    bench.press("Up", "text:V", "Up", "text:ms", "F9").sees("THD", "sha-256").press("Enter");
+    double volts = bench.step("stereo-4").latest(ReadingId.OUTPUT_VOLTS).orElseThrow().value();
+    assertEquals(20 / Math.sqrt(2), volts, 0.002);
   }
 
   @Test
