@@ -6,9 +6,15 @@ import loadwalk.journal.Storage;
 import loadwalk.journal.StorageFault;
 import loadwalk.journal.Trouble;
 
-/** Stands between a journal and its file and refuses to write while a test says so. */
+/** Stands between a journal and its file, counts, and refuses to write while a test says so. */
 public final class FailingDisk {
   private Optional<StorageFault> fault = Optional.empty();
+  private int forces;
+
+  /** Returns how often a journal was forced to disk. */
+  public int forces() {
+    return forces;
+  }
 
   /** Refuses every write from now on, as a full disk does. */
   public void fill() {
@@ -48,6 +54,7 @@ public final class FailingDisk {
       @Override
       public void force() throws IOException {
         refuse();
+        forces++;
         file.force();
       }
 

@@ -64,9 +64,10 @@ final class BenchSide {
   private final Look look;
   private final boolean colour;
   private final DefaultVirtualTerminal terminal;
-  private final TerminalScreen screen;
+  private final CountingScreen screen;
   private Surface surface;
   private DeskUnderTest desk;
+  private int cells;
 
   private BenchSide(Path folder, FakeClocks clocks, Look look, boolean colour) {
     this.folder = folder;
@@ -75,7 +76,7 @@ final class BenchSide {
     this.colour = colour;
     this.terminal = new DefaultVirtualTerminal(new TerminalSize(80, 24));
     try {
-      this.screen = new TerminalScreen(terminal);
+      this.screen = new CountingScreen(terminal);
       screen.startScreen();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -200,7 +201,8 @@ final class BenchSide {
 
   private void show() {
     try {
-      surface.show(desk.paint(surface.size()));
+      int painted = surface.show(desk.paint(surface.size()));
+      cells += painted;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -262,6 +264,16 @@ final class BenchSide {
     return this;
   }
 
+  /** Returns how many frames the terminal was given so far. */
+  int frames() {
+    return screen.frames;
+  }
+
+  /** Returns how many cells of the terminal were painted so far. */
+  int cells() {
+    return cells;
+  }
+
   FakeClocks clocks() {
     return clocks;
   }
@@ -302,6 +314,21 @@ final class BenchSide {
     boolean same = FactReader.walk(desk.bodies()).equals(model().state());
     assertTrue(same, "the journal tells another walk than the screen");
     return this;
+  }
+
+  /** Counts the frames that reach the terminal. */
+  private static final class CountingScreen extends TerminalScreen {
+    private int frames;
+
+    CountingScreen(DefaultVirtualTerminal terminal) throws IOException {
+      super(terminal);
+    }
+
+    @Override
+    public synchronized void refresh(RefreshType type) throws IOException {
+      frames++;
+      super.refresh(type);
+    }
   }
 
   @Override

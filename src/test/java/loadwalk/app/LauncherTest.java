@@ -1,0 +1,102 @@
+package loadwalk.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.jar.Attributes;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The launcher from many folders, with a jar that leads to the classes under test. */
+class LauncherTest {
+  private static final Path LAUNCHER = Path.of("src", "main", "launcher", "loadwalk");
+
+  @TempDir Path folder;
+
+  private Path installed;
+  private Path launcher;
+  private Path sequence;
+
+  @BeforeEach
+  void install() throws IOException {
+    assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "there is no /bin/sh");
+    installed = Files.createDirectories(folder.resolve("a place with blanks"));
+    launcher = Files.copy(LAUNCHER, installed.resolve("loadwalk"));
+    assertTrue(launcher.toFile().setExecutable(true));
+    sequence = Path.of("sequences", "full-walk.json").toAbsolutePath();
+    Manifest manifest = new Manifest();
+    manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
+    manifest.getMainAttributes().put(Attributes.Name.MAIN_CLASS, Main.class.getName());
+    String paths =
+        Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+            .map(path -> Path.of(path).toUri().toString())
+            .collect(Collectors.joining(" "));
+    manifest.getMainAttributes().put(Attributes.Name.CLASS_PATH, paths);
+    new JarOutputStream(Files.newOutputStream(installed.resolve("loadwalk.jar")), manifest).close();
+  }
+
+  /** Checks a sequence from a folder and expects the sentence that plain java prints. */
+  private void works(Path from, String command) throws Exception {
+    ProcessBuilder builder =
+        new ProcessBuilder(command, "check", sequence.toString())
+            .directory(from.toFile())
+            .redirectErrorStream(true);
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    builder.environment().put("CDPATH", folder + ":/");
+    builder.environment().keySet().removeAll(List.of("JDK_JAVA_OPTIONS", "JAVA_TOOL_OPTIONS"));
+    Process process = builder.start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(sequence + ": no errors (sequence)\n", said, command + " from " + from);
+    assertEquals(0, process.waitFor());
+  }
+
+  @Test
+  void absoluteAndRelativePaths_work() throws Exception {
+    works(folder, launcher.toString());
+    works(installed, "./loadwalk");
+    works(folder, "a place with blanks/loadwalk");
+  }
+
+  @Test
+  void symbolicLinks_leadToTheJar() throws Exception {
+    Path elsewhere = Files.createDirectories(folder.resolve("bin"));
+    Path absolute = Files.createSymbolicLink(elsewhere.resolve("absolute"), launcher);
+    Files.createSymbolicLink(
+        elsewhere.resolve("relative"), Path.of("..", "a place with blanks", "loadwalk"));
+    Files.createSymbolicLink(elsewhere.resolve("twice"), Path.of("relative"));
+    works(folder, absolute.toString());
+    works(elsewhere, "./relative");
+    works(folder, "bin/twice");
+  }
+
+  @Test
+  void damagedArchive_isPassedOverInSilence() throws Exception {
+    Files.writeString(installed.resolve("loadwalk.jsa"), "no archive at all");
+    works(folder, launcher.toString());
+    Files.write(installed.resolve("loadwalk.jsa"), new byte[1 << 20]);
+    works(folder, launcher.toString());
+  }
+
+  /** BSD and macOS have neither {@code readlink -f} nor GNU's long options. */
+  @Test
+  void script_keepsToPosix() throws IOException {
+    String script = Files.readString(LAUNCHER);
+    assertTrue(script.startsWith("#!/bin/sh\n"));
+    for (String gnu : new String[] {"readlink -", "realpath", "[[", "function ", "local "}) {
+      assertFalse(script.contains(gnu), gnu);
+    }
+  }
+}
