@@ -124,6 +124,14 @@ class FramingTest {
   }
 
   @Test
+  void read_ofALineCutAnywhere_isEmpty() {
+    byte[] line = withoutLineFeed(Framing.line(120, "{\"a\":1}"));
+    for (int length = 0; length < line.length; length++) {
+      assertEquals(Optional.empty(), Framing.read(Arrays.copyOf(line, length)), "cut at " + length);
+    }
+  }
+
+  @Test
   void read_ofALeadingZeroOrUpperCaseSum_isEmpty() {
     assertEquals(Optional.empty(), Framing.read(framed("01", "{}")));
     String good = new String(withoutLineFeed(Framing.line(1, "{}")), UTF_8);

@@ -161,6 +161,12 @@ class JournalWriterTest {
   }
 
   @Test
+  void close_closesTheStorage() throws IOException {
+    writer.close();
+    assertTrue(disk.isClosed());
+  }
+
+  @Test
   void append_ofAFirstBodyWithoutTheFormat_isAMistakeOfTheCaller() {
     assertThrows(IllegalArgumentException.class, () -> writer.append("{}"));
     assertThrows(

@@ -194,6 +194,7 @@ class RecoveryTest {
             "This journal was written by a newer Loadwalk (format loadwalk-journal/2); this one"
                 + " reads up to loadwalk-journal/1."),
         Recovery.read(bytes));
+    assertTrue(Recovery.read(bytes).told().orElseThrow().contains("newer Loadwalk"));
   }
 
   @Test

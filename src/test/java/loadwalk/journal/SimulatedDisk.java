@@ -40,6 +40,7 @@ final class SimulatedDisk implements Storage {
   private byte[] platter = new byte[0];
   private byte[] cache = new byte[0];
   private int operations;
+  private boolean closed;
 
   SimulatedDisk(long seed) {
     random = new Random(seed);
@@ -120,7 +121,13 @@ final class SimulatedDisk implements Storage {
   }
 
   @Override
-  public void close() {}
+  public void close() {
+    closed = true;
+  }
+
+  boolean isClosed() {
+    return closed;
+  }
 
   /** Turns the power off and on: only what is on the platter is left. */
   void crash() {

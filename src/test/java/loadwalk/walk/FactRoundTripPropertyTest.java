@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 /** Random facts of every kind are the same after they were written and read back. */
 class FactRoundTripPropertyTest {
   private static final long SEED = 4_711;
-  private static final int BODIES = 3_000;
+  private static final int BODIES = Integer.getInteger("facts.bodies", 3_000);
   private static final String[] STEPS = {"warm-up", "idle", "stereo-4", "bridged-0.5", "recheck"};
   private static final String[] PIECES = {
     "13,4 V", "Ω", "«», \"\\", "\u0007\u001b[31m", "\u2028", "\ud83d\udd25", "", " ", "ä", "null"
