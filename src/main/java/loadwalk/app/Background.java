@@ -1,24 +1,34 @@
 package loadwalk.app;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import loadwalk.view.DeskEvent;
 
 /** Does long work so that the event loop need not wait for it. */
 interface Background {
 
+  /** What work in the background may tell and must ask. */
+  interface Task {
+    /** Tells how far the work has come. */
+    void tell(String sentence);
+
+    /** Tells whether the work is to end early. */
+    boolean isStopped();
+  }
+
   /** Does the work at once; used where nobody waits for a screen. */
   Background NONE =
       new Background() {
         @Override
-        public List<DeskEvent> answering(String meanwhile, Supplier<DeskEvent> work) {
-          return List.of(work.get());
+        public List<DeskEvent> answering(String meanwhile, Function<Task, DeskEvent> work) {
+          return List.of(work.apply(new Silent()));
         }
 
         @Override
-        public void tell(String sentence) {
-          // Work done at once has no progress worth telling.
+        public void stop() {
+          // Work done at once is over when anyone could stop it.
         }
       };
 
@@ -27,26 +37,60 @@ interface Background {
    *
    * @param meanwhile what is told while it lasts
    */
-  List<DeskEvent> answering(String meanwhile, Supplier<DeskEvent> work);
+  List<DeskEvent> answering(String meanwhile, Function<Task, DeskEvent> work);
 
-  /** Tells how far the work has come. */
-  void tell(String sentence);
+  /** Asks all work under way to end early. */
+  void stop();
 
   /** Returns a background of one thread a piece of work, whose results go to the event loop. */
   static Background threads(Consumer<DeskEvent> loop) {
+    AtomicInteger stops = new AtomicInteger();
     return new Background() {
       @Override
-      public List<DeskEvent> answering(String meanwhile, Supplier<DeskEvent> work) {
-        Thread thread = new Thread(() -> loop.accept(work.get()), "background");
+      public List<DeskEvent> answering(String meanwhile, Function<Task, DeskEvent> work) {
+        Task task = new Telling(loop, stops, stops.get());
+        Thread thread = new Thread(() -> loop.accept(work.apply(task)), "background");
         thread.setDaemon(true);
         thread.start();
         return List.of(new DeskEvent.Told(meanwhile));
       }
 
       @Override
-      public void tell(String sentence) {
-        loop.accept(new DeskEvent.Told(sentence));
+      public void stop() {
+        stops.incrementAndGet();
       }
     };
+  }
+
+  /** A task that nobody waits for. */
+  record Silent() implements Task {
+    @Override
+    public void tell(String sentence) {
+      // Work done at once has no progress worth telling.
+    }
+
+    @Override
+    public boolean isStopped() {
+      return false;
+    }
+  }
+
+  /**
+   * A task whose progress the event loop hears.
+   *
+   * @param loop the event loop
+   * @param stops how often work was stopped
+   * @param atStart how often it had been when this began
+   */
+  record Telling(Consumer<DeskEvent> loop, AtomicInteger stops, int atStart) implements Task {
+    @Override
+    public void tell(String sentence) {
+      loop.accept(new DeskEvent.Told(sentence));
+    }
+
+    @Override
+    public boolean isStopped() {
+      return stops.get() != atStart;
+    }
   }
 }

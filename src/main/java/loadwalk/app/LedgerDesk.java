@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import loadwalk.cli.LedgerReading;
 import loadwalk.cli.WalkShelf;
 import loadwalk.quantity.Printer;
@@ -13,7 +12,9 @@ import loadwalk.quantity.Unit;
 import loadwalk.report.ComparisonPage;
 import loadwalk.report.Ledger;
 import loadwalk.report.LedgerEntry;
+import loadwalk.report.LedgerGathering;
 import loadwalk.report.LedgerSort;
+import loadwalk.report.Page;
 import loadwalk.report.TextPage;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.LedgerRow;
@@ -30,11 +31,15 @@ record LedgerDesk(WalkShelf shelf, boolean ascii) {
   private static final String UNKNOWN = "?";
 
   /** Returns the rows in an order and under a filter. */
-  DeskEvent show(Wish.ShowLedger wish, Consumer<String> progress) {
+  DeskEvent show(Wish.ShowLedger wish, Background.Task task) {
     LedgerSort[] orders = LedgerSort.values();
     int index = Math.floorMod(wish.sort(), orders.length);
     try {
-      Ledger all = LedgerReading.of(shelf, progress).ledger().sorted(orders[index]);
+      LedgerGathering read = read(task);
+      if (task.isStopped()) {
+        return stopped(read);
+      }
+      Ledger all = read.ledger().sorted(orders[index]);
       Ledger shown = wish.filter().isBlank() ? all : all.filtered(wish.filter());
       List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, e)).toList();
       return new DeskEvent.LedgerReady(rows, orders[index].word(), index, wish.filter());
@@ -44,16 +49,31 @@ record LedgerDesk(WalkShelf shelf, boolean ascii) {
   }
 
   /** Returns the comparison of marked walks with its charts. */
-  DeskEvent compare(Wish.Compare wish) {
+  DeskEvent compare(Wish.Compare wish, Background.Task task) {
     try {
-      Ledger all = LedgerReading.of(shelf, sentence -> {}).ledger();
+      LedgerGathering read = read(task);
+      if (task.isStopped()) {
+        return stopped(read);
+      }
+      Ledger all = read.ledger();
       List<LedgerEntry> walks = new ArrayList<>();
       wish.walks().forEach(name -> all.find(name).ifPresent(walks::add));
+      Page page = ComparisonPage.of(walks);
       return new DeskEvent.TextReady(
-          "Comparison", TextPage.lines(ComparisonPage.of(walks), COLUMNS, ascii));
+          "Comparison", TextPage.lines(page, COLUMNS, ascii), page.charts());
     } catch (IOException | IllegalArgumentException fault) {
       return new DeskEvent.Told(fault.getMessage() + ".");
     }
+  }
+
+  private LedgerGathering read(Background.Task task) throws IOException {
+    return LedgerReading.of(
+        shelf, sentence -> task.tell(sentence + ". Esc stops."), task::isStopped);
+  }
+
+  private static DeskEvent stopped(LedgerGathering read) {
+    return new DeskEvent.Told(
+        "Stopped; the " + read.folded() + " walks read just now need not be read again.");
   }
 
   private LedgerRow row(Ledger ledger, LedgerEntry e) {

@@ -9,9 +9,11 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.forecast.Observation;
 import loadwalk.json.Read;
+import loadwalk.report.Page;
 import loadwalk.report.Sheet;
 import loadwalk.report.SheetOptions;
-import loadwalk.report.SheetText;
+import loadwalk.report.SheetPage;
+import loadwalk.report.TextPage;
 import loadwalk.sequence.Sequence;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
@@ -38,23 +40,27 @@ record Texts(Supplier<Planning> planning, boolean ascii) {
             .filter(s -> s.opened().walk().equals(name))
             .or(() -> walks.peek(new WalkName(name)));
     return state
-        .<DeskEvent>map(s -> new DeskEvent.TextReady("Sheet of " + name, lines(s)))
+        .map(s -> sheet("Sheet of " + name, List.of(), s))
         .orElse(new DeskEvent.Told("The walk " + name + " cannot be read."));
   }
 
-  private List<String> lines(WalkState state) {
-    return SheetText.lines(Sheet.of(state, SheetOptions.DEFAULT), COLUMNS, ascii);
+  private DeskEvent sheet(String title, List<String> before, WalkState state) {
+    Page page = SheetPage.of(Sheet.of(state, SheetOptions.DEFAULT));
+    List<String> lines = new ArrayList<>(before);
+    lines.addAll(TextPage.lines(page, COLUMNS, ascii));
+    return new DeskEvent.TextReady(title, lines, page.charts());
   }
 
   /** Returns a walk that another Loadwalk holds, with who holds it. */
   DeskEvent watching(Opening.Watching watching) {
-    List<String> lines = new ArrayList<>(List.of(watching.why(), ""));
+    String title = "Watching only";
+    List<String> why = List.of(watching.why(), "");
     try {
-      lines.addAll(lines(WalkFolder.state(watching.read())));
+      return sheet(title, why, WalkFolder.state(watching.read()));
     } catch (UnreadableFact foreign) {
-      lines.add("What is in it cannot be read: " + foreign.getMessage() + ".");
+      String cannot = "What is in it cannot be read: " + foreign.getMessage() + ".";
+      return new DeskEvent.TextReady(title, List.of(watching.why(), "", cannot));
     }
-    return new DeskEvent.TextReady("Watching only", lines);
   }
 
   /** Returns the plan of the bench before anything is connected. */

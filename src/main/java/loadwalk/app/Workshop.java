@@ -150,10 +150,15 @@ final class Workshop implements Outside {
       return List.of(texts.sheet(walks, sheet.walk(), desk));
     }
     if (wish instanceof Wish.ShowLedger show) {
-      return background.answering("Reading walks.", () -> ledger().show(show, background::tell));
+      return background.answering("Reading walks. Esc stops.", task -> ledger().show(show, task));
     }
     if (wish instanceof Wish.Compare compare) {
-      return background.answering("Reading walks.", () -> ledger().compare(compare));
+      return background.answering(
+          "Reading walks. Esc stops.", task -> ledger().compare(compare, task));
+    }
+    if (wish instanceof Wish.StopWork) {
+      background.stop();
+      return List.of();
     }
     if (wish instanceof Wish.ShowPlanSoFar) {
       return List.of(texts.planSoFar(desk));
@@ -265,7 +270,7 @@ final class Workshop implements Outside {
     if (!wish.take()) {
       return background.answering(
           "Reading the wave.",
-          () ->
+          task ->
               new DeskEvent.CaptureRead(
                   wish, CaptureReader.read(wish.file(), wish.setup(), limit)));
     }

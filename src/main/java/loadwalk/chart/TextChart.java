@@ -15,7 +15,10 @@ public final class TextChart {
   private static final int BRAILLE = 0x2800;
   private static final int[][] DOT = {{0x01, 0x08}, {0x02, 0x10}, {0x04, 0x20}, {0x40, 0x80}};
   private static final int LEAST_COLUMNS = 30;
-  private static final int LEAST_ROWS = 5;
+
+  /** The least height of a plot, lines. */
+  public static final int LEAST_ROWS = 5;
+
   private static final String LEGEND_GAP = "   ";
 
   private final Chart chart;
@@ -57,7 +60,8 @@ public final class TextChart {
     for (Chart.Limit limit : chart.limits()) {
       Arrays.fill(cells[row(limit.y())], ascii ? '-' : '╌');
     }
-    chart.series().forEach(this::draw);
+    chart.series().forEach(this::drawBelow);
+    chart.series().forEach(this::drawMarks);
     List<String> lines = new ArrayList<>();
     lines.add(fit(chart.y().label(), columns));
     String[] labels = new String[high];
@@ -75,8 +79,8 @@ public final class TextChart {
     return lines.stream().map(l -> ascii ? TextSigns.ascii(l) : l).toList();
   }
 
-  private void draw(Series series) {
-    char sign = Mark.sign(series.style(), ascii);
+  /** Lines, ranges and error bars; marks come after all of them, so that none is hidden. */
+  private void drawBelow(Series series) {
     List<Series.Point> points = series.points();
     if (series.kind() == Series.Kind.CURVE || series.kind() == Series.Kind.JOINED) {
       for (int i = 1; i < points.size(); i++) {
@@ -86,12 +90,16 @@ public final class TextChart {
     for (Series.Point p : points) {
       if (series.kind() == Series.Kind.RANGES) {
         bar(p, ascii ? ':' : '░');
-      } else if (series.kind() != Series.Kind.CURVE) {
-        if (p.hasRange()) {
-          bar(p, ascii ? '|' : '│');
-        }
-        cells[row(p.y())][column(p.x())] = sign;
+      } else if (series.kind() != Series.Kind.CURVE && p.hasRange()) {
+        bar(p, ascii ? '|' : '│');
       }
+    }
+  }
+
+  private void drawMarks(Series series) {
+    if (series.kind() == Series.Kind.MARKS || series.kind() == Series.Kind.JOINED) {
+      char sign = Mark.sign(series.style(), ascii);
+      series.points().forEach(p -> cells[row(p.y())][column(p.x())] = sign);
     }
   }
 

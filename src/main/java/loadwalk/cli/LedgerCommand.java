@@ -69,7 +69,8 @@ public final class LedgerCommand implements Callable<Integer> {
     try {
       LedgerSort order = order();
       LedgerGathering gathering =
-          LedgerReading.of(shelves.at(home.home()), sentence -> told(sentence, err));
+          LedgerReading.of(
+              shelves.at(home.home()), s -> told(s + "; Ctrl-C stops.", err), () -> false);
       Ledger all = gathering.ledger().sorted(order);
       Ledger ledger = filter == null ? all : all.filtered(filter);
       if (compare.isEmpty()) {

@@ -3,6 +3,7 @@ package loadwalk.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import loadwalk.report.LedgerGathering;
 import loadwalk.report.LedgerIndex;
@@ -20,10 +21,12 @@ public final class LedgerReading {
    * Reads a shelf; a stop in between loses what was folded since the index was kept last.
    *
    * @param shelf the shelf
-   * @param progress is told how far the reading has come, in sentences
+   * @param progress is told how far the reading has come, without a stop at the end
+   * @param stopped asks whether to end early with what has been read
    * @throws IOException if the shelf cannot be listed
    */
-  public static LedgerGathering of(WalkShelf shelf, Consumer<String> progress) throws IOException {
+  public static LedgerGathering of(
+      WalkShelf shelf, Consumer<String> progress, BooleanSupplier stopped) throws IOException {
     LedgerGathering gathering = new LedgerGathering(LedgerIndex.read(shelf.ledgerIndex()));
     List<WalkShelf.Listed> unknown = new ArrayList<>();
     for (WalkShelf.Listed walk : shelf.list()) {
@@ -32,11 +35,14 @@ public final class LedgerReading {
       }
     }
     for (WalkShelf.Listed walk : unknown) {
+      if (stopped.getAsBoolean()) {
+        break;
+      }
       fold(shelf, gathering, walk);
       int done = gathering.folded();
       if (done > 0 && done % KEEP_EVERY == 0) {
         keep(shelf, gathering, progress);
-        progress.accept("read " + done + " of " + unknown.size() + " walks; Ctrl-C stops");
+        progress.accept("read " + done + " of " + unknown.size() + " walks");
       }
     }
     if (gathering.folded() > 0) {

@@ -1,6 +1,8 @@
 package loadwalk.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import loadwalk.chart.Chart;
 
 /**
  * What a sheet or a ledger says, before any format.
@@ -15,6 +17,19 @@ public record Page(String title, String subtitle, List<String> warnings, List<Se
   public Page {
     warnings = List.copyOf(warnings);
     sections = List.copyOf(sections);
+  }
+
+  /** Returns the charts of all sections in order. */
+  public List<Chart> charts() {
+    List<Chart> charts = new ArrayList<>();
+    for (Section section : sections) {
+      for (Block block : section.blocks()) {
+        if (block instanceof Block.Figure figure) {
+          charts.add(figure.chart());
+        }
+      }
+    }
+    return charts;
   }
 
   /**

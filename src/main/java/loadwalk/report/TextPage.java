@@ -10,7 +10,7 @@ public final class TextPage {
   private static final String GAP = "  ";
   private static final int WIDEST_LEAST_CELL = 16;
   private static final int CHART_COLUMNS = 76;
-  private static final int CHART_ROWS = 12;
+  private static final int CHART_ROWS = 11;
 
   private final int columns;
   private final boolean ascii;

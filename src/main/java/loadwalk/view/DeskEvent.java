@@ -2,6 +2,7 @@ package loadwalk.view;
 
 import java.util.List;
 import java.util.Optional;
+import loadwalk.chart.Chart;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
 import loadwalk.wave.CaptureSetup;
@@ -53,11 +54,23 @@ public sealed interface DeskEvent {
   /** The held wave of a step is kept in a file. */
   record HeldKept(String step, String file) implements DeskEvent {}
 
-  /** A text is to be shown on a screen of its own. */
-  record TextReady(String title, List<String> lines) implements DeskEvent {
-    /** Copies the lines. */
+  /**
+   * A text is to be shown on a screen of its own.
+   *
+   * @param title what it is
+   * @param lines its lines
+   * @param charts its charts, each to be shown as large as the screen
+   */
+  record TextReady(String title, List<String> lines, List<Chart> charts) implements DeskEvent {
+    /** Copies the lists. */
     public TextReady {
       lines = List.copyOf(lines);
+      charts = List.copyOf(charts);
+    }
+
+    /** Shows a text without charts. */
+    public TextReady(String title, List<String> lines) {
+      this(title, lines, List.of());
     }
   }
 

@@ -98,9 +98,12 @@ public final class DeskLoop {
       return desk.practising(read.practice());
     }
     if (event instanceof DeskEvent.TextReady text) {
-      return desk.on(new TextScreen(text.title(), text.lines(), 0, desk.screen()));
+      return desk.on(new TextScreen(text.title(), text.lines(), text.charts(), 0, desk.screen()));
     }
     if (event instanceof DeskEvent.LedgerReady ledger) {
+      if (!(desk.screen() instanceof HomeScreen || desk.screen() instanceof LedgerScreen)) {
+        return desk;
+      }
       List<String> marked =
           desk.screen() instanceof LedgerScreen before ? before.marked() : List.of();
       return desk.on(LedgerScreen.of(ledger, marked)).saying(Optional.empty());

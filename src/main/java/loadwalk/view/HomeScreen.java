@@ -62,7 +62,10 @@ record HomeScreen(int chosen) implements Screen {
       return taken(desk);
     }
     if (key.is(Key.Kind.F1)) {
-      return Answer.stay(new TextScreen("Help", Help.home(), 0, this));
+      return Answer.stay(TextScreen.of("Help", Help.home(), this));
+    }
+    if (key.is(Key.Kind.ESCAPE)) {
+      return Answer.wish(this, new Wish.StopWork());
     }
     return key.is(Key.Kind.F10)
         ? Answer.wish(this, new Wish.Leave())
@@ -78,7 +81,7 @@ record HomeScreen(int chosen) implements Screen {
       case 2:
         return Answer.wish(this, new Wish.ShowLedger(0, ""));
       case 3:
-        return Answer.stay(new TextScreen("Help", Help.home(), 0, this));
+        return Answer.stay(TextScreen.of("Help", Help.home(), this));
       case 4:
         return Answer.wish(this, new Wish.Leave());
       default:

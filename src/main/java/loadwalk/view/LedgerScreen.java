@@ -1,6 +1,7 @@
 package loadwalk.view;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -21,7 +22,14 @@ record LedgerScreen(
     implements Screen {
   private static final int LEAST = 2;
   private static final int MOST = 4;
-  private static final int[] COLUMNS = {3, 29, 33, 56, 64, 72};
+  private static final int AMPLIFIER = 3;
+
+  /** How wide way, power, honesty, watts per ampere of fuse and efficiency are. */
+  private static final int[] WIDTHS = {4, 22, 7, 8, 7};
+
+  private static final int WALK_WIDTH = 32;
+  private static final int WALK_FROM_COLUMNS = 110;
+  private static final int PAGE = 15;
 
   LedgerScreen {
     marked = List.copyOf(marked);
@@ -34,10 +42,11 @@ record LedgerScreen(
   @Override
   public void paint(Canvas canvas, Desk desk) {
     String filter = ledger.filter().isEmpty() ? "" : ", holding «" + ledger.filter() + "»";
+    int size = ledger.rows().size();
+    String count = size == 1 ? "1 walk" : size + " walks";
     canvas.text(1, 0, "Ledger", Style.HEADING);
-    canvas.text(
-        9, 0, ledger.rows().size() + " walks, " + ledger.order() + " first" + filter, Style.FAINT);
-    cells(canvas, 2, Style.HEADING, "amplifier", "way", "most", "honest", "W/fuse", "eff.");
+    canvas.text(9, 0, count + ", " + ledger.order() + " first" + filter, Style.FAINT);
+    cells(canvas, 2, Style.HEADING, "amplifier", "way", "most", "honest", "W/fuse", "eff.", "walk");
     int room = canvas.rows() - 8;
     int top = Math.max(0, chosen - room + 1);
     for (int i = 0; i < room && top + i < ledger.rows().size(); i++) {
@@ -63,13 +72,24 @@ record LedgerScreen(
         walk.most(),
         walk.honesty(),
         walk.perFuseAmp(),
-        walk.efficiency());
+        walk.efficiency(),
+        walk.walk());
   }
 
+  /** The amplifier's name takes what the other columns leave; the walk's shows on wide screens. */
   private static void cells(Canvas canvas, int row, Style style, String... texts) {
-    for (int i = 0; i < texts.length; i++) {
-      int end = i + 1 < COLUMNS.length ? COLUMNS[i + 1] : canvas.columns();
-      canvas.text(COLUMNS[i], row, Canvas.shortened(texts[i], end - COLUMNS[i] - 1), style);
+    boolean wide = canvas.columns() >= WALK_FROM_COLUMNS;
+    int rest = Arrays.stream(WIDTHS).sum() + (wide ? WALK_WIDTH : 0);
+    int column = canvas.columns() - rest;
+    String name = Canvas.shortened(texts[0], column - AMPLIFIER - 1);
+    canvas.text(AMPLIFIER, row, name, style);
+    for (int i = 0; i < WIDTHS.length; i++) {
+      canvas.text(column, row, Canvas.shortened(texts[i + 1], WIDTHS[i] - 1), style);
+      column += WIDTHS[i];
+    }
+    if (wide) {
+      String walk = Canvas.shortened(texts[texts.length - 1], WALK_WIDTH - 1);
+      canvas.text(column, row, walk, style);
     }
   }
 
@@ -105,7 +125,7 @@ record LedgerScreen(
       return typed(key);
     }
     if (Menu.isBack(key)) {
-      return Answer.stay(new HomeScreen(2));
+      return Answer.wish(new HomeScreen(2), new Wish.StopWork());
     }
     switch (key.kind()) {
       case F5:
@@ -124,8 +144,20 @@ record LedgerScreen(
       case CHARACTER:
         return key.character() == ' ' ? toggled() : Answer.stay(this);
       default:
-        int row = Menu.moved(key, chosen, ledger.rows().size());
+        int row = moved(key);
         return Answer.stay(new LedgerScreen(ledger, row, marked, false, field));
+    }
+  }
+
+  private int moved(Key key) {
+    int last = Math.max(0, ledger.rows().size() - 1);
+    switch (key.kind()) {
+      case PAGE_UP:
+        return Math.max(0, chosen - PAGE);
+      case PAGE_DOWN:
+        return Math.min(last, chosen + PAGE);
+      default:
+        return Menu.moved(key, chosen, ledger.rows().size());
     }
   }
 

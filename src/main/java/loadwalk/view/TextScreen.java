@@ -1,20 +1,29 @@
 package loadwalk.view;
 
+import java.util.ArrayList;
 import java.util.List;
+import loadwalk.chart.Chart;
 
 /**
  * A text to be read: a sheet, the ledger, a plan, help.
  *
  * @param title what it is
  * @param lines its lines
+ * @param charts its charts
  * @param top the first line shown
  * @param back where to return to
  */
-record TextScreen(String title, List<String> lines, int top, Screen back) implements Screen {
+record TextScreen(String title, List<String> lines, List<Chart> charts, int top, Screen back)
+    implements Screen {
   private static final int FOOT = 2;
 
   TextScreen {
     lines = List.copyOf(lines);
+    charts = List.copyOf(charts);
+  }
+
+  static TextScreen of(String title, List<String> lines, Screen back) {
+    return new TextScreen(title, lines, List.of(), 0, back);
   }
 
   @Override
@@ -29,8 +38,10 @@ record TextScreen(String title, List<String> lines, int top, Screen back) implem
         "lines " + (lines.isEmpty() ? 0 : top + 1) + " to " + last + " of " + lines.size();
     canvas.text(canvas.columns() - place.length() - 1, 0, place, Style.FAINT);
     String stop = desk.walk().isPresent() ? "STOP" : "back";
-    Keys.paint(
-        canvas, "Up Down PageUp PageDown", "move", "Enter", "back", "F10", "back", "Esc", stop);
+    List<String> keys = new ArrayList<>(List.of("Up Down PageUp PageDown", "move"));
+    keys.addAll(charts.isEmpty() ? List.of("Enter", "back") : List.of("F6", "charts"));
+    keys.addAll(List.of("F10", "back", "Esc", stop));
+    Keys.paint(canvas, keys.toArray(String[]::new));
   }
 
   @Override
@@ -49,6 +60,10 @@ record TextScreen(String title, List<String> lines, int top, Screen back) implem
         return Answer.stay(at(0));
       case END:
         return Answer.stay(at(Math.max(0, lines.size() - Size.LEAST.rows() + FOOT + 1)));
+      case F6:
+        return charts.isEmpty()
+            ? Answer.say(this, "There are no charts here.")
+            : Answer.stay(new ChartScreen(title, charts, 0, this));
       case ENTER:
       case F10:
       case ESCAPE:
@@ -59,6 +74,6 @@ record TextScreen(String title, List<String> lines, int top, Screen back) implem
   }
 
   private TextScreen at(int line) {
-    return new TextScreen(title, lines, line, back);
+    return new TextScreen(title, lines, charts, line, back);
   }
 }

@@ -99,7 +99,7 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
     String step = state.currentId();
     switch (key.kind()) {
       case F1:
-        return Optional.of(Answer.stay(new TextScreen("Help", Help.walk(), 0, this)));
+        return Optional.of(Answer.stay(TextScreen.of("Help", Help.walk(), this)));
       case F2:
         return Optional.of(Answer.stay(asking(Prompt.of(Prompt.Kind.NOTE, step))));
       case F3:

@@ -53,6 +53,9 @@ public sealed interface Wish {
     }
   }
 
+  /** End early whatever is being read in the background. */
+  record StopWork() implements Wish {}
+
   /** Let the simulated operator answer the current step. */
   record FillStep() implements Wish {}
 

@@ -91,6 +91,18 @@ class ReportCommandsTest {
     assertEquals("odd: the journal opens no walk\n", err.toString());
   }
 
+  @Test
+  void ledgerReading_stopped_keepsWhatItRead() throws IOException {
+    List<String> bodies = Journals.practice(1, "stereo-only");
+    FakeShelf many = new FakeShelf();
+    for (String name : List.of("one", "two", "three")) {
+      many.walks.put(name, bodies);
+    }
+    assertEquals(1, LedgerReading.of(many, s -> {}, () -> many.reads == 1).folded());
+    assertEquals(2, LedgerReading.of(many, s -> {}, () -> false).folded());
+    assertEquals(3, many.reads);
+  }
+
   private String file(String name) {
     return folder.resolve(name).toString();
   }

@@ -52,6 +52,8 @@ class ScreensSnapshotTest {
       bench.press("F3", "text:enough for a picture", "Enter");
     }
     take(pictures, bench, "finished");
+    take(pictures, bench.press("F6"), "sheet");
+    take(pictures, bench.press("F10", "F10", "Home", "Down", "Down", "Enter"), "ledger");
     assertFalse(pictures.isEmpty());
     return pictures.entrySet().stream()
         .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> compare(e.getKey(), e.getValue())))
