@@ -84,7 +84,7 @@ final class LiveDesk {
       return List.of(new DeskEvent.Told("The tail of the wave is still being heard: once more."));
     }
     WalkName walk = new WalkName(desk.walk().orElseThrow().state().opened().walk());
-    return background.answering("Keeping the wave.", () -> kept(step, walk, held.get()));
+    return background.answering("Keeping the wave.", task -> kept(step, walk, held.get()));
   }
 
   private DeskEvent kept(String step, WalkName walk, Ear.Held held) {
