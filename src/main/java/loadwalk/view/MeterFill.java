@@ -43,8 +43,9 @@ public record MeterFill(Optional<Intent> intent, String told) {
   static final String NO_METER = "No meter of this bench is connected; type the readings.";
 
   /**
-   * Fills every reading of the current step that is not in yet. Cold load ohms are left out: a
-   * meter that stands on a live output shows something else.
+   * Fills every reading of the current step that is not in yet, and takes the doubted ones again,
+   * so that all are judged together. Cold load ohms are left out: a meter that stands on a live
+   * output shows something else.
    */
   public static MeterFill all(Desk desk) {
     WalkState state = desk.walk().orElseThrow().state();
@@ -61,9 +62,12 @@ public record MeterFill(Optional<Intent> intent, String told) {
     StepState step = state.step(state.currentId());
     boolean warming = step.status() == StepState.Status.RUNNING && open.size() == 1;
     List<ReadingId> missing =
-        open.stream().filter(id -> warming || step.latest(id).isEmpty()).toList();
+        open.stream()
+            .filter(id -> warming || step.latest(id).isEmpty() || step.openDoubts().contains(id))
+            .toList();
     return missing.isEmpty()
-        ? new MeterFill(Optional.empty(), "Every reading with a meter is in already.")
+        ? new MeterFill(
+            Optional.empty(), "Every reading with a meter is in already; F11 takes one again.")
         : of(desk, state.currentId(), missing);
   }
 
@@ -81,6 +85,7 @@ public record MeterFill(Optional<Intent> intent, String told) {
     Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();
     List<String> told = new ArrayList<>();
     List<String> spreads = new ArrayList<>();
+    List<String> moving = new ArrayList<>();
     for (ReadingId id : ids) {
       MeterWatch watch = meters.nearest(id).orElseThrow();
       MeterReading reading = meters.reading(watch);
@@ -88,9 +93,15 @@ public record MeterFill(Optional<Intent> intent, String told) {
         texts.put(id, text(value, watch.meter().resolution()));
         instruments.put(id, instrument(watch, value, meters));
         spreads.add(id.label() + " " + spread(watch, value));
+        if (isMoving(watch, value)) {
+          moving.add(id.label());
+        }
       } else {
         told.add(reading.refusal(watch.meter().label()));
       }
+    }
+    if (!moving.isEmpty()) {
+      told.add("NOT SETTLED, wait and take again by F11: " + String.join(", ", moving) + ".");
     }
     if (!spreads.isEmpty()) {
       told.add(entered(instruments.values(), spreads));
@@ -139,16 +150,17 @@ public record MeterFill(Optional<Intent> intent, String told) {
         scatter.map(Scatter::deviation).orElse(0.0));
   }
 
-  /** A reading that still moves was taken before it has settled: the operator is told. */
   private static String spread(MeterWatch watch, MeterReading.Value value) {
-    if (watch.scatter().isEmpty()) {
-      return "(one reading)";
-    }
-    double spread = watch.scatter().get().spread();
-    boolean unsettled =
-        spread > UNSETTLED_PART * Math.abs(value.value())
-            && spread > UNSETTLED_SPECIFICATIONS * watch.meter().halfWidth(value.value());
-    return Printer.UTF8.value(spread, value.unit(), SPREAD_DIGITS)
-        + (unsettled ? " (NOT SETTLED: wait, then F11 takes it again)" : "");
+    return watch
+        .scatter()
+        .map(s -> Printer.UTF8.value(s.spread(), value.unit(), SPREAD_DIGITS))
+        .orElse("(one reading)");
+  }
+
+  /** Tells whether a reading was taken before it had settled. */
+  private static boolean isMoving(MeterWatch watch, MeterReading.Value value) {
+    double spread = watch.scatter().map(Scatter::spread).orElse(0.0);
+    return spread > UNSETTLED_PART * Math.abs(value.value())
+        && spread > UNSETTLED_SPECIFICATIONS * watch.meter().halfWidth(value.value());
   }
 }

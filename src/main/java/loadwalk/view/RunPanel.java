@@ -22,6 +22,7 @@ final class RunPanel {
   private static final int LABEL = 22;
   private static final int VALUE = 15;
   private static final int RANGE = 20;
+  private static final int DOUBT_ROWS = 7;
 
   private RunPanel() {}
 
@@ -67,7 +68,8 @@ final class RunPanel {
             .flatMap(id -> meters.of(id).stream())
             .map(watch -> watch.meter().reads().label() + " " + meters.words(watch))
             .collect(Collectors.joining(", "));
-    int room = Math.min(2, area.bottom() - 1 - row);
+    int others = step.openDoubts().isEmpty() ? 1 : DOUBT_ROWS;
+    int room = Math.max(0, Math.min(2, area.bottom() - others - row));
     return now.isEmpty()
         ? row
         : canvas.paragraph(
