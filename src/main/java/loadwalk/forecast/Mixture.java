@@ -15,6 +15,7 @@ final class Mixture {
   private static final double FAR = 600;
   private static final double QUANTILE_WIDTH = 1e-4;
   private static final double QUANTILE_PART = 2e-5;
+  private static final int USUAL_PARTS = 24;
   private static final int BINS = 24;
   private static final double[] WIDTH_CLASSES = {2.5, 8, Double.POSITIVE_INFINITY};
 
@@ -197,9 +198,9 @@ final class Mixture {
 
   /** Gathers parts; weights need not sum to one. */
   static final class Builder {
-    private double[] weights = new double[64];
-    private double[] means = new double[64];
-    private double[] deviations = new double[64];
+    private double[] weights = new double[USUAL_PARTS];
+    private double[] means = new double[USUAL_PARTS];
+    private double[] deviations = new double[USUAL_PARTS];
     private int size;
 
     Builder add(double weight, double mean, double deviation) {

@@ -63,12 +63,14 @@ record StepOutlook(
       supply = model.sag().volts(asked);
       volts = model.output().predict(ohms, bridged, Math.log(supply / set));
     } else {
-      StepOutlook told = model.outlook(target.into(loadOhms));
       double off = Math.log(entered / model.outlook(target).supplyVolts());
       volts = model.output().following(volts, off);
-      double overload = told.asked().overload() * (off > SEEN_SAG ? UNSEEN_OVERLOAD : 1);
-      if (overload > LEAST_OVERLOAD) {
-        volts = overloaded(volts, told.asked().logAbove(), overload, Math.log(room(model)));
+      if (mayOverload(model, ohms)) {
+        Asked asked = model.outlook(target.into(loadOhms)).asked();
+        double overload = asked.overload() * (off > SEEN_SAG ? UNSEEN_OVERLOAD : 1);
+        if (overload > LEAST_OVERLOAD) {
+          volts = overloaded(volts, asked.logAbove(), overload, Math.log(room(model)));
+        }
       }
     }
     if (partial(target)) {
@@ -80,11 +82,17 @@ record StepOutlook(
     Mixture above = above(model, target, volts.compressed(), ohms, supply, efficiency);
     double room = room(model);
     double overload =
-        model.output().reaches(ohms) ? 0 : GIVES_WAY * (1 - above.cumulative(Math.log(room)));
+        mayOverload(model, ohms) ? GIVES_WAY * (1 - above.cumulative(Math.log(room))) : 0;
     if (overload > LEAST_OVERLOAD) {
       volts = overloaded(volts, above, overload, Math.log(room));
     }
     return new StepOutlook(ohms, supply, volts, efficiency, new Asked(above, overload));
+  }
+
+  /** Tells whether supplies with a limit may be asked for more than at any load so far. */
+  private static boolean mayOverload(WalkModel model, double channelOhms) {
+    return model.deliverableAmps() < Double.POSITIVE_INFINITY
+        && !model.output().reaches(channelOhms);
   }
 
   /** Returns what the supplies deliver above the idle current, amperes. */
