@@ -14,6 +14,7 @@ import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
 import loadwalk.plan.WiringRequest;
 import loadwalk.plan.WiringSearch;
+import loadwalk.report.Picture;
 import loadwalk.walk.FactReader;
 
 /** Measures how work grows with its size and prints the order found between the sizes. */
@@ -92,6 +93,11 @@ final class Growth {
     @Override
     public Journal read(String name) {
       return new Journal(bodies, Optional.empty());
+    }
+
+    @Override
+    public Optional<Picture> photo(String path, String sha256) {
+      return Optional.empty();
     }
 
     @Override

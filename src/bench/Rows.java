@@ -111,11 +111,15 @@ final class Rows {
     walk.await("To arm");
     press(walk, F3);
     press(walk, "not needed for this measurement");
-    for (String keys : List.of("\r", "\r", F8, F9, "\r", "4\r")) {
+    for (String keys : List.of("\r", "\r", F8)) {
       press(walk, keys);
     }
     walk.forget();
-    press(walk, "\r");
+    press(walk, F9);
+    walk.await("HEED");
+    press(walk, "\t");
+    walk.forget();
+    press(walk, "4\r");
     walk.await("running");
   }
 
