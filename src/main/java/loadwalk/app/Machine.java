@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -27,6 +28,7 @@ import loadwalk.cli.ExitCode;
 import loadwalk.cli.PlanInput;
 import loadwalk.cli.World;
 import loadwalk.json.Fault;
+import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.tui.TtyTerminal;
 import loadwalk.view.Desk;
@@ -133,10 +135,10 @@ final class Machine implements World {
   }
 
   private <T> Optional<T> read(Path file, Reader<T> reader) {
-    try {
-      Read<T> read = reader.read(Files.readAllBytes(file), file.toString());
+    try (InputStream in = Files.newInputStream(file)) {
+      Read<T> read = reader.read(in.readNBytes(JsonText.LARGEST + 1), file.toString());
       for (Fault fault : read.faults()) {
-        err.println(fault);
+        err.println(fault.text());
       }
       return read.found();
     } catch (IOException e) {

@@ -68,6 +68,7 @@ final class SessionShelf implements WalkShelf {
   public byte[] ledgerIndex() throws IOException {
     Path file = home.sessions().resolve(INDEX);
     return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+            && Files.size(file) <= FileStorage.BYTES_MAX
         ? Files.readAllBytes(file)
         : new byte[0];
   }

@@ -192,7 +192,7 @@ final class Workshop implements Outside {
       return told("There is no sequence named " + wish.sequence() + ".");
     }
     if (found.get().found().isEmpty()) {
-      return told(found.get().faults().get(0).toString());
+      return told(found.get().faults().get(0).text());
     }
     SequenceShelf.Found sequence = found.get().found().get();
     Fact.Opened opened =

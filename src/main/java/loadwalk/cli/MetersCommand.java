@@ -22,6 +22,7 @@ import loadwalk.bench.BenchWriter;
 import loadwalk.json.Fault;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
+import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.meter.MeterReading;
 import picocli.CommandLine.Command;
@@ -146,10 +147,10 @@ public final class MetersCommand implements Callable<Integer> {
 
   private Optional<Bench> read() {
     PrintWriter err = spec.commandLine().getErr();
-    try {
-      Read<Bench> read = BenchReader.read(Files.readAllBytes(bench), bench.toString());
+    try (InputStream in = Files.newInputStream(bench)) {
+      Read<Bench> read = BenchReader.read(in.readNBytes(JsonText.LARGEST + 1), bench.toString());
       for (Fault fault : read.faults()) {
-        err.println(fault);
+        err.println(fault.text());
       }
       return read.found();
     } catch (IOException e) {
