@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class WaveAccuracyTest {
   private static final double RATE = 48_000;
   private static final int SHARE = 40;
-  private static final int WHOLE = 2000;
+  private static final int WHOLE = 1000;
 
   @Test
   void thdRmsAndFrequency_share() throws Exception {
