@@ -18,6 +18,7 @@ import loadwalk.json.JsonOut;
 import loadwalk.json.JsonText;
 import loadwalk.json.Shown;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -34,6 +35,7 @@ public final class CheckCommand implements Callable<Integer> {
   private static final int BAD_INPUT = 2;
 
   @Spec private CommandSpec spec;
+  @Mixin private HomeOption home;
 
   @Option(names = "--json", description = "Print the result as one JSON object.")
   private boolean json;

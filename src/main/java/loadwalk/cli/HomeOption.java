@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** The option that every command takes. */
+/** The option that every command takes; the folder is also where a crash is reported. */
 public final class HomeOption {
   @Option(
       names = "--home",

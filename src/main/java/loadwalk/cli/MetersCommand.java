@@ -26,6 +26,7 @@ import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.meter.MeterReading;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -46,6 +47,7 @@ public final class MetersCommand implements Callable<Integer> {
   private final MeterRoom room;
 
   @Spec private CommandSpec spec;
+  @Mixin private HomeOption home;
 
   @Option(names = "--bench", paramLabel = "FILE", description = "The bench's file.")
   private Path bench;

@@ -20,6 +20,7 @@ import loadwalk.wave.Cue;
 import loadwalk.wave.Tone;
 import loadwalk.wave.WavWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -37,6 +38,7 @@ public final class ToneCommand implements Callable<Integer> {
   private final AudioSink.Output output;
 
   @Spec private CommandSpec spec;
+  @Mixin private HomeOption home;
 
   @Parameters(arity = "0..1", paramLabel = "FILE", description = "The WAV file, or - for stdout.")
   private String file;

@@ -18,6 +18,7 @@ import loadwalk.wave.ScopeCsv;
 import loadwalk.wave.WaveAnalysis;
 import loadwalk.wave.WaveReading;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,6 +36,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 public final class WaveCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
+  @Mixin private HomeOption home;
 
   @Parameters(paramLabel = "FILE", description = "A WAV or CSV file, or - for stdin.")
   private String file;

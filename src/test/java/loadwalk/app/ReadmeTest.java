@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -17,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadmeTest {
   private static final Pattern COMMAND = Pattern.compile("\\| `loadwalk ([^`]+)` \\|");
 
+  private static final Path README = Path.of("README.md");
+
   @TempDir private Path home;
 
   @Test
@@ -25,17 +29,28 @@ class ReadmeTest {
     assertTrue(commands.size() >= 2, "README shows too few commands: " + commands);
     for (String command : commands) {
       List<String> words = new ArrayList<>(List.of(command.split("\\s+")));
-      if (!words.get(0).equals("check")) {
-        words.add("--home");
-        words.add(home.toString());
-      }
+      words.add("--home");
+      words.add(home.toString());
       assertEquals(0, Main.run(words.toArray(String[]::new)), "loadwalk " + command);
     }
   }
 
   @Test
+  void everyCommand_takesHomeAndHelp() throws IOException {
+    Set<String> names = new TreeSet<>();
+    Matcher matcher = Pattern.compile("`loadwalk ([a-z]+)").matcher(Files.readString(README));
+    while (matcher.find()) {
+      names.add(matcher.group(1));
+    }
+    assertEquals(11, names.size(), names.toString());
+    for (String name : names) {
+      assertEquals(0, Main.run(name, "--home", home.toString(), "--help"), name);
+    }
+  }
+
+  @Test
   void structure_opensWithTheJobAndTwoCommands() throws IOException {
-    String readme = Files.readString(Path.of("README.md"));
+    String readme = Files.readString(README);
     assertTrue(readme.startsWith("# Loadwalk\n\nLoadwalk is a bench assistant"), "first paragraph");
     assertTrue(readme.contains("mvn -q package -DskipTests && target/loadwalk\n"), "start");
     assertTrue(readme.contains("```\nmvn verify\n```"), "tests");
@@ -43,7 +58,7 @@ class ReadmeTest {
 
   private static List<String> commands() throws IOException {
     List<String> commands = new ArrayList<>();
-    Matcher matcher = COMMAND.matcher(Files.readString(Path.of("README.md")));
+    Matcher matcher = COMMAND.matcher(Files.readString(README));
     while (matcher.find()) {
       String command = matcher.group(1);
       if (!command.contains("FILE") && !command.matches("(resume|replay).*")) {
