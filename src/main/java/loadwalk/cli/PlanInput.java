@@ -55,7 +55,7 @@ public final class PlanInput {
       return file(nameOrFile, SequenceReader::read);
     }
     Path own = home.resolve("sequences").resolve(nameOrFile + ".json");
-    if (Files.isRegularFile(own)) {
+    if (isOwn(own)) {
       return file(own.toString(), SequenceReader::read);
     }
     String path = "/loadwalk/sequences/" + nameOrFile + ".json";
@@ -88,12 +88,21 @@ public final class PlanInput {
   public boolean hasOwnTables() {
     Path folder = home.resolve("data");
     return Files.isDirectory(folder)
-        && Tables.FILE_NAMES.stream().map(folder::resolve).anyMatch(Files::isRegularFile);
+        && Tables.FILE_NAMES.stream().map(folder::resolve).anyMatch(this::isOwn);
+  }
+
+  /** Tells whether a file is there and no link leads to it from outside the data home. */
+  private boolean isOwn(Path file) {
+    try {
+      return Files.isRegularFile(file) && file.toRealPath().startsWith(home.toRealPath());
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private Optional<String> table(String name) {
     Path file = home.resolve("data").resolve(name);
-    if (!Files.isRegularFile(file)) {
+    if (!isOwn(file)) {
       return Optional.empty();
     }
     try (InputStream in = Files.newInputStream(file)) {
