@@ -157,6 +157,14 @@ class IntentsRefusedTest {
     refused(new Intent.Skip("no"), "A step is skipped only with a reason in words.");
     refused(new Intent.Skip(" "), "A step is skipped only with a reason in words.");
     kept(new Intent.Skip(" not today "), new Fact.Skipped("warm-up", "not today"));
+    kept(new Intent.Skip("hot"), new Fact.Skipped("idle", "hot"));
+  }
+
+  @Test
+  void armingAClearStep_startsIt() {
+    floor.at("stereo-4");
+    kept(new Intent.Arm(""), new Fact.Begun("stereo-4"));
+    assertFalse(floor.holds(Fact.Armed.class));
   }
 
   @Test

@@ -1,0 +1,96 @@
+package loadwalk.walk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.walk.StepState.Status;
+import org.junit.jupiter.api.Test;
+
+/** When warmth is taken as lost, to the millisecond, and when a heatsink counts as steady. */
+class CooledTest {
+  private static final long DAY = 86_400_000L;
+
+  private final Floor floor = new Floor();
+
+  private String cooledAfter(long millis) {
+    WalkState state = floor.model.state();
+    return WarmClock.cooledBetween(state, state.lastWallMillis() + millis)
+        .map(fact -> ((Fact.Cooled) fact).why())
+        .orElse("");
+  }
+
+  @Test
+  void warmth_isLostAfterTenMinutes_orWhereTheClockTellsNothing() {
+    floor.hear(new Intent.Begin()).letPass(20);
+    assertEquals("", cooledAfter(600_000));
+    assertTrue(cooledAfter(600_001).contains("out of sight for 10 minutes"), "one more");
+    assertTrue(cooledAfter(366 * DAY).contains("out of sight for 8784 hours"), "a year");
+    assertTrue(cooledAfter(366 * DAY + 1).contains("set forward by more than a year"), "more");
+    assertEquals("", cooledAfter(0));
+    assertEquals("", cooledAfter(-1000));
+    assertTrue(cooledAfter(-1001).contains("went backwards since the last record"), "back");
+  }
+
+  @Test
+  void warmthThatNeverWas_cannotBeLost() {
+    assertEquals("", cooledAfter(DAY));
+    floor.at("idle").hear(new Intent.Begin());
+    assertEquals(Status.RUNNING, floor.step("idle").status());
+    assertEquals("", cooledAfter(DAY), "a step that runs does not warm");
+    floor.letPass(1);
+    assertFalse(floor.holds(Fact.Warmed.class));
+  }
+
+  @Test
+  void practiceClock_isKeptAsOftenInRealTime() {
+    floor.model = Model.of(floor.model.state(), 60);
+    floor.hear(new Event.Reopened(0, 1_000_000)).hear(new Intent.Begin());
+    for (int i = 0; i < 9; i++) {
+      floor.letPass(1);
+    }
+    assertEquals(540, floor.model.clock().warmSeconds(), 1e-9);
+    assertFalse(floor.holds(Fact.Warmed.class));
+    floor.letPass(1);
+    assertEquals(600, floor.last(Fact.Warmed.class).seconds(), "it rings, so it is kept");
+    for (int i = 0; i < 14; i++) {
+      floor.letPass(1);
+    }
+    assertEquals(600, floor.last(Fact.Warmed.class).seconds());
+    floor.letPass(1);
+    assertEquals(1500, floor.last(Fact.Warmed.class).seconds());
+  }
+
+  private WarmClock.Steadiness risingBy(double celsiusAMinute) {
+    floor.hear(new Intent.Begin());
+    for (int minute = 0; minute < 10; minute++) {
+      for (int second = 0; second < 60; second++) {
+        floor.letPass(1);
+      }
+      String celsius = String.valueOf(40 + celsiusAMinute * minute);
+      if (minute > 5) {
+        floor.hear(new Intent.Enter("warm-up", ReadingId.SINK_CELSIUS, celsius));
+      }
+    }
+    return WarmClock.steadiness(
+        floor.model.state(), floor.model.state().current().orElseThrow(), 600);
+  }
+
+  @Test
+  void heatsink_thatRisesAsFastAsIsAllowed_isSteady() {
+    WarmClock.Steadiness now = risingBy(0.5);
+    assertEquals(Optional.of(0.5), now.celsiusPerMinute());
+    assertFalse(now.stillRising());
+    assertTrue(now.isSteady());
+  }
+
+  @Test
+  void heatsink_thatRisesFaster_isNot() {
+    WarmClock.Steadiness now = risingBy(0.625);
+    assertEquals(0.625, now.celsiusPerMinute().orElseThrow(), 1e-9);
+    assertTrue(now.clockDone() && now.stillRising());
+    assertFalse(now.isSteady());
+  }
+}
