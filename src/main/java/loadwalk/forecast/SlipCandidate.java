@@ -25,6 +25,9 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
    */
   private static final double AMPS_ALONE_COPIED = 0.03;
 
+  /** The share of peak readings among those who type watts: a wattmeter seldom shows peaks. */
+  private static final double PEAK_IN_WATTS = 0.25;
+
   /** Returns what may have been meant by output volts or watts. */
   static List<SlipCandidate> output(
       Target target, ReadingId id, double entered, Double before, int decimals) {
@@ -36,7 +39,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     if (watts) {
       add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.3 : 1);
       add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, 1);
-      add(found, Slip.PEAK_FOR_RMS, entered / 2, 0.8);
+      add(found, Slip.PEAK_FOR_RMS, entered / 2, PEAK_IN_WATTS);
       add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 4, bridged ? 0.3 : 0);
     } else {
       add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.6 : 1);
