@@ -55,7 +55,7 @@ final class Growth {
 
   private static Work ledger(List<String> bodies, int walks) {
     Shelf shelf = new Shelf(bodies, walks);
-    return () -> LedgerReading.of(shelf, sentence -> {});
+    return () -> LedgerReading.of(shelf, sentence -> {}, () -> false);
   }
 
   private static Work wiring(int resistors) {

@@ -11,7 +11,7 @@ class KeyMapTest {
 
   @Test
   void fieldKey_isF11_andCtrlR_whereTheWindowKeepsF11() {
-    Input field = new Input.Pressed(Key.of(Key.Kind.F11));
+    Input field = pressed(Key.Kind.F11);
     assertEquals(field, KeyMap.of(new KeyStroke(KeyType.F11)));
     assertEquals(field, KeyMap.of(new KeyStroke('r', true, false)));
     assertEquals(new Input.Pressed(Key.of('r')), KeyMap.of(new KeyStroke('r', false, false)));
@@ -19,10 +19,21 @@ class KeyMapTest {
   }
 
   @Test
+  void ctrlKeys_ofTheWave() {
+    assertEquals(pressed(Key.Kind.WAVE), KeyMap.of(new KeyStroke('w', true, false)));
+    assertEquals(pressed(Key.Kind.LISTEN), KeyMap.of(new KeyStroke('l', true, false)));
+    assertEquals(pressed(Key.Kind.HOLD), KeyMap.of(new KeyStroke('t', true, false)));
+  }
+
+  @Test
   void ctrlKeys_leaveSuspend_orDoNothing() {
     assertEquals(new Input.Leave(false), KeyMap.of(new KeyStroke('c', true, false)));
     assertEquals(new Input.Suspend(), KeyMap.of(new KeyStroke('z', true, false)));
-    assertEquals(new Input.Nothing(), KeyMap.of(new KeyStroke('w', true, false)));
+    assertEquals(new Input.Nothing(), KeyMap.of(new KeyStroke('q', true, false)));
     assertEquals(new Input.Leave(true), KeyMap.of(new KeyStroke(KeyType.EOF)));
+  }
+
+  private static Input pressed(Key.Kind kind) {
+    return new Input.Pressed(Key.of(kind));
   }
 }
