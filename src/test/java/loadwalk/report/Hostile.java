@@ -30,11 +30,15 @@ final class Hostile {
   private Hostile() {}
 
   static WalkState walk() {
+    return walkOf(String.join(" ", ALL));
+  }
+
+  static WalkState walkOf(String maker) {
     String everything = String.join(" ", ALL);
     String long10k = FORMULA + "W".repeat(10_000);
     Amplifier amplifier =
         new Amplifier(
-            everything,
+            maker,
             long10k,
             Optional.of(FORMULA),
             OptionalInt.of(1992),
