@@ -60,6 +60,14 @@ public final class Main {
         // The way to the first frame is kept free of the command line's reflection.
         return new Machine().home(new World.Surroundings(Optional.empty(), false));
       }
+      Optional<SheetWords> sheet = SheetWords.of(List.of(arguments));
+      if (sheet.isPresent()) {
+        return SheetCommand.print(
+            SessionShelf.at(sheet.get().home()),
+            sheet.get().walk(),
+            utf8(FileDescriptor.out),
+            utf8(FileDescriptor.err));
+      }
       return commands(new Machine(), arguments[0])
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
           .execute(arguments);

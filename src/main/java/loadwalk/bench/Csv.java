@@ -69,7 +69,7 @@ final class Csv {
     List<Row> rows = new ArrayList<>();
     List<String> header = null;
     int number = 0;
-    for (String line : text.split("\r\n|\n|\r", -1)) {
+    for (String line : text.lines().toList()) {
       number++;
       String where = name + " line " + number;
       if (line.isBlank() || line.startsWith("#")) {

@@ -21,7 +21,12 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) {
     }
   }
 
-  /** The size of a conductor, in one of the two systems the trade uses. */
+  /**
+   * The size of a conductor, in one of the two systems the trade uses.
+   *
+   * <p>Sizes are keys of the wire tables, so both write out the equality a record would link at its
+   * first use: that costs more than reading the tables.
+   */
   public sealed interface Gauge {
     /** Returns the size as printed: "AWG 4", "AWG 1/0", "25 mm²". */
     String text();
@@ -41,6 +46,16 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) {
     }
 
     @Override
+    public boolean equals(Object other) {
+      return other instanceof Awg awg && number == awg.number;
+    }
+
+    @Override
+    public int hashCode() {
+      return number;
+    }
+
+    @Override
     public String text() {
       return number > 0 ? "AWG " + number : "AWG " + (1 - number) + "/0";
     }
@@ -55,6 +70,16 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) {
     /** Checks the number. */
     public Mm2 {
       Checks.positive(area, "mm2");
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Mm2 mm2 && Double.compare(area, mm2.area) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(area);
     }
 
     @Override

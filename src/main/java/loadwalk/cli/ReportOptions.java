@@ -55,9 +55,8 @@ final class ReportOptions {
   @Option(
       names = "--columns",
       paramLabel = "COUNT",
-      defaultValue = "80",
       description = "The width of printed text, 40 or more; 80 where not said.")
-  private int columns;
+  private int columns = 80;
 
   /** Writes every output asked for; texts that are not asked for are not made. */
   void write(Page page, Supplier<String> csvText, Supplier<String> jsonText, PrintWriter out)

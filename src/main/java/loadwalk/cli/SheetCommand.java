@@ -1,20 +1,8 @@
 package loadwalk.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import loadwalk.report.Picture;
-import loadwalk.report.Sheet;
-import loadwalk.report.SheetCsv;
-import loadwalk.report.SheetJson;
-import loadwalk.report.SheetOptions;
-import loadwalk.report.SheetPage;
-import loadwalk.walk.FactReader;
-import loadwalk.walk.UnreadableFact;
-import loadwalk.walk.WalkState;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,49 +41,24 @@ public final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      WalkShelf shelf = shelves.at(home.home());
-      WalkShelf.Journal journal = shelf.read(walk == null ? newest(shelf) : walk);
-      journal.damaged().ifPresent(err::println);
-      if (journal.bodies().isEmpty()) {
-        return refused("This walk holds no record that can be read.", ExitCode.DAMAGED);
-      }
-      WalkState state = FactReader.walk(journal.bodies());
-      Sheet sheet = Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)));
-      outputs.write(
-          SheetPage.of(sheet),
-          () -> SheetCsv.text(sheet),
-          () -> SheetJson.text(sheet),
-          spec.commandLine().getOut());
-      return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
-    } catch (IOException e) {
-      return refused(e.getMessage(), ExitCode.BAD_INPUT);
-    } catch (UnreadableFact e) {
-      return refused("This walk cannot be read: " + e.getMessage() + ".", ExitCode.DAMAGED);
-    } finally {
-      err.flush();
-    }
+    return new SheetRun(
+            shelves.at(home.home()),
+            Optional.ofNullable(walk),
+            showSerial,
+            outputs,
+            spec.commandLine().getOut(),
+            spec.commandLine().getErr())
+        .run();
   }
 
-  private static Map<String, Picture> pictures(WalkShelf shelf, WalkState state) {
-    Map<String, Picture> pictures = new HashMap<>();
-    for (WalkState.Attachment a : state.attachments()) {
-      shelf.photo(a.path(), a.sha256()).ifPresent(p -> pictures.put(a.sha256(), p));
-    }
-    return pictures;
-  }
-
-  private static String newest(WalkShelf shelf) throws IOException {
-    List<WalkShelf.Listed> walks = shelf.list();
-    if (walks.isEmpty()) {
-      throw new IOException("There is no walk yet.");
-    }
-    return walks.get(0).name();
-  }
-
-  private int refused(String sentence, int code) {
-    spec.commandLine().getErr().println(sentence);
-    return code;
+  /**
+   * Prints a sheet as this command without options does, but takes no command line in: reading the
+   * options by reflection costs as much as half the sheet.
+   *
+   * @return the exit code
+   */
+  public static int print(
+      WalkShelf shelf, Optional<String> walk, PrintWriter out, PrintWriter err) {
+    return new SheetRun(shelf, walk, false, new ReportOptions(), out, err).run();
   }
 }

@@ -21,8 +21,10 @@ final class Body {
 
   /** Says what is wrong with the text as a body, or nothing if it can be one. */
   static Optional<String> fault(String text) {
-    if (text.chars().anyMatch(c -> c < 0x20)) {
-      return Optional.of("holds a control character");
+    for (int at = 0; at < text.length(); at++) {
+      if (text.charAt(at) < 0x20) {
+        return Optional.of("holds a control character");
+      }
     }
     try (JsonParser parser = JSON.createParser(text)) {
       if (parser.nextToken() != JsonToken.START_OBJECT) {

@@ -25,7 +25,7 @@ final class Publication {
     while (!left.isEmpty()) {
       StepResult first = left.get(0);
       List<StepResult> runs = left.stream().filter(first::sameLoad).toList();
-      left.removeAll(runs);
+      left.removeIf(first::sameLoad);
       published.put(first.stepId(), choose(runs));
     }
     return published;
