@@ -15,8 +15,16 @@ public interface Forecaster {
    *
    * @param evidence all that is known before the step
    * @param target the step
-   * @param entries the step's entries so far in SI units, the newest among them
+   * @param entries the step's entries in SI units; more are not expected
    * @return the doubts, likeliest slip first in each; empty where nothing is contradicted
    */
   List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries);
+
+  /**
+   * Judges entries as {@link #judge} does while others of the step are still to come: what one of
+   * those may settle is not doubted yet.
+   */
+  default List<Doubt> judgeSoFar(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+    return judge(evidence, target, entries);
+  }
 }

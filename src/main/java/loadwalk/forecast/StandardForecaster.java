@@ -63,7 +63,12 @@ public final class StandardForecaster implements Forecaster {
 
   @Override
   public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
-    return new StepJudge(model(evidence, target), target, entries).judge();
+    return new StepJudge(model(evidence, target), target, entries, false).judge();
+  }
+
+  @Override
+  public List<Doubt> judgeSoFar(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+    return new StepJudge(model(evidence, target), target, entries, true).judge();
   }
 
   private WalkModel model(Evidence all, Target target) {

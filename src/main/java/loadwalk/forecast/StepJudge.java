@@ -38,12 +38,14 @@ final class StepJudge {
   private final WalkModel model;
   private final Target target;
   private final Map<ReadingId, Double> entries;
+  private final boolean soFar;
   private final StepBands bands;
   private final Map<ReadingId, Doubt> doubts = new EnumMap<>(ReadingId.class);
 
-  StepJudge(WalkModel model, Target target, Map<ReadingId, Double> entries) {
+  StepJudge(WalkModel model, Target target, Map<ReadingId, Double> entries, boolean soFar) {
     this.model = model;
     this.target = target;
+    this.soFar = soFar;
     this.entries = new EnumMap<>(ReadingId.class);
     entries.forEach(
         (id, value) -> {
@@ -174,10 +176,11 @@ final class StepJudge {
     if (amps != null) {
       return NEEDED_WITH_AMPS;
     }
-    boolean expected =
-        model.evidence().observations().stream()
-            .anyMatch(o -> o.reading(ReadingId.SUPPLY_AMPS).isPresent());
-    if (expected) {
+    boolean waits =
+        soFar
+            && model.evidence().observations().stream()
+                .anyMatch(o -> o.reading(ReadingId.SUPPLY_AMPS).isPresent());
+    if (waits) {
       return NEEDED_BEFORE_AMPS;
     }
     return model.output().measured() ? NEEDED_LOG_ODDS : NEEDED_AT_FIRST;

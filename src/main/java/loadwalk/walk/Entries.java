@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Target;
 import loadwalk.quantity.EntryParser;
@@ -114,7 +115,7 @@ final class Entries {
       Map<ReadingId, Instrument> instruments) {
     String stepId = target.stepId();
     StepState step = model.state().step(stepId);
-    List<Doubt> doubts = judge(model.state(), target, step, typed);
+    List<Doubt> doubts = judge(model.state(), target, withTyped(step, typed));
     List<Fact> facts = new ArrayList<>();
     typed.forEach(
         (id, number) ->
@@ -128,6 +129,31 @@ final class Entries {
                     of(doubts, id),
                     model.clock().warmSeconds(),
                     Optional.ofNullable(instruments.get(id)))));
+    facts.addAll(freshlyDoubted(stepId, step, doubts, typed));
+    return facts;
+  }
+
+  /**
+   * Judges a step that is about to end without the supply amps it asks for, and returns the doubts
+   * that had waited for them.
+   */
+  List<Fact> atEnd(WalkState state, Target target) {
+    StepState step = state.step(target.stepId());
+    boolean waited =
+        target.kind() == Target.Kind.LOADED && step.latest(ReadingId.SUPPLY_AMPS).isEmpty();
+    if (!waited) {
+      return List.of();
+    }
+    Evidence before = Targets.evidenceBefore(state, target.stepId());
+    Map<ReadingId, Double> entered = withTyped(step, Map.of());
+    return freshlyDoubted(
+        target.stepId(), step, forecaster.judge(before, target, entered), Map.of());
+  }
+
+  /** Returns the doubts on readings that were not doubted when they were typed. */
+  private static List<Fact> freshlyDoubted(
+      String stepId, StepState step, List<Doubt> doubts, Map<ReadingId, Typed.Number> typed) {
+    List<Fact> facts = new ArrayList<>();
     step.latest()
         .forEach(
             (id, entry) -> {
@@ -146,8 +172,16 @@ final class Entries {
         || (OUTPUTS.contains(id) && typed.keySet().stream().anyMatch(OUTPUTS::contains));
   }
 
-  private List<Doubt> judge(
-      WalkState state, Target target, StepState step, Map<ReadingId, Typed.Number> typed) {
+  private List<Doubt> judge(WalkState state, Target target, Map<ReadingId, Double> entries) {
+    Evidence before = Targets.evidenceBefore(state, target.stepId());
+    return state.step(target.stepId()).status() == Status.DONE
+        ? forecaster.judge(before, target, entries)
+        : forecaster.judgeSoFar(before, target, entries);
+  }
+
+  /** Returns the readings of a step with those typed now in place of their earlier ones. */
+  private static Map<ReadingId, Double> withTyped(
+      StepState step, Map<ReadingId, Typed.Number> typed) {
     Map<ReadingId, Double> entries = new EnumMap<>(ReadingId.class);
     step.latest().forEach((id, entry) -> entries.put(id, entry.value()));
     typed.forEach((id, number) -> entries.put(id, number.value()));
@@ -156,7 +190,7 @@ final class Entries {
     } else if (typed.containsKey(ReadingId.OUTPUT_WATTS)) {
       entries.remove(ReadingId.OUTPUT_VOLTS);
     }
-    return forecaster.judge(Targets.evidenceBefore(state, target.stepId()), target, entries);
+    return entries;
   }
 
   /** Returns the doubts on one reading; output volts and watts are one reading in two units. */

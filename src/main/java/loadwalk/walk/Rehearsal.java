@@ -177,6 +177,9 @@ public final class Rehearsal {
   private void end(PlannedStep planned) {
     boolean warm = planned.step() instanceof Step.WarmUp;
     take(warm ? new Intent.EndEarly(NO_CLOCK) : new Intent.Finish());
+    if (!state(planned.id()).status().isOver() && !doubts(planned.id()).isEmpty()) {
+      take(new Intent.Finish());
+    }
     if (!state(planned.id()).status().isOver()) {
       take(new Intent.Skip(NO_ANSWER));
     }

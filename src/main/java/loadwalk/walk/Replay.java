@@ -100,27 +100,50 @@ public final class Replay {
     while (next < facts.size()) {
       int end = entryEnd(facts, next);
       if (end > next) {
-        compareEntry(facts.subList(next, end).stream().map(Stamped::fact).toList());
+        compareRun(facts.subList(next, end).stream().map(Stamped::fact).toList());
       } else {
         end = next + 1;
-        if (facts.get(next).fact() instanceof Fact.Briefed briefed) {
-          compareBrief(briefed);
-        }
+        compareOther(facts.get(next).fact());
       }
       facts.subList(next, end).forEach(s -> state = s.fact().applyTo(state, s.wallMillis()));
       next = end;
     }
   }
 
-  /** Returns where the facts end that one entry made: its readings and what they contradicted. */
+  /** Returns where a run of readings, and of doubts with them or late ones alone, ends. */
   private static int entryEnd(List<Stamped> facts, int start) {
     int end = start;
     while (end < facts.size()
         && (facts.get(end).fact() instanceof Fact.Entered
-            || (end > start && facts.get(end).fact() instanceof Fact.Doubted))) {
+            || facts.get(end).fact() instanceof Fact.Doubted)) {
       end++;
     }
     return end;
+  }
+
+  private void compareRun(List<Fact> kept) {
+    if (kept.get(0) instanceof Fact.Doubted late) {
+      compareEnd(late.step(), kept);
+    } else {
+      compareEntry(kept);
+    }
+  }
+
+  private void compareOther(Fact kept) {
+    if (kept instanceof Fact.Briefed briefed) {
+      compareBrief(briefed);
+    } else if (kept instanceof Fact.Done done) {
+      compareEnd(done.step(), List.of());
+    }
+  }
+
+  /** Compares what was doubted as a step ended: what had waited for a reading that never came. */
+  private void compareEnd(String step, List<Fact> kept) {
+    target(step).ifPresent(t -> compareSlips(step, kept, entries.atEnd(state, t), Map.of()));
+  }
+
+  private Optional<Target> target(String step) {
+    return state.planned(step).flatMap(p -> Targets.of(state, p));
   }
 
   private void compareBrief(Fact.Briefed briefed) {
@@ -150,7 +173,7 @@ public final class Replay {
 
   private void compareEntry(List<Fact> kept) {
     Fact.Entered first = (Fact.Entered) kept.get(0);
-    Optional<Target> target = state.planned(first.step()).flatMap(p -> Targets.of(state, p));
+    Optional<Target> target = target(first.step());
     if (target.isEmpty()) {
       return;
     }
@@ -163,6 +186,11 @@ public final class Replay {
       }
     }
     List<Fact> today = entries.facts(Model.of(state, 1), target.get(), texts, typed, Map.of());
+    compareSlips(first.step(), kept, today, texts);
+  }
+
+  private void compareSlips(
+      String step, List<Fact> kept, List<Fact> today, Map<ReadingId, String> texts) {
     Map<ReadingId, Set<String>> before = slips(kept);
     Map<ReadingId, Set<String>> after = slips(today);
     Set<ReadingId> all = new TreeSet<>(before.keySet());
@@ -172,13 +200,7 @@ public final class Replay {
       Set<String> is = after.getOrDefault(id, Set.of());
       if (!was.equals(is)) {
         differences.add(
-            new Difference(
-                first.step(),
-                Optional.of(id),
-                shown(texts, first.step(), id),
-                What.DOUBTS,
-                was,
-                is));
+            new Difference(step, Optional.of(id), shown(texts, step, id), What.DOUBTS, was, is));
       }
     }
   }

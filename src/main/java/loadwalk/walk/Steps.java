@@ -175,7 +175,7 @@ final class Steps {
     return Next.refused(model, ((Typed.Problem) wrong).sentence());
   }
 
-  private static Next finish(Model model, PlannedStep planned) {
+  private Next finish(Model model, PlannedStep planned) {
     StepState step = model.state().step(planned.id());
     boolean confirmed = planned.step() instanceof Step.Note && step.status() == Status.BRIEFED;
     if (step.status() != Status.RUNNING && !confirmed) {
@@ -184,6 +184,13 @@ final class Steps {
     Optional<String> missing = missing(model, planned);
     if (missing.isPresent()) {
       return Next.refused(model, missing.get());
+    }
+    List<Fact> late =
+        Targets.of(model.state(), planned)
+            .map(t -> entries.atEnd(model.state(), t))
+            .orElse(List.of());
+    if (!late.isEmpty()) {
+      return Next.keeping(model.saying("Read the doubt first, then finish the step again."), late);
     }
     Fact done = new Fact.Done(planned.id());
     return planned.step() instanceof Step.WarmUp

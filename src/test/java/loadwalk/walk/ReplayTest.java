@@ -29,6 +29,8 @@ import loadwalk.walk.Replay.What;
 import org.junit.jupiter.api.Test;
 
 class ReplayTest {
+  private static final Event SLIP =
+      new Intent.EnterAll("stereo-2", Map.of(ReadingId.OUTPUT_VOLTS, "128 V"));
   private static final Fact.Opened OPENED =
       new Fact.Opened(
           "walk",
@@ -49,14 +51,14 @@ class ReplayTest {
 
   @Test
   void replay_byTheRulesOfTheWalk_differsNowhere() {
-    List<List<Stamped>> records = walked(new StandardForecaster());
+    List<List<Stamped>> records = walked(new StandardForecaster(), SLIP);
     assertTrue(records.toString().contains("decimal point"), "the walk holds a doubt");
     assertEquals(List.of(), Replay.of(new StandardForecaster(), records));
   }
 
   @Test
   void replay_byOtherRules_tellsVerdictCautionsAndDoubts() {
-    List<Difference> differences = Replay.of(new Strict(), walked(new StandardForecaster()));
+    List<Difference> differences = Replay.of(new Strict(), walked(new StandardForecaster(), SLIP));
     Difference verdict = first(differences, What.VERDICT);
     assertEquals("stereo-4", verdict.step());
     assertEquals(Set.of("halt"), verdict.today());
@@ -68,26 +70,51 @@ class ReplayTest {
     assertEquals(Set.of("digits-swapped"), doubt.today());
   }
 
+  @Test
+  void doubtThatWaitedForAmps_comesAsTheStepEnds_andHoldsItOnce() {
+    int late = 0;
+    for (double volts = 5; volts < 30; volts += 0.5) {
+      Event typed = new Intent.EnterAll("stereo-2", Map.of(ReadingId.OUTPUT_VOLTS, volts + " V"));
+      int atEntry = doubts(walked(new StandardForecaster(), typed));
+      List<List<Stamped>> ended =
+          walked(new StandardForecaster(), typed, new Intent.Finish(), new Intent.Finish());
+      late += doubts(ended) - atEntry;
+      assertTrue(ended.toString().contains("Done[step=stereo-2]"), volts + " V");
+      assertEquals(List.of(), Replay.of(new StandardForecaster(), ended), volts + " V");
+      boolean once =
+          walked(new StandardForecaster(), typed, new Intent.Finish())
+              .toString()
+              .contains("Done[step=stereo-2]");
+      assertEquals(doubts(ended) == atEntry, once, volts + " V");
+    }
+    assertTrue(late > 0, "some output is doubted only where no amps come");
+  }
+
+  private static int doubts(List<List<Stamped>> records) {
+    return records.toString().split("Doubt\\[", -1).length - 1;
+  }
+
   private static Difference first(List<Difference> all, What what) {
     return all.stream().filter(d -> d.what() == what).findFirst().orElseThrow();
   }
 
-  /** Returns the journal of a walk with a slip in its second step. */
-  private static List<List<Stamped>> walked(Forecaster forecaster) {
+  /** Returns the journal of a walk to its second step, and of what happens there. */
+  private static List<List<Stamped>> walked(Forecaster forecaster, Event... second) {
     Walker walker = new Walker(forecaster);
     List<List<Stamped>> records = new ArrayList<>();
     records.add(List.of(new Stamped(OPENED, 0)));
     Model model = Model.of(WalkState.begin(OPENED, 0), 1);
     List<Event> events =
-        List.of(
-            new Event.Reopened(0, 0),
-            new Intent.Arm("4"),
-            new Intent.EnterAll(
-                "stereo-4",
-                Map.of(ReadingId.OUTPUT_VOLTS, "13.4 V", ReadingId.SUPPLY_AMPS, "10 A")),
-            new Intent.Finish(),
-            new Intent.Arm("2"),
-            new Intent.EnterAll("stereo-2", Map.of(ReadingId.OUTPUT_VOLTS, "128 V")));
+        new ArrayList<>(
+            List.of(
+                new Event.Reopened(0, 0),
+                new Intent.Arm("4"),
+                new Intent.EnterAll(
+                    "stereo-4",
+                    Map.of(ReadingId.OUTPUT_VOLTS, "13.4 V", ReadingId.SUPPLY_AMPS, "10 A")),
+                new Intent.Finish(),
+                new Intent.Arm("2")));
+    events.addAll(List.of(second));
     for (Event event : events) {
       model = walker.update(model, event).model();
       while (model.isWriting()) {
