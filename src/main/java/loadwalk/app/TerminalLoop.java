@@ -2,7 +2,6 @@ package loadwalk.app;
 
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,10 +73,9 @@ final class TerminalLoop {
    */
   void run(Runnable afterFirstFrame) throws IOException {
     TtyTerminal terminal = new TtyTerminal();
-    TerminalScreen screen = new TerminalScreen(terminal);
-    screen.startScreen();
+    terminal.enterPrivateMode();
     terminal.addResizeListener((t, size) -> queue.offer(new Signal.Resized()));
-    Surface surface = new Surface(screen, colour);
+    Surface surface = new Surface(terminal, colour);
     Thread keys = keyReader(terminal);
     try {
       paint(surface);
@@ -90,7 +88,7 @@ final class TerminalLoop {
       }
     } finally {
       over = true;
-      leave(terminal, screen, keys);
+      leave(terminal, keys);
     }
   }
 
@@ -135,6 +133,8 @@ final class TerminalLoop {
       runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
     } else if (signal instanceof Signal.Broken broken) {
       throw new IllegalStateException("a thread ended by a fault", broken.fault());
+    } else if (signal instanceof Signal.Resized) {
+      surface.forget();
     } else if (signal instanceof Signal.MetersSpoke) {
       runner.look();
     } else if (signal instanceof Signal.FromKeyboard keyboard) {
@@ -241,8 +241,7 @@ final class TerminalLoop {
   /**
    * A question for the cursor's place wakes the reader out of its read, so that leaving is quick.
    */
-  private static void leave(TtyTerminal terminal, TerminalScreen screen, Thread keys)
-      throws IOException {
+  private static void leave(TtyTerminal terminal, Thread keys) throws IOException {
     try {
       if (keys.isAlive()) {
         terminal.wakeReader();
@@ -252,7 +251,7 @@ final class TerminalLoop {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } finally {
-      screen.stopScreen();
+      terminal.exitPrivateMode();
       terminal.close();
     }
   }

@@ -1,60 +1,75 @@
 package loadwalk.tui;
 
 import com.googlecode.lanterna.SGR;
-import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor.ANSI;
+import com.googlecode.lanterna.terminal.Terminal;
+import java.io.IOException;
+import java.util.List;
 import loadwalk.view.Style;
 
 /** Gives each style its look, from the sixteen colours or without any. */
 enum Palette {
   COLOUR {
     @Override
-    TextCharacter cell(char glyph, Style style) {
+    Ink ink(Style style) {
       switch (style) {
         case FAINT:
-          return styled(glyph, ANSI.BLACK_BRIGHT, ANSI.DEFAULT);
+          return new Ink(ANSI.BLACK_BRIGHT, ANSI.DEFAULT, List.of());
         case STRONG:
-          return styled(glyph, ANSI.DEFAULT, ANSI.DEFAULT, SGR.BOLD);
+          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.BOLD));
         case HEADING:
-          return styled(glyph, ANSI.CYAN, ANSI.DEFAULT, SGR.BOLD);
+          return new Ink(ANSI.CYAN, ANSI.DEFAULT, List.of(SGR.BOLD));
         case GOOD:
-          return styled(glyph, ANSI.GREEN, ANSI.DEFAULT);
+          return new Ink(ANSI.GREEN, ANSI.DEFAULT, List.of());
         case HEED:
-          return styled(glyph, ANSI.YELLOW, ANSI.DEFAULT, SGR.BOLD);
+          return new Ink(ANSI.YELLOW, ANSI.DEFAULT, List.of(SGR.BOLD));
         case HALT:
-          return styled(glyph, ANSI.WHITE, ANSI.RED, SGR.BOLD);
+          return new Ink(ANSI.WHITE, ANSI.RED, List.of(SGR.BOLD));
         case FOCUS:
-          return styled(glyph, ANSI.DEFAULT, ANSI.DEFAULT, SGR.REVERSE);
+          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.REVERSE));
         case KEY:
-          return styled(glyph, ANSI.CYAN, ANSI.DEFAULT);
+          return new Ink(ANSI.CYAN, ANSI.DEFAULT, List.of());
         default:
-          return styled(glyph, ANSI.DEFAULT, ANSI.DEFAULT);
+          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of());
       }
     }
   },
   PLAIN {
     @Override
-    TextCharacter cell(char glyph, Style style) {
+    Ink ink(Style style) {
       switch (style) {
         case HALT:
         case FOCUS:
-          return styled(glyph, ANSI.DEFAULT, ANSI.DEFAULT, SGR.REVERSE);
+          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.REVERSE));
         case STRONG:
         case HEADING:
         case HEED:
-          return styled(glyph, ANSI.DEFAULT, ANSI.DEFAULT, SGR.BOLD);
+          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.BOLD));
         case KEY:
-          return styled(glyph, ANSI.DEFAULT, ANSI.DEFAULT, SGR.UNDERLINE);
+          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.UNDERLINE));
         default:
-          return styled(glyph, ANSI.DEFAULT, ANSI.DEFAULT);
+          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of());
       }
     }
   };
 
-  /** Returns the terminal's cell for a glyph in a style. */
-  abstract TextCharacter cell(char glyph, Style style);
+  private record Ink(ANSI fore, ANSI back, List<SGR> modifiers) {}
 
-  static TextCharacter styled(char glyph, ANSI fore, ANSI back, SGR... modifiers) {
-    return TextCharacter.fromCharacter(glyph, fore, back, modifiers)[0];
+  /** Returns the look of a style. */
+  abstract Ink ink(Style style);
+
+  /** Makes the terminal write in a style from here on. */
+  void put(Style style, Terminal terminal) throws IOException {
+    Ink ink = ink(style);
+    terminal.resetColorAndSGR();
+    if (ink.fore() != ANSI.DEFAULT) {
+      terminal.setForegroundColor(ink.fore());
+    }
+    if (ink.back() != ANSI.DEFAULT) {
+      terminal.setBackgroundColor(ink.back());
+    }
+    for (SGR modifier : ink.modifiers()) {
+      terminal.enableSGR(modifier);
+    }
   }
 }

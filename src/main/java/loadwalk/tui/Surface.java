@@ -1,50 +1,50 @@
 package loadwalk.tui;
 
-import com.googlecode.lanterna.TerminalPosition;
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.TextCharacter;
-import com.googlecode.lanterna.screen.Screen;
+import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
-import java.util.HashMap;
-import java.util.Map;
 import loadwalk.view.Frame;
 import loadwalk.view.Size;
 import loadwalk.view.Style;
 
-/** Puts frames on a Lanterna screen, only the cells that changed. */
+/**
+ * Puts frames on a terminal, only the cells that changed.
+ *
+ * <p>Lanterna's own screen keeps two buffers of cells and compares them whole at each refresh,
+ * which costs more than everything else a key does. A frame is a cell a column, so the difference
+ * of two frames is written as it is found: runs of neighbouring cells in one style.
+ */
 public final class Surface {
-  private final Screen screen;
+  private final Terminal terminal;
   private final Palette palette;
-  // Lanterna looks each character's bounds up by locale data when a cell is made, so none is twice.
-  private final Map<Integer, TextCharacter> cells = new HashMap<>();
+  private final StringBuilder run = new StringBuilder();
   private Frame shown;
+  private Style written;
 
   /**
-   * Makes a surface on a started screen.
+   * Makes a surface on a terminal in private mode.
    *
-   * @param screen the screen
+   * @param terminal the terminal
    * @param colour whether colours may be used
    */
-  public Surface(Screen screen, boolean colour) {
-    this.screen = screen;
+  public Surface(Terminal terminal, boolean colour) {
+    this.terminal = terminal;
     this.palette = colour ? Palette.COLOUR : Palette.PLAIN;
   }
 
-  /** Returns the size to paint for, after taking in any resize. */
-  public Size size() {
-    TerminalSize resized = screen.doResizeIfNecessary();
-    if (resized != null) {
-      shown = null;
-      screen.clear();
-    }
-    TerminalSize size = screen.getTerminalSize();
+  /**
+   * Returns the size to paint for.
+   *
+   * @throws IOException if the terminal cannot be asked
+   */
+  public Size size() throws IOException {
+    TerminalSize size = terminal.getTerminalSize();
     return new Size(size.getColumns(), size.getRows());
   }
 
   /** Forgets what is shown, so that the next frame is painted whole. */
   public void forget() {
     shown = null;
-    screen.clear();
   }
 
   /**
@@ -54,30 +54,44 @@ public final class Surface {
    * @throws IOException if the terminal cannot be written
    */
   public int show(Frame frame) throws IOException {
+    boolean whole = shown == null || !shown.size().equals(frame.size());
+    if (whole) {
+      written = null;
+      terminal.resetColorAndSGR();
+      terminal.clearScreen();
+    }
     int painted = 0;
-    Size size = frame.size();
-    boolean whole = shown == null || !shown.size().equals(size);
-    for (int row = 0; row < size.rows(); row++) {
-      for (int column = 0; column < size.columns(); column++) {
-        if (whole || differs(frame, column, row)) {
-          screen.setCharacter(
-              column, row, cell(frame.glyph(column, row), frame.style(column, row)));
-          painted++;
-        }
+    for (int row = 0; row < frame.size().rows(); row++) {
+      if (whole || !frame.sameRow(shown, row)) {
+        painted += paintRow(frame, row, whole);
       }
     }
-    boolean cursorMoved = shown == null || shown.cursor() != frame.cursor();
-    if (painted > 0 || cursorMoved) {
-      screen.setCursorPosition(cursor(frame));
-      screen.refresh(whole ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
+    if (painted > 0 || whole || shown.cursor() != frame.cursor()) {
+      placeCursor(frame, whole);
+      terminal.flush();
     }
     shown = frame;
     return painted;
   }
 
-  private TextCharacter cell(char glyph, Style style) {
-    return cells.computeIfAbsent(
-        glyph | style.ordinal() << Character.SIZE, key -> palette.cell(glyph, style));
+  private int paintRow(Frame frame, int row, boolean whole) throws IOException {
+    int painted = 0;
+    int column = 0;
+    while (column < frame.size().columns()) {
+      int end = column;
+      Style style = frame.style(column, row);
+      while (end < frame.size().columns()
+          && frame.style(end, row) == style
+          && (whole || differs(frame, end, row))) {
+        run.append(frame.glyph(end++, row));
+      }
+      if (end > column) {
+        write(column, row, style);
+        painted += end - column;
+      }
+      column = Math.max(end, column + 1);
+    }
+    return painted;
   }
 
   private boolean differs(Frame frame, int column, int row) {
@@ -85,10 +99,24 @@ public final class Surface {
         || shown.style(column, row) != frame.style(column, row);
   }
 
-  private static TerminalPosition cursor(Frame frame) {
-    return frame.cursor() < 0
-        ? null
-        : new TerminalPosition(
-            frame.cursor() % frame.size().columns(), frame.cursor() / frame.size().columns());
+  private void write(int column, int row, Style style) throws IOException {
+    terminal.setCursorPosition(column, row);
+    if (style != written) {
+      palette.put(style, terminal);
+      written = style;
+    }
+    terminal.putString(run.toString());
+    run.setLength(0);
+  }
+
+  private void placeCursor(Frame frame, boolean whole) throws IOException {
+    boolean seen = frame.cursor() >= 0;
+    if (whole || seen != shown.cursor() >= 0) {
+      terminal.setCursorVisible(seen);
+    }
+    if (seen) {
+      int columns = frame.size().columns();
+      terminal.setCursorPosition(frame.cursor() % columns, frame.cursor() / columns);
+    }
   }
 }

@@ -37,6 +37,14 @@ public final class Frame {
     return cursor;
   }
 
+  /** Tells whether a row is as it is in another frame of the same size. */
+  public boolean sameRow(Frame other, int row) {
+    int from = row * size.columns();
+    int to = from + size.columns();
+    return Arrays.equals(glyphs, from, to, other.glyphs, from, to)
+        && Arrays.equals(styles, from, to, other.styles, from, to);
+  }
+
   /** Returns the characters as lines, trailing blanks cut. */
   public List<String> lines() {
     String[] lines = new String[size.rows()];

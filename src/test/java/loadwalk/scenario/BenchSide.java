@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -63,8 +62,7 @@ final class BenchSide {
   private final FakeClocks clocks;
   private final Look look;
   private final boolean colour;
-  private final DefaultVirtualTerminal terminal;
-  private final CountingScreen screen;
+  private final CountingTerminal terminal;
   private Surface surface;
   private DeskUnderTest desk;
   private int cells;
@@ -74,13 +72,8 @@ final class BenchSide {
     this.clocks = clocks;
     this.look = look;
     this.colour = colour;
-    this.terminal = new DefaultVirtualTerminal(new TerminalSize(80, 24));
-    try {
-      this.screen = new CountingScreen(terminal);
-      screen.startScreen();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    this.terminal = new CountingTerminal(new TerminalSize(80, 24));
+    terminal.enterPrivateMode();
     start();
   }
 
@@ -121,7 +114,7 @@ final class BenchSide {
 
   private void start() {
     desk = new DeskUnderTest(folder, clocks, look);
-    surface = new Surface(screen, colour);
+    surface = new Surface(terminal, colour);
     desk.tick();
     show();
   }
@@ -129,7 +122,7 @@ final class BenchSide {
   /** Kills Loadwalk and starts it again; nothing was closed. */
   BenchSide killedAndStartedAgain() {
     desk.die();
-    screen.clear();
+    terminal.clearScreen();
     start();
     return this;
   }
@@ -159,13 +152,9 @@ final class BenchSide {
 
   private void stroke(KeyStroke stroke) {
     terminal.addInput(stroke);
-    try {
-      KeyStroke got = screen.pollInput();
-      if (KeyMap.of(got) instanceof Input.Pressed pressed) {
-        desk.accept(new DeskEvent.Pressed(pressed.key()));
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    KeyStroke got = terminal.pollInput();
+    if (KeyMap.of(got) instanceof Input.Pressed pressed) {
+      desk.accept(new DeskEvent.Pressed(pressed.key()));
     }
     show();
   }
@@ -215,12 +204,12 @@ final class BenchSide {
 
   /** Returns the rows of the screen as the terminal shows them, trailing blanks cut. */
   List<String> rows() {
-    TerminalSize size = screen.getTerminalSize();
+    TerminalSize size = terminal.getTerminalSize();
     List<String> rows = new ArrayList<>();
     for (int row = 0; row < size.getRows(); row++) {
       StringBuilder line = new StringBuilder();
       for (int column = 0; column < size.getColumns(); column++) {
-        line.append(screen.getFrontCharacter(column, row).getCharacterString());
+        line.append(terminal.getCharacter(column, row).getCharacterString());
       }
       rows.add(line.toString().stripTrailing());
     }
@@ -266,7 +255,7 @@ final class BenchSide {
 
   /** Returns how many frames the terminal was given so far. */
   int frames() {
-    return screen.frames;
+    return terminal.frames;
   }
 
   /** Returns how many cells of the terminal were painted so far. */
@@ -286,8 +275,8 @@ final class BenchSide {
     return desk;
   }
 
-  TerminalScreen screen() {
-    return screen;
+  DefaultVirtualTerminal terminal() {
+    return terminal;
   }
 
   Model model() {
@@ -317,17 +306,17 @@ final class BenchSide {
   }
 
   /** Counts the frames that reach the terminal. */
-  private static final class CountingScreen extends TerminalScreen {
+  private static final class CountingTerminal extends DefaultVirtualTerminal {
     private int frames;
 
-    CountingScreen(DefaultVirtualTerminal terminal) throws IOException {
-      super(terminal);
+    CountingTerminal(TerminalSize size) {
+      super(size);
     }
 
     @Override
-    public synchronized void refresh(RefreshType type) throws IOException {
+    public synchronized void flush() {
       frames++;
-      super.refresh(type);
+      super.flush();
     }
   }
 

@@ -29,7 +29,7 @@ class PlainLookScenarioTest {
   private static void onlyAscii(BenchSide bench) {
     bench.picture().chars().forEach(c -> assertTrue(c < 127, bench::picture));
     for (int row = 0; row < bench.rows().size(); row++) {
-      TextColor colour = bench.screen().getFrontCharacter(1, row).getForegroundColor();
+      TextColor colour = bench.terminal().getCharacter(1, row).getForegroundColor();
       assertEquals(TextColor.ANSI.DEFAULT, colour);
     }
   }
