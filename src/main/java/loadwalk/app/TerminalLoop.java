@@ -13,6 +13,7 @@ import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
 import loadwalk.tui.TtyTerminal;
 import loadwalk.view.DeskEvent;
+import loadwalk.view.DeskPainter;
 import loadwalk.view.Key;
 import loadwalk.view.Look;
 import loadwalk.walk.Event;
@@ -32,7 +33,7 @@ final class TerminalLoop {
   private static final long JOIN_MILLIS = 1000;
 
   private final DeskRunner runner;
-  private final Look look;
+  private final DeskPainter painter;
   private final boolean colour;
   private final Clocks clocks;
   private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUE);
@@ -44,7 +45,7 @@ final class TerminalLoop {
 
   TerminalLoop(DeskRunner runner, Look look, boolean colour, Clocks clocks) {
     this.runner = runner;
-    this.look = look;
+    this.painter = new DeskPainter(look);
     this.colour = colour;
     this.clocks = clocks;
   }
@@ -102,7 +103,7 @@ final class TerminalLoop {
   }
 
   private void paint(Surface surface) throws IOException {
-    surface.show(runner.desk().paint(surface.size(), look));
+    surface.show(painter.paint(runner.desk(), surface.size()));
   }
 
   private List<Signal> drained() {

@@ -3,9 +3,12 @@ package loadwalk.view;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A frame while it is being painted; whatever lies outside is cut off, never an error. */
 final class Canvas {
+  private static final Pattern GAP = Pattern.compile("\\s+");
+
   private final Size size;
   private final Look look;
   private final char[] glyphs;
@@ -13,12 +16,20 @@ final class Canvas {
   private int cursor = -1;
 
   Canvas(Size size, Look look) {
-    this.size = size;
-    this.look = look;
-    this.glyphs = new char[size.columns() * size.rows()];
-    this.styles = new Style[glyphs.length];
+    this(
+        size,
+        look,
+        new char[size.columns() * size.rows()],
+        new Style[size.columns() * size.rows()]);
     Arrays.fill(glyphs, ' ');
     Arrays.fill(styles, Style.TEXT);
+  }
+
+  Canvas(Size size, Look look, char[] glyphs, Style[] styles) {
+    this.size = size;
+    this.look = look;
+    this.glyphs = glyphs;
+    this.styles = styles;
   }
 
   Look look() {
@@ -35,11 +46,11 @@ final class Canvas {
 
   /** Paints one line of text and returns the column behind it. */
   int text(int column, int row, String text, Style style) {
-    int at = column;
-    for (char c : look.text(text).toCharArray()) {
-      put(at++, row, visible(c), style);
+    String shown = look.text(text);
+    for (int i = 0; i < shown.length(); i++) {
+      put(column + i, row, visible(shown.charAt(i)), style);
     }
-    return at;
+    return column + shown.length();
   }
 
   /** Paints text folded at words into at most so many rows; returns the row behind it. */
@@ -57,6 +68,14 @@ final class Canvas {
   void fill(int row, Style style) {
     for (int column = 0; column < size.columns(); column++) {
       put(column, row, ' ', style);
+    }
+  }
+
+  void clear(Area area) {
+    for (int row = area.row(); row < area.bottom(); row++) {
+      for (int column = 0; column < area.columns(); column++) {
+        put(area.column() + column, row, ' ', Style.TEXT);
+      }
     }
   }
 
@@ -79,6 +98,7 @@ final class Canvas {
     }
   }
 
+  /** Returns what has been painted; nothing may be painted after that. */
   Frame frame() {
     return new Frame(size, glyphs, styles, cursor);
   }
@@ -94,7 +114,7 @@ final class Canvas {
       return lines;
     }
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : GAP.split(text.strip())) {
       String rest = word;
       if (line.length() > 0 && line.length() + 1 + rest.length() > width) {
         lines.add(line.toString());
@@ -112,6 +132,9 @@ final class Canvas {
 
   /** Control and direction characters must not reach a terminal; they show as a question mark. */
   private static char visible(char c) {
+    if (c >= ' ' && c <= '~') {
+      return c;
+    }
     int type = Character.getType(c);
     boolean bad =
         Character.isISOControl(c)

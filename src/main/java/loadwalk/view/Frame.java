@@ -10,11 +10,17 @@ public final class Frame {
   private final Style[] styles;
   private final int cursor;
 
+  /** Takes the arrays over, uncopied: each key paints a frame. */
   Frame(Size size, char[] glyphs, Style[] styles, int cursor) {
     this.size = size;
-    this.glyphs = glyphs.clone();
-    this.styles = styles.clone();
+    this.glyphs = glyphs;
+    this.styles = styles;
     this.cursor = cursor;
+  }
+
+  /** Returns a canvas that shows this frame, to be painted on further; its cursor is hidden. */
+  Canvas canvas(Look look) {
+    return new Canvas(size, look, glyphs.clone(), styles.clone());
   }
 
   /** Returns the size it was painted for. */

@@ -13,7 +13,9 @@ import loadwalk.forecast.Forecast;
 import loadwalk.plan.WireBackCheck;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.Step;
 import loadwalk.walk.Entry;
+import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -56,6 +58,31 @@ final class RunPanel {
     }
     row = paintNow(canvas, desk, step, readings, area, row);
     paintDoubts(canvas, desk, state, step, area, row);
+  }
+
+  /** Tells whether what is typed on a screen goes into a reading of the step that runs. */
+  static boolean takesTyping(Desk desk, WalkScreen screen) {
+    Model model = desk.walk().orElseThrow();
+    WalkState state = model.state();
+    return !model.isStopped()
+        && screen.prompt().isEmpty()
+        && state.hold() == WalkState.Hold.RUNNING
+        && state
+            .current()
+            .filter(planned -> state.step(planned.id()).status() == StepState.Status.RUNNING)
+            .filter(planned -> !(planned.step() instanceof Step.WarmUp))
+            .filter(planned -> screen.focus() < RunKeys.readings(state, planned).size())
+            .isPresent();
+  }
+
+  /** Paints the reading in focus anew over what a row of the panel showed. */
+  static void paintFocus(Canvas canvas, Desk desk, WalkScreen screen, Area row) {
+    WalkState state = desk.walk().orElseThrow().state();
+    PlannedStep planned = state.current().orElseThrow();
+    ReadingId id = RunKeys.readings(state, planned).get(screen.focus());
+    canvas.clear(row);
+    paintReading(
+        canvas, desk, state.step(planned.id()), screen, id, screen.focus(), row, row.row());
   }
 
   /** What the meters of readings that are in already show at this moment. */

@@ -29,14 +29,23 @@ final class WalkPainter {
     paintHead(canvas, desk, model);
     int top = paintStrip(canvas, model.state(), 1);
     canvas.rule(top);
-    boolean side = canvas.columns() >= SIDE_FROM_COLUMNS;
-    int width = side ? canvas.columns() - SIDE_WIDTH - 1 : canvas.columns();
-    Area area = new Area(1, top + 1, width - 2, canvas.rows() - FOOT - top - 1);
+    Area area = panel(canvas, top + 1);
     paintPanel(canvas, desk, model.state(), screen, area);
-    if (side) {
-      SidePanel.paint(canvas, model.state(), new Area(width, top + 1, SIDE_WIDTH, area.rows()));
+    if (hasSide(canvas)) {
+      Area side = new Area(area.columns() + 2, top + 1, SIDE_WIDTH, area.rows());
+      SidePanel.paint(canvas, model.state(), side);
     }
     paintFoot(canvas, desk, model, screen);
+  }
+
+  private static boolean hasSide(Canvas canvas) {
+    return canvas.columns() >= SIDE_FROM_COLUMNS;
+  }
+
+  /** Returns where the panel of the current step stands, from a row down. */
+  static Area panel(Canvas canvas, int row) {
+    int width = hasSide(canvas) ? canvas.columns() - SIDE_WIDTH - 1 : canvas.columns();
+    return new Area(1, row, width - 2, canvas.rows() - FOOT - row);
   }
 
   private static void paintHead(Canvas canvas, Desk desk, Model model) {

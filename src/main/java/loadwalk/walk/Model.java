@@ -80,7 +80,9 @@ public record Model(
 
   /** Returns the model with its message taken down, as every intent takes it. */
   public Model silent() {
-    return new Model(state, waiting, keepProblem, stopping, clock, Optional.empty());
+    return message.isEmpty()
+        ? this
+        : new Model(state, waiting, keepProblem, stopping, clock, Optional.empty());
   }
 
   Model with(WalkState next) {

@@ -83,18 +83,23 @@ public record StepState(
 
   /** Returns the state of a step not reached yet. */
   static StepState ahead() {
-    return new StepState(
-        Status.AHEAD,
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Map.of(),
-        Criterion.THD_LIMIT,
-        List.of(),
-        0,
-        Optional.empty(),
-        0,
-        List.of());
+    return Untouched.STEP;
+  }
+
+  private static final class Untouched {
+    static final StepState STEP =
+        new StepState(
+            Status.AHEAD,
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Map.of(),
+            Criterion.THD_LIMIT,
+            List.of(),
+            0,
+            Optional.empty(),
+            0,
+            List.of());
   }
 
   /** Returns the newest entry of a reading; of volts and watts only the later one counts. */

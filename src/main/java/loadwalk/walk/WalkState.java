@@ -97,7 +97,12 @@ public record WalkState(
 
   /** Returns the step to be done now: the first that is not over; empty when all are. */
   public Optional<PlannedStep> current() {
-    return plan.stream().filter(p -> !step(p.id()).status().isOver()).findFirst();
+    for (PlannedStep planned : plan) {
+      if (!step(planned.id()).status().isOver()) {
+        return Optional.of(planned);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Returns the id of the step to be done now, or of the last one when all are over. */

@@ -13,6 +13,7 @@ import loadwalk.journal.Recovery;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.DeskLoop;
+import loadwalk.view.DeskPainter;
 import loadwalk.view.Frame;
 import loadwalk.view.Look;
 import loadwalk.view.Size;
@@ -34,6 +35,7 @@ public final class DeskUnderTest {
   private final Workshop shop;
   private final DeskRunner runner;
   private final Look look;
+  private final DeskPainter painter;
   private int bells;
 
   /** Starts a Loadwalk in a process of its own, on a machine without a sound input. */
@@ -45,6 +47,7 @@ public final class DeskUnderTest {
     this.home = new DataHome(folder);
     this.clocks = clocks;
     this.look = look;
+    this.painter = new DeskPainter(look);
     Planning planning = Planning.of(Tables.stock());
     Clock wall = Clock.fixed(Instant.ofEpochMilli(clocks.wallMillis()), ZoneOffset.UTC);
     SessionStore store = new SessionStore(home, MACHINE.as(process), wall, disk::before);
@@ -120,8 +123,13 @@ public final class DeskUnderTest {
     return runner.isLeaving();
   }
 
-  /** Paints the desk. */
+  /** Paints the desk as the terminal's loop does, after what it painted before. */
   public Frame paint(Size size) {
+    return painter.paint(runner.desk(), size);
+  }
+
+  /** Paints the desk from nothing. */
+  public Frame paintWhole(Size size) {
     return runner.desk().paint(size, look);
   }
 

@@ -43,13 +43,16 @@ class SurfacePropertyTest {
   @Test
   void differences_leaveTheSameCellsAndCursorAsAWholeFrame() throws IOException {
     Random random = new Random(SEED);
-    BenchSide bench = BenchSide.at(folder).practising();
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour().press("Tab", "text:4", "Enter");
     for (int stroke = 0; stroke < STROKES; stroke++) {
       String word = WORDS[random.nextInt(WORDS.length)];
-      if (random.nextInt(40) == 0) {
+      if (random.nextInt(60) == 0) {
         bench.resize(80 + random.nextInt(60), 24 + random.nextInt(30));
       } else {
         bench.press(word);
+      }
+      if (random.nextInt(80) == 0) {
+        bench.press("Esc", "text:because", "Enter", "Enter");
       }
       String where = "seed " + SEED + ", stroke " + stroke + " " + word;
       sameAsWhole(bench, where);
@@ -59,7 +62,7 @@ class SurfacePropertyTest {
   private static void sameAsWhole(BenchSide bench, String where) throws IOException {
     TerminalSize size = bench.terminal().getTerminalSize();
     DefaultVirtualTerminal fresh = new DefaultVirtualTerminal(size);
-    Frame frame = bench.desk().paint(new Size(size.getColumns(), size.getRows()));
+    Frame frame = bench.desk().paintWhole(new Size(size.getColumns(), size.getRows()));
     new Surface(fresh, true).show(frame);
     for (int row = 0; row < size.getRows(); row++) {
       for (int column = 0; column < size.getColumns(); column++) {
