@@ -17,8 +17,8 @@ class EffortTest {
   private static final int CELLS_OF_A_KEY = 24;
   private static final int CELLS_OF_A_SECOND = 100;
   private static final int CELLS_OF_AN_ENTRY = 300;
-  private static final long BYTES_OF_A_KEY = 256 << 10;
-  private static final long BYTES_OF_AN_ENTRY = 2 << 20;
+  private static final long BYTES_OF_A_KEY = 64 << 10;
+  private static final long BYTES_OF_AN_ENTRY = 1 << 20;
   private static final int KEYS = 100;
   private static final int ENTRIES = 10;
 
