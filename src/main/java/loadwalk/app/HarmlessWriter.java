@@ -20,11 +20,14 @@ final class HarmlessWriter extends FilterWriter {
 
   @Override
   public void write(char[] text, int from, int length) throws IOException {
-    char[] written = new char[length];
-    for (int i = 0; i < length; i++) {
-      written[i] = harmless(text[from + i]);
+    int plain = 0;
+    while (plain < length && harmless(text[from + plain]) == text[from + plain]) {
+      plain++;
     }
-    out.write(written);
+    out.write(text, from, plain);
+    for (int i = plain; i < length; i++) {
+      out.write(harmless(text[from + i]));
+    }
   }
 
   @Override

@@ -50,7 +50,7 @@ final class JsonParts {
    * means the same.
    */
   static String inert(String json) {
-    StringBuilder safe = new StringBuilder(json.length() + 16);
+    StringBuilder safe = new StringBuilder();
     int plain = 0;
     for (int i = 0; i < json.length(); i++) {
       char c = json.charAt(i);
@@ -66,7 +66,6 @@ final class JsonParts {
         i++;
       }
     }
-    safe.append(json, plain, json.length());
-    return safe.toString();
+    return plain == 0 ? json : safe.append(json, plain, json.length()).toString();
   }
 }
