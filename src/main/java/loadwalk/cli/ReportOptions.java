@@ -71,7 +71,11 @@ final class ReportOptions {
     }
     if (wanted.isEmpty()) {
       List<String> lines = TextPage.lines(page, columns, ascii);
-      lines.forEach(out::println);
+      for (String line : lines) {
+        // A println would be a write of its own, and a ledger has many lines.
+        out.print(line);
+        out.print(System.lineSeparator());
+      }
       out.flush();
     }
   }
