@@ -5,6 +5,9 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
+import loadwalk.quantity.EntryParser;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Typed;
 import loadwalk.walk.Model;
 
 /**
@@ -101,7 +104,15 @@ public record Desk(
   Optional<String> meterWords(ReadingId id) {
     return practice
         .map(p -> p.meters().get(id))
+        .map(typed -> onDisplay(id, typed))
         .or(() -> meters.of(id).map(watch -> meters.words(watch)));
+  }
+
+  /** A practice meter shows its reading in one manner, however a hand would type it. */
+  private static String onDisplay(ReadingId id, String typed) {
+    return EntryParser.parse(typed, id.unit()) instanceof Typed.Number number
+        ? Printer.UTF8.reading(number.value(), number.unit(), number.resolution())
+        : typed;
   }
 
   /** An alarm stands at the top of every screen whose foot does not tell it. */
