@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 
 /** Writes JSON text, on one line or indented for people. */
 public final class JsonOut {
@@ -61,5 +62,15 @@ public final class JsonOut {
   public static void number(JsonGenerator out, String key, double value) throws IOException {
     out.writeFieldName(key);
     number(out, value);
+  }
+
+  /** Writes a key with an array of numbers. */
+  public static void numbers(JsonGenerator out, String key, List<Double> values)
+      throws IOException {
+    out.writeArrayFieldStart(key);
+    for (double value : values) {
+      number(out, value);
+    }
+    out.writeEndArray();
   }
 }

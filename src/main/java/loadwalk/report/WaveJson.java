@@ -2,7 +2,6 @@ package loadwalk.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.List;
 import loadwalk.json.JsonOut;
 import loadwalk.walk.Capture;
 
@@ -24,16 +23,7 @@ final class WaveJson {
     out.writeStringField("calibration", wave.calibration());
     out.writeStringField("looksLike", wave.shape());
     out.writeStringField("captureOverdriven", wave.overdriven());
-    numbers(out, "cycleVolts", wave.cycle());
-    numbers(out, "harmonicPercents", wave.harmonics());
-  }
-
-  private static void numbers(JsonGenerator out, String key, List<Double> values)
-      throws IOException {
-    out.writeArrayFieldStart(key);
-    for (double value : values) {
-      JsonOut.number(out, value);
-    }
-    out.writeEndArray();
+    JsonOut.numbers(out, "cycleVolts", wave.cycle());
+    JsonOut.numbers(out, "harmonicPercents", wave.harmonics());
   }
 }

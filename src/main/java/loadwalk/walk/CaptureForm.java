@@ -28,17 +28,8 @@ final class CaptureForm {
     out.writeStringField("method", c.method());
     out.writeStringField("shape", c.shape());
     out.writeStringField("overdriven", c.overdriven());
-    numbers(out, "cycleVolts", c.cycle());
-    numbers(out, "harmonicPercents", c.harmonics());
-  }
-
-  private static void numbers(JsonGenerator out, String key, List<Double> values)
-      throws IOException {
-    out.writeArrayFieldStart(key);
-    for (double value : values) {
-      JsonOut.number(out, value);
-    }
-    out.writeEndArray();
+    JsonOut.numbers(out, "cycleVolts", c.cycle());
+    JsonOut.numbers(out, "harmonicPercents", c.harmonics());
   }
 
   static Capture read(Members m) {

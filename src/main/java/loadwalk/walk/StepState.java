@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
@@ -156,72 +157,29 @@ public record StepState(
   }
 
   StepState with(Status next) {
-    return new StepState(
-        next,
-        brief,
-        armedOhms,
-        liftReason,
-        entries,
-        criterion,
-        pairs,
-        warmSeconds,
-        reason,
-        coldAt,
-        captures);
+    return changed(d -> d.status = next);
   }
 
   StepState briefed(Forecast forecast) {
-    return new StepState(
-        Status.BRIEFED,
-        Optional.of(forecast),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        entries,
-        criterion,
-        pairs,
-        warmSeconds,
-        reason,
-        coldAt,
-        captures);
+    return changed(
+        d -> {
+          d.status = Status.BRIEFED;
+          d.brief = Optional.of(forecast);
+          d.armedOhms = OptionalDouble.empty();
+          d.liftReason = Optional.empty();
+        });
   }
 
   StepState armed(double ohms) {
-    return new StepState(
-        status,
-        brief,
-        OptionalDouble.of(ohms),
-        liftReason,
-        entries,
-        criterion,
-        pairs,
-        warmSeconds,
-        reason,
-        coldAt,
-        captures);
+    return changed(d -> d.armedOhms = OptionalDouble.of(ohms));
   }
 
   StepState lifted(String why) {
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        Optional.of(why),
-        entries,
-        criterion,
-        pairs,
-        warmSeconds,
-        reason,
-        coldAt,
-        captures);
+    return changed(d -> d.liftReason = Optional.of(why));
   }
 
   StepState entered(ReadingId id, Entry entry) {
-    Map<ReadingId, List<Entry>> all = new EnumMap<>(ReadingId.class);
-    all.putAll(entries);
-    List<Entry> list = new ArrayList<>(all.getOrDefault(id, List.of()));
-    list.add(entry);
-    all.put(id, list);
-    return withEntries(all);
+    return changed(d -> d.entries = withList(id, with(entries.getOrDefault(id, List.of()), entry)));
   }
 
   StepState stoodBy(ReadingId id, String why) {
@@ -238,119 +196,98 @@ public record StepState(
       return this;
     }
     list.set(list.size() - 1, change.apply(list.get(list.size() - 1)));
+    return changed(d -> d.entries = withList(id, list));
+  }
+
+  private Map<ReadingId, List<Entry>> withList(ReadingId id, List<Entry> list) {
     Map<ReadingId, List<Entry>> all = new EnumMap<>(ReadingId.class);
     all.putAll(entries);
     all.put(id, list);
-    return withEntries(all);
-  }
-
-  private StepState withEntries(Map<ReadingId, List<Entry>> all) {
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        liftReason,
-        all,
-        criterion,
-        pairs,
-        warmSeconds,
-        reason,
-        coldAt,
-        captures);
+    return all;
   }
 
   StepState at(Criterion taken) {
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        liftReason,
-        entries,
-        taken,
-        pairs,
-        warmSeconds,
-        reason,
-        coldAt,
-        captures);
+    return changed(d -> d.criterion = taken);
   }
 
   StepState paired(LimitPair pair) {
-    List<LimitPair> more = new ArrayList<>(pairs);
-    more.add(pair);
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        liftReason,
-        entries,
-        criterion,
-        more,
-        warmSeconds,
-        reason,
-        coldAt,
-        captures);
+    return changed(d -> d.pairs = with(pairs, pair));
   }
 
   StepState captured(Capture capture) {
-    List<Capture> more = new ArrayList<>(captures);
-    more.add(capture);
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        liftReason,
-        entries,
-        criterion,
-        pairs,
-        warmSeconds,
-        reason,
-        coldAt,
-        more);
+    return changed(d -> d.captures = with(captures, capture));
   }
 
   StepState warmed(double seconds) {
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        liftReason,
-        entries,
-        criterion,
-        pairs,
-        seconds,
-        reason,
-        coldAt,
-        captures);
+    return changed(d -> d.warmSeconds = seconds);
   }
 
   /** The warm-up clock begins at zero; temperatures of the time before tell nothing of it. */
   StepState cold() {
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        liftReason,
-        entries,
-        criterion,
-        pairs,
-        0,
-        reason,
-        entryCount(),
-        captures);
+    return changed(
+        d -> {
+          d.warmSeconds = 0;
+          d.coldAt = entryCount();
+        });
   }
 
   StepState because(String why) {
-    return new StepState(
-        status,
-        brief,
-        armedOhms,
-        liftReason,
-        entries,
-        criterion,
-        pairs,
-        warmSeconds,
-        Optional.of(why),
-        coldAt,
-        captures);
+    return changed(d -> d.reason = Optional.of(why));
+  }
+
+  private static <T> List<T> with(List<T> list, T one) {
+    List<T> more = new ArrayList<>(list);
+    more.add(one);
+    return more;
+  }
+
+  private StepState changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.state();
+  }
+
+  /** A state while it is being changed: each change names only what it changes. */
+  private static final class Draft {
+    private Status status;
+    private Optional<Forecast> brief;
+    private OptionalDouble armedOhms;
+    private Optional<String> liftReason;
+    private Map<ReadingId, List<Entry>> entries;
+    private Criterion criterion;
+    private List<LimitPair> pairs;
+    private double warmSeconds;
+    private Optional<String> reason;
+    private int coldAt;
+    private List<Capture> captures;
+
+    Draft(StepState from) {
+      status = from.status;
+      brief = from.brief;
+      armedOhms = from.armedOhms;
+      liftReason = from.liftReason;
+      entries = from.entries;
+      criterion = from.criterion;
+      pairs = from.pairs;
+      warmSeconds = from.warmSeconds;
+      reason = from.reason;
+      coldAt = from.coldAt;
+      captures = from.captures;
+    }
+
+    StepState state() {
+      return new StepState(
+          status,
+          brief,
+          armedOhms,
+          liftReason,
+          entries,
+          criterion,
+          pairs,
+          warmSeconds,
+          reason,
+          coldAt,
+          captures);
+    }
   }
 }
