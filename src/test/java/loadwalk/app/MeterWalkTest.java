@@ -3,7 +3,6 @@ package loadwalk.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -13,7 +12,6 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
@@ -78,13 +76,7 @@ class MeterWalkTest {
     shop.nudging(nudges::release);
     DeskLoop loop = new DeskLoop(new Walker(planning.forecaster()));
     runner = new DeskRunner(loop, shop, Desk.atHome("home"));
-    Amplifier amplifier =
-        AmplifierReader.read(
-                "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"Verrin\",\"model\":\"V1\"}"
-                    .getBytes(StandardCharsets.UTF_8),
-                "amplifier")
-            .found()
-            .orElseThrow();
+    Amplifier amplifier = Amplifier.named("Verrin", "V1");
     Wish.OpenWalk wish =
         new Wish.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);
     shop.open(wish).forEach(runner::accept);

@@ -3,35 +3,12 @@ package loadwalk.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The program in a real pseudo-terminal, under a shell with job control. */
-class RealTerminalTest {
-  @TempDir Path folder;
-
-  private Pane pane;
-
-  @BeforeEach
-  void openShell() throws Exception {
-    assumeTrue(Pane.isPossible(), "tmux is not installed, so no real terminal is tried");
-    pane = Pane.open(folder);
-    pane.line("stty -a > " + folder.resolve("before") + "; echo rea''dy").sees("ready");
-  }
-
-  @AfterEach
-  void closeShell() throws Exception {
-    if (pane != null) {
-      pane.close();
-    }
-  }
-
+class RealTerminalTest extends InShell {
   /** The shell is back, the terminal is as it was, and the program is gone. */
   private void restored(ProcessHandle program) throws Exception {
     program.onExit().get(30, TimeUnit.SECONDS);

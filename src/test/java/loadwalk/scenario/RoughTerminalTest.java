@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,34 +13,13 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import loadwalk.app.Child;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a real terminal can throw at the program: sizes, megabytes, signals, faults, old looks. */
-class RoughTerminalTest {
+class RoughTerminalTest extends InShell {
   private static final long SEED = 606;
-
-  @TempDir Path folder;
-
-  private Pane pane;
-
-  @BeforeEach
-  void openShell() throws Exception {
-    assumeTrue(Pane.isPossible(), "tmux is not installed, so no real terminal is tried");
-    pane = Pane.open(folder);
-    pane.line("stty -a > " + folder.resolve("before") + "; echo rea''dy").sees("ready");
-  }
-
-  @AfterEach
-  void closeShell() throws Exception {
-    if (pane != null) {
-      pane.close();
-    }
-  }
 
   private void restored(ProcessHandle program) throws Exception {
     program.onExit().get(120, TimeUnit.SECONDS);

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Connection;
 import loadwalk.bench.Meter;
@@ -79,13 +78,7 @@ class MetersOnDeskTest {
     journal.clear();
     Sequence sequence =
         SequenceReader.read(text.getBytes(StandardCharsets.UTF_8), "short").found().orElseThrow();
-    Amplifier amplifier =
-        AmplifierReader.read(
-                "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"Verrin\",\"model\":\"V1\"}"
-                    .getBytes(StandardCharsets.UTF_8),
-                "amplifier")
-            .found()
-            .orElseThrow();
+    Amplifier amplifier = Amplifier.named("Verrin", "V1");
     Bench bench =
         new Bench(
             "North bench",
