@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
 /** Prints every error of sequence, amplifier and bench files. */
 @Command(
     name = "check",
-    description = "Prints all errors of sequence, amplifier and bench files.",
+    description = "Print all errors of sequence, amplifier and bench files.",
     mixinStandardHelpOptions = true)
 public final class CheckCommand implements Callable<Integer> {
   private static final Format OUTPUT = new Format("check", 1);

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
 /** Sets all walks side by side. */
 @Command(
     name = "ledger",
-    description = "Sets all walks side by side; marks what was not done alike.",
+    description = "Set all walks side by side; mark what was not done alike.",
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 written, 2 bad usage or input, 4 a walk could not be read.")
 public final class LedgerCommand implements Callable<Integer> {

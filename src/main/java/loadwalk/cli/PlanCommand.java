@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "plan",
     description =
-        "Plans a bench for a sequence: currents, drops, fuses, heat, and how to wire the loads.",
+        "Plan a bench for a sequence: currents, drops, fuses, heat, and how to wire the loads.",
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 planned, 2 bad input, 3 a step must not be connected.")
 public final class PlanCommand implements Callable<Integer> {

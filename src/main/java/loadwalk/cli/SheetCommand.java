@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 /** Writes the sheet of a walk. */
 @Command(
     name = "sheet",
-    description = "Writes the sheet of a walk, finished or not.",
+    description = "Write the sheet of a walk, finished or not.",
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 written, 2 no such walk or a bad option, 4 a damaged journal.")
 public final class SheetCommand implements Callable<Integer> {

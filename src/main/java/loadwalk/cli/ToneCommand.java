@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
 /** Makes a test tone as a WAV file, or plays it. */
 @Command(
     name = "tone",
-    description = "Makes a test tone: steady, stepped in level, or in bursts.",
+    description = "Make a test tone: steady, stepped in level, or in bursts.",
     mixinStandardHelpOptions = true)
 public final class ToneCommand implements Callable<Integer> {
   private static final List<Integer> RATES = List.of(44_100, 48_000, 96_000);

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
 /** Judges a captured wave: level, distortion, clipping, frequency, and the output at a limit. */
 @Command(
     name = "wave",
-    description = "Judges a captured tone in a WAV file or a scope's CSV file.",
+    description = "Judge a captured tone in a WAV file or a scope's CSV file.",
     footer = {
       "",
       "Before an amplifier meets a sound input: a divider always, and isolation when bridged;",
