@@ -49,6 +49,12 @@ record Planning(Tables tables, Forecaster forecaster, BenchPlanner planner) {
       public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
         return planning.get().forecaster().judge(evidence, target, entries);
       }
+
+      @Override
+      public List<Doubt> judgeSoFar(
+          Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+        return planning.get().forecaster().judgeSoFar(evidence, target, entries);
+      }
     };
   }
 

@@ -44,6 +44,20 @@ public final class PracticeAnswers {
   }
 
   /**
+   * Tells whether the meters show the same in two states of a walk, at one reading of its clock:
+   * what is typed changes nothing of it.
+   */
+  public static boolean areTheSame(WalkState one, WalkState other) {
+    return one == other
+        || (one.opened() == other.opened()
+            && one.plan().stream().allMatch(p -> isAsFar(one.step(p.id()), other.step(p.id()))));
+  }
+
+  private static boolean isAsFar(StepState one, StepState other) {
+    return one.status() == other.status() && one.warmSeconds() == other.warmSeconds();
+  }
+
+  /**
    * Returns the output of the practice amplifier while a tone is turned up through the limit; empty
    * where the step has no load or the walk is not on the practice bench.
    */

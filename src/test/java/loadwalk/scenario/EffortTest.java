@@ -1,6 +1,7 @@
 package loadwalk.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
@@ -52,7 +53,9 @@ class EffortTest {
     int frames = bench.frames();
     int cells = bench.cells();
     int forces = bench.disk().forces();
+    var meters = bench.desk().desk().practice();
     bench.press("Enter");
+    assertSame(meters, bench.desk().desk().practice(), "the practice bench was reckoned anew");
     assertEquals(1, bench.disk().forces() - forces);
     assertEquals(1, bench.frames() - frames);
     int painted = bench.cells() - cells;

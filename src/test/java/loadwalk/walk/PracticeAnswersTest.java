@@ -97,4 +97,38 @@ class PracticeAnswersTest {
     assertFalse(left.containsKey(ReadingId.SUPPLY_AMPS));
     assertEquals(answers.size() - 1, left.size());
   }
+
+  @Test
+  void statesTakenForTheSame_showTheSame_andAReadingMakesNoOther() {
+    WalkState state = opened(OptionalLong.of(1));
+    int same = 0;
+    for (Fact fact : shortWalk()) {
+      WalkState next = fact.applyTo(state, 0);
+      boolean taken = PracticeAnswers.areTheSame(state, next);
+      assertTrue(
+          !taken || PracticeAnswers.of(state, 60).equals(PracticeAnswers.of(next, 60)),
+          fact.toString());
+      assertEquals(fact instanceof Fact.Entered, taken, fact.toString());
+      same += taken ? 1 : 0;
+      state = next;
+    }
+    assertEquals(2, same);
+    assertFalse(PracticeAnswers.areTheSame(state, opened(OptionalLong.of(2))));
+  }
+
+  private static List<Fact> shortWalk() {
+    return List.of(
+        new Fact.Begun("warm-up"),
+        entered("warm-up", ReadingId.SINK_CELSIUS, 40),
+        new Fact.Warmed("warm-up", 900),
+        new Fact.Done("warm-up"),
+        new Fact.Skipped("idle", "not for this test"),
+        new Fact.Begun("stereo-4"),
+        entered("stereo-4", ReadingId.OUTPUT_VOLTS, 17),
+        new Fact.Done("stereo-4"));
+  }
+
+  private static Fact entered(String step, ReadingId id, double value) {
+    return new Fact.Entered(step, id, String.valueOf(value), value, 0.1, List.of(), 0);
+  }
 }
