@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** Bounds that hold for every voltage source behind a resistance, and sameness of answers. */
 class ForecastPropertyTest {
   private static final long SEED = 1618;
-  private static final int ROUNDS = 60;
+  private static final int ROUNDS = Integer.getInteger("forecast.rounds", 60);
 
   @Test
   void halvingTheLoad_neverRaisesTheVolts_andAtMostDoublesTheWatts() {

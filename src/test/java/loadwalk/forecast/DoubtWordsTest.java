@@ -1,0 +1,110 @@
+package loadwalk.forecast;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import loadwalk.bench.ReadingId;
+import org.junit.jupiter.api.Test;
+
+class DoubtWordsTest {
+  private static final ReadingId VOLTS = ReadingId.OUTPUT_VOLTS;
+  private static final Band BAND = new Band(13, 14, 15);
+
+  @Test
+  void doubt_saysHowFarOff_whatSlip_andByWhatItWasDecided() {
+    Doubt doubt = volts(19.8, BAND, Slip.PEAK_FOR_RMS, 14.0);
+    assertEquals(VOLTS, doubt.reading());
+    assertEquals(Slip.PEAK_FOR_RMS, doubt.slip());
+    assertEquals(
+        "19.8 V is 41 % above the middle of the forecast 13.0 to 15.0 V; the likeliest slip is"
+            + " peak volts for rms (14.0 V would fit), decided by the forecast.",
+        doubt.text());
+    assertEquals("Check that the meter or scope shows rms and not peak.", doubt.lookAt());
+  }
+
+  @Test
+  void doubt_farOff_isToldInTimes_nearInPercent() {
+    assertOff("140 V is 10 times the middle of the forecast", 140);
+    assertOff("1.40 V is 0.10 times the middle of the forecast", 1.4);
+    assertOff("28.1 V is 2.0 times the middle of the forecast", 28.1);
+    assertOff("28.0 V is 100 % above the middle of the forecast", 28);
+    assertOff("7.00 V is 50 % below the middle of the forecast", 7);
+    assertOff("6.90 V is 0.49 times the middle of the forecast", 6.9);
+    assertOff("12.0 V is 14 % below the middle of the forecast", 12);
+    assertOff("14.5 V lies in the forecast 13.0 to 15.0 V;", 14.5);
+  }
+
+  @Test
+  void doubt_againstABandAroundNothing_saysOutside() {
+    Doubt doubt = volts(5, new Band(-1, 0, 1), Slip.UNNAMED, Double.NaN);
+    assertTrue(doubt.text().startsWith("5.00 V is outside the forecast"), doubt.text());
+  }
+
+  @Test
+  void doubt_withoutABand_orAName_saysNoMore() {
+    Doubt doubt = volts(5, null, Slip.UNNAMED, Double.NaN);
+    assertEquals("5.00 V; no named slip fits, decided by the forecast.", doubt.text());
+    Doubt named = volts(5, null, Slip.DIGITS_SWAPPED, Double.NaN);
+    assertEquals(
+        "5.00 V; the likeliest slip is digits swapped, decided by the forecast.", named.text());
+  }
+
+  @Test
+  void witness_isNamed() {
+    Hypotheses.Finding finding = new Hypotheses.Finding(Set.of(VOLTS), Slip.UNNAMED, Double.NaN, 9);
+    String amps =
+        DoubtWords.of(VOLTS, 5, null, finding, DoubtWords.Witness.SUPPLY_AMPS, Amplifiers.STEREO_4)
+            .text();
+    assertTrue(amps.endsWith("decided by the forecast and the supply amps together."), amps);
+    String other =
+        DoubtWords.of(VOLTS, 5, null, finding, DoubtWords.Witness.OTHER_ENTRY, Amplifiers.STEREO_4)
+            .text();
+    assertTrue(other.endsWith("decided by the other entry of this step."), other);
+  }
+
+  @Test
+  void coldLoad_isToldAgainstItsTolerance() {
+    Band band = new Band(3.8, 4, 4.2);
+    Doubt half = DoubtWords.load(2, band, Slip.LOAD_HALF);
+    assertEquals(
+        "2.00 Ω is 50 % below the middle of the forecast 3.80 to 4.20 Ω; it looks like a load"
+            + " wired at half its value, decided by the load's tolerance.",
+        half.text());
+    assertEquals(ReadingId.LOAD_OHMS, half.reading());
+    assertEquals(Slip.LOAD_HALF, half.slip());
+    assertTrue(half.lookAt().contains("before anything is switched on"), half.lookAt());
+    assertTrue(DoubtWords.load(3.1, band, Slip.UNNAMED).text().contains("; no slip fits, decided"));
+  }
+
+  /** What to look at is told for every slip, the two wrong loads alone share theirs. */
+  @Test
+  void everySlip_saysWhatToLookAt() {
+    Map<String, Slip> told = new HashMap<>();
+    for (Slip slip : Slip.values()) {
+      String lookAt = volts(5, BAND, slip, Double.NaN).lookAt();
+      assertTrue(lookAt.endsWith("."), slip + ": " + lookAt);
+      Slip other = told.put(lookAt, slip);
+      if (slip == Slip.LOAD_HALF) {
+        assertEquals(Slip.LOAD_DOUBLE, other);
+        assertTrue(lookAt.contains("4 Ω is wanted"), lookAt);
+      } else {
+        assertNull(other, lookAt);
+      }
+    }
+  }
+
+  private static void assertOff(String words, double entered) {
+    String text = volts(entered, BAND, Slip.UNNAMED, Double.NaN).text();
+    assertTrue(text.startsWith(words), text);
+  }
+
+  private static Doubt volts(double entered, Band band, Slip slip, double meant) {
+    Hypotheses.Finding finding = new Hypotheses.Finding(Set.of(VOLTS), slip, meant, 9);
+    return DoubtWords.of(
+        VOLTS, entered, band, finding, DoubtWords.Witness.FORECAST, Amplifiers.STEREO_4);
+  }
+}

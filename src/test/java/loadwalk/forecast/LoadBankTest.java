@@ -1,0 +1,61 @@
+package loadwalk.forecast;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Lead;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Mode;
+import org.junit.jupiter.api.Test;
+
+/** What the resistors and the leads of a bench bear, without any wiring known. */
+class LoadBankTest {
+  private static final LoadResistor SIXTEEN =
+      new LoadResistor("4 ohm", 4, 5, 100, 16, OptionalDouble.empty());
+  private static final LoadResistor FOUR =
+      new LoadResistor("8 ohm", 8, 5, 50, 8, OptionalDouble.empty());
+
+  /** 2000 W of resistors: 200 W in each of two loads is a fifth of every rating. */
+  @Test
+  void evenly_sharesTheWattsOfBothLoads_byRating() {
+    LoadBank.Hottest hottest =
+        LoadBank.evenly().hottest(bench(SIXTEEN, FOUR), Mode.STEREO, 4, 200).orElseThrow();
+    assertEquals("4 ohm", hottest.label());
+    assertEquals(20, hottest.watts(), 1e-12);
+    assertEquals(100, hottest.ratedWatts());
+    assertEquals(0.2, hottest.share(), 1e-12);
+  }
+
+  @Test
+  void evenly_bridged_heatsOneLoad() {
+    LoadBank.Hottest hottest =
+        LoadBank.evenly().hottest(bench(FOUR), Mode.BRIDGED, 4, 200).orElseThrow();
+    assertEquals(0.5, hottest.share(), 1e-12);
+    assertEquals(25, hottest.watts(), 1e-12);
+  }
+
+  @Test
+  void evenly_withoutResistors_isNotTold() {
+    assertTrue(LoadBank.evenly().hottest(bench(), Mode.STEREO, 4, 200).isEmpty());
+  }
+
+  /** ASTM B258: 0.815153 mΩ/m of AWG 4 at 20 °C; copper at 50 °C has 1.1179 of that. */
+  @Test
+  void leads_inSeries_addUp_atWorkingTemperature() {
+    Lead half = new Lead("plus", new Lead.Awg(4), 0.5, 1);
+    Lead other = new Lead("minus", new Lead.Awg(4), 1.5, 1);
+    Bench bench =
+        new Bench(
+            "b", List.of(), List.of(half, other), OptionalDouble.empty(), List.of(), List.of(), 1);
+    assertEquals(2 * 0.815153e-3 * 1.1179, LeadDrop.ohms(bench).orElseThrow(), 1e-6);
+    assertTrue(LeadDrop.ohms(bench()).isEmpty());
+  }
+
+  private static Bench bench(LoadResistor... loads) {
+    return new Bench(
+        "b", List.of(), List.of(), OptionalDouble.empty(), List.of(loads), List.of(), 1);
+  }
+}
