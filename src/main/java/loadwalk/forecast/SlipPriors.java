@@ -25,11 +25,12 @@ final class SlipPriors {
     PRIORS.put(Slip.LOAD_DOUBLE, 3e-3);
     PRIORS.put(Slip.LOAD_HALF, 3e-3);
     PRIORS.put(Slip.SUPPLY_AMPS_TEN_TIMES, 3e-3);
-    PRIORS.put(Slip.DIGITS_SWAPPED, 3e-3);
+    // Four digits have three swaps, one of which often fits by chance.
+    PRIORS.put(Slip.DIGITS_SWAPPED, 1.5e-3);
     // A copy leaves all its digits as evidence; by chance a stiff amplifier shows the same volts.
-    PRIORS.put(Slip.COPIED_FROM_BEFORE, 5e-4);
+    PRIORS.put(Slip.COPIED_FROM_BEFORE, 1e-3);
     PRIORS.put(Slip.OUTPUT_ABOVE_INPUT, 1.2e-3);
-    PRIORS.put(Slip.UNNAMED, 1.5e-3);
+    PRIORS.put(Slip.UNNAMED, 7.5e-4);
   }
 
   private SlipPriors() {}

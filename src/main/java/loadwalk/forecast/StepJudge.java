@@ -11,19 +11,27 @@ import loadwalk.bench.ReadingId;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
-  /** ln of the odds of a slip against none that a doubt needs where the forecast alone tells. */
-  private static final double NEEDED_LOG_ODDS = -0.9;
+  /**
+   * ln of the odds of a slip against none that a doubt needs where the forecast alone tells.
+   *
+   * <p>A doubt costs the operator seconds, a slip missed an amplifier, so less than even odds will
+   * do. How much less is a matter of honest readings: this and the two below let about one honest
+   * entry in three hundred be doubted in the experiment told of in DEVELOPERS.md, spent where it
+   * buys most.
+   */
+  private static final double NEEDED_LOG_ODDS = -1.3;
 
   /**
-   * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there.
+   * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there
+   * and few lie where a slip is likelier.
    */
-  private static final double NEEDED_AT_FIRST = -2.0;
+  private static final double NEEDED_AT_FIRST = -2.6;
 
   /**
    * The same where output and supply amps tell together: honest readings agree so well that the
    * rarest slip may be asked about.
    */
-  private static final double NEEDED_WITH_AMPS = -2.6;
+  private static final double NEEDED_WITH_AMPS = -3.3;
 
   /** The same for an output whose witness, the supply amps, is still to come. */
   private static final double NEEDED_BEFORE_AMPS = 1.5;

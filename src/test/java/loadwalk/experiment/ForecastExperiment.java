@@ -27,7 +27,8 @@ import loadwalk.forecast.Verdict;
  * <p>A step at which the supply gives way or a fuse opens is briefed and its brief counted, but it
  * yields no readings.
  *
- * <p>Every walk is taken once honestly; a doubted entry is kept, but feeds no later forecast. Then
+ * <p>Every walk is taken once honestly, each entry judged as the program does: while others of its
+ * step are still to come, then with the whole step. A doubted entry feeds no later forecast. Then
  * each slip is made once at a step drawn by seed, on what was honestly known before that step.
  *
  * @param population who is drawn
@@ -94,7 +95,11 @@ record ForecastExperiment(Population population, long seed, int count) {
       Entries.asTyped(typed)
           .forEach(
               (id, soFar) -> {
-                List<Doubt> doubts = forecaster.judge(evidence, target, soFar);
+                boolean whole = soFar.size() == typed.size();
+                List<Doubt> doubts =
+                    whole
+                        ? forecaster.judge(evidence, target, soFar)
+                        : forecaster.judgeSoFar(evidence, target, soFar);
                 results.honestDoubted.add(!doubts.isEmpty());
                 Results.in(results.honestBy, supply).add(!doubts.isEmpty());
                 Results.in(results.honestBy, target.stepId()).add(!doubts.isEmpty());
