@@ -139,9 +139,18 @@ public final class SheetPage {
       notes.add(load + " is from " + line.power().fromStepId() + ": " + line.power().why() + ".");
     }
     line.rating()
+        .filter(rating -> rating.measured().value() < line.power().perLoad().value())
+        .ifPresent(rating -> notes.add(load + lowerChannel(rating)));
+    line.rating()
         .flatMap(RatingComparison::note)
         .ifPresent(note -> notes.add(load + " and its rating: " + note + "."));
     return notes;
+  }
+
+  private static String lowerChannel(RatingComparison rating) {
+    return " and its rating: the lower channel made "
+        + PRINTER.quantity(rating.measured())
+        + ", and the ratio is of that one.";
   }
 
   private Section identity() {

@@ -56,6 +56,16 @@ class SheetTextTest {
   }
 
   @Test
+  void ratio_ofTheLowerChannel_saysSo() {
+    Sheet sheet = Sheet.of(Walks.practice(3, "stereo-only"), SheetOptions.DEFAULT);
+    Sheet.LoadLine line = sheet.loads().get(0);
+    double lower = line.rating().orElseThrow().measured().value();
+    assertTrue(lower < line.power().perLoad().value(), () -> lower + " W is not the lower");
+    assertTrue(
+        all(sheet).contains("stereo 4 Ω and its rating: the lower channel made "), all(sheet));
+  }
+
+  @Test
   void unfinishedWalk_saysSoFirst() {
     Walks walk = Walks.practicing(1, "stereo-only").oneStep().oneStep().oneStep();
     Sheet sheet = Sheet.of(walk.state(), SheetOptions.DEFAULT);
