@@ -1,0 +1,108 @@
+package loadwalk.forecast;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import loadwalk.forecast.EfficiencyAtLoad.Part;
+import org.junit.jupiter.api.Test;
+
+/** The current above idle from the volts, through the efficiency of one load. */
+class EfficiencyAtLoadTest {
+  private static final double OHMS = 4;
+  private static final double SUPPLY = 13.7;
+  private static final double ANCHOR = Math.log(15);
+  private static final IdleModel NO_IDLE = new IdleModel(0, 0, true);
+  private static final Part FLAT = new Part(0.6, Math.log(0.58), 0, 0.0009);
+  private static final Part STEEP = new Part(0.4, Math.log(0.55), 1, 0.0025);
+  private static final Part AGAIN = new Part(1, Math.log(0.58), 2, 0.0004);
+
+  @Test
+  void mean_goesWithTheVolts_asEachPartSays() {
+    EfficiencyAtLoad both = at(0, FLAT, STEEP);
+    double lower = ANCHOR - 0.2;
+    assertEquals(0.6 * FLAT.mean() + 0.4 * (STEEP.mean() - 0.2), both.mean(lower), 1e-12);
+    EfficiencyAtLoad half =
+        at(0, new Part(0.3, FLAT.mean(), 0, 1), new Part(0.2, STEEP.mean(), 1, 1));
+    assertEquals(both.mean(lower), half.mean(lower), 1e-12, "weights need not sum to one");
+  }
+
+  /** η = 2 V²/R over Vs I, so 112.5 W at 58 % and 13.7 V are 14.2 A above idle. */
+  @Test
+  void current_ofVoltsAtTheAnchor_isTheOutputOverTheEfficiency() {
+    double amps = 2 * 15 * 15 / OHMS / (0.58 * SUPPLY);
+    Mixture told = at(0, FLAT).logAmpsAbove(Mixture.normal(ANCHOR, 1e-6), OHMS, SUPPLY, NO_IDLE);
+    assertEquals(Math.log(amps), told.mean(), 1e-9);
+    assertEquals(0.03, told.deviation(), 1e-6);
+  }
+
+  /** Constant η: the current goes as v²; η ∝ v: as v; η ∝ v²: it is the same at any volts. */
+  @Test
+  void current_followsTheVolts_byTwoLessBeta() {
+    assertExponent(2, new Part(1, -0.5, 0, 0.0004));
+    assertExponent(1, new Part(1, -0.5, 1, 0.0004));
+    assertExponent(0, AGAIN);
+  }
+
+  private static void assertExponent(double exponent, Part part) {
+    EfficiencyAtLoad model = at(0, part);
+    Mixture there = model.logAmpsAbove(Mixture.normal(ANCHOR, 0.05), OHMS, SUPPLY, NO_IDLE);
+    Mixture lower = model.logAmpsAbove(Mixture.normal(ANCHOR - 0.3, 0.05), OHMS, SUPPLY, NO_IDLE);
+    assertEquals(0.3 * exponent, there.mean() - lower.mean(), 1e-9);
+    double own = Math.sqrt(part.variance());
+    assertEquals(Math.hypot(exponent * 0.05, own), there.deviation(), 1e-9);
+  }
+
+  /** Total probability: p(I) = ∫ p(I | v) p(v) dv. */
+  @Test
+  void densityOfTheCurrent_isThatAtKnownVolts_overAllVolts() {
+    EfficiencyAtLoad model = at(0, FLAT, STEEP);
+    Mixture volts = Mixture.normal(ANCHOR - 0.1, 0.06);
+    Mixture told = model.logAmpsAbove(volts, OHMS, SUPPLY, NO_IDLE);
+    for (double logAmps : new double[] {2.2, 2.45, 2.7}) {
+      double sum = 0;
+      double step = 0.0005;
+      for (double v = ANCHOR - 0.6; v < ANCHOR + 0.4; v += step) {
+        double known = model.logDensity(logAmps, v, OHMS, SUPPLY, NO_IDLE);
+        sum += step * Math.exp(volts.logDensity(v) + known);
+      }
+      assertEquals(Math.log(sum), told.logDensity(logAmps), 1e-6, "ln I = " + logAmps);
+    }
+  }
+
+  @Test
+  void density_atKnownVolts_isNormal_andFiniteFarOut() {
+    EfficiencyAtLoad model = at(0, FLAT, STEEP);
+    double sum = 0;
+    for (double x = 0; x < 5; x += 0.0005) {
+      sum += 0.0005 * Math.exp(model.logDensity(x, ANCHOR - 0.2, OHMS, SUPPLY, NO_IDLE));
+    }
+    assertEquals(1, sum, 1e-6);
+    double far = model.logDensity(50, ANCHOR, OHMS, SUPPLY, NO_IDLE);
+    assertEquals(-300 * Math.log(10) - 0.5 * Math.log(2 * Math.PI), far, 1e-9);
+  }
+
+  /**
+   * What idle may be off by, over what is drawn above it, and the looseness of β add in squares.
+   */
+  @Test
+  void errorsOfIdleAndBeta_widenTheCurrent() {
+    IdleModel idle = new IdleModel(2, 0.5, true);
+    double fall = -0.3;
+    double amps = 2 * Math.exp(2 * (ANCHOR + fall)) / OHMS / (0.58 * SUPPLY);
+    double expected = Math.hypot(Math.hypot(0.03, 0.5 / amps), 0.17 * fall);
+    EfficiencyAtLoad model = at(0.17, new Part(1, Math.log(0.58), 0, 0.0009));
+    Mixture volts = Mixture.normal(ANCHOR + fall, 1e-7);
+    Mixture told = model.logAmpsAbove(volts, OHMS, SUPPLY, idle);
+    assertEquals(expected, told.deviation(), 1e-6);
+    double middle = model.logDensity(told.mean(), ANCHOR + fall, OHMS, SUPPLY, idle);
+    assertEquals(-Math.log(expected * Math.sqrt(2 * Math.PI)), middle, 1e-6);
+    Part again = new Part(1, Math.log(0.58), 2, 0.0009);
+    double same = 2 * 15 * 15 / OHMS / (0.58 * SUPPLY);
+    Mixture repeated = at(0.17, again).logAmpsAbove(volts, OHMS, SUPPLY, idle);
+    assertEquals(Math.log(same), repeated.mean(), 1e-6);
+    assertEquals(Math.hypot(Math.hypot(0.03, 0.5 / same), 0.17 * fall), repeated.deviation(), 1e-6);
+  }
+
+  private static EfficiencyAtLoad at(double looseness, Part... parts) {
+    return new EfficiencyAtLoad(parts, ANCHOR, looseness);
+  }
+}
