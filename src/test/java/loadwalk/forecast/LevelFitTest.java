@@ -98,6 +98,26 @@ class LevelFitTest {
     assertThrows(IllegalArgumentException.class, () -> PositiveMatrix.of(unknown));
   }
 
+  /** Independent readings of variance s²: |C| = s²ⁿ, and a level known to s²/n. */
+  @Test
+  void logVolume_ofIndependentReadings_isKnown() {
+    double[][] covariance = {{0.04, 0, 0}, {0, 0.04, 0}, {0, 0, 0.04}};
+    assertEquals(
+        3 * Math.log(0.04) + Math.log(3 / 0.04), new LevelFit(covariance).logVolume(), 1e-12);
+  }
+
+  /** A value that goes with no old one is the level, known as well as the level is. */
+  @Test
+  void toward_aValueOfItsOwn_isTheLevel() {
+    double[][] covariance = {{2, 0.5}, {0.5, 1}};
+    LevelFit fit = new LevelFit(covariance);
+    double[] e = {3, 5};
+    LevelFit.Prediction own = fit.toward(new double[2], 1);
+    assertEquals(fit.level(e), own.mean(e), 1e-12);
+    double levelVariance = (2 * 1 - 0.25) / (2 + 1 - 2 * 0.5);
+    assertEquals(1 + levelVariance, own.variance(), 1e-12);
+  }
+
   private static double[][] identity(int n) {
     double[][] matrix = new double[n][n];
     for (int i = 0; i < n; i++) {

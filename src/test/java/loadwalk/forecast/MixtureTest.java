@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -63,6 +64,65 @@ class MixtureTest {
     assertThrows(IllegalStateException.class, () -> new Mixture.Builder().build());
     Mixture.Builder lost = new Mixture.Builder().add(Double.NaN, 0, 1);
     assertThrows(IllegalStateException.class, lost::build);
+  }
+
+  /** Far out a density is taken from its nearest part; there the two ways must meet. */
+  @Test
+  void logDensity_isContinuous_whereItGoesFarOut() {
+    Mixture mixture = new Mixture.Builder().add(3, 0, 0.1).add(1, 0.2, 0.05).build();
+    double edge = 0.1 * Math.sqrt(2 * 600);
+    double near = mixture.logDensity(-edge + 1e-7);
+    double far = mixture.logDensity(-edge - 1e-7);
+    assertEquals(near, far, 1e-3);
+    assertEquals(Math.log(0.75 / 0.1) - 600 - 0.5 * Math.log(2 * Math.PI), far, 1e-3);
+  }
+
+  /** Two parts: the mean of the means, and between them their distance beside their widths. */
+  @Test
+  void meanAndDeviation_areThoseOfTheWholeDensity() {
+    Mixture two = new Mixture.Builder().add(1, 1, 0.3).add(3, 2, 0.4).build();
+    assertEquals(1.75, two.mean(), 1e-12);
+    double between = 0.25 * 0.75;
+    assertEquals(Math.sqrt(0.25 * 0.09 + 0.75 * 0.16 + between), two.deviation(), 1e-12);
+    assertEquals(2, two.size());
+  }
+
+  @Test
+  void affine_movesAndWidens() {
+    Mixture moved = Mixture.normal(3, 0.2).affine(2, 1, 0.3);
+    assertEquals(7, moved.mean(), 1e-12);
+    assertEquals(0.5, moved.deviation(), 1e-12);
+    Mixture.Builder builder = new Mixture.Builder();
+    Mixture.normal(3, 0.2).addMoved(builder, 1, -2, 1, 0.3);
+    assertEquals(-5, builder.build().mean(), 1e-12);
+    assertEquals(0.5, builder.build().deviation(), 1e-12);
+    Mixture.Builder half = new Mixture.Builder().add(0.5, 0, 1);
+    Mixture.normal(4, 1).addTo(half, 1.5);
+    assertEquals(3, half.build().mean(), 1e-12);
+  }
+
+  /** A part of a ten-millionth of the weight is not worth its exponential. */
+  @Test
+  void build_leavesOutPartsOfNoWeight() {
+    assertEquals(1, new Mixture.Builder().add(2, 0, 1).add(1e-7, 5, 1).build().size());
+    assertEquals(2, new Mixture.Builder().add(2, 0, 1).add(1e-6, 5, 1).build().size());
+  }
+
+  /** Parts that are narrow and wide beside each other are kept apart, so that tails stay. */
+  @Test
+  void compressed_keepsNarrowAndWideApart() {
+    Mixture.Builder builder = new Mixture.Builder();
+    for (int i = 0; i < 40; i++) {
+      builder.add(1, 0.0001 * i, i % 2 == 0 ? 0.01 : 0.5);
+    }
+    Mixture whole = builder.build();
+    Mixture small = whole.compressed();
+    assertTrue(small.size() <= 48, small.size() + " parts");
+    for (double at : new double[] {-0.8, -0.02, 0, 0.02, 0.8}) {
+      assertEquals(whole.cumulative(at), small.cumulative(at), 2e-3, "at " + at);
+    }
+    Mixture few = drawn(new SplittableRandom(SEED + 2), 24);
+    assertSame(few, few.compressed());
   }
 
   private static Mixture drawn(SplittableRandom random, int parts) {

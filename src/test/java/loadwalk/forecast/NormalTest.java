@@ -20,4 +20,14 @@ class NormalTest {
       assertEquals(Quantiles.normalQuantile(p), Normal.quantile(p), 1e-4, "p = " + p);
     }
   }
+
+  /** Beyond the table and beyond eight deviations nothing is left. */
+  @Test
+  void cumulative_farOut_isNothingOrAll() {
+    assertEquals(0, Normal.quickCumulative(-6));
+    assertEquals(1, Normal.quickCumulative(6));
+    assertEquals(0, Normal.quickCumulative(Double.NaN), "unknown is never likely");
+    assertEquals(0, Normal.cumulative(-8.01));
+    assertEquals(1, Normal.cumulative(8.01));
+  }
 }

@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -73,6 +74,22 @@ class StandardForecasterTest {
             STEREO_4,
             Map.of(ReadingId.OUTPUT_VOLTS, 14.0, ReadingId.SUPPLY_AMPS, 13.5));
     assertEquals(List.of(), doubts);
+  }
+
+  /** A load measured cold tells the step that it is of nothing but its cautions. */
+  @Test
+  void forecast_withTheStepsOwnColdLoad_isTheSame() {
+    Observation cold = new Observation(STEREO_4, Map.of(ReadingId.LOAD_OHMS, 3.9));
+    Observation before =
+        new Observation(
+            Target.loaded("stereo-2", Mode.STEREO, 2), Map.of(ReadingId.OUTPUT_VOLTS, 13.0));
+    Forecast without = forecaster.forecast(evidence(List.of(before)), STEREO_4);
+    Forecast with = forecaster.forecast(evidence(List.of(before, cold)), STEREO_4);
+    assertEquals(without.readings(), with.readings());
+    Observation volts = new Observation(STEREO_4, Map.of(ReadingId.OUTPUT_VOLTS, 17.0));
+    assertNotEquals(
+        band(evidence(List.of()), STEREO_4, ReadingId.OUTPUT_VOLTS),
+        band(evidence(List.of(volts)), STEREO_4, ReadingId.OUTPUT_VOLTS));
   }
 
   private Band band(Evidence evidence, Target target, ReadingId id) {

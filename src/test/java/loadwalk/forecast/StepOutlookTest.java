@@ -1,0 +1,180 @@
+package loadwalk.forecast;
+
+import static loadwalk.forecast.Amplifiers.BRIDGED_4;
+import static loadwalk.forecast.Amplifiers.STEREO_1;
+import static loadwalk.forecast.Amplifiers.STEREO_2;
+import static loadwalk.forecast.Amplifiers.STEREO_4;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import org.junit.jupiter.api.Test;
+
+class StepOutlookTest {
+  private static final Target HALF_POWER =
+      new Target("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 2, 0.5);
+
+  /** The worked amplifier at 4 and 2 Ω; at 1 Ω it would ask some 50 A. */
+  private static final WalkModel FREE = model(Bench.unknown());
+
+  private static final WalkModel SHORT_OF_CURRENT = model(supplies(40));
+
+  @Test
+  void bridgedStep_isOfOneChannel() {
+    StepOutlook bridged = FREE.outlook(BRIDGED_4);
+    assertEquals(2, bridged.channelOhms());
+    assertEquals(FREE.outlook(STEREO_2).logVolts().mean(), bridged.logVolts().mean(), 0.003);
+  }
+
+  /** The supply volts reckoned with are those at the current that the step asks. */
+  @Test
+  void supplyVolts_areThoseAtTheCurrentAsked() {
+    StepOutlook outlook = FREE.outlook(STEREO_1);
+    double volts = Math.exp(outlook.logVolts().mean());
+    double efficiency = Math.exp(outlook.efficiency().mean(outlook.logVolts().mean()));
+    double amps = FREE.idle().amps() + 2 * volts * volts / (efficiency * outlook.supplyVolts());
+    assertEquals(FREE.sag().volts(amps), outlook.supplyVolts(), 0.005);
+    assertTrue(outlook.supplyVolts() < FREE.sag().volts(10));
+  }
+
+  /** P goes as V²: at half the power the volts are lower by √2, as near as a hand aims. */
+  @Test
+  void partOfThePower_lowersTheVolts_andTheCurrentLessThanInProportion() {
+    StepOutlook whole = FREE.outlook(STEREO_2);
+    StepOutlook half = FREE.outlook(HALF_POWER);
+    double rise = 0.5 * Math.log(2);
+    assertEquals(whole.logVolts().mean() - rise, half.logVolts().mean(), 0.01);
+    assertEquals(Math.hypot(0.15, whole.logVolts().deviation()), half.logVolts().deviation(), 1e-6);
+    double lower = whole.asked().logAbove().mean() - half.asked().logAbove().mean();
+    assertEquals(1.3 * rise, lower, 0.01);
+    double deviation = Math.hypot(0.2, whole.asked().logAbove().deviation());
+    assertEquals(deviation, half.asked().logAbove().deviation(), 1e-6);
+  }
+
+  @Test
+  void suppliesAskedForMoreThanTheirRating_mayGiveWay() {
+    StepOutlook free = FREE.outlook(STEREO_1);
+    StepOutlook tied = SHORT_OF_CURRENT.outlook(STEREO_1);
+    assertEquals(0, free.asked().overload());
+    double logRoom = Math.log(40 - Amplifiers.IDLE_AMPS);
+    double beyond = 1 - free.asked().logAbove().cumulative(logRoom);
+    assertEquals(0.3 * beyond, tied.asked().overload(), 1e-6);
+    assertTrue(beyond > 0.5, "the step asks more than 40 A: " + beyond);
+    assertTaken(free, tied, tied.asked().overload(), logRoom);
+  }
+
+  /** Where they do, the volts fall by the excess current at most, evenly up to a tenth more. */
+  private static void assertTaken(
+      StepOutlook free, StepOutlook tied, double overload, double logRoom) {
+    Mixture asked = free.asked().logAbove();
+    double excess = asked.mean() + 0.8 * asked.deviation() - logRoom;
+    assertTrue(excess > 0.03 && excess < 0.6, "" + excess);
+    double mean = free.logVolts().mean() - overload * 0.55 * excess;
+    assertEquals(mean, tied.logVolts().mean(), 1e-6);
+    double strata = 1.1 * 1.1 / 12 * (1 - 1.0 / 16);
+    double moved = excess * excess * (strata + 0.01);
+    double apart = overload * (1 - overload) * Math.pow(0.55 * excess, 2);
+    double before = free.logVolts().deviation();
+    double variance = before * before + overload * moved + apart;
+    assertEquals(Math.sqrt(variance), tied.logVolts().deviation(), 1e-6);
+  }
+
+  @Test
+  void excess_beyondWhatKeepsASupplyOn_isBounded() {
+    Target heavy = Target.loaded("stereo-0.5", Mode.STEREO, 0.5);
+    StepOutlook tied = model(supplies(26)).outlook(heavy);
+    double mean = FREE.outlook(heavy).logVolts().mean();
+    double overload = tied.asked().overload();
+    assertEquals(0.3, overload, 0.02);
+    assertEquals(mean - overload * 0.55 * 0.6, tied.logVolts().mean(), 1e-6);
+  }
+
+  @Test
+  void loadsReachedAlready_andSuppliesThatGaveMore_giveNoWay() {
+    WalkModel small = model(supplies(26));
+    assertEquals(0, small.outlook(STEREO_2).asked().overload());
+    assertTrue(small.outlook(STEREO_1).asked().overload() > 0.2);
+    WalkModel exceeded = model(supplies(22));
+    assertEquals(0, exceeded.outlook(STEREO_1).asked().overload(), "it gave 27 A already");
+  }
+
+  /** Supply volts that stay up tell that the supplies mostly have not given way. */
+  @Test
+  void supplyVoltsEntered_tellWhetherTheSuppliesGaveWay() {
+    StepOutlook before = SHORT_OF_CURRENT.outlook(STEREO_1);
+    double expected = before.supplyVolts();
+    StepOutlook free = StepOutlook.of(FREE, STEREO_1, 1, expected);
+    StepOutlook up = StepOutlook.of(SHORT_OF_CURRENT, STEREO_1, 1, expected);
+    double logRoom = Math.log(40 - Amplifiers.IDLE_AMPS);
+    double overload = before.asked().overload();
+    Mixture asked = before.asked().logAbove();
+    double excess = asked.mean() + 0.8 * asked.deviation() - logRoom;
+    assertEquals(
+        free.logVolts().mean() - 0.4 * overload * 0.55 * excess, up.logVolts().mean(), 1e-4);
+    double sagging = expected * 0.93;
+    StepOutlook freeLow = StepOutlook.of(FREE, STEREO_1, 1, sagging);
+    StepOutlook low = StepOutlook.of(SHORT_OF_CURRENT, STEREO_1, 1, sagging);
+    assertEquals(freeLow.logVolts().mean() - overload * 0.55 * excess, low.logVolts().mean(), 2e-3);
+    assertEquals(sagging, low.supplyVolts());
+    assertTrue(freeLow.logVolts().mean() < free.logVolts().mean());
+  }
+
+  /** A density of ln of the amperes typed sums to one, whether the volts are known or not. */
+  @Test
+  void densityOfTheAmpsTyped_sumsToOne() {
+    StepOutlook outlook = FREE.outlook(STEREO_1);
+    Mixture above = outlook.logAbove(FREE, STEREO_1);
+    assertEquals(1, sum(amps -> StepOutlook.logAmpsDensity(FREE, above, amps)), 1e-3);
+    double volts = outlook.logVolts().mean();
+    assertEquals(1, sum(amps -> outlook.logAmpsDensity(FREE, STEREO_1, volts, amps)), 1e-3);
+    StepOutlook half = FREE.outlook(HALF_POWER);
+    double lower = half.logVolts().mean();
+    assertEquals(1, sum(amps -> half.logAmpsDensity(FREE, HALF_POWER, lower, amps)), 1e-3);
+  }
+
+  /** Asked anew with the supply volts entered, the current is much the same. */
+  @Test
+  void logAbove_withTheSupplyEntered_isToldFromItsVolts() {
+    StepOutlook before = FREE.outlook(STEREO_1);
+    StepOutlook entered = StepOutlook.of(FREE, STEREO_1, 1, before.supplyVolts());
+    Mixture told = entered.logAbove(FREE, STEREO_1);
+    assertEquals(before.asked().logAbove().mean(), told.mean(), 1e-3);
+    assertEquals(before.asked().logAbove().deviation(), told.deviation(), 1e-2);
+  }
+
+  private static double sum(DoubleUnaryOperator logDensity) {
+    double sum = 0;
+    double step = 0.0005;
+    for (double log = Math.log(1.45); log < Math.log(800); log += step) {
+      sum += step * Math.exp(logDensity.applyAsDouble(Math.exp(log)));
+    }
+    return sum;
+  }
+
+  private static Bench supplies(double amps) {
+    return new Bench(
+        "b",
+        List.of(new Supply(13.8, amps)),
+        List.of(),
+        OptionalDouble.empty(),
+        List.of(),
+        List.of(),
+        0.9);
+  }
+
+  private static WalkModel model(Bench bench) {
+    List<Observation> walk =
+        List.of(
+            new Observation(Amplifiers.IDLE, Map.of(ReadingId.SUPPLY_AMPS, Amplifiers.IDLE_AMPS)),
+            new Observation(STEREO_4, Amplifiers.readings(STEREO_4)),
+            new Observation(STEREO_2, Amplifiers.readings(STEREO_2)));
+    return new WalkModel(new Evidence(Amplifiers.rated(50), bench, Amplifiers.CONDITIONS, walk));
+  }
+}

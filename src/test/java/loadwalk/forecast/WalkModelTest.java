@@ -1,0 +1,126 @@
+package loadwalk.forecast;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Mode;
+import loadwalk.bench.Rating;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import org.junit.jupiter.api.Test;
+
+/** What the amplifier's plate and the bench alone say to the forecast. */
+class WalkModelTest {
+  private static final double ENDLESS = Double.POSITIVE_INFINITY;
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  /** Supplies that gave more than 110 % of their rating are not what they say. */
+  @Test
+  void deliverableAmps_areTheSuppliesTogether_untilTheyGaveMore() {
+    assertEquals(90, deliverable(new Supply(13.8, 50), new Supply(13.8, 40)));
+    assertEquals(ENDLESS, deliverable());
+    assertEquals(13, deliverable(new Supply(13.8, 13)), "14 A are 108 %");
+    assertEquals(ENDLESS, deliverable(new Supply(13.8, 12)), "14 A are 117 %");
+  }
+
+  private static double deliverable(Supply... supplies) {
+    Bench bench = new Bench("b", List.of(supplies), List.of(), NONE, List.of(), List.of(), 0.9);
+    Map<ReadingId, Double> readings =
+        Map.of(ReadingId.OUTPUT_VOLTS, 14.9, ReadingId.SUPPLY_AMPS, 14.0);
+    Observation read = new Observation(Amplifiers.STEREO_4, readings);
+    return new WalkModel(
+            new Evidence(Amplifiers.rated(50), bench, Amplifiers.CONDITIONS, List.of(read)))
+        .deliverableAmps();
+  }
+
+  /** A rating at 14.4 V holds at 13.8 V where the rails are regulated, else it follows. */
+  @Test
+  void regulatedRails_keepTheRatedVolts() {
+    double rated = Math.log(Math.sqrt(200));
+    double shift = Math.log(14.4 / 13.8);
+    double tail = 0.003;
+    assertEquals(rated - 0.03 * shift * (1 - tail), logVolts(Optional.of(true)), 1e-9);
+    assertEquals(rated - 0.97 * shift * (1 - tail), logVolts(Optional.of(false)), 1e-9);
+    assertEquals(rated - 0.65 * shift * (1 - tail), logVolts(Optional.empty()), 1e-9);
+  }
+
+  private static double logVolts(Optional<Boolean> regulated) {
+    Rating rating = new Rating(Mode.STEREO, 4, 50, OptionalDouble.of(14.4), NONE);
+    return model(List.of(rating), NONE, NONE, regulated).output().predict(4, false, 0).mean();
+  }
+
+  /** Below the least load a limit is more likely, so the volts are told lower. */
+  @Test
+  void leastLoad_isTheOneStated_orElseTheLeastRated_orTwoOhms() {
+    double stated = atOneOhm(OptionalDouble.of(1), NONE);
+    assertEquals(stated, atOneOhm(NONE, OptionalDouble.of(2)), 1e-12, "half of it a channel");
+    assertEquals(stated, atOneOhm(OptionalDouble.of(4), OptionalDouble.of(2)), 1e-12);
+    assertEquals(atOneOhm(OptionalDouble.of(4), NONE), atOneOhm(NONE, NONE), 1e-12, "as rated");
+    assertTrue(stated > atOneOhm(OptionalDouble.of(2), NONE));
+    assertTrue(atOneOhm(OptionalDouble.of(2), NONE) > atOneOhm(NONE, NONE));
+  }
+
+  private static double atOneOhm(OptionalDouble stereo, OptionalDouble bridged) {
+    Rating rating = new Rating(Mode.STEREO, 4, 50, NONE, NONE);
+    WalkModel model = model(List.of(rating), stereo, bridged, Optional.empty());
+    return model.output().predict(1, false, 0).mean();
+  }
+
+  @Test
+  void leastLoad_ofAnAmplifierWithoutRatings_isTwoOhms() {
+    Observation read = new Observation(Amplifiers.STEREO_4, Map.of(ReadingId.OUTPUT_VOLTS, 14.9));
+    double told = measured(NONE, read).output().predict(1, false, 0).mean();
+    assertEquals(
+        measured(OptionalDouble.of(2), read).output().predict(1, false, 0).mean(), told, 1e-12);
+  }
+
+  private static WalkModel measured(OptionalDouble least, Observation read) {
+    Amplifier amplifier = amplifier(List.of(), least, NONE, Optional.empty());
+    return new WalkModel(Amplifiers.evidence(amplifier, List.of(read)));
+  }
+
+  /** 50 W a channel at 60 % from 13.8 V are 12.1 A, at which a supply usually sags by 0.15 V. */
+  @Test
+  void supply_isExpectedToSuitTheAmplifier() {
+    double usual = 2 * 50 / (0.6 * 13.8);
+    WalkModel model = new WalkModel(Amplifiers.evidence(Amplifiers.rated(50), List.of()));
+    assertEquals(13.8 - 0.15, model.sag().volts(usual), 1e-6);
+    WalkModel small = new WalkModel(Amplifiers.evidence(Amplifiers.rated(5), List.of()));
+    assertEquals(13.8 - 0.15, small.sag().volts(3), 1e-9, "no less than 3 A");
+  }
+
+  private static WalkModel model(
+      List<Rating> ratings,
+      OptionalDouble stereo,
+      OptionalDouble bridged,
+      Optional<Boolean> regulated) {
+    return new WalkModel(
+        Amplifiers.evidence(amplifier(ratings, stereo, bridged, regulated), List.of()));
+  }
+
+  private static Amplifier amplifier(
+      List<Rating> ratings,
+      OptionalDouble stereo,
+      OptionalDouble bridged,
+      Optional<Boolean> regulated) {
+    return new Amplifier(
+        "Halvorsen & Pike",
+        "HP-250",
+        Optional.empty(),
+        OptionalInt.empty(),
+        Optional.of("AB"),
+        OptionalInt.of(2),
+        ratings,
+        stereo,
+        bridged,
+        List.of(),
+        regulated);
+  }
+}
