@@ -124,4 +124,14 @@ class CapturesTest {
     assertEquals("The step idle takes no output from a wave.", floor.said());
     assertFalse(floor.holds(Fact.Captured.class));
   }
+
+  /** The same file taken twice, after its calibration was put right: the later one counts. */
+  @Test
+  void waveTakenAgain_replacesTheEarlierOne() {
+    running();
+    floor.hear(take(capture(1, true, OptionalDouble.empty())));
+    Capture again = capture(1, true, OptionalDouble.of(0.002));
+    floor.hear(take(again));
+    assertEquals(Optional.of(again), floor.step("stereo-4").captureOfOutput());
+  }
 }

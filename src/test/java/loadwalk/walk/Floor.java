@@ -45,14 +45,19 @@ final class Floor implements Forecaster {
   private final Walker walker = new Walker(this);
 
   Floor() {
+    this(SEQUENCE);
+  }
+
+  /** Opens a walk of another sequence. */
+  Floor(String sequence) {
     Fact.Opened opened =
         new Fact.Opened(
             "walk",
             "test",
-            SequenceReader.read(SEQUENCE.getBytes(StandardCharsets.UTF_8), "short")
+            SequenceReader.read(sequence.getBytes(StandardCharsets.UTF_8), "short")
                 .found()
                 .orElseThrow(),
-            SEQUENCE,
+            sequence,
             Amplifier.named("Brightmoor", "B-70 II"),
             Bench.unknown(),
             OptionalLong.empty());

@@ -65,4 +65,18 @@ class GateLimitsTest {
     assertEquals("warm-up", floor.last(Fact.Cooled.class).step());
     assertEquals(0, floor.model.clock().warmSeconds());
   }
+
+  @Test
+  void liftedHalt_namesTheHaltsAlone() {
+    doubtOnStereoFour();
+    floor.at("bridged-2", Verdict.HALT).hear(new Intent.LiftHalt("owner insists"));
+    assertEquals(2, floor.step("bridged-2").brief().orElseThrow().cautions().size());
+    assertEquals(List.of("test"), floor.last(Fact.HaltLifted.class).codes());
+  }
+
+  @Test
+  void stepThatNobodyBriefed_doesNotStart() {
+    WalkState cold = WalkState.begin(floor.model.state().opened(), 0);
+    assertEquals("warm-up has no brief yet.", Gate.refusal(cold).orElseThrow());
+  }
 }

@@ -90,6 +90,27 @@ class ReplayTest {
     assertTrue(late > 0, "some output is doubted only where no amps come");
   }
 
+  /** A doubt that waited for amps and came as the step ended is compared too, either way. */
+  @Test
+  void doubtAtTheEndOfAStep_isComparedWithTodays() {
+    Event volts = new Intent.EnterAll("stereo-2", Map.of(ReadingId.OUTPUT_VOLTS, "12.9 V"));
+    List<List<Stamped>> late = walked(new AtTheEnd(true), volts, new Intent.Finish());
+    Difference gone = only(Replay.of(new AtTheEnd(false), late));
+    assertEquals("stereo-2", gone.step());
+    assertEquals("12.9 V", gone.typed());
+    assertEquals(Set.of("digits-swapped"), gone.kept());
+    assertEquals(Set.of(), gone.today());
+    List<List<Stamped>> none = walked(new AtTheEnd(false), volts, new Intent.Finish());
+    Difference fresh = only(Replay.of(new AtTheEnd(true), none));
+    assertEquals(Set.of(), fresh.kept());
+    assertEquals(Set.of("digits-swapped"), fresh.today());
+  }
+
+  private static Difference only(List<Difference> differences) {
+    assertEquals(1, differences.size(), differences.toString());
+    return differences.get(0);
+  }
+
   private static int doubts(List<List<Stamped>> records) {
     return records.toString().split("Doubt\\[", -1).length - 1;
   }
@@ -109,11 +130,13 @@ class ReplayTest {
             List.of(
                 new Event.Reopened(0, 0),
                 new Intent.Arm("4"),
+                new Intent.Begin(),
                 new Intent.EnterAll(
                     "stereo-4",
                     Map.of(ReadingId.OUTPUT_VOLTS, "13.4 V", ReadingId.SUPPLY_AMPS, "10 A")),
                 new Intent.Finish(),
-                new Intent.Arm("2")));
+                new Intent.Arm("2"),
+                new Intent.Begin()));
     events.addAll(List.of(second));
     for (Event event : events) {
       model = walker.update(model, event).model();
@@ -145,6 +168,32 @@ class ReplayTest {
           ? List.of(
               new Doubt(ReadingId.OUTPUT_VOLTS, Slip.DIGITS_SWAPPED, "It is off.", "Look at it."))
           : List.of();
+    }
+  }
+
+  /** Finds nothing off while more may come; then doubts the output volts, or not. */
+  private record AtTheEnd(boolean doubts) implements Forecaster {
+    @Override
+    public Forecast forecast(Evidence evidence, Target target) {
+      return new Forecast(
+          target.stepId(),
+          0.95,
+          Map.of(),
+          Forecast.Demand.unknown(),
+          List.of(),
+          Verdict.CLEAR,
+          "Rests on nothing.");
+    }
+
+    @Override
+    public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+      return doubts ? new Strict().judge(evidence, target, entries) : List.of();
+    }
+
+    @Override
+    public List<Doubt> judgeSoFar(
+        Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+      return List.of();
     }
   }
 }

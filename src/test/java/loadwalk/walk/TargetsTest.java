@@ -135,6 +135,39 @@ class TargetsTest {
     assertEquals(2.0, Targets.of(floor.model.state(), plannedRecheck()).orElseThrow().ohms());
   }
 
+  /** Of two steps that load a channel alike the bridged one is the heavier, asked when it may. */
+  @Test
+  void heaviest_ofEqualLoadsAChannel_isTheBridgedOne() {
+    Floor equal =
+        new Floor(
+            """
+            {"format":"loadwalk-sequence/1","name":"equal","title":"Equal","tone":{"hertz":40},
+             "limit":{"thdPercent":1.0},"supplyVolts":13.8,
+             "steps":[{"do":"measure","mode":"stereo","ohms":2},
+              {"do":"measure","mode":"bridged","ohms":4},{"do":"idle"},
+              {"do":"recheck","of":["heaviest"]}]}
+            """);
+    for (String step : List.of("stereo-2", "bridged-4")) {
+      equal.at(step).hear(new Intent.Begin());
+      equal.hear(new Intent.Enter(step, ReadingId.OUTPUT_VOLTS, "13")).hear(new Intent.Finish());
+    }
+    equal.hear(new Intent.Begin());
+    equal.hear(new Intent.Enter("idle", ReadingId.SUPPLY_AMPS, "1.9")).hear(new Intent.Finish());
+    WalkState state = equal.model.state();
+    assertEquals(
+        Optional.of("bridged-4"), Targets.recheckOf(state, state.planned("recheck").orElseThrow()));
+  }
+
+  /** Watts typed where volts are asked, and volts where watts are. */
+  @Test
+  void watts_mayBeAskedFor_andVoltsTyped() {
+    floor.at("stereo-4").hear(new Intent.Begin());
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_WATTS, "45 W"));
+    assertEquals(Map.of(ReadingId.OUTPUT_WATTS, 45.0), evidence());
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_WATTS, "13.4 V"));
+    assertEquals(Map.of(ReadingId.OUTPUT_VOLTS, 13.4), evidence());
+  }
+
   private loadwalk.sequence.PlannedStep plannedRecheck() {
     return floor.model.state().planned("recheck").orElseThrow();
   }
