@@ -15,6 +15,9 @@ final class Rows {
   private static final int KEYS = 100;
   private static final long QUIET_MILLIS = 8;
   private static final long IDLE_MILLIS = 4000;
+
+  /** What an operator takes at least from an open walk to its first reading. */
+  private static final long OPEN_MILLIS = 5000;
   private static final String F3 = "\u001bOR";
   private static final String F8 = "\u001b[19~";
   private static final String F9 = "\u001b[20~";
@@ -161,7 +164,7 @@ final class Rows {
     return sample;
   }
 
-  private void entry() throws IOException {
+  private void entry() throws IOException, InterruptedException {
     Sample own = new Sample();
     Sample other = new Sample();
     Path home = freshHome();
@@ -169,6 +172,7 @@ final class Rows {
         Session walk = Session.start(home, walk(home))) {
       bare.await("ready");
       toReadings(walk);
+      Thread.sleep(OPEN_MILLIS);
       keys(bare);
       Path journal;
       try (var files = Files.list(home.resolve("sessions"))) {
@@ -245,7 +249,7 @@ final class Rows {
           Session walk = Session.start(home, walk(home))) {
         bare.await("ready");
         toReadings(walk);
-        Thread.sleep(200);
+        Thread.sleep(OPEN_MILLIS);
         own.add(walk.residentKib() / 1024.0);
         other.add(bare.residentKib() / 1024.0);
       }

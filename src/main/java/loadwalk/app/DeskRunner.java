@@ -8,16 +8,17 @@ import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.DeskLoop;
 import loadwalk.view.DeskNext;
+import loadwalk.view.LookAhead;
 import loadwalk.view.Wish;
 
 /** Runs the desk: one event in, all that follows from it done, on the caller's thread alone. */
 final class DeskRunner {
-  private final DeskLoop loop;
+  private final LookAhead loop;
   private final Outside outside;
   private Desk desk;
 
   DeskRunner(DeskLoop loop, Outside outside, Desk desk) {
-    this.loop = loop;
+    this.loop = new LookAhead(loop);
     this.outside = outside;
     this.desk = desk;
   }
@@ -50,6 +51,20 @@ final class DeskRunner {
   /** Takes what has become known outside without an event, such as what a meter said. */
   void look() {
     settle(new ArrayDeque<>(outside.after(desk)));
+  }
+
+  /**
+   * Works out what Enter would do to what is typed, so that little is left when it comes.
+   *
+   * @return the desk it would lead to, where that was not known yet
+   */
+  Optional<Desk> lookAhead() {
+    List<DeskNext> updates = loop.look(desk);
+    if (updates.isEmpty()) {
+      return Optional.empty();
+    }
+    outside.prepare(updates.stream().flatMap(next -> next.effects().stream()).toList());
+    return Optional.of(updates.get(updates.size() - 1).desk());
   }
 
   private void settle(Deque<DeskEvent> waiting) {

@@ -12,6 +12,9 @@ interface Outside {
   /** Does what a walk asks. */
   List<DeskEvent> perform(Effect effect);
 
+  /** Hears what is likely to be asked next, in place of what it heard before. */
+  default void prepare(List<Effect> likely) {}
+
   /** Does what a screen asks. */
   List<DeskEvent> grant(Wish wish, Desk desk);
 

@@ -5,6 +5,7 @@ import com.googlecode.lanterna.input.KeyType;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -12,6 +13,7 @@ import loadwalk.tui.Input;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
 import loadwalk.tui.TtyTerminal;
+import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
 import loadwalk.view.DeskPainter;
 import loadwalk.view.Key;
@@ -99,6 +101,17 @@ final class TerminalLoop {
     }
     if (!over && !runner.isLeaving()) {
       paint(surface);
+      lookAhead(surface);
+    }
+  }
+
+  /** Only while nothing waits: a key that has come is heard first. */
+  private void lookAhead(Surface surface) throws IOException {
+    if (queue.isEmpty()) {
+      Optional<Desk> likely = runner.lookAhead();
+      if (likely.isPresent()) {
+        painter.expect(likely.get(), surface.size());
+      }
     }
   }
 

@@ -2,6 +2,7 @@ package loadwalk.app;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import loadwalk.walk.FactWriter;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.PracticeAnswers;
+import loadwalk.walk.Stamped;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
 
@@ -47,6 +49,7 @@ final class Workshop implements Outside {
   private Optional<MeterBank> bank = Optional.empty();
   private Runnable nudge = () -> {};
   private Background background = Background.NONE;
+  private Map<List<Stamped>, String> prepared = Map.of();
   private boolean leaving;
 
   Workshop(WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
@@ -95,8 +98,20 @@ final class Workshop implements Outside {
     return List.of();
   }
 
+  @Override
+  public void prepare(List<Effect> likely) {
+    prepared = new IdentityHashMap<>();
+    for (Effect effect : likely) {
+      if (effect instanceof Effect.AppendJournal append) {
+        prepared.put(append.facts(), FactWriter.body(append.facts()));
+      }
+    }
+  }
+
   private Event kept(Effect.AppendJournal append) {
-    KeepResult result = open.orElseThrow().append(FactWriter.body(append.facts()));
+    String ready = prepared.get(append.facts());
+    String body = ready == null ? FactWriter.body(append.facts()) : ready;
+    KeepResult result = open.orElseThrow().append(body);
     return result instanceof KeepResult.NotKept failed
         ? new Event.NotKept(failed.why())
         : new Event.Kept(append.facts());

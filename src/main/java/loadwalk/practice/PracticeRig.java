@@ -3,6 +3,7 @@ package loadwalk.practice;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 
@@ -23,6 +24,7 @@ public record PracticeRig(
   private static final double WARM_UP_OHMS = 4;
   private static final double VOLTS_SCATTER = 0.002;
   private static final double AMPS_SCATTER = 0.004;
+  private static final AtomicReference<Limit> LATEST = new AtomicReference<>();
 
   /** What the operator does while reading. */
   public enum Kind {
@@ -151,7 +153,16 @@ public record PracticeRig(
     readings.put(id, bench.shown(id, value, scatter, occasion));
   }
 
+  /** Searching it costs more than all else here, and it is the same in every step of a walk. */
   private Clipper.Shape limitShape() {
-    return amplifier.stage().clipper().atThd(LIMIT_THD_PERCENT);
+    Clipper clipper = amplifier.stage().clipper();
+    Limit known = LATEST.get();
+    if (known == null || !known.clipper().equals(clipper)) {
+      known = new Limit(clipper, clipper.atThd(LIMIT_THD_PERCENT));
+      LATEST.set(known);
+    }
+    return known.shape();
   }
+
+  private record Limit(Clipper clipper, Clipper.Shape shape) {}
 }

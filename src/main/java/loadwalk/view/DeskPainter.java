@@ -11,14 +11,27 @@ public final class DeskPainter {
   private final Look look;
   private Desk before;
   private Frame shown;
+  private Desk expected;
+  private Frame ahead;
 
   /** Makes a painter for a terminal that shows these characters. */
   public DeskPainter(Look look) {
     this.look = look;
   }
 
+  /** Paints a desk that is likely to come, so that it need not be painted then. */
+  public void expect(Desk desk, Size size) {
+    expected = desk;
+    ahead = desk.paint(size, look);
+  }
+
   /** Paints a desk for a size. */
   public Frame paint(Desk desk, Size size) {
+    if (desk == expected && ahead.size().equals(size)) {
+      shown = ahead;
+      before = desk;
+      return shown;
+    }
     boolean typed =
         shown != null
             && shown.size().equals(size)

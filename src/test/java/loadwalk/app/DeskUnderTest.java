@@ -6,8 +6,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
+import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Target;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
 import loadwalk.view.Desk;
@@ -37,6 +44,8 @@ public final class DeskUnderTest {
   private final Look look;
   private final DeskPainter painter;
   private int bells;
+  private int judgements;
+  private int forecasts;
 
   /** Starts a Loadwalk in a process of its own, on a machine without a sound input. */
   public DeskUnderTest(Path folder, FakeClocks clocks, Look look) {
@@ -61,12 +70,47 @@ public final class DeskUnderTest {
             input);
     this.runner =
         new DeskRunner(
-            new DeskLoop(new Walker(planning.forecaster())), shop, Desk.atHome(SHOWN_HOME));
+            new DeskLoop(new Walker(counting(planning.forecaster()))),
+            shop,
+            Desk.atHome(SHOWN_HOME));
     try {
       runner.accept(shop.libraryRead());
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  private Forecaster counting(Forecaster asked) {
+    return new Forecaster() {
+      @Override
+      public Forecast forecast(Evidence evidence, Target target) {
+        forecasts++;
+        return asked.forecast(evidence, target);
+      }
+
+      @Override
+      public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+        judgements++;
+        return asked.judge(evidence, target, entries);
+      }
+
+      @Override
+      public List<Doubt> judgeSoFar(
+          Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+        judgements++;
+        return asked.judgeSoFar(evidence, target, entries);
+      }
+    };
+  }
+
+  /** Returns how often entries were judged. */
+  public int judgements() {
+    return judgements;
+  }
+
+  /** Returns how often a step was forecast. */
+  public int forecasts() {
+    return forecasts;
   }
 
   /** Returns the disk its journals are written to. */
@@ -126,6 +170,11 @@ public final class DeskUnderTest {
   /** Paints the desk as the terminal's loop does, after what it painted before. */
   public Frame paint(Size size) {
     return painter.paint(runner.desk(), size);
+  }
+
+  /** Works out what Enter would do, as the terminal's loop does while nothing is pressed. */
+  public void lookAhead(Size size) {
+    runner.lookAhead().ifPresent(likely -> painter.expect(likely, size));
   }
 
   /** Paints the desk from nothing. */

@@ -66,6 +66,7 @@ final class BenchSide {
   private Surface surface;
   private DeskUnderTest desk;
   private int cells;
+  private boolean hasty;
 
   private BenchSide(Path folder, FakeClocks clocks, Look look, boolean colour) {
     this.folder = folder;
@@ -117,6 +118,12 @@ final class BenchSide {
     surface = new Surface(terminal, colour);
     desk.tick();
     show();
+  }
+
+  /** Presses keys from now on before Loadwalk can work out what Enter would do. */
+  BenchSide hasty() {
+    hasty = true;
+    return this;
   }
 
   /** Kills Loadwalk and starts it again; nothing was closed. */
@@ -192,6 +199,9 @@ final class BenchSide {
     try {
       int painted = surface.show(desk.paint(surface.size()));
       cells += painted;
+      if (!hasty) {
+        desk.lookAhead(surface.size());
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

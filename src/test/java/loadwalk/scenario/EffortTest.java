@@ -19,6 +19,7 @@ class EffortTest {
   private static final int CELLS_OF_A_SECOND = 100;
   private static final int CELLS_OF_AN_ENTRY = 300;
   private static final long BYTES_OF_A_KEY = 64 << 10;
+  private static final long BYTES_OF_A_KEY_AHEAD = 128 << 10;
   private static final long BYTES_OF_AN_ENTRY = 1 << 20;
   private static final int KEYS = 100;
   private static final int ENTRIES = 10;
@@ -54,12 +55,34 @@ class EffortTest {
     int cells = bench.cells();
     int forces = bench.disk().forces();
     var meters = bench.desk().desk().practice();
+    int judgements = bench.desk().judgements();
     bench.press("Enter");
+    assertEquals(judgements, bench.desk().judgements(), "judged again, not while it was typed");
     assertSame(meters, bench.desk().desk().practice(), "the practice bench was reckoned anew");
     assertEquals(1, bench.disk().forces() - forces);
     assertEquals(1, bench.frames() - frames);
     int painted = bench.cells() - cells;
     assertTrue(painted > 0 && painted <= CELLS_OF_AN_ENTRY, "painted " + painted);
+  }
+
+  @Test
+  void typedReading_isJudgedOnceAKey_andForecastsNothing() {
+    BenchSide bench = running();
+    int judgements = bench.desk().judgements();
+    int forecasts = bench.desk().forecasts();
+    bench.press("text:15.5", "Enter", "text:15.4");
+    assertEquals(8, bench.desk().judgements() - judgements);
+    assertEquals(forecasts, bench.desk().forecasts());
+  }
+
+  @Test
+  void finishedStep_isJudgedOnceMoreAtMost_andForecastsTheNextOnce() {
+    BenchSide bench = running().press("F8");
+    int judgements = bench.desk().judgements();
+    int forecasts = bench.desk().forecasts();
+    bench.press("F9").sees("brief:");
+    assertTrue(bench.desk().judgements() - judgements <= 1);
+    assertEquals(1, bench.desk().forecasts() - forecasts);
   }
 
   @Test
@@ -89,12 +112,22 @@ class EffortTest {
 
   @Test
   void key_allocatesLittle() {
-    BenchSide bench = running();
+    long each = bytesOfAKey(running().hasty());
+    assertTrue(each < BYTES_OF_A_KEY, each + " bytes a key");
+  }
+
+  /** Every second key leaves something typed, of which Enter is worked out. */
+  @Test
+  void lookingAhead_allocatesNoMoreThanAnEntry() {
+    long each = bytesOfAKey(running());
+    assertTrue(each < BYTES_OF_A_KEY_AHEAD, each + " bytes a key");
+  }
+
+  private long bytesOfAKey(BenchSide bench) {
     keys(bench);
     long before = thread.getCurrentThreadAllocatedBytes();
     keys(bench);
-    long each = (thread.getCurrentThreadAllocatedBytes() - before) / KEYS;
-    assertTrue(each < BYTES_OF_A_KEY, each + " bytes a key");
+    return (thread.getCurrentThreadAllocatedBytes() - before) / KEYS;
   }
 
   private static void keys(BenchSide bench) {
