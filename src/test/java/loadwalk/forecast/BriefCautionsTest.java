@@ -84,25 +84,6 @@ class BriefCautionsTest {
     assertEquals(List.of("c", "a", "b"), codes(equal));
   }
 
-  @Test
-  void verdicts_haveAWord_andTheGraverCounts() {
-    assertEquals("clear", Verdict.CLEAR.word());
-    assertEquals("heed", Verdict.HEED.word());
-    assertEquals("halt", Verdict.HALT.word());
-    assertEquals(Verdict.HALT, Verdict.HEED.graver(Verdict.HALT));
-    assertEquals(Verdict.HEED, Verdict.HEED.graver(Verdict.CLEAR));
-    assertEquals(Verdict.HEED, Verdict.HEED.graver(Verdict.HEED));
-  }
-
-  /** Codes stand in files: a change of one makes old journals unreadable. */
-  @Test
-  void slips_haveACodeForFiles_andWords() {
-    assertEquals("peak-for-rms", Slip.PEAK_FOR_RMS.code());
-    assertEquals("peak volts for rms", Slip.PEAK_FOR_RMS.words());
-    long codes = List.of(Slip.values()).stream().map(Slip::code).distinct().count();
-    assertEquals(Slip.values().length, codes);
-  }
-
   private static List<String> codes(StepCautions.Outcome outcome) {
     return outcome.cautions().stream().map(Caution::code).toList();
   }

@@ -116,6 +116,45 @@ class PracticeAnswersTest {
     assertFalse(PracticeAnswers.areTheSame(state, opened(OptionalLong.of(2))));
   }
 
+  /** A tone is turned up into a load, or past one taken off, and nowhere else. */
+  @Test
+  void tone_isOfStepsWithAnOutput_onThePracticeBench() {
+    for (String step : List.of("stereo-4", "bridged-2", "open-load")) {
+      assertTrue(PracticeAnswers.tone(at(step), 0).isPresent(), step);
+    }
+    for (String step : List.of("warm-up", "idle", "recheck")) {
+      assertTrue(PracticeAnswers.tone(at(step), 0).isEmpty(), step);
+    }
+    WalkState real = opened(OptionalLong.empty());
+    while (!real.currentId().equals("stereo-4")) {
+      real = new Fact.Skipped(real.currentId(), "not for this test").applyTo(real, 0);
+    }
+    assertTrue(PracticeAnswers.tone(real, 0).isEmpty());
+  }
+
+  /** Idle draws what it draws, whatever number stands for a load that is not there. */
+  @Test
+  void idle_showsACurrent() {
+    double amps = value(PracticeAnswers.of(at("idle"), 0), ReadingId.SUPPLY_AMPS);
+    assertTrue(amps > 0.1 && amps < 10, amps + " A");
+  }
+
+  /** A loaded step warms the heatsink that the next one reads; a skipped one does not. */
+  @Test
+  void stepsDone_warmTheHeatsink() {
+    WalkState done = new Fact.Done("stereo-4").applyTo(at("stereo-4"), 0);
+    double warm = value(PracticeAnswers.of(begun(done), 0), ReadingId.SINK_CELSIUS);
+    double cold = value(PracticeAnswers.of(at("bridged-4"), 0), ReadingId.SINK_CELSIUS);
+    assertTrue(warm > cold, cold + " to " + warm);
+    WalkState idle = new Fact.Done("idle").applyTo(at("idle"), 0);
+    double after = value(PracticeAnswers.of(begun(idle), 0), ReadingId.SINK_CELSIUS);
+    assertEquals(value(PracticeAnswers.of(at("stereo-4"), 0), ReadingId.SINK_CELSIUS), after);
+  }
+
+  private static WalkState begun(WalkState state) {
+    return new Fact.Begun(state.currentId()).applyTo(state, 0);
+  }
+
   private static List<Fact> shortWalk() {
     return List.of(
         new Fact.Begun("warm-up"),
