@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import java.util.Objects;
+import java.util.Optional;
 import loadwalk.bench.ReadingId;
 
 /**
@@ -9,14 +10,28 @@ import loadwalk.bench.ReadingId;
  * @param reading the reading doubted
  * @param slip the likeliest slip
  * @param text what is off and by how much, and how it was decided, one or two sentences
- * @param lookAt what to look at on the bench, one sentence
+ * @param lookAt what to look at on the bench, one or two sentences
+ * @param earlierStep the step that carries the slip where it is not the one of the reading: this
+ *     reading only shows it
  */
-public record Doubt(ReadingId reading, Slip slip, String text, String lookAt) {
+public record Doubt(
+    ReadingId reading, Slip slip, String text, String lookAt, Optional<String> earlierStep) {
   /** Checks that nothing is missing. */
   public Doubt {
     Objects.requireNonNull(reading, "reading");
     Objects.requireNonNull(slip, "slip");
     Objects.requireNonNull(text, "text");
     Objects.requireNonNull(lookAt, "lookAt");
+    Objects.requireNonNull(earlierStep, "earlierStep");
+  }
+
+  /** Makes a doubt whose slip is in the reading doubted. */
+  public Doubt(ReadingId reading, Slip slip, String text, String lookAt) {
+    this(reading, slip, text, lookAt, Optional.empty());
+  }
+
+  /** Returns the slip in words, with the step where it is an earlier one. */
+  public String slipWords() {
+    return slip.words() + earlierStep.map(step -> ", in " + step).orElse("");
   }
 }

@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import java.util.Locale;
+import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 
@@ -31,13 +32,66 @@ final class DoubtWords {
       Hypotheses.Finding finding,
       Witness witness,
       Target target) {
-    StringBuilder text = new StringBuilder(value(id, entered));
-    if (band != null) {
-      text.append(off(id, entered, band));
+    return new Doubt(
+        id,
+        finding.slip(),
+        text(id, entered, band, reason(id, finding), witness),
+        lookAt(id, finding.slip(), target));
+  }
+
+  /** Words a doubt of an output or a supply current of a loaded step. */
+  static Doubt loaded(
+      ReadingId id,
+      double entered,
+      Band band,
+      LoadedSearch.Found found,
+      Witness witness,
+      Target target) {
+    if (found.earlier().isPresent()) {
+      return earlier(id, entered, band, found.earlier().get(), witness);
     }
-    text.append("; ").append(reason(id, finding)).append(", decided by ").append(witness.words);
-    text.append('.');
-    return new Doubt(id, finding.slip(), text.toString(), lookAt(id, finding.slip(), target));
+    Hypotheses.Finding finding = found.finding();
+    String impossible =
+        found.aboveInput() && finding.slip() != Slip.OUTPUT_ABOVE_INPUT
+            ? "more comes out than goes in, and "
+            : "";
+    boolean unexplained = found.follows() && finding.slip() == Slip.UNNAMED;
+    String reason = impossible + reason(id, finding) + (unexplained ? ", here or earlier" : "");
+    String lookAt =
+        unexplained
+            ? "Read the "
+                + id.label()
+                + " again, check the wiring of this step, and if it stays measure the steps before"
+                + " again."
+            : lookAt(id, finding.slip(), target);
+    return new Doubt(id, finding.slip(), text(id, entered, band, reason, witness), lookAt);
+  }
+
+  /** Words a doubt that an earlier step is to blame for. */
+  private static Doubt earlier(
+      ReadingId id, double entered, Band band, EarlierSlips.Found found, Witness witness) {
+    String step = found.target().stepId();
+    boolean load = found.slip() == Slip.LOAD_DOUBLE || found.slip() == Slip.LOAD_HALF;
+    String where = load ? step : "the " + found.reading().label() + " of " + step;
+    String reason =
+        found.slip() == Slip.UNNAMED
+            ? "it fits if " + where + " is off, by no named slip"
+            : "it fits if " + where + " carries a slip: " + found.slip().words();
+    if (!Double.isNaN(found.meant())) {
+      reason += " (" + value(found.reading(), found.meant()) + " would fit there)";
+    }
+    return new Doubt(
+        id,
+        found.slip(),
+        text(id, entered, band, reason, witness),
+        "Measure " + step + " again. " + lookAt(found.reading(), found.slip(), found.target()),
+        Optional.of(step));
+  }
+
+  private static String text(
+      ReadingId id, double entered, Band band, String reason, Witness witness) {
+    String off = band == null ? "" : off(id, entered, band);
+    return value(id, entered) + off + "; " + reason + ", decided by " + witness.words + ".";
   }
 
   /** Words a doubt of the cold load check. */

@@ -77,4 +77,15 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
     }
     return Math.log(Math.max(1e-300, density)) - 0.5 * Math.log(2 * Math.PI);
   }
+
+  /** Returns ln of the density of the current above idle where it is highest. */
+  double highest(double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
+    double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
+    double most = Double.NEGATIVE_INFINITY;
+    for (Part part : parts) {
+      double mean = output - part.mean() - part.beta() * (logVolts - anchor);
+      most = Math.max(most, logDensity(mean, logVolts, channelOhms, supplyVolts, idle));
+    }
+    return most;
+  }
 }

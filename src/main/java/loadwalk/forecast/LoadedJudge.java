@@ -25,6 +25,7 @@ final class LoadedJudge {
   private final boolean bridged;
   private final double loadOhms;
   private final double supplyVolts;
+  private Side here;
 
   LoadedJudge(WalkModel model, Target target, double loadOhms, double supplyVolts) {
     this.model = model;
@@ -34,10 +35,35 @@ final class LoadedJudge {
     bridged = target.mode() == Mode.BRIDGED;
   }
 
+  private Side here() {
+    if (here == null) {
+      here = new Side(1);
+    }
+    return here;
+  }
+
+  /** Tells whether the supply volts are known and not merely expected. */
+  boolean knowsSupply() {
+    return !Double.isNaN(supplyVolts);
+  }
+
+  /** Returns ln of the density of the entries if nothing is off; either may be null. */
+  double honest(ReadingId outputId, Double output, Double amps) {
+    return here().joint(log(outputId, output), amps);
+  }
+
+  /**
+   * Returns how far ln of the density of the entries lies below where it is highest: about half the
+   * square of the distance in standard deviations.
+   */
+  double surprise(ReadingId outputId, Double output, Double amps) {
+    return here().surprise(log(outputId, output), amps);
+  }
+
   /** Weighs an output entry, volts or watts, and a current; either may be null. */
   Hypotheses weigh(ReadingId outputId, Double output, Double amps, Before before) {
     Hypotheses hypotheses = new Hypotheses();
-    Side here = new Side(1);
+    Side here = here();
     hypotheses.honest(here.joint(log(outputId, output), amps));
     if (output != null) {
       weighOutput(hypotheses, here, outputId, output, amps, before);
@@ -194,14 +220,34 @@ final class LoadedJudge {
           : outlook.logVolts().logDensity(logLoadVolts - (bridged ? LOG_TWO : 0));
     }
 
+    double surprise(double logLoadVolts, Double entered) {
+      if (Double.isNaN(logLoadVolts)) {
+        return entered == null ? 0 : logAbove().highest() - ampsAlone(entered);
+      }
+      double log = logLoadVolts - (bridged ? LOG_TWO : 0);
+      double fall = outlook.logVolts().highest() - outlook.logVolts().logDensity(log);
+      if (entered == null) {
+        return fall;
+      }
+      double usual =
+          outlook
+              .efficiency()
+              .highest(log, outlook.channelOhms(), outlook.supplyVolts(), model.idle());
+      return fall + usual - outlook.logAmpsDensity(model, target, log, entered);
+    }
+
     double ampsAlone(Double entered) {
       if (entered == null) {
         return 0;
       }
+      return StepOutlook.logAmpsDensity(model, logAbove(), entered);
+    }
+
+    private Mixture logAbove() {
       if (above == null) {
         above = outlook.logAbove(model, target);
       }
-      return StepOutlook.logAmpsDensity(model, above, entered);
+      return above;
     }
   }
 

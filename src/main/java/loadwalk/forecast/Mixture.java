@@ -49,6 +49,15 @@ final class Mixture {
     return sum > 0 ? Math.log(sum) - LOG_ROOT_TWO_PI : logDensityFarOut(at, nearest);
   }
 
+  /** Returns ln of the density where it is highest, as far as the middles of the parts tell. */
+  double highest() {
+    double most = Double.NEGATIVE_INFINITY;
+    for (double mean : means) {
+      most = Math.max(most, logDensity(mean));
+    }
+    return most;
+  }
+
   private double logDensityFarOut(double at, double nearest) {
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {

@@ -4,41 +4,12 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
-  /**
-   * ln of the odds of a slip against none that a doubt needs where the forecast alone tells.
-   *
-   * <p>A doubt costs the operator seconds, a slip missed an amplifier, so less than even odds will
-   * do. How much less is a matter of honest readings: this and the two below let about one honest
-   * entry in three hundred be doubted in the experiment told of in DEVELOPERS.md, spent where it
-   * buys most.
-   */
-  private static final double NEEDED_LOG_ODDS = -1.3;
-
-  /**
-   * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there
-   * and few lie where a slip is likelier.
-   */
-  private static final double NEEDED_AT_FIRST = -2.6;
-
-  /**
-   * The same where output and supply amps tell together: honest readings agree so well that the
-   * rarest slip may be asked about.
-   */
-  private static final double NEEDED_WITH_AMPS = -3.3;
-
-  /** The same for an output whose witness, the supply amps, is still to come. */
-  private static final double NEEDED_BEFORE_AMPS = 1.5;
-
-  /** Watts out over watts in from which no meter can be the reason. */
-  private static final double IMPOSSIBLE = 1.04;
-
   private static final double SAG_TAIL = 0.05;
   private static final double OTHER_CHANNEL_SPREAD = 0.03;
   private static final double LEAST_OUTPUT = 1e-6;
@@ -100,7 +71,7 @@ final class StepJudge {
           Double.isNaN(candidate.meant()) ? 0 : density.logDensity(Math.log(candidate.meant()));
       hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
     }
-    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+    note(hypotheses.find(LoadedSearch.NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
   }
 
   private Band tone() {
@@ -140,19 +111,16 @@ final class StepJudge {
           candidate.meant(),
           candidate.logWeight() + fit);
     }
-    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+    note(hypotheses.find(LoadedSearch.NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
   }
 
   private void judgeLoaded() {
     Double amps = entries.get(ReadingId.SUPPLY_AMPS);
-    ReadingId outputId =
-        entries.containsKey(ReadingId.OUTPUT_VOLTS) || !entries.containsKey(ReadingId.OUTPUT_WATTS)
-            ? ReadingId.OUTPUT_VOLTS
-            : ReadingId.OUTPUT_WATTS;
+    ReadingId outputId = EarlierSlips.output(entries);
     Double output = entries.get(outputId);
     double ohms = WalkReadings.loadOhms(model.evidence().bench(), target, entries);
     if (output != null || amps != null) {
-      judgeTogether(outputId, ohms);
+      judgeTogether();
     }
     judgeAgainst(ReadingId.OTHER_OUTPUT_VOLTS, otherOutput(ohms));
     if (outputId == ReadingId.OUTPUT_VOLTS && output != null) {
@@ -161,37 +129,16 @@ final class StepJudge {
   }
 
   /** Judges the output and the supply current by the forecast and by each other. */
-  private void judgeTogether(ReadingId outputId, double ohms) {
-    Double output = entries.get(outputId);
-    Double amps = entries.get(ReadingId.SUPPLY_AMPS);
-    LoadedJudge judge = new LoadedJudge(model, target, ohms, supplyVolts());
-    Hypotheses.Finding finding =
-        judge.weigh(outputId, output, amps, before(outputId)).find(needed(amps));
-    double ratio = judge.outputOverInput(entries);
-    if (ratio > IMPOSSIBLE && (finding.faulty().isEmpty() || finding.slip() == Slip.UNNAMED)) {
-      Set<ReadingId> faulty = finding.faulty().isEmpty() ? Set.of(outputId) : finding.faulty();
-      finding =
-          new Hypotheses.Finding(faulty, Slip.OUTPUT_ABOVE_INPUT, Double.NaN, finding.logOdds());
+  private void judgeTogether() {
+    LoadedSearch.Found found =
+        new LoadedSearch(model, target, entries, supplyVolts(), soFar).find();
+    boolean amps = entries.containsKey(ReadingId.SUPPLY_AMPS);
+    DoubtWords.Witness witness =
+        amps ? DoubtWords.Witness.SUPPLY_AMPS : DoubtWords.Witness.FORECAST;
+    for (ReadingId id : found.finding().faulty()) {
+      Band band = bands.bands().get(id);
+      doubts.put(id, DoubtWords.loaded(id, entries.get(id), band, found, witness, target));
     }
-    note(finding, amps == null ? DoubtWords.Witness.FORECAST : DoubtWords.Witness.SUPPLY_AMPS);
-  }
-
-  /**
-   * Returns the ln odds that a doubt of the output needs. In a walk that reads supply amps a doubt
-   * that they may settle waits for them; a gross one does not.
-   */
-  private double needed(Double amps) {
-    if (amps != null) {
-      return NEEDED_WITH_AMPS;
-    }
-    boolean waits =
-        soFar
-            && model.evidence().observations().stream()
-                .anyMatch(o -> o.reading(ReadingId.SUPPLY_AMPS).isPresent());
-    if (waits) {
-      return NEEDED_BEFORE_AMPS;
-    }
-    return model.output().measured() ? NEEDED_LOG_ODDS : NEEDED_AT_FIRST;
   }
 
   /**
@@ -236,7 +183,7 @@ final class StepJudge {
               : density.logDensity(Math.log(Math.max(LEAST_OUTPUT, candidate.meant())));
       hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
     }
-    note(hypotheses.find(NEEDED_LOG_ODDS), side.witness());
+    note(hypotheses.find(LoadedSearch.NEEDED_LOG_ODDS), side.witness());
   }
 
   /** Returns the supply volts entered where they can be, else NaN. */
@@ -245,30 +192,6 @@ final class StepJudge {
     boolean credible =
         entered != null && entered > 0 && !doubts.containsKey(ReadingId.SUPPLY_VOLTS);
     return credible ? entered : Double.NaN;
-  }
-
-  private LoadedJudge.Before before(ReadingId outputId) {
-    List<Observation> observations = model.evidence().observations();
-    Double output = null;
-    Double amps = null;
-    if (!observations.isEmpty()) {
-      Observation last = observations.get(observations.size() - 1);
-      if (!last.target().stepId().equals(target.stepId())) {
-        output = boxed(last.reading(outputId));
-        amps = boxed(last.reading(ReadingId.SUPPLY_AMPS));
-      }
-    }
-    Double entered = entries.get(outputId);
-    Double current = entries.get(ReadingId.SUPPLY_AMPS);
-    return new LoadedJudge.Before(
-        output,
-        amps,
-        EnteredDecimals.of(model.evidence(), outputId, entered == null ? 0 : entered),
-        EnteredDecimals.of(model.evidence(), ReadingId.SUPPLY_AMPS, current == null ? 0 : current));
-  }
-
-  private static Double boxed(OptionalDouble value) {
-    return value.isPresent() ? (Double) value.getAsDouble() : null;
   }
 
   /** Returns a density with a tail towards a supply that gives way, down to about 10 V of 14. */

@@ -185,12 +185,16 @@ public record PlainWriter(Printer printer) {
     return "DOUBT on "
         + reading.key()
         + ": "
-        + doubt.slip().words()
+        + doubt.slipWords()
         + "? "
         + doubt.text()
         + " "
         + doubt.lookAt()
-        + " Enter it again, or type stand "
+        + doubt
+            .earlierStep()
+            .map(earlier -> " Type amend " + earlier + " READING VALUE, then enter this again, ")
+            .orElse(" Enter it again, ")
+        + "or type stand "
         + reading.key()
         + " REASON.";
   }

@@ -75,7 +75,7 @@ final class HappeningsPage {
               + " typed as "
               + Inert.name(d.typed())
               + ": "
-              + d.doubt().slip().words()
+              + d.doubt().slipWords()
               + ". "
               + Wording.sentence(d.doubt().text())
               + " "

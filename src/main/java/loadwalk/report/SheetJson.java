@@ -159,6 +159,9 @@ public final class SheetJson {
       out.writeStringField("slip", d.doubt().slip().code());
       out.writeStringField("text", d.doubt().text());
       out.writeStringField("lookAt", d.doubt().lookAt());
+      if (d.doubt().earlierStep().isPresent()) {
+        out.writeStringField("earlierStep", d.doubt().earlierStep().get());
+      }
       out.writeStringField("answer", d.answer().word());
       out.writeStringField("detail", d.detail());
       out.writeEndObject();

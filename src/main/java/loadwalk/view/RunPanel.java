@@ -222,12 +222,16 @@ final class RunPanel {
           "DOUBT, "
               + id.label()
               + ": "
-              + doubt.slip().words()
+              + doubt.slipWords()
               + "? "
               + doubt.text()
               + " "
               + doubt.lookAt()
-              + " Enter it again, or F7 to stand by it.";
+              + doubt
+                  .earlierStep()
+                  .map(earlier -> " F4 to amend " + earlier + ", then enter this again, ")
+                  .orElse(" Enter it again, ")
+              + "or F7 to stand by it.";
       row =
           canvas.paragraph(
               area.column(), row, area.columns(), area.bottom() - row, text, Style.HEED);

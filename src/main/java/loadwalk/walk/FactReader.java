@@ -209,7 +209,11 @@ public final class FactReader {
         .map(
             d ->
                 new Doubt(
-                    d.reading("reading"), slip(d.text("slip")), d.text("text"), d.text("lookAt")))
+                    d.reading("reading"),
+                    slip(d.text("slip")),
+                    d.text("text"),
+                    d.text("lookAt"),
+                    d.optionalText("earlierStep")))
         .toList();
   }
 

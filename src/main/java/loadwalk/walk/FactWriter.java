@@ -200,6 +200,9 @@ public final class FactWriter {
       out.writeStringField("slip", doubt.slip().code());
       out.writeStringField("text", doubt.text());
       out.writeStringField("lookAt", doubt.lookAt());
+      if (doubt.earlierStep().isPresent()) {
+        out.writeStringField("earlierStep", doubt.earlierStep().get());
+      }
       out.writeEndObject();
     }
     out.writeEndArray();

@@ -35,6 +35,10 @@ record Members(Node.Obj object) {
     throw new UnreadableFact("«" + key + "» must be a text");
   }
 
+  Optional<String> optionalText(String key) {
+    return object.get(key).isPresent() ? Optional.of(text(key)) : Optional.empty();
+  }
+
   double number(String key) {
     return number(node(key), key);
   }

@@ -3,9 +3,11 @@ package loadwalk.walk;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Evidence;
@@ -79,14 +81,20 @@ public final class Targets {
     return measure.mode().channelOhms(measure.ohms());
   }
 
-  /** Returns all that is known before a step: undoubted readings of the steps before it. */
+  /**
+   * Returns all that is known before a step: undoubted readings of the steps before it. A step that
+   * an open doubt among these points to is left out with the reading doubted, as either may be off.
+   */
   public static Evidence evidenceBefore(WalkState state, String stepId) {
+    Set<String> blamed = blamedBefore(state, stepId);
     List<Observation> observations = new ArrayList<>();
     for (PlannedStep planned : state.plan()) {
       boolean own = planned.id().equals(stepId);
       Optional<Target> target = of(state, planned);
       Map<ReadingId, Double> known =
-          own ? coldLoad(state.step(stepId)) : trusted(state.step(planned.id()));
+          own
+              ? coldLoad(state.step(stepId))
+              : blamed.contains(planned.id()) ? Map.of() : trusted(state.step(planned.id()));
       if (target.isPresent() && !known.isEmpty()) {
         observations.add(new Observation(target.get(), known));
       }
@@ -101,6 +109,22 @@ public final class Targets {
         new Evidence.Conditions(
             sequence.toneHertz(), sequence.limitThdPercent(), sequence.supplyVolts()),
         observations);
+  }
+
+  private static Set<String> blamedBefore(WalkState state, String stepId) {
+    Set<String> blamed = new HashSet<>();
+    for (PlannedStep planned : state.plan()) {
+      if (planned.id().equals(stepId)) {
+        break;
+      }
+      StepState step = state.step(planned.id());
+      for (ReadingId id : step.openDoubts()) {
+        step.latest(id).stream()
+            .flatMap(entry -> entry.doubts().stream())
+            .forEach(doubt -> doubt.earlierStep().ifPresent(blamed::add));
+      }
+    }
+    return blamed;
   }
 
   private static Map<ReadingId, Double> coldLoad(StepState step) {

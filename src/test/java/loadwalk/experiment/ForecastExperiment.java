@@ -29,7 +29,8 @@ import loadwalk.forecast.Verdict;
  *
  * <p>Every walk is taken once honestly, each entry judged as the program does: while others of its
  * step are still to come, then with the whole step. A doubted entry feeds no later forecast. Then
- * each slip is made once at a step drawn by seed, on what was honestly known before that step.
+ * each slip is made once at a step drawn by seed, on what was honestly known before that step. One
+ * that raises no doubt stays in the walk, which goes on honestly until a later entry is doubted.
  *
  * @param population who is drawn
  * @param seed the seed of the draw
@@ -227,14 +228,46 @@ record ForecastExperiment(Population population, long seed, int count) {
         Target target = Ladder.STEPS.get(step);
         List<Doubt> doubts = forecaster.judge(before.get(step), target, made.entries());
         results.doubted.get(slip).add(!doubts.isEmpty());
-        boolean right = !doubts.isEmpty() && doubts.get(0).slip() == slip;
+        boolean right =
+            !doubts.isEmpty()
+                && doubts.get(0).slip() == slip
+                && doubts.get(0).earlierStep().isEmpty();
         results.named.get(slip).add(right);
         results.confuse(slip, target.stepId(), doubts);
         results
             .breakdown
             .computeIfAbsent(slip.code() + ", " + made.how(), k -> new Results.Row())
             .add(standing(step), !doubts.isEmpty(), right);
+        results.later.add(slip, doubts.isEmpty() ? follow(slip, step, made) : Later.Catch.AT_ENTRY);
       }
+    }
+
+    /** Goes on honestly after a slip that raised no doubt, up to the first doubt. */
+    private Later.Catch follow(Slip slip, int slipped, SlipMaker.Made made) {
+      List<Observation> known = new ArrayList<>(before.get(slipped).observations());
+      known.add(new Observation(Ladder.STEPS.get(slipped), made.entries()));
+      int readings = 0;
+      for (int step = slipped + 1; step < Ladder.STEPS.size(); step++) {
+        Map<ReadingId, Double> typed = honest.get(step);
+        if (!typed.isEmpty()) {
+          readings++;
+          Evidence evidence =
+              new Evidence(
+                  entries.specimen().amplifier(), entries.specimen().bench(), CONDITIONS, known);
+          Target target = Ladder.STEPS.get(step);
+          List<Doubt> doubts = forecaster.judge(evidence, target, typed);
+          if (!doubts.isEmpty()) {
+            results.later.point(slip, Ladder.STEPS.get(slipped).stepId(), doubts.get(0));
+            boolean inTime = step < Ladder.STEPS.size() - 1;
+            return readings == 1 && inTime
+                ? Later.Catch.NEXT_READING
+                : inTime ? Later.Catch.IN_TIME : Later.Catch.TOO_LATE;
+          }
+          known = new ArrayList<>(known);
+          known.add(new Observation(target, typed));
+        }
+      }
+      return Later.Catch.NEVER;
     }
   }
 }

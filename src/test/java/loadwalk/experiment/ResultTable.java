@@ -19,6 +19,11 @@ final class ResultTable {
         r.forecaster, count, r.population, r.withAmps ? "with supply amps" : "volts only", seed);
     table.tally("slips doubted", r.total(r.doubted));
     table.tally("slip named right, first guess, of all slips", r.total(r.named));
+    table.tally("caught at entry or by the next reading", r.caughtBy(Later.Catch.NEXT_READING));
+    table.tally("caught before the half-ohm step starts", r.caughtBy(Later.Catch.IN_TIME));
+    table.tally("later doubts that point to an earlier step", r.later.pointsBack);
+    table.tally("  of these to the right step", r.later.rightStep);
+    table.tally("    of these with the right slip", r.later.rightSlip);
     table.tally("honest entries doubted", r.honestDoubted);
     table.tally("readings inside their band", r.allInside());
     table.line("  %-46s %8.2f %%", "median half-width, bridged", r.medianHalfWidthPercent());

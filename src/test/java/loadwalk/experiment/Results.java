@@ -25,6 +25,7 @@ final class Results {
   final Map<Slip, Map<String, Map<String, Integer>>> confusion = new EnumMap<>(Slip.class);
   final Map<String, Row> breakdown = new TreeMap<>();
   final Map<String, Integer> leftOut = new TreeMap<>();
+  final Later later = new Later();
   final Tally honestDoubted = new Tally();
   final Map<String, Tally> honestBy = new TreeMap<>();
   final Map<ReadingId, Tally> inside = new EnumMap<>(ReadingId.class);
@@ -88,11 +89,20 @@ final class Results {
     Tally sum = new Tally();
     tallies.forEach(
         (slip, tally) -> {
-          if (withAmps || !HIDDEN_FROM_VOLTS.contains(slip)) {
+          if (counts(slip)) {
             sum.addAll(tally);
           }
         });
     return sum;
+  }
+
+  /** Returns how many slips were caught at a moment or before it. */
+  Tally caughtBy(Later.Catch latest) {
+    return later.by(latest, this::counts);
+  }
+
+  private boolean counts(Slip slip) {
+    return withAmps || !HIDDEN_FROM_VOLTS.contains(slip);
   }
 
   /** Returns the tally under a key, made where there is none yet. */

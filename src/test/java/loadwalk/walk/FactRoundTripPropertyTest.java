@@ -217,7 +217,8 @@ class FactRoundTripPropertyTest {
   private List<Doubt> doubts() {
     List<Doubt> doubts = new ArrayList<>();
     for (int n = random.nextInt(3); n > 0; n--) {
-      doubts.add(new Doubt(one(ReadingId.values()), one(Slip.values()), text(), text()));
+      Optional<String> earlier = random.nextBoolean() ? Optional.empty() : Optional.of(text());
+      doubts.add(new Doubt(one(ReadingId.values()), one(Slip.values()), text(), text(), earlier));
     }
     return doubts;
   }

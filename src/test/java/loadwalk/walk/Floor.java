@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
@@ -38,6 +39,7 @@ final class Floor implements Forecaster {
   Verdict verdict = Verdict.CLEAR;
   Evidence asked;
   List<ReadingId> doubted = List.of();
+  Optional<String> blamed = Optional.empty();
   Model model;
   final List<Fact> facts = new ArrayList<>();
   final List<Effect> effects = new ArrayList<>();
@@ -81,7 +83,7 @@ final class Floor implements Forecaster {
     asked = evidence;
     return doubted.stream()
         .filter(entries::containsKey)
-        .map(id -> new Doubt(id, Slip.DECIMAL_POINT, "It is off.", "Look at the meter."))
+        .map(id -> new Doubt(id, Slip.DECIMAL_POINT, "It is off.", "Look at the meter.", blamed))
         .toList();
   }
 

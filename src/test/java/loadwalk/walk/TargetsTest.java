@@ -45,6 +45,25 @@ class TargetsTest {
   }
 
   @Test
+  void evidence_leavesOutAStep_thatAnOpenDoubtPointsTo_exceptForTheStepDoubted() {
+    measured("134");
+    floor.hear(new Intent.Finish()).at("bridged-4").hear(new Intent.Arm("4"));
+    floor.doubted = List.of(ReadingId.OUTPUT_VOLTS);
+    floor.blamed = Optional.of("stereo-4");
+    floor.hear(new Intent.Enter("bridged-4", ReadingId.OUTPUT_VOLTS, "26.8"));
+    assertEquals(Map.of(ReadingId.OUTPUT_VOLTS, 134.0), evidence());
+    assertEquals(List.of(), observationsBefore("bridged-2"));
+    floor.hear(new Intent.StandBy("bridged-4", ReadingId.OUTPUT_VOLTS, "it really is"));
+    assertEquals(List.of("stereo-4", "bridged-4"), observationsBefore("bridged-2"));
+  }
+
+  private List<String> observationsBefore(String step) {
+    return Targets.evidenceBefore(floor.model.state(), step).observations().stream()
+        .map(o -> o.target().stepId())
+        .toList();
+  }
+
+  @Test
   void evidence_atClippingOnset_isScaledToOnePercent() {
     measured("10").hear(new Intent.Enter("stereo-4", ReadingId.SUPPLY_AMPS, "17"));
     floor.hear(new Intent.SetCriterion("stereo-4", Criterion.CLIPPING_ONSET));
