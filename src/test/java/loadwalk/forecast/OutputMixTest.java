@@ -155,13 +155,13 @@ class OutputMixTest {
     for (double log = -5.5; log < 1.6; log += 0.001) {
       double weight = Math.exp(PRIOR.logDensityOfSource(log));
       sum += weight;
-      mean += weight * PRIOR.logVolts(1, Math.exp(log));
+      mean += weight * PRIOR.logVolts(0.8, Math.exp(log));
     }
     mean /= sum;
-    double limited = ONSET.probability(1, 4);
-    double drop = Math.log(4);
+    double limited = ONSET.probability(0.8, 4);
+    double drop = Math.log(4 / 0.8);
     double expected = mean - limited / 2 * (0.25 + 0.6) * drop;
-    Mixture told = model(List.of()).predict(1, false, 0);
+    Mixture told = model(List.of()).predict(0.8, false, 0);
     assertEquals(expected, told.mean(), 3e-3);
     assertEquals(Math.log(20), model(List.of()).predict(4, false, 0).mean(), 1e-9);
     assertEquals(spread(mean, limited, drop).deviation(), told.deviation(), 2e-3);
@@ -174,7 +174,7 @@ class OutputMixTest {
     for (double log = -5.5; log < 1.6; log += 0.001) {
       double weight = Math.exp(PRIOR.logDensityOfSource(log));
       sum += weight;
-      square += weight * Math.pow(PRIOR.logVolts(1, Math.exp(log)) - mean, 2);
+      square += weight * Math.pow(PRIOR.logVolts(0.8, Math.exp(log)) - mean, 2);
     }
     double extra = Math.sqrt(square / sum);
     Mixture.Builder builder = new Mixture.Builder();

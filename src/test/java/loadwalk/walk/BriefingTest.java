@@ -44,6 +44,15 @@ class BriefingTest {
     assertEquals(List.of("cooled"), codes(brief("recheck")));
   }
 
+  @Test
+  void amplifierWarmedAgain_isNotToldToBeCold() {
+    cooled();
+    floor.at("stereo-4").hear(new Intent.WarmAgain()).hear(new Intent.Begin());
+    floor.hear(new Intent.EndEarly("warm enough"));
+    assertEquals("stereo-4", floor.model.state().currentId());
+    assertEquals(List.of(), codes(brief("stereo-4")));
+  }
+
   /** Gravest first, then the one whose limit is nearest. */
   @Test
   void cautionsAdded_areSortedIn() {

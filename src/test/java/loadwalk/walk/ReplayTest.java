@@ -62,6 +62,7 @@ class ReplayTest {
     Difference verdict = first(differences, What.VERDICT);
     assertEquals("stereo-4", verdict.step());
     assertEquals(Set.of("halt"), verdict.today());
+    assertEquals("verdict", verdict.what().word());
     assertEquals(Set.of("strict"), first(differences, What.CAUTIONS).today());
     Difference doubt = first(differences, What.DOUBTS);
     assertEquals(Optional.of(ReadingId.OUTPUT_VOLTS), doubt.reading());
