@@ -53,7 +53,10 @@ class StepJudgeTest {
   @Test
   void supplyVolts_areJudgedByTheSag_whichMayBeDeep() {
     assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 13.6);
+    assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 13.95);
     assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 13.1);
+    assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 11.2);
+    assertDoubt(Slip.UNNAMED, STEREO_2, ReadingId.SUPPLY_VOLTS, 8.4);
     assertDoubt(Slip.DECIMAL_POINT, STEREO_2, ReadingId.SUPPLY_VOLTS, 1.36);
     assertDoubt(Slip.DECIMAL_POINT, STEREO_2, ReadingId.SUPPLY_VOLTS, 136);
     assertDoubt(Slip.DIGITS_SWAPPED, STEREO_2, ReadingId.SUPPLY_VOLTS, 31.6);
