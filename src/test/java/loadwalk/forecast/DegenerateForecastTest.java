@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 /** Input that a real bench gives now and then: no exception, no NaN, a wide band and a sentence. */
 class DegenerateForecastTest {
   private static final long SEED = 271828;
-  private static final int ROUNDS = Integer.getInteger("degenerate.rounds", 300);
   private static final Amplifier RATED = Amplifiers.rated(50);
   private static final List<Target> TARGETS =
       List.of(
@@ -115,7 +114,7 @@ class DegenerateForecastTest {
   @Test
   void anyReadings_giveSoundForecastsAndDoubts() {
     SplittableRandom random = new SplittableRandom(SEED);
-    for (int round = 0; round < ROUNDS; round++) {
+    for (int round = 0; round < 300; round++) {
       List<Observation> walk = new ArrayList<>();
       int steps = random.nextInt(25);
       for (int step = 0; step < steps; step++) {

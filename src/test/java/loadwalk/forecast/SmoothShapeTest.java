@@ -99,14 +99,14 @@ class SmoothShapeTest {
     return new SmoothShape(PRIOR, points, logSupply, kappa, SCATTER);
   }
 
-  /** Sums over 700 source resistances and four scales, the level integrated as a wide normal. */
+  /** Sums over 350 source resistances and four scales, the level integrated as a wide normal. */
   private static final class BruteForce {
     private final List<double[]> parts = new ArrayList<>();
     private double total;
     private double scale;
 
     BruteForce(double[][] read, double kappa, double ohms, boolean bridged, double logSupply) {
-      double step = 0.01;
+      double step = 0.02;
       for (double log = -5.5; log < 1.6; log += step) {
         double r = Math.exp(log);
         for (int s = 0; s < SCALES.length; s++) {

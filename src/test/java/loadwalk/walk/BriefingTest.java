@@ -65,9 +65,12 @@ class BriefingTest {
     assertEquals(
         "A doubt on stereo-4, output volts, has no answer yet; a heavy step is held until it has.",
         brief("bridged-4").cautions().get(1).text());
-    floor.at("bridged-2", Verdict.HALT);
-    assertEquals(Verdict.HALT, brief("bridged-2").verdict());
-    assertEquals("test", codes(brief("bridged-2")).get(0));
+    floor.severity = 0.5;
+    floor.at("bridged-2");
+    assertEquals(List.of("doubt-open", "cooled", "test"), codes(brief("bridged-2")));
+    floor.at("stereo-1", Verdict.HALT);
+    assertEquals(Verdict.HALT, brief("stereo-1").verdict());
+    assertEquals("test", codes(brief("stereo-1")).get(0));
   }
 
   @Test

@@ -134,4 +134,15 @@ class CapturesTest {
     floor.hear(take(again));
     assertEquals(Optional.of(again), floor.step("stereo-4").captureOfOutput());
   }
+
+  /** Nearer than four fifths of the limit counts as at it, whatever the limit. */
+  @Test
+  void wave_isBelowTheLimit_byPartsOfTheLimit() {
+    Floor ten = new Floor(Floor.SEQUENCE.replace("\"thdPercent\":1.0", "\"thdPercent\":10"));
+    ten.at("stereo-4").hear(new Intent.Begin());
+    ten.hear(take(capture(9, false, OptionalDouble.empty())));
+    assertEquals(Criterion.THD_LIMIT, ten.step("stereo-4").criterion());
+    ten.hear(take(capture(7, false, OptionalDouble.empty())));
+    assertEquals(Criterion.BELOW_LIMIT, ten.step("stereo-4").criterion());
+  }
 }

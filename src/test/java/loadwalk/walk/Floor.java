@@ -37,8 +37,10 @@ final class Floor implements Forecaster {
       """;
 
   Verdict verdict = Verdict.CLEAR;
+  double severity = 2;
   Evidence asked;
   List<ReadingId> doubted = List.of();
+  boolean doubtsOnlyAtTheEnd;
   Optional<String> blamed = Optional.empty();
   Model model;
   final List<Fact> facts = new ArrayList<>();
@@ -73,7 +75,7 @@ final class Floor implements Forecaster {
     List<Caution> cautions =
         verdict == Verdict.CLEAR
             ? List.of()
-            : List.of(new Caution("test", verdict, "A caution of the test.", 2));
+            : List.of(new Caution("test", verdict, "A caution of the test.", severity));
     return new Forecast(
         target.stepId(), 0.95, Map.of(), Forecast.Demand.unknown(), cautions, verdict, "Test.");
   }
@@ -85,6 +87,11 @@ final class Floor implements Forecaster {
         .filter(entries::containsKey)
         .map(id -> new Doubt(id, Slip.DECIMAL_POINT, "It is off.", "Look at the meter.", blamed))
         .toList();
+  }
+
+  @Override
+  public List<Doubt> judgeSoFar(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+    return doubtsOnlyAtTheEnd ? List.of() : judge(evidence, target, entries);
   }
 
   /** Hears an event and, where the disk takes it, everything that follows from it. */

@@ -109,4 +109,45 @@ class RehearsalTest {
     assertEquals("the step takes no readings", problems.get(3).text());
     assertEquals(4, problems.size());
   }
+
+  @Test
+  void answerThatCannotBeTaken_takesNoOtherWithIt() {
+    Map<String, String> both = new LinkedHashMap<>();
+    both.put("supplyAmps", "many");
+    both.put("outputVolts", "13.4");
+    answers.put("stereo-4", both);
+    Rehearsal.Outcome outcome = rehearsed();
+    assertEquals(1, outcome.problems().size());
+    assertEquals(Status.DONE, status(outcome, "stereo-4"));
+  }
+
+  /** A note and music are passed through; a measurement without an answer is not. */
+  @Test
+  void stepsThatReadNothing_areDone() {
+    Floor kinds =
+        new Floor(
+            """
+            {"format":"loadwalk-sequence/1","name":"k","title":"K","tone":{"hertz":40},
+             "limit":{"thdPercent":1.0},"supplyVolts":13.8,
+             "steps":[{"do":"note","text":"Look."},{"do":"music","minutes":1},
+              {"do":"idle"},{"do":"measure","mode":"stereo","ohms":4}]}
+            """);
+    Rehearsal.Outcome outcome =
+        Rehearsal.of(kinds, new Rehearsal.Script(kinds.model.state().opened(), Map.of()));
+    assertEquals(Status.DONE, status(outcome, "note"));
+    assertEquals(Status.DONE, status(outcome, "music"));
+    assertEquals(Status.SKIPPED, status(outcome, "idle"));
+    assertEquals(Status.SKIPPED, status(outcome, "stereo-4"));
+  }
+
+  /** A doubt that comes as a step ends is noted, and the step ends all the same. */
+  @Test
+  void doubtAtTheEnd_isNotedAndPassed() {
+    floor.doubtsOnlyAtTheEnd = true;
+    floor.doubted = List.of(ReadingId.OUTPUT_VOLTS);
+    answers.put("stereo-4", Map.of("outputVolts", "134"));
+    Rehearsal.Outcome outcome = rehearsed();
+    assertEquals(Status.DONE, status(outcome, "stereo-4"));
+    assertEquals(1, outcome.steps().get(2).doubts().size());
+  }
 }
