@@ -9,7 +9,6 @@ import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
-import loadwalk.forecast.Forecast;
 import loadwalk.plan.WireBackCheck;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
@@ -91,7 +90,7 @@ final class RunPanel {
     Meters meters = desk.meters();
     String now =
         readings.stream()
-            .filter(id -> shown(step, id).isPresent())
+            .filter(id -> step.latest(shown(step, id)).isPresent())
             .flatMap(id -> meters.of(id).stream())
             .map(watch -> watch.meter().reads().label() + " " + meters.words(watch))
             .collect(Collectors.joining(", "));
@@ -114,8 +113,9 @@ final class RunPanel {
       int row) {
     boolean focus = screen.prompt().isEmpty() && screen.focus() == index;
     int column = area.column();
-    canvas.text(column, row, (focus ? "> " : "  ") + id.label(), focus ? Style.STRONG : Style.TEXT);
-    Optional<Entry> entry = shown(step, id);
+    ReadingId as = shown(step, id);
+    canvas.text(column, row, (focus ? "> " : "  ") + as.label(), focus ? Style.STRONG : Style.TEXT);
+    Optional<Entry> entry = step.latest(as);
     int at = column + LABEL;
     boolean empty = screen.field().text().isEmpty();
     if (focus && (entry.isEmpty() || !empty)) {
@@ -127,10 +127,10 @@ final class RunPanel {
     if (focus && empty) {
       canvas.cursor(at, row);
     }
-    Optional<Band> band = step.brief().flatMap(b -> bandOf(b, step, id));
+    Optional<Band> band = step.brief().flatMap(brief -> brief.band(as));
     if (band.isPresent()) {
       canvas.text(
-          at + VALUE, row, Canvas.shortened(BriefPanel.range(id, band.get()), RANGE), Style.FAINT);
+          at + VALUE, row, Canvas.shortened(BriefPanel.range(as, band.get()), RANGE), Style.FAINT);
       int barAt = at + VALUE + RANGE + 1;
       OptionalDouble value =
           entry.map(e -> OptionalDouble.of(e.value())).orElse(OptionalDouble.empty());
@@ -138,24 +138,20 @@ final class RunPanel {
     }
   }
 
-  /** Where watts were typed for volts the row shows and judges the watts. */
-  private static Optional<Entry> shown(StepState step, ReadingId id) {
-    return id == ReadingId.OUTPUT_VOLTS
-        ? step.latest(id).or(() -> step.latest(ReadingId.OUTPUT_WATTS))
-        : step.latest(id);
-  }
-
-  private static Optional<Band> bandOf(Forecast brief, StepState step, ReadingId id) {
-    boolean watts = id == ReadingId.OUTPUT_VOLTS && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
-    return brief.band(watts ? ReadingId.OUTPUT_WATTS : id);
+  /** Returns the reading that a row shows: the watts where they were typed in place of volts. */
+  private static ReadingId shown(StepState step, ReadingId id) {
+    boolean watts =
+        id == ReadingId.OUTPUT_VOLTS
+            && step.latest(id).isEmpty()
+            && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
+    return watts ? ReadingId.OUTPUT_WATTS : id;
   }
 
   private static void paintValue(
       Canvas canvas, Desk desk, StepState step, ReadingId id, int column, int row, boolean focus) {
-    Optional<Entry> entry = shown(step, id);
+    ReadingId as = shown(step, id);
+    Optional<Entry> entry = step.latest(as);
     if (entry.isPresent()) {
-      boolean watts = step.latest(id).isEmpty();
-      ReadingId as = watts ? ReadingId.OUTPUT_WATTS : id;
       Entry e = entry.get();
       String text = Printer.UTF8.reading(e.value(), as.unit(), e.resolution());
       String mark = e.isOpen() ? "? " : e.doubts().isEmpty() ? "" : "! ";

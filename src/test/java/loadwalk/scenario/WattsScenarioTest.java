@@ -1,0 +1,25 @@
+package loadwalk.scenario;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A wattmeter in place of a voltmeter. */
+class WattsScenarioTest {
+  @TempDir Path folder;
+
+  @Test
+  void wattsTypedForVolts_standBesideTheForecastInWatts() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("Tab", "text:4", "Enter").sees("output volts", "to 18.4 V");
+    bench.press("text:62 W", "Enter").sees("output watts 62 W 21 to 85 W").seesNot("85 V");
+    bench.journalTellsTheSame();
+  }
+
+  @Test
+  void voltsTypedAfterWatts_takeTheRow() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("Tab", "text:4", "Enter", "text:62 W", "Enter", "Up", "text:15.7", "Enter");
+    bench.sees("output volts 15.7 V 9.2 to 18.4 V").journalTellsTheSame();
+  }
+}
