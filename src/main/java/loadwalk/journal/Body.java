@@ -19,10 +19,14 @@ final class Body {
 
   private Body() {}
 
-  /** Says what is wrong with the text as a body, or nothing if it can be one. */
-  static Optional<String> fault(String text) {
-    for (int at = 0; at < text.length(); at++) {
-      if (text.charAt(at) < 0x20) {
+  /**
+   * Says what is wrong with a text as a body, or nothing if it can be one.
+   *
+   * @param bytes the text in UTF-8, which are looked at much faster
+   */
+  static Optional<String> fault(byte[] bytes, String text) {
+    for (byte each : bytes) {
+      if (each >= 0 && each < 0x20) {
         return Optional.of("holds a control character");
       }
     }

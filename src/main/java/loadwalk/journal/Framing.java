@@ -38,12 +38,12 @@ public final class Framing {
     if (seq < 1 || String.valueOf(seq).length() > SEQ_DIGITS_MAX) {
       throw new IllegalArgumentException("seq must be from 1 to 999999999999999, got " + seq);
     }
-    Body.fault(body)
+    byte[] bodyBytes = encode(seq, body);
+    Body.fault(bodyBytes, body)
         .ifPresent(
             fault -> {
               throw new IllegalArgumentException("the body of record " + seq + " " + fault);
             });
-    byte[] bodyBytes = encode(seq, body);
     byte[] seqBytes = String.valueOf(seq).getBytes(US_ASCII);
     ByteArrayOutputStream line = new ByteArrayOutputStream(bodyBytes.length + 64);
     line.writeBytes(BEFORE_SEQ);
@@ -85,7 +85,7 @@ public final class Framing {
       return Optional.empty();
     }
     return decode(bodyBytes)
-        .filter(body -> Body.fault(body).isEmpty())
+        .filter(body -> Body.fault(bodyBytes, body).isEmpty())
         .map(body -> new JournalRecord(Long.parseLong(new String(seqBytes, US_ASCII)), body));
   }
 

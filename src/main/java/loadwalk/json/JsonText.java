@@ -80,7 +80,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
     String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
     Faults faults = new Faults(file);
     try (JsonParser parser = (comments ? COMMENTED : STRICT).createParser(body)) {
-      Node root = new Tree(parser, faults).whole();
+      Node root = new Tree(parser, faults, mayHoldSurrogates(body)).whole();
       return faults.isEmpty() ? new Read.Good<>(root) : new Read.Bad<>(faults.list());
     } catch (Refused e) {
       faults.add(e.place, "", e.getMessage());
@@ -91,6 +91,13 @@ public record JsonText(String file, boolean comments, int firstLine) {
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot fail to be read", e);
     }
+  }
+
+  /** Looking at each text once more costs as much as reading it, so most are spared it. */
+  private static boolean mayHoldSurrogates(String body) {
+    byte[] latin = body.getBytes(StandardCharsets.ISO_8859_1);
+    boolean same = new String(latin, StandardCharsets.ISO_8859_1).equals(body);
+    return !same || body.contains("\\u");
   }
 
   private Node.Place start() {
@@ -141,10 +148,12 @@ public record JsonText(String file, boolean comments, int firstLine) {
   private final class Tree {
     private final JsonParser parser;
     private final Faults faults;
+    private final boolean surrogates;
 
-    Tree(JsonParser parser, Faults faults) {
+    Tree(JsonParser parser, Faults faults, boolean surrogates) {
       this.parser = parser;
       this.faults = faults;
+      this.surrogates = surrogates;
     }
 
     Node whole() throws IOException {
@@ -201,20 +210,20 @@ public record JsonText(String file, boolean comments, int firstLine) {
     }
 
     private Node number(Node.Place place, String text) {
-      String said = "number " + Shown.quoted(text);
       if (text.length() > LONGEST_NUMBER) {
-        throw new Refused(place, said + " has more than " + LONGEST_NUMBER + " characters");
+        String said = " has more than " + LONGEST_NUMBER + " characters";
+        throw new Refused(place, "number " + Shown.quoted(text) + said);
       }
       double value = Double.parseDouble(text);
-      boolean lost = value == 0 && text.matches("-?[0.]*[1-9].*");
+      boolean lost = value == 0 && !text.equals("0") && text.matches("-?[0.]*[1-9].*");
       if (Double.isInfinite(value) || lost) {
-        throw new Refused(place, said + " is out of any range");
+        throw new Refused(place, "number " + Shown.quoted(text) + " is out of any range");
       }
       return new Node.Num(place, value + 0.0);
     }
 
     private String whole(String text, Node.Place place) {
-      for (int i = 0; i < text.length(); i++) {
+      for (int i = 0; surrogates && i < text.length(); i++) {
         if (Character.isSurrogate(text.charAt(i))) {
           if (Character.charCount(text.codePointAt(i)) == 1) {
             throw new Refused(place, "this text holds half a character (a lone surrogate)");

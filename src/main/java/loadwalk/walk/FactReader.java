@@ -84,7 +84,7 @@ public final class FactReader {
 
   private static long wallMillis(String text) {
     try {
-      return Instant.parse(text).toEpochMilli();
+      return MomentText.millis(text).orElseGet(() -> Instant.parse(text).toEpochMilli());
     } catch (DateTimeParseException | ArithmeticException e) {
       throw new UnreadableFact("«at» is no time");
     }
