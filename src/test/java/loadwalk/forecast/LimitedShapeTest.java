@@ -25,7 +25,7 @@ class LimitedShapeTest {
 
   private static final List<WalkReadings.Point> FREE =
       List.of(point(4, 20, false), point(2, 19.5, false));
-  private static final SmoothShape ABOVE =
+  private final SmoothShape above =
       new SmoothShape(
           new RatingPrior(Amplifier.named("Brightmoor", "B2"), 13.8, 0.4),
           FREE,
@@ -91,8 +91,8 @@ class LimitedShapeTest {
   /** A line that begins in the gap between the loads is as likely anywhere in it. */
   @Test
   void evidence_countsWhereTheLineBegins_evenlyWithinTheGap() {
-    double top = ABOVE.predict(LEAST, false, 0).mean();
-    double bottom = ABOVE.predict(2, false, 0).mean() - Math.log(2 / LEAST);
+    double top = above.predict(LEAST, false, 0).mean();
+    double bottom = above.predict(2, false, 0).mean() - Math.log(2 / LEAST);
     double even = -Math.log(top - bottom);
     assertEquals(even, onset((top + bottom) / 2, 1), 1e-6);
     assertEquals(even, onset(top - 0.01, 1), 1e-6);
@@ -103,37 +103,37 @@ class LimitedShapeTest {
   /** A slope that the volts above fall by themselves leaves no gap to begin in. */
   @Test
   void evidence_ofALineThatHardlyFalls_isBounded() {
-    double top = ABOVE.predict(LEAST, false, 0).mean();
-    double bottom = ABOVE.predict(2, false, 0).mean();
+    double top = above.predict(LEAST, false, 0).mean();
+    double bottom = above.predict(2, false, 0).mean();
     assertTrue(bottom - 0.01 * Math.log(2 / LEAST) > top);
     assertEquals(-Math.log(0.02), onset(top, 0.01) + beyond(top, 0.01), 1e-6);
   }
 
-  private static double beyond(double begin, double slope) {
-    double bottom = ABOVE.predict(2, false, 0).mean() - slope * Math.log(2 / LEAST);
+  private double beyond(double begin, double slope) {
+    double bottom = above.predict(2, false, 0).mean() - slope * Math.log(2 / LEAST);
     return 0.5 * Math.pow((bottom - begin) / 0.03, 2);
   }
 
   /** What is left of the evidence when that of the parts above and below is taken off. */
-  private static double onset(double logVolts, double slope) {
+  private double onset(double logVolts, double slope) {
     List<WalkReadings.Point> below = List.of(point(LEAST, Math.exp(logVolts), false));
-    LimitedShape both = new LimitedShape(ABOVE, 2, below, slope, SCATTER);
+    LimitedShape both = new LimitedShape(above, 2, below, slope, SCATTER);
     LimitedShape alone = new LimitedShape(below, slope, SCATTER);
-    return both.logEvidence() - ABOVE.logEvidence() - alone.logEvidence() - HALF_LOG_TWO_PI;
+    return both.logEvidence() - above.logEvidence() - alone.logEvidence() - HALF_LOG_TWO_PI;
   }
 
   @Test
   void predict_fromTheLoadsAboveOn_isTheirs_andHalfWayIsBoth() {
     List<WalkReadings.Point> below = List.of(point(LEAST, 9.6, false), point(0.5, 6.1, false));
-    LimitedShape both = new LimitedShape(ABOVE, 2, below, 1, SCATTER);
+    LimitedShape both = new LimitedShape(above, 2, below, 1, SCATTER);
     LimitedShape alone = new LimitedShape(below, 1, SCATTER);
-    assertSame(ABOVE.predict(2, false, 0.01), both.predict(2, false, 0.01));
-    assertSame(ABOVE.predict(1.95, false, 0), both.predict(1.95, false, 0));
+    assertSame(above.predict(2, false, 0.01), both.predict(2, false, 0.01));
+    assertSame(above.predict(1.95, false, 0), both.predict(1.95, false, 0));
     assertSame(alone.predict(0.82, false, 0), both.predict(0.82, false, 0));
     assertSame(alone.predict(0.3, false, 0), both.predict(0.3, false, 0));
     for (double ohms : new double[] {0.83, 1.4, 1.93}) {
       double middle =
-          (ABOVE.predict(ohms, false, 0).mean() + alone.predict(ohms, false, 0).mean()) / 2;
+          (above.predict(ohms, false, 0).mean() + alone.predict(ohms, false, 0).mean()) / 2;
       assertEquals(middle, both.predict(ohms, false, 0).mean(), 1e-6, ohms + " ohms");
     }
   }
@@ -141,8 +141,8 @@ class LimitedShapeTest {
   @Test
   void scale_isThatOfTheLoadsAbove_orUsual() {
     List<WalkReadings.Point> below = List.of(point(1, 12, false));
-    LimitedShape both = new LimitedShape(ABOVE, 2, below, 0.5, SCATTER);
-    assertEquals(ABOVE.scale(), both.scale());
+    LimitedShape both = new LimitedShape(above, 2, below, 0.5, SCATTER);
+    assertEquals(above.scale(), both.scale());
     assertEquals(0.5, both.slope());
     assertEquals(1, new LimitedShape(below, 0.5, SCATTER).scale());
   }

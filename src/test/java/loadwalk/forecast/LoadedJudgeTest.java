@@ -1,7 +1,9 @@
 package loadwalk.forecast;
 
+import static loadwalk.forecast.Amplifiers.BRIDGED_1;
 import static loadwalk.forecast.Amplifiers.BRIDGED_2;
 import static loadwalk.forecast.Amplifiers.BRIDGED_4;
+import static loadwalk.forecast.Amplifiers.STEREO_1;
 import static loadwalk.forecast.Amplifiers.STEREO_2;
 import static loadwalk.forecast.Amplifiers.STEREO_4;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -172,6 +174,20 @@ class LoadedJudgeTest {
         BRIDGED_4,
         volts(BRIDGED_4) / 2,
         amps(BRIDGED_4));
+  }
+
+  /**
+   * Into a heavy load the stereo volts are more than half of the bridged: no factor, a forecast.
+   */
+  @Test
+  void stereoReadingOfAHeavyLoad_isToldByItsForecast() {
+    LoadedJudge.Before none = new LoadedJudge.Before(null, null, 2, 1);
+    double stereo = volts(STEREO_1);
+    assertTrue(2 * stereo > 1.08 * volts(BRIDGED_1), "twice the stereo volts would be too much");
+    Hypotheses.Finding finding = find(BRIDGED_1, stereo, amps(BRIDGED_1), none, -1);
+    assertEquals(Set.of(VOLTS), finding.faulty());
+    assertEquals(Slip.STEREO_READING_IN_BRIDGED, finding.slip());
+    assertTrue(Double.isNaN(finding.meant()));
   }
 
   private static void assertFinding(

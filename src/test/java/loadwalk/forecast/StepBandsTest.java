@@ -22,12 +22,12 @@ import org.junit.jupiter.api.Test;
 /** The bands of a step among each other: power, heat, drop and the supply. */
 class StepBandsTest {
   private static final double ROOT = 1.959964;
-  private static final WalkModel MODEL = model(bench(List.of()));
+  private final WalkModel model = model(bench(List.of()));
 
   @Test
   void watts_areVoltsSquaredOverOhms() {
     for (Target target : List.of(STEREO_1, BRIDGED_2)) {
-      StepBands bands = MODEL.bands(target);
+      StepBands bands = model.bands(target);
       Band volts = band(bands, ReadingId.OUTPUT_VOLTS);
       Band watts = bands.demand().loadWatts().orElseThrow();
       assertBand(
@@ -44,7 +44,7 @@ class StepBandsTest {
   /** Heat is what goes in and does not come out: P (1/η − 1), and what stands at idle. */
   @Test
   void heat_isInputLessOutput() {
-    StepBands bands = MODEL.bands(STEREO_2);
+    StepBands bands = model.bands(STEREO_2);
     Band total = bands.demand().totalWatts().orElseThrow();
     Band heat = bands.demand().heatWatts().orElseThrow();
     double amps = band(bands, ReadingId.SUPPLY_AMPS).middle();
@@ -89,7 +89,7 @@ class StepBandsTest {
 
   @Test
   void otherChannel_isTheSame_aPercentWider_andOnlyInStereo() {
-    StepBands bands = MODEL.bands(STEREO_1);
+    StepBands bands = model.bands(STEREO_1);
     Band volts = band(bands, ReadingId.OUTPUT_VOLTS);
     Band other = band(bands, ReadingId.OTHER_OUTPUT_VOLTS);
     double own = ROOT * 0.01;
@@ -98,14 +98,14 @@ class StepBandsTest {
     assertEquals(volts.middle(), other.middle(), 1e-12);
     assertEquals(volts.middle() * Math.exp(up), other.high(), 1e-4);
     assertEquals(volts.middle() * Math.exp(-down), other.low(), 1e-4);
-    assertFalse(MODEL.bands(BRIDGED_2).bands().containsKey(ReadingId.OTHER_OUTPUT_VOLTS));
+    assertFalse(model.bands(BRIDGED_2).bands().containsKey(ReadingId.OTHER_OUTPUT_VOLTS));
   }
 
   /** 2.5 % and 97.5 % of the density of the current above idle. */
   @Test
   void amps_areIdleAndWhatTheOutputAsks() {
-    Mixture above = MODEL.outlook(STEREO_1).asked().logAbove();
-    Band amps = band(MODEL.bands(STEREO_1), ReadingId.SUPPLY_AMPS);
+    Mixture above = model.outlook(STEREO_1).asked().logAbove();
+    Band amps = band(model.bands(STEREO_1), ReadingId.SUPPLY_AMPS);
     double idle = Amplifiers.IDLE_AMPS;
     assertEquals(0.025, above.cumulative(Math.log(amps.low() - idle)), 1e-3);
     assertEquals(0.5, above.cumulative(Math.log(amps.middle() - idle)), 0.02);
@@ -115,7 +115,7 @@ class StepBandsTest {
   /** A supply delivers no more than it can, but fuses and leads must bear what is asked. */
   @Test
   void amps_beyondTheSupplies_reachDownToWhatTheyDeliver() {
-    Band free = band(MODEL.bands(STEREO_1), ReadingId.SUPPLY_AMPS);
+    Band free = band(model.bands(STEREO_1), ReadingId.SUPPLY_AMPS);
     Band tied =
         band(model(bench(List.of(new Supply(13.8, 26)))).bands(STEREO_1), ReadingId.SUPPLY_AMPS);
     assertEquals(0.95 * 26, tied.low(), 1e-9);
@@ -125,11 +125,11 @@ class StepBandsTest {
 
   @Test
   void supplyVolts_areTheSagAtTheCurrent() {
-    StepBands bands = MODEL.bands(STEREO_1);
+    StepBands bands = model.bands(STEREO_1);
     Band amps = band(bands, ReadingId.SUPPLY_AMPS);
     Band volts = band(bands, ReadingId.SUPPLY_VOLTS);
-    assertEquals(MODEL.sag().volts(amps.middle()), volts.middle(), 1e-12);
-    double deviation = MODEL.sag().deviation(amps.middle(), (amps.high() - amps.low()) / 4);
+    assertEquals(model.sag().volts(amps.middle()), volts.middle(), 1e-12);
+    double deviation = model.sag().deviation(amps.middle(), (amps.high() - amps.low()) / 4);
     assertTrue(
         ROOT * deviation > MeterFloor.halfWidth(Bench.unknown(), ReadingId.SUPPLY_VOLTS, 13));
     assertEquals(volts.middle() + ROOT * deviation, volts.high(), 1e-3);
@@ -148,44 +148,44 @@ class StepBandsTest {
   void openVolts_areThoseUnderLoad_andUpToAnEighthMore() {
     Target stereo = new Target("open", Target.Kind.OPEN_LOAD, Mode.STEREO, 1, 1);
     Target bridged = new Target("open", Target.Kind.OPEN_LOAD, Mode.BRIDGED, 2, 1);
-    Band loaded = band(MODEL.bands(STEREO_1), ReadingId.OUTPUT_VOLTS);
-    Band open = band(MODEL.bands(stereo), ReadingId.OPEN_VOLTS);
+    Band loaded = band(model.bands(STEREO_1), ReadingId.OUTPUT_VOLTS);
+    Band open = band(model.bands(stereo), ReadingId.OPEN_VOLTS);
     assertEquals(loaded.low(), open.low(), 1e-3);
     assertEquals(1.02 * loaded.middle(), open.middle(), 1e-3);
     assertEquals(1.12 * loaded.high(), open.high(), 1e-3);
-    double two = band(MODEL.bands(bridged), ReadingId.OPEN_VOLTS).middle();
+    double two = band(model.bands(bridged), ReadingId.OPEN_VOLTS).middle();
     assertEquals(2 * open.middle(), two, 0.01 * two);
     Target noLoad = new Target("open", Target.Kind.OPEN_LOAD, Mode.STEREO, 0, 1);
-    assertEquals(Map.of(), MODEL.bands(noLoad).bands());
-    assertEquals(Map.of(), MODEL.bands(Target.loaded("x", Mode.STEREO, 0)).bands());
+    assertEquals(Map.of(), model.bands(noLoad).bands());
+    assertEquals(Map.of(), model.bands(Target.loaded("x", Mode.STEREO, 0)).bands());
   }
 
   @Test
   void idle_isTheCurrentAgain_andTheVoltsAtIt() {
-    StepBands bands = MODEL.bands(IDLE);
+    StepBands bands = model.bands(IDLE);
     Band amps = band(bands, ReadingId.SUPPLY_AMPS);
     assertEquals(Amplifiers.IDLE_AMPS, amps.middle(), 1e-3);
     assertEquals(Amplifiers.IDLE_AMPS * Math.exp(ROOT * 0.08), amps.high(), 2e-3);
     Band volts = band(bands, ReadingId.SUPPLY_VOLTS);
-    assertEquals(MODEL.sag().volts(Amplifiers.IDLE_AMPS), volts.middle(), 1e-9);
+    assertEquals(model.sag().volts(Amplifiers.IDLE_AMPS), volts.middle(), 1e-9);
     assertEquals(2, bands.bands().size());
   }
 
   @Test
   void heatsinkAndLoad_areToldWhereTheyCanBe() {
     Observation warm = new Observation(STEREO_2, Map.of(ReadingId.SINK_CELSIUS, 48.0));
-    WalkModel model = new WalkModel(Amplifiers.evidence(Amplifiers.rated(50), List.of(warm)));
-    assertEquals(49, band(model.bands(STEREO_1), ReadingId.SINK_CELSIUS).middle());
-    assertFalse(MODEL.bands(STEREO_1).bands().containsKey(ReadingId.SINK_CELSIUS));
-    assertEquals(1, band(MODEL.bands(STEREO_1), ReadingId.LOAD_OHMS).middle());
+    WalkModel warmed = new WalkModel(Amplifiers.evidence(Amplifiers.rated(50), List.of(warm)));
+    assertEquals(49, band(warmed.bands(STEREO_1), ReadingId.SINK_CELSIUS).middle());
+    assertFalse(model.bands(STEREO_1).bands().containsKey(ReadingId.SINK_CELSIUS));
+    assertEquals(1, band(model.bands(STEREO_1), ReadingId.LOAD_OHMS).middle());
   }
 
   @Test
   void bands_areNeverNarrowerThanTheMeter() {
-    Band amps = band(MODEL.bands(STEREO_2), ReadingId.SUPPLY_AMPS);
+    Band amps = band(model.bands(STEREO_2), ReadingId.SUPPLY_AMPS);
     double half = MeterFloor.halfWidth(Bench.unknown(), ReadingId.SUPPLY_AMPS, amps.middle());
     assertTrue(amps.high() - amps.middle() >= half - 1e-9);
-    Band load = band(MODEL.bands(STEREO_4), ReadingId.OUTPUT_VOLTS);
+    Band load = band(model.bands(STEREO_4), ReadingId.OUTPUT_VOLTS);
     double volts = MeterFloor.halfWidth(Bench.unknown(), ReadingId.OUTPUT_VOLTS, load.middle());
     assertTrue(load.high() - load.middle() >= volts - 1e-9);
   }

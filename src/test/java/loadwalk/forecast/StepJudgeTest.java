@@ -1,5 +1,6 @@
 package loadwalk.forecast;
 
+import static loadwalk.forecast.Amplifiers.BRIDGED_2;
 import static loadwalk.forecast.Amplifiers.BRIDGED_4;
 import static loadwalk.forecast.Amplifiers.IDLE;
 import static loadwalk.forecast.Amplifiers.STEREO_2;
@@ -11,9 +12,11 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
 import org.junit.jupiter.api.Test;
 
 /** Entries that are judged alone or by another entry of their step, and what waits for what. */
@@ -53,7 +56,7 @@ class StepJudgeTest {
   @Test
   void supplyVolts_areJudgedByTheSag_whichMayBeDeep() {
     assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 13.6);
-    assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 13.95);
+    assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 14.5);
     assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 13.1);
     assertHonest(STEREO_2, ReadingId.SUPPLY_VOLTS, 11.2);
     assertDoubt(Slip.UNNAMED, STEREO_2, ReadingId.SUPPLY_VOLTS, 8.4);
@@ -61,6 +64,61 @@ class StepJudgeTest {
     assertDoubt(Slip.DECIMAL_POINT, STEREO_2, ReadingId.SUPPLY_VOLTS, 136);
     assertDoubt(Slip.DIGITS_SWAPPED, STEREO_2, ReadingId.SUPPLY_VOLTS, 31.6);
     assertDoubt(Slip.UNNAMED, STEREO_2, ReadingId.SUPPLY_VOLTS, 20.4);
+  }
+
+  /** A supply asked for more than its rating may sag to where nothing else would explain it. */
+  @Test
+  void supplyVolts_ofASupplyThatMayGiveWay_areDoubtedLess() {
+    assertTrue(doubtedVolts(20) < doubtedVolts(200));
+    assertEquals(doubtedVolts(200), doubtedVolts(1000));
+  }
+
+  private int doubtedVolts(double supplyAmps) {
+    Bench bench =
+        new Bench(
+            "b",
+            List.of(new Supply(13.8, supplyAmps)),
+            List.of(),
+            OptionalDouble.empty(),
+            List.of(),
+            List.of(),
+            0.9);
+    Evidence evidence = new Evidence(Amplifiers.rated(50), bench, Amplifiers.CONDITIONS, walk);
+    int doubted = 0;
+    for (double volts = 7; volts < 12; volts += 0.05) {
+      Map<ReadingId, Double> entry = Map.of(ReadingId.SUPPLY_VOLTS, Amplifiers.rounded(volts, 100));
+      doubted += forecaster.judge(evidence, STEREO_2, entry).size();
+    }
+    return doubted;
+  }
+
+  /**
+   * Volts that follow a supply that is low are honest where it was read, and not where it was not.
+   */
+  @Test
+  void supplyVoltsEntered_bearOnTheOutput_unlessTheyAreDoubted() {
+    walk.clear();
+    walk.addAll(Amplifiers.before(BRIDGED_2));
+    double volts = Amplifiers.readings(BRIDGED_2).get(VOLTS);
+    Map<ReadingId, Double> low =
+        Map.of(VOLTS, Amplifiers.rounded(0.88 * volts, 100), ReadingId.SUPPLY_VOLTS, 12.0);
+    assertEquals(List.of(), judge(BRIDGED_2, low));
+    Map<ReadingId, Double> unread = Map.of(VOLTS, Amplifiers.rounded(0.88 * volts, 100));
+    assertEquals(List.of(VOLTS), readings(judge(BRIDGED_2, unread)));
+    Map<ReadingId, Double> slipped = Map.of(VOLTS, volts, ReadingId.SUPPLY_VOLTS, 1.36);
+    assertEquals(List.of(ReadingId.SUPPLY_VOLTS), readings(judge(BRIDGED_2, slipped)));
+  }
+
+  @Test
+  void ampsAlone_areJudgedByTheForecast_andBothByBoth() {
+    double amps = Amplifiers.readings(STEREO_2).get(AMPS);
+    List<Doubt> alone = judge(STEREO_2, Map.of(AMPS, 10 * amps));
+    assertEquals(Slip.SUPPLY_AMPS_TEN_TIMES, alone.get(0).slip());
+    double volts = Amplifiers.readings(STEREO_2).get(VOLTS);
+    List<Doubt> both = judge(STEREO_2, Map.of(VOLTS, volts, AMPS, 10 * amps));
+    assertTrue(both.get(0).text().contains("the forecast and the supply amps together"));
+    List<Doubt> one = judge(STEREO_2, Map.of(VOLTS, Amplifiers.rounded(10 * volts, 10)));
+    assertTrue(one.get(0).text().endsWith("decided by the forecast."), one.get(0).text());
   }
 
   @Test

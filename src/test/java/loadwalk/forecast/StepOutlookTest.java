@@ -22,33 +22,33 @@ class StepOutlookTest {
       new Target("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 2, 0.5);
 
   /** The worked amplifier at 4 and 2 Ω; at 1 Ω it would ask some 50 A. */
-  private static final WalkModel FREE = model(Bench.unknown());
+  private final WalkModel ample = model(Bench.unknown());
 
-  private static final WalkModel SHORT_OF_CURRENT = model(supplies(40));
+  private final WalkModel scarce = model(supplies(40));
 
   @Test
   void bridgedStep_isOfOneChannel() {
-    StepOutlook bridged = FREE.outlook(BRIDGED_4);
+    StepOutlook bridged = ample.outlook(BRIDGED_4);
     assertEquals(2, bridged.channelOhms());
-    assertEquals(FREE.outlook(STEREO_2).logVolts().mean(), bridged.logVolts().mean(), 0.003);
+    assertEquals(ample.outlook(STEREO_2).logVolts().mean(), bridged.logVolts().mean(), 0.003);
   }
 
   /** The supply volts reckoned with are those at the current that the step asks. */
   @Test
   void supplyVolts_areThoseAtTheCurrentAsked() {
-    StepOutlook outlook = FREE.outlook(STEREO_1);
+    StepOutlook outlook = ample.outlook(STEREO_1);
     double volts = Math.exp(outlook.logVolts().mean());
     double efficiency = Math.exp(outlook.efficiency().mean(outlook.logVolts().mean()));
-    double amps = FREE.idle().amps() + 2 * volts * volts / (efficiency * outlook.supplyVolts());
-    assertEquals(FREE.sag().volts(amps), outlook.supplyVolts(), 0.005);
-    assertTrue(outlook.supplyVolts() < FREE.sag().volts(10));
+    double amps = ample.idle().amps() + 2 * volts * volts / (efficiency * outlook.supplyVolts());
+    assertEquals(ample.sag().volts(amps), outlook.supplyVolts(), 0.005);
+    assertTrue(outlook.supplyVolts() < ample.sag().volts(10));
   }
 
   /** P goes as V²: at half the power the volts are lower by √2, as near as a hand aims. */
   @Test
   void partOfThePower_lowersTheVolts_andTheCurrentLessThanInProportion() {
-    StepOutlook whole = FREE.outlook(STEREO_2);
-    StepOutlook half = FREE.outlook(HALF_POWER);
+    StepOutlook whole = ample.outlook(STEREO_2);
+    StepOutlook half = ample.outlook(HALF_POWER);
     double rise = 0.5 * Math.log(2);
     assertEquals(whole.logVolts().mean() - rise, half.logVolts().mean(), 0.01);
     assertEquals(Math.hypot(0.15, whole.logVolts().deviation()), half.logVolts().deviation(), 1e-6);
@@ -60,8 +60,8 @@ class StepOutlookTest {
 
   @Test
   void suppliesAskedForMoreThanTheirRating_mayGiveWay() {
-    StepOutlook free = FREE.outlook(STEREO_1);
-    StepOutlook tied = SHORT_OF_CURRENT.outlook(STEREO_1);
+    StepOutlook free = ample.outlook(STEREO_1);
+    StepOutlook tied = scarce.outlook(STEREO_1);
     assertEquals(0, free.asked().overload());
     double logRoom = Math.log(40 - Amplifiers.IDLE_AMPS);
     double beyond = 1 - free.asked().logAbove().cumulative(logRoom);
@@ -90,7 +90,7 @@ class StepOutlookTest {
   void excess_beyondWhatKeepsASupplyOn_isBounded() {
     Target heavy = Target.loaded("stereo-0.5", Mode.STEREO, 0.5);
     StepOutlook tied = model(supplies(26)).outlook(heavy);
-    double mean = FREE.outlook(heavy).logVolts().mean();
+    double mean = ample.outlook(heavy).logVolts().mean();
     double overload = tied.asked().overload();
     assertEquals(0.3, overload, 0.02);
     assertEquals(mean - overload * 0.55 * 0.6, tied.logVolts().mean(), 1e-6);
@@ -108,10 +108,10 @@ class StepOutlookTest {
   /** Supply volts that stay up tell that the supplies mostly have not given way. */
   @Test
   void supplyVoltsEntered_tellWhetherTheSuppliesGaveWay() {
-    StepOutlook before = SHORT_OF_CURRENT.outlook(STEREO_1);
+    StepOutlook before = scarce.outlook(STEREO_1);
     double expected = before.supplyVolts();
-    StepOutlook free = StepOutlook.of(FREE, STEREO_1, 1, expected);
-    StepOutlook up = StepOutlook.of(SHORT_OF_CURRENT, STEREO_1, 1, expected);
+    StepOutlook free = StepOutlook.of(ample, STEREO_1, 1, expected);
+    StepOutlook up = StepOutlook.of(scarce, STEREO_1, 1, expected);
     double logRoom = Math.log(40 - Amplifiers.IDLE_AMPS);
     double overload = before.asked().overload();
     Mixture asked = before.asked().logAbove();
@@ -119,8 +119,8 @@ class StepOutlookTest {
     assertEquals(
         free.logVolts().mean() - 0.4 * overload * 0.55 * excess, up.logVolts().mean(), 1e-4);
     double sagging = expected * 0.93;
-    StepOutlook freeLow = StepOutlook.of(FREE, STEREO_1, 1, sagging);
-    StepOutlook low = StepOutlook.of(SHORT_OF_CURRENT, STEREO_1, 1, sagging);
+    StepOutlook freeLow = StepOutlook.of(ample, STEREO_1, 1, sagging);
+    StepOutlook low = StepOutlook.of(scarce, STEREO_1, 1, sagging);
     assertEquals(freeLow.logVolts().mean() - overload * 0.55 * excess, low.logVolts().mean(), 2e-3);
     assertEquals(sagging, low.supplyVolts());
     assertTrue(freeLow.logVolts().mean() < free.logVolts().mean());
@@ -129,22 +129,22 @@ class StepOutlookTest {
   /** A density of ln of the amperes typed sums to one, whether the volts are known or not. */
   @Test
   void densityOfTheAmpsTyped_sumsToOne() {
-    StepOutlook outlook = FREE.outlook(STEREO_1);
-    Mixture above = outlook.logAbove(FREE, STEREO_1);
-    assertEquals(1, sum(amps -> StepOutlook.logAmpsDensity(FREE, above, amps)), 1e-3);
+    StepOutlook outlook = ample.outlook(STEREO_1);
+    Mixture above = outlook.logAbove(ample, STEREO_1);
+    assertEquals(1, sum(amps -> StepOutlook.logAmpsDensity(ample, above, amps)), 1e-3);
     double volts = outlook.logVolts().mean();
-    assertEquals(1, sum(amps -> outlook.logAmpsDensity(FREE, STEREO_1, volts, amps)), 1e-3);
-    StepOutlook half = FREE.outlook(HALF_POWER);
+    assertEquals(1, sum(amps -> outlook.logAmpsDensity(ample, STEREO_1, volts, amps)), 1e-3);
+    StepOutlook half = ample.outlook(HALF_POWER);
     double lower = half.logVolts().mean();
-    assertEquals(1, sum(amps -> half.logAmpsDensity(FREE, HALF_POWER, lower, amps)), 1e-3);
+    assertEquals(1, sum(amps -> half.logAmpsDensity(ample, HALF_POWER, lower, amps)), 1e-3);
   }
 
   /** Asked anew with the supply volts entered, the current is much the same. */
   @Test
   void logAbove_withTheSupplyEntered_isToldFromItsVolts() {
-    StepOutlook before = FREE.outlook(STEREO_1);
-    StepOutlook entered = StepOutlook.of(FREE, STEREO_1, 1, before.supplyVolts());
-    Mixture told = entered.logAbove(FREE, STEREO_1);
+    StepOutlook before = ample.outlook(STEREO_1);
+    StepOutlook entered = StepOutlook.of(ample, STEREO_1, 1, before.supplyVolts());
+    Mixture told = entered.logAbove(ample, STEREO_1);
     assertEquals(before.asked().logAbove().mean(), told.mean(), 1e-3);
     assertEquals(before.asked().logAbove().deviation(), told.deviation(), 1e-2);
   }
