@@ -16,7 +16,7 @@ final class SidePanel {
       canvas.put(area.column(), row, canvas.look().pick('│', '|'), Style.FAINT);
     }
     int column = area.column() + 2;
-    canvas.text(column, area.row(), "So far", Style.HEADING);
+    canvas.text(column, area.row(), "So far, in one load", Style.HEADING);
     WalkResult result = Results.of(state);
     boolean ascii = canvas.look().ascii();
     int row = area.row() + 1;
@@ -24,7 +24,7 @@ final class SidePanel {
       if (row + 1 >= area.bottom()) {
         break;
       }
-      row = paintStep(canvas, step, column, row);
+      row = paintStep(canvas, state, step, column, row);
     }
     if (result.steps().isEmpty()) {
       canvas.text(column, row, "nothing measured yet", Style.FAINT);
@@ -42,18 +42,23 @@ final class SidePanel {
     }
   }
 
-  private static int paintStep(Canvas canvas, StepResult step, int column, int row) {
-    if (step.totalWatts().isEmpty()) {
+  private static int paintStep(
+      Canvas canvas, WalkState state, StepResult step, int column, int row) {
+    if (step.watts().isEmpty()) {
       return row;
     }
     canvas.text(column, row, step.stepId(), Style.TEXT);
-    String watts = Printer.UTF8.quantity(step.totalWatts().get());
+    String watts = Printer.UTF8.quantity(step.watts().get());
     canvas.text(column + 14, row, watts, Style.STRONG);
-    String rated =
-        step.rating()
-            .map(r -> "rated " + Words.number(r.ratingWatts()) + " W: " + r.verdict().text())
-            .orElse("no rating for this load");
-    canvas.text(column + 2, row + 1, Canvas.shortened(rated, 34), Style.FAINT);
+    boolean doubted = !state.step(step.stepId()).openDoubts().isEmpty();
+    String below = doubted ? "a doubt on it has no answer yet" : rating(step);
+    canvas.text(column + 2, row + 1, Canvas.shortened(below, 34), Style.FAINT);
     return row + 2;
+  }
+
+  private static String rating(StepResult step) {
+    return step.rating()
+        .map(r -> "rated " + Words.number(r.ratingWatts()) + " W: " + r.verdict().text())
+        .orElse("no rating for this load");
   }
 }

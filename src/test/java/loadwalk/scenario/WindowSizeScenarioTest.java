@@ -26,6 +26,15 @@ class WindowSizeScenarioTest {
   }
 
   @Test
+  void doubtedReading_hasNoVerdictBeside_untilItIsAnswered() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour().resize(120, 40);
+    bench.press("Tab", "text:4", "Enter", "text:1.55", "Enter");
+    bench.sees("stereo-4 0.601", "a doubt on it has no answer yet").seesNot("shown to miss it");
+    bench.press("Up", "text:15.5", "Enter").sees("So far, in one load", "stereo-4 60.1");
+    bench.sees("rated 50 W: shown to meet it").seesNot("no answer yet");
+  }
+
+  @Test
   void window_ofTooFewColumnsOrRows_leavesTheChartOut() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("Tab", "text:4", "Enter", "F8");
