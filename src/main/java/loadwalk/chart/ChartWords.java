@@ -1,5 +1,8 @@
 package loadwalk.chart;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,6 +10,9 @@ import java.util.Locale;
 
 /** Tells a chart in words, for those who cannot see it. */
 public final class ChartWords {
+  private static final double LEAST_PLAIN = 1.001e-4;
+  private static final double MOST_PLAIN = 9999;
+
   private static final int MOST_POINTS = 12;
 
   /** How far a point may stand beside its tick so as not to hide another, a fraction. */
@@ -57,10 +63,20 @@ public final class ChartWords {
   }
 
   static String number(double value) {
-    return value == 0
-        ? "0"
+    if (value == 0) {
+      return "0";
+    }
+    double size = Math.abs(value);
+    return size > LEAST_PLAIN && size < MOST_PLAIN
+        ? plain(value)
         : String.format(Locale.ROOT, "%.4g", value)
             .replaceFirst("(\\.\\d*?)0+$", "$1")
             .replaceFirst("\\.$", "");
+  }
+
+  /** Does what the format does, without the tables of all languages that a format brings in. */
+  private static String plain(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(4, RoundingMode.HALF_UP));
+    return rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -1,8 +1,9 @@
 package loadwalk.report;
 
-import java.time.Instant;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,10 +20,7 @@ final class Wording {
 
   private static final Printer PRINTER = Printer.UTF8;
   private static final double COMMON_FACTOR = Quantity.COVERAGE_FACTOR;
-  private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT).withZone(ZoneOffset.UTC);
+  private static final int MINUTE_DIGITS = "2026-01-31T09:30".length();
 
   private Wording() {}
 
@@ -60,11 +58,16 @@ final class Wording {
     return PRINTER.quantity(fraction.mapped(100 * fraction.value(), 100, Unit.PERCENT));
   }
 
-  /** Returns decibels with their sign; silence is said so. */
+  /**
+   * Returns decibels with their sign; silence is said so. A format string would bring in the tables
+   * of all languages.
+   */
   static String decibels(double decibels) {
-    return Double.isInfinite(decibels)
-        ? "no output"
-        : String.format(Locale.ROOT, "%+.2f", decibels);
+    if (!Double.isFinite(decibels)) {
+      return Double.isInfinite(decibels) ? "no output" : UNKNOWN;
+    }
+    BigDecimal size = BigDecimal.valueOf(Math.abs(decibels)).setScale(2, RoundingMode.HALF_UP);
+    return (decibels < 0 ? "-" : "+") + size.toPlainString();
   }
 
   static String sensitivity(BudgetLine line) {
@@ -91,11 +94,17 @@ final class Wording {
   }
 
   static String moment(long wallMillis) {
-    return MINUTE.format(Instant.ofEpochMilli(wallMillis));
+    return utc(wallMillis).substring(0, MINUTE_DIGITS).replace('T', ' ') + " UTC";
   }
 
   static String day(long wallMillis) {
-    return DAY.format(Instant.ofEpochMilli(wallMillis));
+    return utc(wallMillis).substring(0, MINUTE_DIGITS - "T09:30".length());
+  }
+
+  /** Returns a time as far as minutes at least; ISO 8601 needs no pattern to be taken in. */
+  private static String utc(long wallMillis) {
+    return LocalDateTime.ofEpochSecond(Math.floorDiv(wallMillis, 1000L), 0, ZoneOffset.UTC)
+        .toString();
   }
 
   /** Returns a remark as a sentence: a capital first unless it opens with an id, a stop last. */
