@@ -1,11 +1,14 @@
 package loadwalk.forecast;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import loadwalk.bench.ReadingId;
 import org.junit.jupiter.api.Test;
@@ -78,6 +81,59 @@ class DoubtWordsTest {
     assertEquals(Slip.LOAD_HALF, half.slip());
     assertTrue(half.lookAt().contains("before anything is switched on"), half.lookAt());
     assertTrue(DoubtWords.load(3.1, band, Slip.UNNAMED).text().contains("; no slip fits, decided"));
+  }
+
+  @Test
+  void outputAboveInput_isSaidBesideTheSlip() {
+    String named = loaded(Slip.PEAK_FOR_RMS, Optional.empty(), true, true).text();
+    assertTrue(
+        named.contains("; more comes out than goes in, and the likeliest slip is peak"), named);
+    String itself = loaded(Slip.OUTPUT_ABOVE_INPUT, Optional.empty(), true, true).text();
+    assertFalse(itself.contains("more comes out than goes in, and"), itself);
+    String honest = loaded(Slip.PEAK_FOR_RMS, Optional.empty(), false, true).text();
+    assertFalse(honest.contains("more comes out"), honest);
+  }
+
+  @Test
+  void whatNoSlipExplains_mayBeOfAnEarlierStep_whereThereIsOne() {
+    assertTrue(
+        loaded(Slip.UNNAMED, Optional.empty(), false, true).text().contains("here or earlier"));
+    String first = loaded(Slip.UNNAMED, Optional.empty(), false, false).text();
+    assertTrue(first.contains("; no named slip fits, decided"), first);
+  }
+
+  @Test
+  void earlierStep_isSaidToBeMeasuredAgain() {
+    Doubt reading = earlier(Slip.PEAK_FOR_RMS, 14.9);
+    assertTrue(
+        reading
+            .text()
+            .contains(
+                "; it fits if the output volts of stereo-4 carries a slip: peak volts for rms"
+                    + " (14.9 V would fit there), decided"),
+        reading.text());
+    assertEquals(Optional.of("stereo-4"), reading.earlierStep());
+    for (Slip load : List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF)) {
+      String text = earlier(load, Double.NaN).text();
+      assertTrue(text.contains("; it fits if stereo-4 carries a slip: load wired at"), text);
+      assertFalse(text.contains("would fit"), text);
+    }
+    String unnamed = earlier(Slip.UNNAMED, Double.NaN).text();
+    assertTrue(
+        unnamed.contains("if the output volts of stereo-4 is off, by no named slip"), unnamed);
+  }
+
+  private static Doubt earlier(Slip slip, double meant) {
+    EarlierSlips.Found found = new EarlierSlips.Found(Amplifiers.STEREO_4, VOLTS, slip, meant, 3);
+    return loaded(slip, Optional.of(found), false, true);
+  }
+
+  private static Doubt loaded(
+      Slip slip, Optional<EarlierSlips.Found> earlier, boolean above, boolean follows) {
+    Hypotheses.Finding finding = new Hypotheses.Finding(Set.of(VOLTS), slip, Double.NaN, 9);
+    LoadedSearch.Found found = new LoadedSearch.Found(finding, earlier, above, follows);
+    return DoubtWords.loaded(
+        VOLTS, 19.8, BAND, found, DoubtWords.Witness.FORECAST, Amplifiers.STEREO_2);
   }
 
   /** What to look at is told for every slip, the two wrong loads alone share theirs. */

@@ -48,6 +48,17 @@ class EarlierSlipsTest {
   }
 
   @Test
+  void loadWiredHalf_inAnEarlierStep_isFound() {
+    List<Observation> known = new ArrayList<>(Amplifiers.before(STEREO_1));
+    known.set(2, new Observation(STEREO_2, Amplifiers.readings(STEREO_2, 0.5)));
+    Observation atHand = new Observation(STEREO_1, Amplifiers.readings(STEREO_1));
+    EarlierSlips.Found found =
+        new EarlierSlips(evidence(known), atHand).likeliest(-10, 20).orElseThrow();
+    assertEquals("stereo-2", found.target().stepId());
+    assertEquals(Slip.LOAD_HALF, found.slip());
+  }
+
+  @Test
   void ampsTenTimesOff_inAnEarlierStep_areFound() {
     List<Observation> known = new ArrayList<>(Amplifiers.before(STEREO_1));
     Map<ReadingId, Double> off = Amplifiers.readings(STEREO_2);

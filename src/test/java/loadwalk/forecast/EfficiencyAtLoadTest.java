@@ -80,6 +80,20 @@ class EfficiencyAtLoadTest {
     assertEquals(-300 * Math.log(10) - 0.5 * Math.log(2 * Math.PI), far, 1e-9);
   }
 
+  /** The highest density, found at the middle of a part, is that of a search over all currents. */
+  @Test
+  void highest_isTheHeightOfTheDensity() {
+    Part narrow = new Part(0.4, Math.log(0.45), 1, 0.0002);
+    EfficiencyAtLoad model = at(0, FLAT, narrow);
+    for (double volts : new double[] {ANCHOR, ANCHOR - 0.4}) {
+      double most = Double.NEGATIVE_INFINITY;
+      for (double x = 0; x < 5; x += 1e-4) {
+        most = Math.max(most, model.logDensity(x, volts, OHMS, SUPPLY, NO_IDLE));
+      }
+      assertEquals(most, model.highest(volts, OHMS, SUPPLY, NO_IDLE), 1e-3);
+    }
+  }
+
   /**
    * What idle may be off by, over what is drawn above it, and the looseness of β add in squares.
    */

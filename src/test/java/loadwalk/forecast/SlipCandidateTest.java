@@ -79,7 +79,9 @@ class SlipCandidateTest {
     List<SlipCandidate> decimals =
         plain.stream().filter(c -> c.slip() == Slip.DECIMAL_POINT).toList();
     assertEquals(1.5e-3, Math.exp(decimals.get(0).logWeight()), 1e-12);
-    assertEquals(0.05 * 1.5e-3, Math.exp(decimals.get(2).logWeight()), 1e-12);
+    for (SlipCandidate far : decimals.subList(2, 5)) {
+      assertEquals(0.05 * 1.5e-3, Math.exp(far.logWeight()), 1e-12);
+    }
     List<Double> amps = meant(SlipCandidate.supplyAmps(20, null, 1), Slip.SUPPLY_AMPS_TEN_TIMES);
     assertEquals(meant, amps);
   }
@@ -90,6 +92,8 @@ class SlipCandidateTest {
     List<SlipCandidate> plain = SlipCandidate.plain(13.4, 1);
     assertEquals(List.of(31.4, 14.3), meant(plain, Slip.DIGITS_SWAPPED));
     assertEquals(1.5e-3, weight(plain, Slip.DIGITS_SWAPPED), 1e-12);
+    List<SlipCandidate> amps = SlipCandidate.supplyAmps(13.4, null, 1);
+    assertEquals(List.of(31.4, 14.3), meant(amps, Slip.DIGITS_SWAPPED));
     List<SlipCandidate> fine = SlipCandidate.plain(13.42, 2);
     assertEquals(List.of(31.42, 14.32), meant(fine, Slip.DIGITS_SWAPPED), "13.24 is near enough");
   }

@@ -31,6 +31,8 @@ class StepOutlookTest {
     StepOutlook bridged = ample.outlook(BRIDGED_4);
     assertEquals(2, bridged.channelOhms());
     assertEquals(ample.outlook(STEREO_2).logVolts().mean(), bridged.logVolts().mean(), 0.003);
+    double stereo = ample.outlook(STEREO_2).logVolts().deviation();
+    assertTrue(bridged.logVolts().deviation() > stereo, "bridged readings share an offset");
   }
 
   /** The supply volts reckoned with are those at the current that the step asks. */
