@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class IdleModelTest {
   private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
-  private static final IdleModel READ = IdleModel.of(OptionalDouble.of(2), UNKNOWN);
+  private final IdleModel read = IdleModel.of(OptionalDouble.of(2), UNKNOWN);
 
   @Test
   void reading_isTaken_whateverTheFusesSay() {
@@ -27,7 +27,7 @@ class IdleModelTest {
     assertEquals(0.6, small.amps(), 1e-12);
     assertEquals(1.5, large.amps(), 1e-12);
     assertFalse(small.measured());
-    assertTrue(small.density().deviation() > 5 * READ.density().deviation());
+    assertTrue(small.density().deviation() > 5 * read.density().deviation());
     assertTrue(small.error() > 0.5 * small.amps() && small.error() < small.amps());
     assertEquals(1.2, IdleModel.of(UNKNOWN, UNKNOWN).amps(), 1e-12);
   }
@@ -43,9 +43,9 @@ class IdleModelTest {
 
   @Test
   void logAbove_isLnOfTheRest_andNeverLessThanASmallPart() {
-    assertEquals(Math.log(8), READ.logAbove(10), 1e-12);
-    assertEquals(Math.log(0.03 * 2), READ.logAbove(2), 1e-12);
-    assertEquals(Math.log(0.03), READ.logAbove(1), 1e-12);
+    assertEquals(Math.log(8), read.logAbove(10), 1e-12);
+    assertEquals(Math.log(0.03 * 2), read.logAbove(2), 1e-12);
+    assertEquals(Math.log(0.03), read.logAbove(1), 1e-12);
   }
 
   @Test
@@ -53,16 +53,16 @@ class IdleModelTest {
     double h = 1e-6;
     for (double amps : new double[] {1, 2.5, 10, 80}) {
       double slope =
-          (READ.logAbove(amps * Math.exp(h)) - READ.logAbove(amps * Math.exp(-h))) / (2 * h);
+          (read.logAbove(amps * Math.exp(h)) - read.logAbove(amps * Math.exp(-h))) / (2 * h);
       double expected = amps > 2 ? slope : 1 / 0.03;
-      assertEquals(expected, READ.steepness(amps), 1e-6 * expected, amps + " A");
+      assertEquals(expected, read.steepness(amps), 1e-6 * expected, amps + " A");
     }
   }
 
   @Test
   void relativeError_isTheIdleErrorOverTheRest_andAtMostOne() {
-    assertEquals(0.16, READ.error(), 1e-12, "8 % of 2 A");
-    assertEquals(0.16 / 8, READ.relativeError(10), 1e-12);
-    assertEquals(1, READ.relativeError(2));
+    assertEquals(0.16, read.error(), 1e-12, "8 % of 2 A");
+    assertEquals(0.16 / 8, read.relativeError(10), 1e-12);
+    assertEquals(1, read.relativeError(2));
   }
 }
