@@ -50,10 +50,7 @@ final class TypedDigits {
       char second = digits.charAt(i + 1);
       if (first != second) {
         String other = digits.substring(0, i) + second + first + digits.substring(i + 2);
-        double number = new BigDecimal(other).scaleByPowerOfTen(-scale).doubleValue();
-        if (number > 0) {
-          found.add(number);
-        }
+        found.add(new BigDecimal(other).scaleByPowerOfTen(-scale).doubleValue());
       }
     }
     return found;
