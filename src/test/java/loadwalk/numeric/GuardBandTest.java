@@ -57,4 +57,19 @@ class GuardBandTest {
     assertThrows(IllegalArgumentException.class, () -> BAND.atLeast(200, 1, Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> new GuardBand(0.5));
   }
+
+  /** JCGM 106:2012, 8.3.3: the acceptance limit itself is accepted. */
+  @Test
+  void valueOnTheEdgeOfItsBand_isShown() {
+    double width = BAND.width(1);
+    assertEquals(Conformance.SHOWN_TO_MEET, BAND.atLeast(width, 1, 0));
+    assertEquals(Conformance.SHOWN_TO_MISS, BAND.atLeast(-width, 1, 0));
+    assertEquals(Conformance.SHOWN_TO_MEET, BAND.atLeast(100, 0, 100));
+  }
+
+  @Test
+  void level_ofCertainty_isRefused() {
+    assertThrows(IllegalArgumentException.class, () -> new GuardBand(1));
+    assertThrows(IllegalArgumentException.class, () -> new GuardBand(Double.NaN));
+  }
 }

@@ -60,4 +60,16 @@ class NonlinearFitTest {
         IllegalArgumentException.class,
         () -> NonlinearFit.of(RISE, new double[2], new double[2], new double[] {1, 1}));
   }
+
+  /** As many points as parameters fit anything and tell nothing. */
+  @Test
+  void rowsOfOtherLengths_orWithoutAPointToSpare_areRefused() {
+    double[] start = {1, 1};
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> NonlinearFit.of(RISE, new double[] {1, 2, 3, 4}, new double[] {1, 2, 3}, start));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> NonlinearFit.of(RISE, new double[] {1, 2}, new double[] {1, 2}, start));
+  }
 }

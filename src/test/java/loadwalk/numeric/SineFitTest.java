@@ -27,6 +27,7 @@ class SineFitTest {
     assertEquals(0.25, fit.offset(), 1e-10);
     assertEquals(0, fit.residualRms(), 1e-12);
     assertEquals(0, fit.frequencyU());
+    assertEquals(1.5 / Math.sqrt(2), fit.rms(), 1e-10);
   }
 
   @Test
