@@ -53,6 +53,11 @@ final class DeskRunner {
     settle(new ArrayDeque<>(outside.after(desk)));
   }
 
+  /** Tells whether there is something to work out ahead. */
+  boolean canLookAhead() {
+    return loop.isDue(desk);
+  }
+
   /**
    * Works out what Enter would do to what is typed, so that little is left when it comes.
    *

@@ -29,6 +29,10 @@ import loadwalk.walk.Event;
 final class TerminalLoop {
   private static final int QUEUE = 4096;
   private static final long TICK_MILLIS = 1000;
+
+  /** Who types on is not kept waiting by what is worked out ahead; before Enter a hand pauses. */
+  private static final long PAUSE_NANOS = TimeUnit.MILLISECONDS.toNanos(30);
+
   private static final int PASTE_MOST = 100_000;
   private static final int PASTE_QUIET_SECONDS = 2;
   // Longer than a far terminal takes to answer: what comes later lands in the shell as typed.
@@ -96,22 +100,21 @@ final class TerminalLoop {
   }
 
   private void step(Surface surface, TtyTerminal terminal) throws IOException {
-    for (Signal signal : drained()) {
+    List<Signal> signals = drained();
+    for (Signal signal : signals) {
       hear(signal, surface, terminal);
     }
-    if (!over && !runner.isLeaving()) {
-      paint(surface);
+    if (signals.isEmpty()) {
       lookAhead(surface);
+    } else if (!over && !runner.isLeaving()) {
+      paint(surface);
     }
   }
 
-  /** Only while nothing waits: a key that has come is heard first. */
   private void lookAhead(Surface surface) throws IOException {
-    if (queue.isEmpty()) {
-      Optional<Desk> likely = runner.lookAhead();
-      if (likely.isPresent()) {
-        painter.expect(likely.get(), surface.size());
-      }
+    Optional<Desk> likely = runner.lookAhead();
+    if (likely.isPresent()) {
+      painter.expect(likely.get(), surface.size());
     }
   }
 
@@ -119,10 +122,12 @@ final class TerminalLoop {
     surface.show(painter.paint(runner.desk(), surface.size()));
   }
 
+  /** Returns what has come; nothing where a pause came first in which to look ahead. */
   private List<Signal> drained() {
     List<Signal> signals = new ArrayList<>();
     try {
-      long wait = Math.max(0, nextTick - clocks.monoNanos());
+      long tick = Math.max(0, nextTick - clocks.monoNanos());
+      long wait = runner.canLookAhead() ? Math.min(PAUSE_NANOS, tick) : tick;
       Signal first = queue.poll(wait, TimeUnit.NANOSECONDS);
       if (first != null) {
         signals.add(first);

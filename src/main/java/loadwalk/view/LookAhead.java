@@ -44,13 +44,18 @@ public final class LookAhead {
     return loop.update(desk, event);
   }
 
+  /** Tells whether something stands typed of which Enter is not worked out yet. */
+  public boolean isDue(Desk desk) {
+    boolean known = !foreseen.isEmpty() && foreseen.get(0).is(desk, ENTER);
+    return !known && isTyping(desk);
+  }
+
   /**
    * Returns the updates that Enter leads to if all that they ask to be kept is kept, oldest first;
    * none where nothing is typed, or where they are known already.
    */
   public List<DeskNext> look(Desk desk) {
-    boolean known = !foreseen.isEmpty() && foreseen.get(0).is(desk, ENTER);
-    if (known || !isTyping(desk)) {
+    if (!isDue(desk)) {
       return List.of();
     }
     List<Foreseen> all = new ArrayList<>();
