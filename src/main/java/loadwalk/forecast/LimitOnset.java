@@ -4,20 +4,28 @@ package loadwalk.forecast;
  * Allows for limits that set in below the loads measured so far.
  *
  * <p>A current limit takes the volts down with the load (slope 1 of ln v over ln x), a converter at
- * the end of its power takes them down with its root (slope ½). Where in the octaves ahead it sets
- * in is unknown, so the volts are spread evenly from where they go without a limit down to where
- * they go if it sets in at once. Halving the load never raises the volts, and a current limit is
- * the steepest fall there is.
+ * the end of its power takes them down with its root (slope ½, a little more as the supply sags
+ * too). Where in the octaves ahead it sets in is unknown, so the volts are spread evenly from where
+ * they go without a limit down to where they go if it sets in at once. Halving the load never
+ * raises the volts, and a current limit is the steepest fall there is.
  */
 final class LimitOnset {
   /** The part by which two loads may differ and count as the same. */
   static final double SAME_LOAD = 0.03;
 
-  private static final double RATE_ABOVE = 0.055;
+  private static final double RATE_ABOVE = 0.035;
   private static final double RATE_BELOW = 0.23;
+
+  /**
+   * The rate added below this load of a channel, ohms, whatever is rated: car amplifiers are built
+   * for 2 to 4 Ω a channel (common practice, no source).
+   */
+  private static final double LOW_OHMS = 2;
+
+  private static final double RATE_LOW = 0.5;
   private static final double RELEASED = 0.15;
-  private static final double[] SLOPES = {0.5, 1, 1.35};
-  private static final double[] SLOPE_WEIGHTS = {0.42, 0.5, 0.08};
+  private static final double[] SLOPES = {0.54, 1, 1.35};
+  private static final double[] SLOPE_WEIGHTS = {0.6, 0.39, 0.01};
   private static final double LEAST_STEEPER = 0.05;
   private static final int STRATA = 7;
 
@@ -48,7 +56,8 @@ final class LimitOnset {
     }
     double below = octaves(Math.min(fromOhms, leastRatedOhms * (1 - SAME_LOAD)), ohms);
     double above = octaves(fromOhms, ohms) - below;
-    return 1 - Math.exp(-RATE_BELOW * below - RATE_ABOVE * above);
+    double low = octaves(Math.min(fromOhms, LOW_OHMS), ohms);
+    return 1 - Math.exp(-RATE_BELOW * below - RATE_ABOVE * above - RATE_LOW * low);
   }
 
   /**

@@ -9,7 +9,7 @@ import java.util.List;
  * wander by a few percent an octave.
  */
 final class LimitedShape implements OutputShape {
-  private static final double WALK = 0.05;
+  private static final double WALK = 0.04;
   private static final double BRIDGE = 0.008;
   private static final double[] SCALES = {0.75, 1.3, 3};
   private static final double[] SCALE_PRIORS = {0.5, 0.4, 0.1};

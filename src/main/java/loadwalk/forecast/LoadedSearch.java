@@ -21,19 +21,19 @@ final class LoadedSearch {
    * entry in three hundred be doubted in the experiment told of in DEVELOPERS.md, spent where it
    * buys most.
    */
-  static final double NEEDED_LOG_ODDS = -1.3;
+  private static final double NEEDED_LOG_ODDS = -2.2;
 
   /**
    * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there
    * and few lie where a slip is likelier.
    */
-  private static final double NEEDED_AT_FIRST = -2.6;
+  private static final double NEEDED_AT_FIRST = -2.8;
 
   /**
    * The same where output and supply amps tell together: honest readings agree so well that the
    * rarest slip may be asked about.
    */
-  private static final double NEEDED_WITH_AMPS = -3.3;
+  private static final double NEEDED_WITH_AMPS = -3.6;
 
   /** The same for an output whose witness, the supply amps, is still to come. */
   private static final double NEEDED_BEFORE_AMPS = 1.5;

@@ -13,6 +13,8 @@ final class Mixture {
   private static final double LOG_ROOT_TWO_PI = 0.5 * Math.log(2 * Math.PI);
   private static final double LEAST_WEIGHT = 1e-7;
   private static final double FAR = 600;
+  private static final double FAR_BEYOND = -6;
+  private static final double LEAST_VARIANCE_LEFT = 0.05;
   private static final double QUANTILE_WIDTH = 1e-4;
   private static final double QUANTILE_PART = 2e-5;
   private static final int USUAL_PARTS = 24;
@@ -183,6 +185,34 @@ final class Mixture {
         double variance = Math.max(narrow * narrow, second[cell] / weight[cell] - mean * mean);
         builder.add(weight[cell], low + mean, Math.sqrt(variance));
       }
+    }
+    return builder.build();
+  }
+
+  /**
+   * Returns the mixture with what lies above a bound taken away, each part as the normal of the
+   * same mean and variance as what is left of it (truncated normal, textbook form, from memory).
+   *
+   * @param bound where to cut
+   * @param softness the standard deviation of the bound
+   * @param certainty the part of the weight that the bound holds for; the rest stays as it is
+   */
+  Mixture heldBelow(double bound, double softness, double certainty) {
+    Builder builder = new Builder();
+    for (int i = 0; i < weights.length; i++) {
+      double deviation = deviations[i];
+      double whole = Math.hypot(deviation, softness);
+      double z = Math.max(FAR_BEYOND, (bound - means[i]) / whole);
+      double height = Normal.density(z);
+      double left = Math.max(LEAST_WEIGHT, Normal.cumulative(z, height));
+      double pull = height / left;
+      double share = deviation / whole;
+      double part = Math.max(LEAST_VARIANCE_LEFT, 1 - share * share * pull * (pull + z));
+      builder.add(
+          certainty * weights[i] * left,
+          means[i] - share * deviation * pull,
+          deviation * Math.sqrt(part));
+      builder.add((1 - certainty) * weights[i], means[i], deviation);
     }
     return builder.build();
   }

@@ -21,7 +21,8 @@ import java.util.List;
  */
 final class OutputModel {
   private static final double LEAST_VARIATION = 0.004;
-  private static final double[] LIMIT_SLOPES = {0.5, 0.75, 1};
+  private static final double[] LIMIT_SLOPES = {0.54, 0.75, 1};
+  private static final double[] LIMIT_SHARES = {0.6, 0.05, 0.35};
 
   /** The chance that a limit is at work at every load measured. */
   private static final double LIMITED_ALL_ALONG = 0.05;
@@ -111,7 +112,7 @@ final class OutputModel {
         onset.extend(builder, shares[i], told, channelOhms, reach(i, channelOhms), shape.slope());
       }
     }
-    return builder.build();
+    return Bend.of(points, channelOhms).hold(builder.build());
   }
 
   /**
@@ -182,21 +183,20 @@ final class OutputModel {
         points.stream().filter(p -> p.channelOhms() > 1.1 * from).toList();
     List<WalkReadings.Point> below =
         points.stream().filter(p -> p.channelOhms() <= 1.1 * from).toList();
-    if (above.isEmpty()) {
-      for (double slope : LIMIT_SLOPES) {
-        add(
-            logs,
-            new LimitedShape(below, slope, scatter),
-            Math.log(LIMITED_ALL_ALONG / LIMIT_SLOPES.length));
-      }
-      return;
-    }
     double leastAbove =
-        above.stream().mapToDouble(WalkReadings.Point::channelOhms).min().getAsDouble();
-    SmoothShape upper = new SmoothShape(prior, above, new double[above.size()], 0, scatter);
-    double share = onset.probability(from, leastAbove) / LIMIT_SLOPES.length;
-    for (double slope : LIMIT_SLOPES) {
-      add(logs, new LimitedShape(upper, leastAbove, below, slope, scatter), Math.log(share));
+        above.stream().mapToDouble(WalkReadings.Point::channelOhms).min().orElse(Double.NaN);
+    SmoothShape upper =
+        above.isEmpty()
+            ? null
+            : new SmoothShape(prior, above, new double[above.size()], 0, scatter);
+    double chance = upper == null ? LIMITED_ALL_ALONG : onset.probability(from, leastAbove);
+    for (int i = 0; i < LIMIT_SLOPES.length; i++) {
+      double slope = LIMIT_SLOPES[i];
+      OutputShape shape =
+          upper == null
+              ? new LimitedShape(below, slope, scatter)
+              : new LimitedShape(upper, leastAbove, below, slope, scatter);
+      add(logs, shape, Math.log(chance * LIMIT_SHARES[i]));
     }
   }
 

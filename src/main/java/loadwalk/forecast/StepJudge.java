@@ -10,6 +10,9 @@ import loadwalk.bench.ReadingId;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
+  /** ln of the odds of a slip against none that a doubt of a reading told by itself needs. */
+  private static final double NEEDED_LOG_ODDS = -1.3;
+
   private static final double SAG_TAIL = 0.05;
   private static final double OTHER_CHANNEL_SPREAD = 0.03;
   private static final double LEAST_OUTPUT = 1e-6;
@@ -71,7 +74,7 @@ final class StepJudge {
           Double.isNaN(candidate.meant()) ? 0 : density.logDensity(Math.log(candidate.meant()));
       hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
     }
-    note(hypotheses.find(LoadedSearch.NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
   }
 
   private Band tone() {
@@ -111,7 +114,7 @@ final class StepJudge {
           candidate.meant(),
           candidate.logWeight() + fit);
     }
-    note(hypotheses.find(LoadedSearch.NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
   }
 
   private void judgeLoaded() {
@@ -183,7 +186,7 @@ final class StepJudge {
               : density.logDensity(Math.log(Math.max(LEAST_OUTPUT, candidate.meant())));
       hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
     }
-    note(hypotheses.find(LoadedSearch.NEEDED_LOG_ODDS), side.witness());
+    note(hypotheses.find(NEEDED_LOG_ODDS), side.witness());
   }
 
   /** Returns the supply volts entered where they can be, else NaN. */

@@ -12,9 +12,9 @@ class LimitOnsetTest {
   private static final double LEVEL = 2.95;
 
   /** Slopes of a converter's end, a current limit and a foldback, and what is held of each. */
-  private static final double[] SLOPES = {0.5, 1, 1.35};
+  private static final double[] SLOPES = {0.54, 1, 1.35};
 
-  private static final double[] WEIGHTS = {0.42, 0.5, 0.08};
+  private static final double[] WEIGHTS = {0.6, 0.39, 0.01};
 
   @Test
   void probability_atTheSameLoad_orAGreaterOne_isNone() {
@@ -24,13 +24,16 @@ class LimitOnsetTest {
     assertTrue(ONSET.probability(3.87, 4) > 0);
   }
 
-  /** A hazard per octave, four times as high below the least load that the maker rates. */
+  /** A hazard per octave, higher below the least load that the maker rates and below 2 Ω. */
   @Test
-  void probability_growsWithTheOctaves_fasterBelowTheLeastRatedLoad() {
-    assertEquals(1 - Math.exp(-0.055), ONSET.probability(4, 8), 1e-12);
-    assertEquals(1 - Math.exp(-0.23), ONSET.probability(0.5, 1), 1e-12);
+  void probability_growsWithTheOctaves_fasterBelowTheLeastRatedLoad_andLowLoads() {
+    assertEquals(1 - Math.exp(-0.035), ONSET.probability(4, 8), 1e-12);
+    assertEquals(1 - Math.exp(-0.23 - 0.5), ONSET.probability(0.5, 1), 1e-12);
+    LimitOnset ratedLow = new LimitOnset(0.5);
+    assertEquals(1 - Math.exp(-0.035 - 0.5), ratedLow.probability(1, 2), 1e-12);
     double below = Math.log(2 * 0.97 / 1) / Math.log(2);
-    assertEquals(1 - Math.exp(-0.23 * below - 0.055 * (2 - below)), ONSET.probability(1, 4), 1e-12);
+    double hazard = 0.23 * below + 0.035 * (2 - below) + 0.5;
+    assertEquals(1 - Math.exp(-hazard), ONSET.probability(1, 4), 1e-12);
   }
 
   @Test

@@ -13,7 +13,7 @@ class LimitedShapeTest {
   private static final double SCATTER = 0.0065;
   private static final double[] SCALES = {0.75, 1.3, 3};
   private static final double[] SCALE_PRIORS = {0.5, 0.4, 0.1};
-  private static final double WALK = 0.05;
+  private static final double WALK = 0.04;
   private static final double BRIDGE = 0.008;
   private static final double WIDE = 25;
   private static final double MIDDLE = Math.log(12);

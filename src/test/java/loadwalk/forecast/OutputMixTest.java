@@ -64,14 +64,16 @@ class OutputMixTest {
     List<Alternative> all = new ArrayList<>();
     add(all, Math.log(1 - ONSET.probability(0.5, 4)), smooth(LIMITED, new double[4], 0));
     assertEquals(List.of(4.0, 1.0), Limits.candidates(LIMITED));
-    for (double slope : new double[] {0.5, 0.75, 1}) {
-      add(all, Math.log(0.05 / 3), new LimitedShape(LIMITED, slope, SCATTER));
+    double[] slopes = {0.54, 0.75, 1};
+    double[] held = {0.6, 0.05, 0.35};
+    for (int i = 0; i < slopes.length; i++) {
+      add(all, Math.log(0.05 * held[i]), new LimitedShape(LIMITED, slopes[i], SCATTER));
     }
     List<WalkReadings.Point> above = LIMITED.subList(0, 2);
     SmoothShape upper = smooth(above, new double[2], 0);
-    for (double slope : new double[] {0.5, 0.75, 1}) {
-      LimitedShape below = new LimitedShape(upper, 2, LIMITED.subList(2, 4), slope, SCATTER);
-      add(all, Math.log(ONSET.probability(1, 2) / 3), below);
+    for (int i = 0; i < slopes.length; i++) {
+      LimitedShape below = new LimitedShape(upper, 2, LIMITED.subList(2, 4), slopes[i], SCATTER);
+      add(all, Math.log(ONSET.probability(1, 2) * held[i]), below);
     }
     assertMixed(all, LIMITED);
     double[] shares = shares(all);
@@ -93,7 +95,7 @@ class OutputMixTest {
         LimitOnset.Reach reach = new LimitOnset.Reach(least, 4, level);
         ONSET.extend(builder, shares[i], told, ohms, reach, shape.slope());
       }
-      Mixture expected = builder.build();
+      Mixture expected = Bend.of(points, ohms).hold(builder.build());
       Mixture actual = model(points).predict(ohms, false, -0.01);
       assertEquals(expected.mean(), actual.mean(), 1e-5, ohms + " ohms");
       assertEquals(expected.deviation(), actual.deviation(), 1e-4, ohms + " ohms");
