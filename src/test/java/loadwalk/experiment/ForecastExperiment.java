@@ -193,25 +193,6 @@ record ForecastExperiment(Population population, long seed, int count) {
       return amps.orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** Tells what was known of a step's load when its slip was made. */
-    private Results.Standing standing(int step) {
-      Results.Standing standing = Results.Standing.FIRST;
-      for (int before = Ladder.FIRST_LOADED; before < step; before++) {
-        if (!honest.get(before).isEmpty()) {
-          if (channelOhms(before) == channelOhms(step)) {
-            return Results.Standing.SEEN;
-          }
-          standing = Results.Standing.NEW;
-        }
-      }
-      return standing;
-    }
-
-    private static double channelOhms(int step) {
-      Target target = Ladder.STEPS.get(step);
-      return target.mode().channelOhms(target.ohms());
-    }
-
     private void slipOnce(Slip slip) {
       List<Integer> steps =
           SlipMaker.stepsFor(slip).stream().filter(s -> !honest.get(s).isEmpty()).toList();
@@ -237,7 +218,8 @@ record ForecastExperiment(Population population, long seed, int count) {
         results
             .breakdown
             .computeIfAbsent(slip.code() + ", " + made.how(), k -> new Results.Row())
-            .add(standing(step), !doubts.isEmpty(), right);
+            .add(
+                Results.Standing.of(step, s -> !honest.get(s).isEmpty()), !doubts.isEmpty(), right);
         results.later.add(slip, doubts.isEmpty() ? follow(slip, step, made) : Later.Catch.AT_ENTRY);
       }
     }

@@ -5,14 +5,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Slip;
+import loadwalk.forecast.Target;
 
 /** What one forecaster did on one population, with or without supply amps. */
 final class Results {
   /** The slips that volts alone cannot show: the load changes the amps, not the volts. */
-  private static final List<Slip> HIDDEN_FROM_VOLTS = List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF);
+  static final List<Slip> HIDDEN_FROM_VOLTS = List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF);
 
   /** What a slip that raised no doubt was taken for. */
   static final String PASSED = "passed";
@@ -46,6 +48,25 @@ final class Results {
 
     Standing(String words) {
       this.words = words;
+    }
+
+    /** Tells what is known of a step's load where some steps before it were run. */
+    static Standing of(int step, IntPredicate run) {
+      Standing standing = FIRST;
+      for (int before = Ladder.FIRST_LOADED; before < step; before++) {
+        if (run.test(before)) {
+          if (channelOhms(before) == channelOhms(step)) {
+            return SEEN;
+          }
+          standing = NEW;
+        }
+      }
+      return standing;
+    }
+
+    private static double channelOhms(int step) {
+      Target target = Ladder.STEPS.get(step);
+      return target.mode().channelOhms(target.ohms());
     }
   }
 

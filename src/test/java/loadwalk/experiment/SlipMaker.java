@@ -158,7 +158,7 @@ record SlipMaker(Entries entries) {
             amps ? "amps" : "volts");
   }
 
-  private static double swapped(String shown, int first, int second) {
+  static double swapped(String shown, int first, int second) {
     if (second >= shown.length() || shown.charAt(first) == '.') {
       return 0;
     }
