@@ -71,6 +71,37 @@ class LoadedJudgeTest {
     assertEquals(judge.honest(VOLTS, v, 28.0), judge.honest(WATTS, v * v / 2, 28.0), 1e-9);
   }
 
+  /** How far ln of the density lies below its height, found here by trying every entry. */
+  @Test
+  void surprise_isTheFallFromTheHeight() {
+    for (Target target : List.of(STEREO_2, BRIDGED_2)) {
+      LoadedJudge judge = judge(target, SUPPLY);
+      double v = volts(target);
+      double a = amps(target);
+      double most = highest(x -> judge.honest(VOLTS, x, null), v);
+      double mostAmps = highest(x -> judge.honest(VOLTS, null, x), a);
+      double mostBoth = highest(x -> judge.honest(VOLTS, v, x), a) - judge.honest(VOLTS, v, null);
+      for (double factor : new double[] {0.8, 1, 1.15}) {
+        double alone = judge.surprise(VOLTS, factor * v, null);
+        assertEquals(most - judge.honest(VOLTS, factor * v, null), alone, 0.1);
+        double current = judge.surprise(VOLTS, null, factor * a);
+        assertEquals(mostAmps - judge.honest(VOLTS, null, factor * a), current, 0.15);
+        double both = judge.surprise(VOLTS, v, factor * a) - judge.surprise(VOLTS, v, null);
+        double given = judge.honest(VOLTS, v, factor * a) - judge.honest(VOLTS, v, null);
+        assertEquals(mostBoth - given, both, 0.15);
+      }
+      assertEquals(0, judge.surprise(VOLTS, null, null));
+    }
+  }
+
+  private static double highest(DoubleUnaryOperator logDensity, double about) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (double log = -1; log < 1; log += 0.001) {
+      most = Math.max(most, logDensity.applyAsDouble(about * Math.exp(log)));
+    }
+    return most;
+  }
+
   @Test
   void nothingOff_isNoDoubt() {
     for (Target target : List.of(STEREO_2, BRIDGED_4, BRIDGED_2)) {
