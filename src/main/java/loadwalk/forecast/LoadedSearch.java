@@ -21,13 +21,13 @@ final class LoadedSearch {
    * entry in three hundred be doubted in the experiment told of in DEVELOPERS.md, spent where it
    * buys most.
    */
-  private static final double NEEDED_LOG_ODDS = -2.2;
+  private static final double NEEDED_LOG_ODDS = -2.0;
 
   /**
    * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there
    * and few lie where a slip is likelier.
    */
-  private static final double NEEDED_AT_FIRST = -2.8;
+  private static final double NEEDED_AT_FIRST = -2.6;
 
   /**
    * The same where output and supply amps tell together: honest readings agree so well that the
