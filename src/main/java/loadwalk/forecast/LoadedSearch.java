@@ -17,11 +17,11 @@ final class LoadedSearch {
    * ln of the odds of a slip against none that a doubt needs where the forecast alone tells.
    *
    * <p>A doubt costs the operator seconds, a slip missed an amplifier, so less than even odds will
-   * do. How much less is a matter of honest readings: this and the two below let about one honest
-   * entry in three hundred be doubted in the experiment told of in DEVELOPERS.md, spent where it
-   * buys most.
+   * do. How much less is a matter of honest readings: this and those below let at most about one
+   * honest entry in three hundred be doubted in the populations told of in DEVELOPERS.md, spent
+   * where it buys most.
    */
-  private static final double NEEDED_LOG_ODDS = -2.0;
+  private static final double NEEDED_LOG_ODDS = -1.8;
 
   /**
    * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there
@@ -33,7 +33,7 @@ final class LoadedSearch {
    * The same where output and supply amps tell together: honest readings agree so well that the
    * rarest slip may be asked about.
    */
-  private static final double NEEDED_WITH_AMPS = -3.6;
+  private static final double NEEDED_WITH_AMPS = -2.7;
 
   /** The same for an output whose witness, the supply amps, is still to come. */
   private static final double NEEDED_BEFORE_AMPS = 1.5;
@@ -42,10 +42,10 @@ final class LoadedSearch {
   private static final double IMPOSSIBLE = 1.04;
 
   /**
-   * The same for a slip of an earlier step: it accounts for all readings since, which chance seldom
-   * does.
+   * The same for a slip of an earlier step, of which more is asked: an amplifier that first reaches
+   * a limit at this load leaves the same readings as a slip before it.
    */
-  private static final double NEEDED_OF_EARLIER = -2.5;
+  private static final double NEEDED_OF_EARLIER = -1.5;
 
   /**
    * How far ln of the density must lie below its height for earlier steps to be searched where
@@ -128,7 +128,7 @@ final class LoadedSearch {
     if (!model.output().measured()) {
       return Optional.empty();
     }
-    double floor = needed > 0 ? needed : Math.min(needed, NEEDED_OF_EARLIER);
+    double floor = Math.max(needed, NEEDED_OF_EARLIER);
     double surprise = judge.surprise(outputId, output, amps);
     boolean asked = !finding.faulty().isEmpty() || (amps == null && surprise > SURPRISING);
     return asked

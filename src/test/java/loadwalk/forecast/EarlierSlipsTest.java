@@ -19,10 +19,11 @@ class EarlierSlipsTest {
   private final StandardForecaster forecaster = new StandardForecaster();
 
   @Test
-  void peakAtTheFirstReading_passesThere_andIsNamedAtTheNext() {
+  void peakAtTheFirstReading_passesThere_andIsNamedByThoseAfterIt() {
     double peak = Amplifiers.rounded(Math.sqrt(2) * volts(STEREO_4), 100);
     assertEquals(List.of(), judge(List.of(), STEREO_4, peak));
-    List<Doubt> doubts = judge(List.of(read(STEREO_4, peak)), STEREO_2, volts(STEREO_2));
+    List<Observation> known = List.of(read(STEREO_4, peak), read(STEREO_2, volts(STEREO_2)));
+    List<Doubt> doubts = judge(known, STEREO_1, volts(STEREO_1));
     assertEquals(1, doubts.size(), doubts.toString());
     Doubt doubt = doubts.get(0);
     assertEquals(ReadingId.OUTPUT_VOLTS, doubt.reading());
