@@ -22,6 +22,19 @@ class BendTest {
   }
 
   @Test
+  void softness_isThatOfALineGoneOnBeyondItsReadings() {
+    // v(k) = 2 v(least) - v(next) one octave on: variances 4 + 1, and 1 of the reading to come,
+    // each
+    // of 0.65 %; a load read twice has half the variance; 0.8 % more for bridging and drift.
+    List<WalkReadings.Point> once = List.of(point(2, 2.9), point(1, 2.7));
+    assertEquals(Math.hypot(0.0065 * Math.sqrt(6), 0.008), Bend.of(once, 0.5).softness(), 1e-12);
+    List<WalkReadings.Point> twice = List.of(point(2, 2.9), point(1, 2.7), point(1, 2.7));
+    assertEquals(Math.hypot(0.0065 * Math.sqrt(4), 0.008), Bend.of(twice, 0.5).softness(), 1e-12);
+    assertEquals(
+        Math.hypot(0.0065 * Math.sqrt(9 + 4 + 1), 0.008), Bend.of(once, 0.25).softness(), 1e-12);
+  }
+
+  @Test
   void bound_takesTheMeanOfALoadReadTwice() {
     List<WalkReadings.Point> points = List.of(point(2, 2.9), point(1, 2.69), point(1, 2.71));
     assertEquals(2.5, Bend.of(points, 0.5).bound(), 1e-9);
