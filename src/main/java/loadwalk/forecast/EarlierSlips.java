@@ -154,21 +154,13 @@ final class EarlierSlips {
 
   private static double density(LoadedJudge judge, Observation observation) {
     Map<ReadingId, Double> readings = observation.readings();
-    ReadingId output = output(readings);
+    ReadingId output = WalkReadings.output(readings);
     return judge.honest(output, readings.get(output), readings.get(ReadingId.SUPPLY_AMPS));
-  }
-
-  /** Returns the reading of an output: volts where they are entered, else watts. */
-  static ReadingId output(Map<ReadingId, Double> readings) {
-    return readings.containsKey(ReadingId.OUTPUT_VOLTS)
-            || !readings.containsKey(ReadingId.OUTPUT_WATTS)
-        ? ReadingId.OUTPUT_VOLTS
-        : ReadingId.OUTPUT_WATTS;
   }
 
   private List<Other> others(Observation observation) {
     List<Other> found = new ArrayList<>();
-    ReadingId outputId = output(observation.readings());
+    ReadingId outputId = WalkReadings.output(observation.readings());
     OptionalDouble output = observation.reading(outputId);
     OptionalDouble amps = observation.reading(ReadingId.SUPPLY_AMPS);
     if (output.isPresent()) {
@@ -215,7 +207,7 @@ final class EarlierSlips {
   private static void rewired(List<Other> found, Observation observation, Slip slip, double by) {
     Target target = observation.target();
     Map<ReadingId, Double> readings = new HashMap<>(observation.readings());
-    ReadingId outputId = output(readings);
+    ReadingId outputId = WalkReadings.output(readings);
     double volts = WalkReadings.volts(readings, target.ohms());
     if (!(volts > 0)) {
       return;

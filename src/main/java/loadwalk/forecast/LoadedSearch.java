@@ -87,7 +87,7 @@ final class LoadedSearch {
     this.target = target;
     this.soFar = soFar;
     this.entries = entries;
-    outputId = EarlierSlips.output(entries);
+    outputId = WalkReadings.output(entries);
     output = entries.get(outputId);
     amps = entries.get(ReadingId.SUPPLY_AMPS);
     double ohms = WalkReadings.loadOhms(model.evidence().bench(), target, entries);

@@ -119,7 +119,7 @@ final class StepJudge {
 
   private void judgeLoaded() {
     Double amps = entries.get(ReadingId.SUPPLY_AMPS);
-    ReadingId outputId = EarlierSlips.output(entries);
+    ReadingId outputId = WalkReadings.output(entries);
     Double output = entries.get(outputId);
     double ohms = WalkReadings.loadOhms(model.evidence().bench(), target, entries);
     if (output != null || amps != null) {

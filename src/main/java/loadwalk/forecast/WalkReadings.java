@@ -85,6 +85,14 @@ final class WalkReadings {
     return new Band(Math.max(0, ohms - half), ohms, ohms + half);
   }
 
+  /** Returns the reading of an output: volts where they are entered, else watts. */
+  static ReadingId output(Map<ReadingId, Double> readings) {
+    return readings.containsKey(ReadingId.OUTPUT_VOLTS)
+            || !readings.containsKey(ReadingId.OUTPUT_WATTS)
+        ? ReadingId.OUTPUT_VOLTS
+        : ReadingId.OUTPUT_WATTS;
+  }
+
   /** Returns the volts across one load, from volts or else from watts; NaN where neither is. */
   static double volts(Map<ReadingId, Double> readings, double ohms) {
     Double volts = readings.get(ReadingId.OUTPUT_VOLTS);

@@ -38,6 +38,15 @@ final class Amplifiers {
   }
 
   static Amplifier with(List<Rating> ratings, List<Double> fuses) {
+    return with(ratings, OptionalDouble.empty(), OptionalDouble.empty(), fuses, Optional.empty());
+  }
+
+  static Amplifier with(
+      List<Rating> ratings,
+      OptionalDouble leastStereo,
+      OptionalDouble leastBridged,
+      List<Double> fuses,
+      Optional<Boolean> regulated) {
     return new Amplifier(
         "Halvorsen & Pike",
         "HP-250",
@@ -46,10 +55,10 @@ final class Amplifiers {
         Optional.of("AB"),
         OptionalInt.of(2),
         ratings,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
+        leastStereo,
+        leastBridged,
         fuses,
-        Optional.empty());
+        regulated);
   }
 
   static Evidence evidence(Amplifier amplifier, List<Observation> observations) {
@@ -77,6 +86,16 @@ final class Amplifiers {
     readings.put(ReadingId.SUPPLY_AMPS, rounded(amps, 10));
     readings.put(ReadingId.SUPPLY_VOLTS, rounded(13.8 - 0.004 * amps, 100));
     return readings;
+  }
+
+  /** Returns what a bench and an amplifier rated 50 W tell after idle, 4 Ω and 2 Ω in stereo. */
+  static WalkModel measured(Bench bench) {
+    List<Observation> walk =
+        List.of(
+            new Observation(IDLE, Map.of(ReadingId.SUPPLY_AMPS, IDLE_AMPS)),
+            new Observation(STEREO_4, readings(STEREO_4)),
+            new Observation(STEREO_2, readings(STEREO_2)));
+    return new WalkModel(new Evidence(rated(50), bench, CONDITIONS, walk));
   }
 
   /** Returns the honest walk before a step. */

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 /** The bands of a step among each other: power, heat, drop and the supply. */
 class StepBandsTest {
   private static final double ROOT = 1.959964;
-  private final WalkModel model = model(bench(List.of()));
+  private final WalkModel model = Amplifiers.measured(bench(List.of()));
 
   @Test
   void watts_areVoltsSquaredOverOhms() {
@@ -82,11 +82,11 @@ class StepBandsTest {
   @Test
   void leads_loseTheCurrentTimesTheirResistance() {
     Bench wired = bench(List.of(new Supply(13.8, 500)));
-    StepBands bands = model(wired).bands(STEREO_1);
+    StepBands bands = Amplifiers.measured(wired).bands(STEREO_1);
     double ohms = LeadDrop.ohms(wired).orElseThrow();
     assertBand(
         times(ohms, band(bands, ReadingId.SUPPLY_AMPS)), bands.demand().leadVolts().orElseThrow());
-    assertTrue(model(Bench.unknown()).bands(STEREO_1).demand().leadVolts().isEmpty());
+    assertTrue(Amplifiers.measured(Bench.unknown()).bands(STEREO_1).demand().leadVolts().isEmpty());
   }
 
   @Test
@@ -152,7 +152,7 @@ class StepBandsTest {
   /** A supply in its limit may sag to where amplifiers give up, 73 % of what is set. */
   @Test
   void supplyVolts_ofASupplyThatMayGiveWay_reachFarDown() {
-    WalkModel tied = model(bench(List.of(new Supply(13.8, 26))));
+    WalkModel tied = Amplifiers.measured(bench(List.of(new Supply(13.8, 26))));
     assertEquals(0.73 * 13.8, band(tied.bands(STEREO_1), ReadingId.SUPPLY_VOLTS).low(), 1e-9);
     assertTrue(band(tied.bands(STEREO_2), ReadingId.SUPPLY_VOLTS).low() > 12);
   }
@@ -202,7 +202,7 @@ class StepBandsTest {
             "b", List.of(), List.of(), OptionalDouble.empty(), List.of(), List.of(coarse), 0.9);
     Band fine = band(model.bands(STEREO_2), ReadingId.OUTPUT_VOLTS);
     assertTrue(fine.high() < 1.05 * fine.middle(), fine.toString());
-    Band told = band(model(bench).bands(STEREO_2), ReadingId.OUTPUT_VOLTS);
+    Band told = band(Amplifiers.measured(bench).bands(STEREO_2), ReadingId.OUTPUT_VOLTS);
     assertEquals(1.08 * told.middle(), told.high(), 1e-9);
     assertEquals(0.92 * told.middle(), told.low(), 1e-9);
   }
@@ -230,14 +230,5 @@ class StepBandsTest {
         List.of(),
         List.of(),
         0.9);
-  }
-
-  private static WalkModel model(Bench bench) {
-    List<Observation> walk =
-        List.of(
-            new Observation(IDLE, Map.of(ReadingId.SUPPLY_AMPS, Amplifiers.IDLE_AMPS)),
-            new Observation(STEREO_4, Amplifiers.readings(STEREO_4)),
-            new Observation(STEREO_2, Amplifiers.readings(STEREO_2)));
-    return new WalkModel(new Evidence(Amplifiers.rated(50), bench, Amplifiers.CONDITIONS, walk));
   }
 }

@@ -3,17 +3,14 @@ package loadwalk.forecast;
 import static loadwalk.forecast.Amplifiers.BRIDGED_4;
 import static loadwalk.forecast.Amplifiers.STEREO_1;
 import static loadwalk.forecast.Amplifiers.STEREO_2;
-import static loadwalk.forecast.Amplifiers.STEREO_4;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
-import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import org.junit.jupiter.api.Test;
 
@@ -22,9 +19,9 @@ class StepOutlookTest {
       new Target("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 2, 0.5);
 
   /** The worked amplifier at 4 and 2 Ω; at 1 Ω it would ask some 50 A. */
-  private final WalkModel ample = model(Bench.unknown());
+  private final WalkModel ample = Amplifiers.measured(Bench.unknown());
 
-  private final WalkModel scarce = model(supplies(40));
+  private final WalkModel scarce = Amplifiers.measured(supplies(40));
 
   @Test
   void bridgedStep_isOfOneChannel() {
@@ -91,7 +88,7 @@ class StepOutlookTest {
   @Test
   void excess_beyondWhatKeepsASupplyOn_isBounded() {
     Target heavy = Target.loaded("stereo-0.5", Mode.STEREO, 0.5);
-    StepOutlook tied = model(supplies(26)).outlook(heavy);
+    StepOutlook tied = Amplifiers.measured(supplies(26)).outlook(heavy);
     double mean = ample.outlook(heavy).logVolts().mean();
     double overload = tied.asked().overload();
     // A limit that sets in at once asks no more than 2 Ω did, so the chance stays below 0.3.
@@ -101,10 +98,10 @@ class StepOutlookTest {
 
   @Test
   void loadsReachedAlready_andSuppliesThatGaveMore_giveNoWay() {
-    WalkModel small = model(supplies(26));
+    WalkModel small = Amplifiers.measured(supplies(26));
     assertEquals(0, small.outlook(STEREO_2).asked().overload());
     assertTrue(small.outlook(STEREO_1).asked().overload() > 0.2);
-    WalkModel exceeded = model(supplies(22));
+    WalkModel exceeded = Amplifiers.measured(supplies(22));
     assertEquals(0, exceeded.outlook(STEREO_1).asked().overload(), "it gave 27 A already");
   }
 
@@ -170,14 +167,5 @@ class StepOutlookTest {
         List.of(),
         List.of(),
         0.9);
-  }
-
-  private static WalkModel model(Bench bench) {
-    List<Observation> walk =
-        List.of(
-            new Observation(Amplifiers.IDLE, Map.of(ReadingId.SUPPLY_AMPS, Amplifiers.IDLE_AMPS)),
-            new Observation(STEREO_4, Amplifiers.readings(STEREO_4)),
-            new Observation(STEREO_2, Amplifiers.readings(STEREO_2)));
-    return new WalkModel(new Evidence(Amplifiers.rated(50), bench, Amplifiers.CONDITIONS, walk));
   }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
@@ -82,7 +81,7 @@ class WalkModelTest {
   }
 
   private static WalkModel measured(OptionalDouble least, Observation read) {
-    Amplifier amplifier = amplifier(List.of(), least, NONE, Optional.empty());
+    Amplifier amplifier = Amplifiers.with(List.of(), least, NONE, List.of(), Optional.empty());
     return new WalkModel(Amplifiers.evidence(amplifier, List.of(read)));
   }
 
@@ -102,25 +101,7 @@ class WalkModelTest {
       OptionalDouble bridged,
       Optional<Boolean> regulated) {
     return new WalkModel(
-        Amplifiers.evidence(amplifier(ratings, stereo, bridged, regulated), List.of()));
-  }
-
-  private static Amplifier amplifier(
-      List<Rating> ratings,
-      OptionalDouble stereo,
-      OptionalDouble bridged,
-      Optional<Boolean> regulated) {
-    return new Amplifier(
-        "Halvorsen & Pike",
-        "HP-250",
-        Optional.empty(),
-        OptionalInt.empty(),
-        Optional.of("AB"),
-        OptionalInt.of(2),
-        ratings,
-        stereo,
-        bridged,
-        List.of(),
-        regulated);
+        Amplifiers.evidence(
+            Amplifiers.with(ratings, stereo, bridged, List.of(), regulated), List.of()));
   }
 }
