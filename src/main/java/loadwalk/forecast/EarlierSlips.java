@@ -30,10 +30,12 @@ final class EarlierSlips {
   /** How many slips, the likeliest up to their own step first, are followed to the end. */
   private static final int MOST_COURSES = 8;
 
+  private final WalkModel atHand;
   private final Evidence evidence;
   private final List<Observation> walk;
   private final int last;
   private final double[] standing;
+  private final WalkModel[] models;
   private final LoadedJudge[] judges;
 
   /**
@@ -57,16 +59,18 @@ final class EarlierSlips {
   /**
    * Makes a search.
    *
-   * @param evidence what was known before the step at hand
-   * @param atHand the entries at hand
+   * @param before what was known before the step at hand
+   * @param entered the entries at hand
    */
-  EarlierSlips(Evidence evidence, Observation atHand) {
-    this.evidence = evidence;
+  EarlierSlips(WalkModel before, Observation entered) {
+    atHand = before;
+    evidence = before.evidence();
     walk = new ArrayList<>(evidence.observations());
-    walk.add(atHand);
+    walk.add(entered);
     last = walk.size() - 1;
     standing = new double[walk.size()];
     Arrays.fill(standing, Double.NaN);
+    models = new WalkModel[walk.size()];
     judges = new LoadedJudge[walk.size()];
   }
 
@@ -106,7 +110,7 @@ final class EarlierSlips {
   /** Returns ln of the odds of a slip by the readings up to its own step. */
   private double oddsThere(int step, Other other) {
     boolean sameLoad = other.instead().target().equals(walk.get(step).target());
-    LoadedJudge judge = sameLoad ? judge(step) : judge(walk, step, other.instead());
+    LoadedJudge judge = sameLoad ? judge(step) : judge(standingModel(step), other.instead());
     return other.logWeight() - standing(step) + density(judge, other.instead());
   }
 
@@ -120,7 +124,8 @@ final class EarlierSlips {
     double odds = course.odds();
     for (int k = last; k > course.step() && odds + (k == last ? gain : SHARPER) > floor; k--) {
       if (WalkReadings.atLimit(walk.get(k).target())) {
-        odds += density(judge(changed, k, walk.get(k)), walk.get(k)) - standing(k);
+        LoadedJudge judge = judge(model(changed, k), walk.get(k));
+        odds += density(judge, walk.get(k)) - standing(k);
       }
     }
     return odds;
@@ -136,20 +141,34 @@ final class EarlierSlips {
 
   private LoadedJudge judge(int step) {
     if (judges[step] == null) {
-      judges[step] = judge(walk, step, walk.get(step));
+      judges[step] = judge(standingModel(step), walk.get(step));
     }
     return judges[step];
   }
 
-  /** Returns the judge of an observation by the steps before it in a course of the walk. */
-  private LoadedJudge judge(List<Observation> course, int step, Observation observation) {
-    Evidence before =
-        new Evidence(
-            evidence.amplifier(), evidence.bench(), evidence.conditions(), course.subList(0, step));
+  private LoadedJudge judge(WalkModel before, Observation observation) {
     Target target = observation.target();
     double ohms = WalkReadings.loadOhms(evidence.bench(), target, observation.readings());
     double supply = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
-    return new LoadedJudge(new WalkModel(before), target, ohms, supply > 0 ? supply : Double.NaN);
+    return new LoadedJudge(before, target, ohms, supply > 0 ? supply : Double.NaN);
+  }
+
+  /** Returns what was known before a step of the walk as it was entered. */
+  private WalkModel standingModel(int step) {
+    if (models[step] == null) {
+      models[step] = step == last ? atHand : model(walk, step);
+    }
+    return models[step];
+  }
+
+  /** Returns what was known before a step in a course of the walk. */
+  private WalkModel model(List<Observation> course, int step) {
+    return new WalkModel(
+        new Evidence(
+            evidence.amplifier(),
+            evidence.bench(),
+            evidence.conditions(),
+            course.subList(0, step)));
   }
 
   private static double density(LoadedJudge judge, Observation observation) {

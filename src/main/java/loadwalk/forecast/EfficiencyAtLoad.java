@@ -31,6 +31,20 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
     return sum / total;
   }
 
+  /** Returns the standard deviation of ln η at given channel volts. */
+  double deviation(double logVolts) {
+    double mean = mean(logVolts);
+    double fall = logVolts - anchor;
+    double sum = 0;
+    double total = 0;
+    for (Part part : parts) {
+      double off = part.mean() + part.beta() * fall - mean;
+      sum += part.weight() * (off * off + part.variance() + looseness * looseness * fall * fall);
+      total += part.weight();
+    }
+    return Math.sqrt(sum / total);
+  }
+
   /**
    * Returns the density of ln of the current above idle.
    *

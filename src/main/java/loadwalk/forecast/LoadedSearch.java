@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,6 +53,10 @@ final class LoadedSearch {
    * nothing is doubted, which takes longer than all else: one honest entry in ten.
    */
   private static final double SURPRISING = 3;
+
+  private static final ReadingId[] BESIDE_OUTPUT = {
+    ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.LOAD_OHMS
+  };
 
   private final WalkModel model;
   private final Target target;
@@ -128,11 +133,14 @@ final class LoadedSearch {
     if (!model.output().measured()) {
       return Optional.empty();
     }
-    double floor = Math.max(needed, NEEDED_OF_EARLIER);
+    boolean doubted = !finding.faulty().isEmpty();
+    if (!doubted && amps != null) {
+      return Optional.empty();
+    }
     double surprise = judge.surprise(outputId, output, amps);
-    boolean asked = !finding.faulty().isEmpty() || (amps == null && surprise > SURPRISING);
-    return asked
-        ? new EarlierSlips(model.evidence(), new Observation(target, atHand()))
+    double floor = Math.max(needed, NEEDED_OF_EARLIER);
+    return doubted || surprise > SURPRISING
+        ? new EarlierSlips(model, new Observation(target, atHand()))
             .likeliest(Math.max(floor, finding.logOdds()), surprise)
         : Optional.empty();
   }
@@ -140,9 +148,7 @@ final class LoadedSearch {
   /** Returns the entries that the search bears on. */
   private Map<ReadingId, Double> atHand() {
     Map<ReadingId, Double> kept = new EnumMap<>(entries);
-    kept.keySet()
-        .retainAll(
-            Set.of(outputId, ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.LOAD_OHMS));
+    kept.keySet().retainAll(EnumSet.of(outputId, BESIDE_OUTPUT));
     if (!judge.knowsSupply()) {
       kept.remove(ReadingId.SUPPLY_VOLTS);
     }

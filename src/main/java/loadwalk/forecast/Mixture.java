@@ -14,6 +14,8 @@ final class Mixture {
   private static final double LEAST_WEIGHT = 1e-7;
   private static final double FAR = 600;
   private static final double FAR_BEYOND = -6;
+  private static final double FAR_BELOW = 6;
+  private static final double TALL = 0.5;
   private static final double LEAST_VARIANCE_LEFT = 0.05;
   private static final double QUANTILE_WIDTH = 1e-4;
   private static final double QUANTILE_PART = 2e-5;
@@ -51,11 +53,17 @@ final class Mixture {
     return sum > 0 ? Math.log(sum) - LOG_ROOT_TWO_PI : logDensityFarOut(at, nearest);
   }
 
-  /** Returns ln of the density where it is highest, as far as the middles of the parts tell. */
+  /** Returns ln of the density where it is highest, as far as the middles of tall parts tell. */
   double highest() {
+    double tallest = 0;
+    for (int i = 0; i < weights.length; i++) {
+      tallest = Math.max(tallest, weights[i] / deviations[i]);
+    }
     double most = Double.NEGATIVE_INFINITY;
-    for (double mean : means) {
-      most = Math.max(most, logDensity(mean));
+    for (int i = 0; i < weights.length; i++) {
+      if (weights[i] / deviations[i] > TALL * tallest) {
+        most = Math.max(most, logDensity(means[i]));
+      }
     }
     return most;
   }
@@ -141,7 +149,8 @@ final class Mixture {
     double[] widened = new double[means.length];
     for (int i = 0; i < means.length; i++) {
       moved[i] = scale * means[i] + shift;
-      widened[i] = Math.hypot(scale * deviations[i], extra);
+      double own = scale * deviations[i];
+      widened[i] = Math.sqrt(own * own + extra * extra);
     }
     return new Mixture(weights, moved, widened);
   }
@@ -201,8 +210,12 @@ final class Mixture {
     Builder builder = new Builder();
     for (int i = 0; i < weights.length; i++) {
       double deviation = deviations[i];
-      double whole = Math.hypot(deviation, softness);
+      double whole = Math.sqrt(deviation * deviation + softness * softness);
       double z = Math.max(FAR_BEYOND, (bound - means[i]) / whole);
+      if (z > FAR_BELOW) {
+        builder.add(weights[i], means[i], deviation);
+        continue;
+      }
       double height = Normal.density(z);
       double left = Math.max(LEAST_WEIGHT, Normal.cumulative(z, height));
       double pull = height / left;

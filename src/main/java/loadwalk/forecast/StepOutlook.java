@@ -33,6 +33,9 @@ record StepOutlook(
 
   private static final double LEAST_OVERLOAD = 0.005;
 
+  /** Standard deviations beyond which less than LEAST_OVERLOAD / GIVES_WAY of any density lies. */
+  private static final double FAR_OFF = 7.7;
+
   /** ln of the supply volts over those expected below which a supply is seen to give way. */
   private static final double SEEN_SAG = -0.04;
 
@@ -65,7 +68,7 @@ record StepOutlook(
     } else {
       double off = Math.log(entered / model.outlook(target).supplyVolts());
       volts = model.output().following(volts, off);
-      if (mayOverload(model, ohms)) {
+      if (mayOverload(model, ohms) && isNear(room(model), efficiency, volts, ohms, supply)) {
         Asked asked = model.outlook(target.into(loadOhms)).asked();
         double overload = asked.overload() * (off > SEEN_SAG ? UNSEEN_OVERLOAD : 1);
         if (overload > LEAST_OVERLOAD) {
@@ -93,6 +96,19 @@ record StepOutlook(
   private static boolean mayOverload(WalkModel model, double channelOhms) {
     return model.deliverableAmps() < Double.POSITIVE_INFINITY
         && !model.output().reaches(channelOhms);
+  }
+
+  /**
+   * Tells whether the current above idle may come near a room at all: by Cantelli's inequality 1.7
+   * % of no density lie more than 7.7 standard deviations above its mean, and less than that gives
+   * no overload of note.
+   */
+  private static boolean isNear(
+      double room, EfficiencyAtLoad efficiency, Mixture volts, double ohms, double supply) {
+    double mean = volts.mean();
+    double above = EfficiencyModel.logOutput(mean, ohms) - efficiency.mean(mean) - Math.log(supply);
+    double deviation = Math.hypot(2 * volts.deviation(), efficiency.deviation(mean));
+    return above + FAR_OFF * deviation > Math.log(room);
   }
 
   /** Returns what the supplies deliver above the idle current, amperes. */

@@ -42,7 +42,7 @@ class EarlierSlipsTest {
     known.set(2, new Observation(STEREO_2, Amplifiers.readings(STEREO_2, 2)));
     Observation atHand = new Observation(STEREO_1, Amplifiers.readings(STEREO_1));
     EarlierSlips.Found found =
-        new EarlierSlips(evidence(known), atHand).likeliest(-10, 20).orElseThrow();
+        new EarlierSlips(new WalkModel(evidence(known)), atHand).likeliest(-10, 20).orElseThrow();
     assertEquals("stereo-2", found.target().stepId());
     assertEquals(Slip.LOAD_DOUBLE, found.slip());
     assertTrue(Double.isNaN(found.meant()));
@@ -54,7 +54,7 @@ class EarlierSlipsTest {
     known.set(2, new Observation(STEREO_2, Amplifiers.readings(STEREO_2, 0.5)));
     Observation atHand = new Observation(STEREO_1, Amplifiers.readings(STEREO_1));
     EarlierSlips.Found found =
-        new EarlierSlips(evidence(known), atHand).likeliest(-10, 20).orElseThrow();
+        new EarlierSlips(new WalkModel(evidence(known)), atHand).likeliest(-10, 20).orElseThrow();
     assertEquals("stereo-2", found.target().stepId());
     assertEquals(Slip.LOAD_HALF, found.slip());
   }
@@ -67,7 +67,7 @@ class EarlierSlipsTest {
     known.set(2, new Observation(STEREO_2, off));
     Observation atHand = new Observation(STEREO_1, Amplifiers.readings(STEREO_1));
     EarlierSlips.Found found =
-        new EarlierSlips(evidence(known), atHand).likeliest(0, 50).orElseThrow();
+        new EarlierSlips(new WalkModel(evidence(known)), atHand).likeliest(0, 50).orElseThrow();
     assertEquals("stereo-2", found.target().stepId());
     assertEquals(ReadingId.SUPPLY_AMPS, found.reading());
     assertEquals(Slip.SUPPLY_AMPS_TEN_TIMES, found.slip());
@@ -107,7 +107,7 @@ class EarlierSlipsTest {
   }
 
   private static EarlierSlips search(List<Observation> known, Target target, double volts) {
-    return new EarlierSlips(evidence(known), read(target, volts));
+    return new EarlierSlips(new WalkModel(evidence(known)), read(target, volts));
   }
 
   private static Evidence evidence(List<Observation> known) {
