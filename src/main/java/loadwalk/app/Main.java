@@ -28,7 +28,7 @@ import picocli.CommandLine;
 
 /** Starts Loadwalk. */
 public final class Main {
-  private static final List<String> COMMANDS =
+  static final List<String> COMMANDS =
       List.of(
           "walk",
           "resume",
@@ -60,7 +60,8 @@ public final class Main {
         // The way to the first frame is kept free of the command line's reflection.
         return new Machine().home(new World.Surroundings(Optional.empty(), false));
       }
-      Optional<SheetWords> sheet = SheetWords.of(List.of(arguments));
+      List<String> words = CommandWords.commandFirst(List.of(arguments), COMMANDS);
+      Optional<SheetWords> sheet = SheetWords.of(words);
       if (sheet.isPresent()) {
         return SheetCommand.print(
             SessionShelf.at(sheet.get().home()),
@@ -68,9 +69,9 @@ public final class Main {
             utf8(FileDescriptor.out),
             utf8(FileDescriptor.err));
       }
-      return commands(new Machine(), arguments[0])
+      return commands(new Machine(), words.get(0))
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
-          .execute(arguments);
+          .execute(words.toArray(String[]::new));
     } catch (RuntimeException | Error fault) {
       return crashed(fault, arguments);
     }

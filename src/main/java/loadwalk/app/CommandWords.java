@@ -1,0 +1,34 @@
+package loadwalk.app;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words of a command line, its command first. */
+final class CommandWords {
+  private static final String HOME = "--home";
+  private static final List<String> FLAGS = List.of("--plain");
+
+  private CommandWords() {}
+
+  /**
+   * Puts what was asked ahead of a command behind its name, where the command takes it or says that
+   * it does not; words without a command stay as they are.
+   */
+  static List<String> commandFirst(List<String> words, List<String> commands) {
+    int at = 0;
+    while (at < words.size() && isOption(words.get(at))) {
+      at += words.get(at).equals(HOME) ? 2 : 1;
+    }
+    if (at == 0 || at >= words.size() || !commands.contains(words.get(at))) {
+      return words;
+    }
+    List<String> ordered = new ArrayList<>(List.of(words.get(at)));
+    ordered.addAll(words.subList(0, at));
+    ordered.addAll(words.subList(at + 1, words.size()));
+    return ordered;
+  }
+
+  private static boolean isOption(String word) {
+    return word.equals(HOME) || word.startsWith(HOME + "=") || FLAGS.contains(word);
+  }
+}
