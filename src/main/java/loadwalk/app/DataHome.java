@@ -72,24 +72,22 @@ public record DataHome(Path root) {
   private static Path byPlatform(Surroundings around) {
     String system = around.system().toLowerCase(Locale.ROOT);
     if (system.startsWith("windows")) {
-      return variable(around, "APPDATA")
-          .orElse(around.user().resolve("AppData").resolve("Roaming"));
+      return variable(around, "APPDATA", around.user().resolve("AppData").resolve("Roaming"));
     }
     if (system.startsWith("mac")) {
       return around.user().resolve("Library").resolve("Application Support");
     }
     // XDG Base Directory Specification: a relative path there is to be ignored.
-    return variable(around, "XDG_DATA_HOME")
-        .orElse(around.user().resolve(".local").resolve("share"));
+    return variable(around, "XDG_DATA_HOME", around.user().resolve(".local").resolve("share"));
   }
 
-  private static Optional<Path> variable(Surroundings around, String name) {
+  private static Path variable(Surroundings around, String name, Path otherwise) {
+    String value = around.environment().get(name);
     try {
-      return Optional.ofNullable(around.environment().get(name))
-          .map(Path::of)
-          .filter(Path::isAbsolute);
+      Path named = value == null ? otherwise : Path.of(value);
+      return named.isAbsolute() ? named : otherwise;
     } catch (InvalidPathException e) {
-      return Optional.empty();
+      return otherwise;
     }
   }
 

@@ -2,14 +2,20 @@ package loadwalk.app;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.Set;
 
-/** Says which names a file may have so that every platform takes it and none reads more into it. */
+/**
+ * Says which names a file may have so that every platform takes it and none reads more into it.
+ *
+ * <p>Patterns and streams would cost a sheet in a pipe a tenth of its time.
+ */
 final class FileNames {
   static final int LONGEST = 200;
 
-  private static final Pattern DEVICE =
-      Pattern.compile("(con|prn|aux|nul|conin\\$|conout\\$|com[0-9¹²³]|lpt[0-9¹²³])(\\..*)?");
+  private static final Set<String> DEVICES =
+      Set.of("con", "prn", "aux", "nul", "conin$", "conout$");
+  private static final Set<String> NUMBERED_DEVICES = Set.of("com", "lpt");
+  private static final String DEVICE_NUMBERS = "0123456789¹²³";
   private static final String RESERVED = "<>:\"|?*/\\";
 
   private FileNames() {}
@@ -22,10 +28,10 @@ final class FileNames {
     if (name.length() > LONGEST) {
       return Optional.of("is longer than " + LONGEST + " characters");
     }
-    if (name.codePoints().anyMatch(FileNames::unseen)) {
+    if (holdsUnseen(name)) {
       return Optional.of("holds a control or other invisible character");
     }
-    if (name.chars().anyMatch(c -> RESERVED.indexOf(c) >= 0)) {
+    if (holdsReserved(name)) {
       return Optional.of("holds one of the characters " + RESERVED);
     }
     if (name.equals(".") || name.equals("..")) {
@@ -34,10 +40,39 @@ final class FileNames {
     if (name.endsWith(".") || name.endsWith(" ") || name.startsWith(" ")) {
       return Optional.of("starts or ends with a space or ends with a dot");
     }
-    if (DEVICE.matcher(name.toLowerCase(Locale.ROOT)).matches()) {
+    if (isDevice(name.toLowerCase(Locale.ROOT))) {
       return Optional.of("is the name of a device on some computers");
     }
     return Optional.empty();
+  }
+
+  private static boolean holdsUnseen(String name) {
+    for (int at = 0; at < name.length(); at += Character.charCount(name.codePointAt(at))) {
+      if (unseen(name.codePointAt(at))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean holdsReserved(String name) {
+    for (int at = 0; at < name.length(); at++) {
+      if (RESERVED.indexOf(name.charAt(at)) >= 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Windows takes a device's name with any ending for the device. */
+  private static boolean isDevice(String name) {
+    int dot = name.indexOf('.');
+    String stem = dot < 0 ? name : name.substring(0, dot);
+    int last = stem.length() - 1;
+    return DEVICES.contains(stem)
+        || last > 0
+            && NUMBERED_DEVICES.contains(stem.substring(0, last))
+            && DEVICE_NUMBERS.indexOf(stem.charAt(last)) >= 0;
   }
 
   private static boolean unseen(int codePoint) {

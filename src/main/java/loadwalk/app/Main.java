@@ -2,6 +2,7 @@ package loadwalk.app;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +51,10 @@ public final class Main {
    * @param arguments the words after {@code loadwalk}
    */
   public static void main(String[] arguments) {
-    System.exit(run(arguments));
+    int code = run(arguments);
+    // All is closed and flushed by now. System.exit would, on newer Javas, set up logging to tell
+    // of it, which takes longer than a kept sheet.
+    Runtime.getRuntime().halt(code);
   }
 
   /** Runs a command and returns its exit code; what escapes it is reported, never thrown. */
@@ -63,11 +67,12 @@ public final class Main {
       List<String> words = CommandWords.commandFirst(List.of(arguments), COMMANDS);
       Optional<SheetWords> sheet = SheetWords.of(words);
       if (sheet.isPresent()) {
-        return SheetCommand.print(
-            SessionShelf.at(sheet.get().home()),
-            sheet.get().walk(),
-            utf8(FileDescriptor.out),
-            utf8(FileDescriptor.err));
+        DataHome home = DataHome.choose(DataHome.Surroundings.ofThisProcess(sheet.get().home()));
+        return new PlainSheet(home, Build.identity())
+            .print(
+                sheet.get().walk(),
+                new FileOutputStream(FileDescriptor.out),
+                utf8(FileDescriptor.err));
       }
       return commands(new Machine(), words.get(0))
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
@@ -107,10 +112,13 @@ public final class Main {
 
   /** The commands write UTF-8 whatever the locale: what they print is read by programs. */
   static PrintWriter utf8(FileDescriptor descriptor) {
+    return utf8(new FileOutputStream(descriptor));
+  }
+
+  /** Writes UTF-8 in which nothing steers a terminal. */
+  static PrintWriter utf8(OutputStream out) {
     return new PrintWriter(
-        new HarmlessWriter(
-            new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8)),
-        true);
+        new HarmlessWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)), true);
   }
 
   /** Reports a fault in a file and one sentence; returns the exit code. */

@@ -12,7 +12,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -68,26 +68,44 @@ public final class SessionStore {
    * @param bytes the size of its journal
    * @param changed when the journal was last written on
    */
-  public record Listed(WalkName name, long bytes, Instant changed) {}
+  public record Listed(WalkName name, long bytes, Instant changed) implements Comparable<Listed> {
+    /** Sets the one changed last first. */
+    @Override
+    public int compareTo(Listed other) {
+      int later = other.changed.compareTo(changed);
+      return later != 0 ? later : name.text().compareTo(other.name.text());
+    }
+  }
 
   /** Lists the walks, the last changed first; links and files of other names are passed over. */
   public List<Listed> list() throws IOException {
+    return list(home);
+  }
+
+  /** Lists the walks of a data home, as {@link #list()} does. */
+  static List<Listed> list(DataHome home) throws IOException {
     List<Listed> walks = new ArrayList<>();
     if (!Files.isDirectory(home.sessions()) || !home.stays(home.sessions())) {
       return walks;
     }
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(home.sessions(), "*" + ENDING)) {
+    // Neither patterns nor lambdas: a sheet in a pipe comes by here.
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(home.sessions())) {
       for (Path file : files) {
-        listed(file).ifPresent(walks::add);
+        Optional<Listed> walk = listed(file);
+        if (walk.isPresent()) {
+          walks.add(walk.get());
+        }
       }
     }
-    walks.sort(
-        Comparator.comparing(Listed::changed).reversed().thenComparing(w -> w.name().text()));
+    Collections.sort(walks);
     return walks;
   }
 
   private static Optional<Listed> listed(Path file) throws IOException {
     String fileName = file.getFileName().toString();
+    if (!fileName.endsWith(ENDING)) {
+      return Optional.empty();
+    }
     String name = fileName.substring(0, fileName.length() - ENDING.length());
     BasicFileAttributes attributes =
         Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
@@ -141,11 +159,15 @@ public final class SessionStore {
       return OUTSIDE;
     }
     try {
-      Path file = home.sessions().resolve(name.journalFile());
-      return watching(Recovery.read(FileStorage.read(file)), why);
+      return watching(Recovery.read(bytes(home, name)), why);
     } catch (IOException e) {
       return new Opening.Refused(DiskFaults.sentence(e));
     }
+  }
+
+  /** Returns the bytes of a journal, whoever holds it. */
+  static byte[] bytes(DataHome home, WalkName name) throws IOException {
+    return FileStorage.read(home.sessions().resolve(name.journalFile()));
   }
 
   private static Opening watching(Recovered read, String why) {

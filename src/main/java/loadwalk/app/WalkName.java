@@ -1,7 +1,6 @@
 package loadwalk.app;
 
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * Names a walk; the name is also the name of its files, so it is plain and cannot lead elsewhere.
@@ -10,7 +9,7 @@ import java.util.regex.Pattern;
  */
 public record WalkName(String text) {
   private static final int LONGEST = 100;
-  private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
+  private static final String SIGNS = "._-";
 
   /** Checks the name; the caller asks {@link #fault} first when an operator typed it. */
   public WalkName {
@@ -25,12 +24,26 @@ public record WalkName(String text) {
     if (text.length() > LONGEST) {
       return Optional.of("The name of a walk has at most " + LONGEST + " characters.");
     }
-    if (!PLAIN.matcher(text).matches()) {
+    if (!isPlain(text)) {
       return Optional.of(
           "The name of a walk is made of letters a to z, digits, dots, hyphens and underscores,"
               + " and starts with a letter or digit.");
     }
-    return FileNames.fault(text).map(fault -> "The name of this walk " + fault + ".");
+    Optional<String> fault = FileNames.fault(text);
+    return fault.isPresent()
+        ? Optional.of("The name of this walk " + fault.get() + ".")
+        : Optional.empty();
+  }
+
+  private static boolean isPlain(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      boolean plain = c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+      if (!plain && (at == 0 || SIGNS.indexOf(c) < 0)) {
+        return false;
+      }
+    }
+    return !text.isEmpty();
   }
 
   String journalFile() {
@@ -39,6 +52,11 @@ public record WalkName(String text) {
 
   String lockFile() {
     return text + ".lock";
+  }
+
+  /** Hidden and not kept under version, because it can be made anew at any time. */
+  String sheetFile() {
+    return "." + text + ".sheet";
   }
 
   String photoFolder() {
