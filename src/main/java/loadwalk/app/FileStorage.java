@@ -59,20 +59,20 @@ final class FileStorage implements Storage {
 
   @Override
   public byte[] readAll() throws IOException {
-    return guarded(() -> read(path, channel));
+    return guarded(now -> read(path, channel));
   }
 
   @Override
   public long length() throws IOException {
-    return guarded(channel::size);
+    return guarded(BasicFileAttributes::size);
   }
 
   @Override
   public void append(byte[] bytes) throws IOException {
     guarded(
-        () -> {
+        now -> {
           ByteBuffer left = ByteBuffer.wrap(bytes);
-          long at = channel.size();
+          long at = now.size();
           while (left.hasRemaining()) {
             at += channel.write(left, at);
           }
@@ -82,16 +82,15 @@ final class FileStorage implements Storage {
 
   @Override
   public void truncate(long length) throws IOException {
-    guarded(() -> channel.truncate(length));
+    guarded(now -> channel.truncate(length));
   }
 
   @Override
   public void force() throws IOException {
     guarded(
-        () -> {
+        now -> {
           channel.force(true);
-          checkInPlace();
-          return true;
+          return inPlace();
         });
   }
 
@@ -101,27 +100,29 @@ final class FileStorage implements Storage {
   }
 
   private interface Access<T> {
-    T run() throws IOException;
+    T run(BasicFileAttributes now) throws IOException;
   }
 
   private <T> T guarded(Access<T> access) throws StorageFault {
     try {
-      checkInPlace();
+      BasicFileAttributes now = inPlace();
       if (!channel.isOpen()) {
         // An interrupted thread leaves its channel closed; the file itself is still there.
         channel = channel(path);
       }
-      return access.run();
+      return access.run(now);
     } catch (IOException e) {
       throw DiskFaults.of(path, e);
     }
   }
 
-  private void checkInPlace() throws IOException {
-    if (!Objects.equals(attributes(path).fileKey(), fileKey)) {
+  private BasicFileAttributes inPlace() throws IOException {
+    BasicFileAttributes now = attributes(path);
+    if (!Objects.equals(now.fileKey(), fileKey)) {
       throw new StorageFault(
           Trouble.GONE, path.getFileName() + " was replaced by another file.", null);
     }
+    return now;
   }
 
   private static BasicFileAttributes attributes(Path path) throws IOException {

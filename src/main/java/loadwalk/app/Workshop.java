@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
+import loadwalk.journal.JournalWriter;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
@@ -49,7 +50,7 @@ final class Workshop implements Outside {
   private Optional<MeterBank> bank = Optional.empty();
   private Runnable nudge = () -> {};
   private Background background = Background.NONE;
-  private Map<List<Stamped>, String> prepared = Map.of();
+  private Map<List<Stamped>, JournalWriter.Ready> prepared = Map.of();
   private boolean leaving;
 
   Workshop(WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
@@ -102,16 +103,18 @@ final class Workshop implements Outside {
   public void prepare(List<Effect> likely) {
     prepared = new IdentityHashMap<>();
     for (Effect effect : likely) {
-      if (effect instanceof Effect.AppendJournal append) {
-        prepared.put(append.facts(), FactWriter.body(append.facts()));
+      if (effect instanceof Effect.AppendJournal append && open.isPresent()) {
+        String body = FactWriter.body(append.facts());
+        prepared.put(append.facts(), open.get().ready(body, prepared.size()));
       }
     }
   }
 
   private Event kept(Effect.AppendJournal append) {
-    String ready = prepared.get(append.facts());
-    String body = ready == null ? FactWriter.body(append.facts()) : ready;
-    KeepResult result = open.orElseThrow().append(body);
+    OpenWalk walk = open.orElseThrow();
+    JournalWriter.Ready ready = prepared.get(append.facts());
+    KeepResult result =
+        ready == null ? walk.append(FactWriter.body(append.facts())) : walk.append(ready);
     return result instanceof KeepResult.NotKept failed
         ? new Event.NotKept(failed.why())
         : new Event.Kept(append.facts());
