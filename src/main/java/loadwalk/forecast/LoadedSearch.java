@@ -34,7 +34,7 @@ final class LoadedSearch {
    * The same where output and supply amps tell together: honest readings agree so well that the
    * rarest slip may be asked about.
    */
-  private static final double NEEDED_WITH_AMPS = -3.2;
+  private static final double NEEDED_WITH_AMPS = -3.5;
 
   /** The same for an output whose witness, the supply amps, is still to come. */
   private static final double NEEDED_BEFORE_AMPS = 1.5;

@@ -94,12 +94,16 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
             .filter(number -> Math.abs(Math.log(number / entered)) > LEAST_SEEN)
             .toList();
     for (double number : numbers) {
-      found.add(
-          new SlipCandidate(
-              Slip.DIGITS_SWAPPED,
-              number,
-              SlipPriors.log(Slip.DIGITS_SWAPPED) - Math.log(numbers.size())));
+      addSwap(found, number, numbers.size());
     }
+    // A number with a digit more has a pair more that may be swapped.
+    TypedDigits.behindZero(entered, decimals)
+        .ifPresent(number -> addSwap(found, number, numbers.size() + 1));
+  }
+
+  private static void addSwap(List<SlipCandidate> found, double meant, int pairs) {
+    double log = SlipPriors.log(Slip.DIGITS_SWAPPED) - Math.log(pairs);
+    found.add(new SlipCandidate(Slip.DIGITS_SWAPPED, meant, log));
   }
 
   private static void copied(

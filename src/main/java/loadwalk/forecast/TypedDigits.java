@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Works on the digits of a number as somebody would have typed it. */
 final class TypedDigits {
@@ -34,25 +35,48 @@ final class TypedDigits {
    */
   static List<Double> swapped(double value, int decimals) {
     List<Double> found = new ArrayList<>();
-    if (!Double.isFinite(value) || !(value > 0)) {
-      return found;
-    }
     int scale = Math.max(decimals, decimals(value));
-    String digits = BigDecimal.valueOf(value).setScale(scale).unscaledValue().toString();
-    if (digits.length() > MOST_DIGITS) {
-      return found;
-    }
-    if (digits.length() <= scale) {
-      digits = "0".repeat(scale + 1 - digits.length()) + digits;
-    }
+    String digits = digits(value, scale);
     for (int i = 0; i + 1 < digits.length(); i++) {
-      char first = digits.charAt(i);
-      char second = digits.charAt(i + 1);
-      if (first != second) {
-        String other = digits.substring(0, i) + second + first + digits.substring(i + 2);
-        found.add(new BigDecimal(other).scaleByPowerOfTen(-scale).doubleValue());
+      if (digits.charAt(i) != digits.charAt(i + 1)) {
+        found.add(swapped(digits, i, scale));
       }
     }
     return found;
+  }
+
+  /**
+   * Returns the number that becomes this one when its first digit and the zero after it are
+   * swapped: 30.49 typed as 03.49. Empty where this one begins with a zero anyway.
+   *
+   * @param value the number typed
+   * @param decimals with how many decimals numbers of its kind are typed
+   */
+  static OptionalDouble behindZero(double value, int decimals) {
+    int scale = Math.max(decimals, decimals(value));
+    String digits = digits(value, scale);
+    return digits.isEmpty() || digits.charAt(0) == '0'
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(swapped("0" + digits, 0, scale));
+  }
+
+  /** Returns the digits of a number with so many decimals; none of what nobody types. */
+  private static String digits(double value, int scale) {
+    if (!Double.isFinite(value) || !(value > 0)) {
+      return "";
+    }
+    String digits = BigDecimal.valueOf(value).setScale(scale).unscaledValue().toString();
+    return digits.length() > MOST_DIGITS
+        ? ""
+        : "0".repeat(Math.max(0, scale + 1 - digits.length())) + digits;
+  }
+
+  private static double swapped(String digits, int first, int scale) {
+    String other =
+        digits.substring(0, first)
+            + digits.charAt(first + 1)
+            + digits.charAt(first)
+            + digits.substring(first + 2);
+    return new BigDecimal(other).scaleByPowerOfTen(-scale).doubleValue();
   }
 }

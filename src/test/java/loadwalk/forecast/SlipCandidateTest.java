@@ -86,16 +86,20 @@ class SlipCandidateTest {
     assertEquals(meant, amps);
   }
 
-  /** One of the swaps was made, each as likely; one that changes little harms nobody. */
+  /**
+   * One of the swaps was made, each as likely; one that changes little harms nobody. 103.4 typed as
+   * 013.4 is one swap of three.
+   */
   @Test
   void digitsSwapped_shareTheirWeight() {
     List<SlipCandidate> plain = SlipCandidate.plain(13.4, 1);
-    assertEquals(List.of(31.4, 14.3), meant(plain, Slip.DIGITS_SWAPPED));
-    assertEquals(1.5e-3, weight(plain, Slip.DIGITS_SWAPPED), 1e-12);
+    assertEquals(List.of(31.4, 14.3, 103.4), meant(plain, Slip.DIGITS_SWAPPED));
+    assertEquals(1.5e-3 + 1.5e-3 / 3, weight(plain, Slip.DIGITS_SWAPPED), 1e-12);
     List<SlipCandidate> amps = SlipCandidate.supplyAmps(13.4, null, 1);
-    assertEquals(List.of(31.4, 14.3), meant(amps, Slip.DIGITS_SWAPPED));
+    assertEquals(List.of(31.4, 14.3, 103.4), meant(amps, Slip.DIGITS_SWAPPED));
     List<SlipCandidate> fine = SlipCandidate.plain(13.42, 2);
-    assertEquals(List.of(31.42, 14.32), meant(fine, Slip.DIGITS_SWAPPED), "13.24 is near enough");
+    assertEquals(
+        List.of(31.42, 14.32, 103.42), meant(fine, Slip.DIGITS_SWAPPED), "13.24 is near enough");
   }
 
   /** By chance a value comes again in one of so many cells; a copy gives just this one. */

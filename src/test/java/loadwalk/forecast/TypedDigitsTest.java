@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Digits as a hand types them: no trailing zeros, two neighbours swapped by a slip. */
@@ -41,6 +42,15 @@ class TypedDigitsTest {
   void swapped_equalDigits_giveNothingNew() {
     assertEquals(List.of(12.1), TypedDigits.swapped(11.2, 1));
     assertEquals(List.of(), TypedDigits.swapped(7, 0));
+  }
+
+  @Test
+  void behindZero_isTheNumberWhoseFirstDigitAndZeroWereSwapped() {
+    assertEquals(OptionalDouble.of(30.49), TypedDigits.behindZero(3.49, 2));
+    assertEquals(OptionalDouble.of(209), TypedDigits.behindZero(29, 0));
+    assertEquals(OptionalDouble.of(209.0), TypedDigits.behindZero(29, 1));
+    assertEquals(OptionalDouble.empty(), TypedDigits.behindZero(0.49, 2));
+    assertEquals(OptionalDouble.empty(), TypedDigits.behindZero(Double.NaN, 2));
   }
 
   @Test
