@@ -5,7 +5,7 @@ import java.util.List;
 
 /** The words of a command line, its command first. */
 final class CommandWords {
-  private static final String HOME = "--home";
+  static final String HOME = "--home";
   private static final List<String> FLAGS = List.of("--plain");
 
   private CommandWords() {}

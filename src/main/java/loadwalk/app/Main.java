@@ -67,8 +67,7 @@ public final class Main {
       List<String> words = CommandWords.commandFirst(List.of(arguments), COMMANDS);
       Optional<SheetWords> sheet = SheetWords.of(words);
       if (sheet.isPresent()) {
-        DataHome home = DataHome.choose(DataHome.Surroundings.ofThisProcess(sheet.get().home()));
-        return new PlainSheet(home, Build.identity())
+        return new PlainSheet(dataHome(sheet.get().home()), Build.identity())
             .print(
                 sheet.get().walk(),
                 new FileOutputStream(FileDescriptor.out),
@@ -98,7 +97,7 @@ public final class Main {
       case "walk" -> new WalkCommand(machine);
       case "resume" -> new ResumeCommand(machine);
       case "rehearse" -> new RehearseCommand(new DataShelves());
-      case "plan" -> new PlanCommand();
+      case "plan" -> new PlanCommand(home -> dataHome(home).root());
       case "meters" -> new MetersCommand(new MeterBench(Port.OF_MACHINE, Clocks.MACHINE));
       case "sheet" -> new SheetCommand(SessionShelf::at);
       case "ledger" -> new LedgerCommand(SessionShelf::at);
@@ -121,13 +120,17 @@ public final class Main {
         new HarmlessWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)), true);
   }
 
+  private static DataHome dataHome(Optional<Path> named) {
+    return DataHome.choose(DataHome.Surroundings.ofThisProcess(named));
+  }
+
   /** Reports a fault in a file and one sentence; returns the exit code. */
   static int crashed(Throwable fault, String... arguments) {
     if (fault instanceof BadInput) {
       utf8(FileDescriptor.err).println(fault.getMessage());
       return ExitCode.BAD_INPUT;
     }
-    DataHome home = DataHome.choose(DataHome.Surroundings.ofThisProcess(home(arguments)));
+    DataHome home = dataHome(home(arguments));
     CrashReport.Machine machine = CrashReport.Machine.ofThisProcess();
     utf8(FileDescriptor.err).println(new CrashReport(fault, Instant.now(), machine).write(home));
     return ExitCode.FAULT;
@@ -137,11 +140,19 @@ public final class Main {
    * The command line may be what failed, so its one word that matters here is looked up by hand.
    */
   private static Optional<Path> home(String... arguments) {
-    int at = List.of(arguments).indexOf("--home");
+    for (int at = 0; at < arguments.length; at++) {
+      boolean joined = arguments[at].startsWith(CommandWords.HOME + "=");
+      if (joined || arguments[at].equals(CommandWords.HOME) && at + 1 < arguments.length) {
+        return path(
+            joined ? arguments[at].substring(CommandWords.HOME.length() + 1) : arguments[at + 1]);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Path> path(String text) {
     try {
-      return at >= 0 && at + 1 < arguments.length
-          ? Optional.of(Path.of(arguments[at + 1]))
-          : Optional.empty();
+      return Optional.of(Path.of(text));
     } catch (InvalidPathException noPath) {
       return Optional.empty();
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
@@ -26,6 +27,7 @@ import loadwalk.plan.PlanText;
 import loadwalk.plan.WiringLoadBank;
 import loadwalk.sequence.Sequence;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,7 +45,10 @@ public final class PlanCommand implements Callable<Integer> {
   private static final int BAD_INPUT = 2;
   private static final int HELD = 3;
 
+  private final Function<Optional<Path>, Path> homes;
+
   @Spec private CommandSpec spec;
+  @Mixin private HomeOption home;
 
   @Parameters(paramLabel = "SEQUENCE", description = "The name of a sequence, or a file.")
   private String sequence;
@@ -56,12 +61,6 @@ public final class PlanCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "The bench; without it the plan says what a bench would need.")
   private String bench;
-
-  @Option(
-      names = "--home",
-      paramLabel = "DIR",
-      description = "Where your own sequences and data tables are.")
-  private String home = "";
 
   @Option(
       names = "--json",
@@ -82,10 +81,20 @@ public final class PlanCommand implements Callable<Integer> {
   @Option(names = "--ascii", description = "Print in plain ASCII.")
   private boolean ascii;
 
+  /**
+   * Makes the command.
+   *
+   * @param homes chooses the data home, which holds the user's own sequences and data tables, from
+   *     the value of {@code --home}
+   */
+  public PlanCommand(Function<Optional<Path>, Path> homes) {
+    this.homes = homes;
+  }
+
   @Override
   public Integer call() {
     try {
-      PlanInput input = new PlanInput(Path.of(home));
+      PlanInput input = new PlanInput(homes.apply(home.home()));
       Read<Sequence> steps = input.sequence(sequence);
       Read<Amplifier> amp = input.file(amplifier, AmplifierReader::read);
       Read<Bench> table =
@@ -107,8 +116,6 @@ public final class PlanCommand implements Callable<Integer> {
                   table.found().orElseThrow(),
                   List.of());
       return write(plan, tables);
-    } catch (InvalidPathException e) {
-      return refused(List.of("--home is no path: " + e.getReason()));
     } catch (IllegalArgumentException e) {
       return refused(List.of(e.getMessage()));
     }

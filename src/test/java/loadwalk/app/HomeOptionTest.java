@@ -131,6 +131,15 @@ class HomeOptionTest {
   }
 
   @Test
+  void crash_isReportedInTheHomeNamed_howeverItIsWritten() throws IOException {
+    assertEquals(1, Main.crashed(new IllegalStateException(), "--home=" + empty, "walk"));
+    assertEquals(1, Main.crashed(new IllegalStateException(), "walk", "--home", empty.toString()));
+    try (var files = Files.list(empty)) {
+      assertEquals(2, files.count());
+    }
+  }
+
+  @Test
   void words_keepTheirOrderButForTheCommand() {
     List<String> commands = List.of("sheet", "walk");
     assertEquals(

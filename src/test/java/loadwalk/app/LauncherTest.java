@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.jar.Attributes;
@@ -88,6 +89,37 @@ class LauncherTest {
     works(folder, launcher.toString());
     Files.write(installed.resolve("loadwalk.jsa"), new byte[1 << 20]);
     works(folder, launcher.toString());
+  }
+
+  /** What java is asked for, told by a stand-in for it. */
+  private String asked(String... words) throws Exception {
+    Path home = Files.createDirectories(folder.resolve("jdk").resolve("bin"));
+    Path java = home.resolve("java");
+    Files.writeString(java, "#!/bin/sh\nprintf '%s\\n' \"$@\"\n");
+    assertTrue(java.toFile().setExecutable(true));
+    List<String> command = new ArrayList<>(List.of(launcher.toString()));
+    command.addAll(List.of(words));
+    ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+    builder.environment().put("JAVA_HOME", home.getParent().toString());
+    Process process = builder.start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(0, process.waitFor());
+    return said;
+  }
+
+  @Test
+  void compilers_goByTheCommand_whateverStandsAheadOfIt() throws Exception {
+    for (String[] ahead : new String[][] {{}, {"--home", "a home"}, {"--home=sheet", "--plain"}}) {
+      for (String command : List.of("rehearse", "replay", "plan", "wave", "sheet", "walk", "")) {
+        List<String> words = new ArrayList<>(List.of(ahead));
+        words.addAll(List.of(command, "--home", "rehearse"));
+        String asked = asked(words.toArray(String[]::new));
+        boolean computes = List.of("rehearse", "replay", "plan", "wave").contains(command);
+        assertEquals(!computes, asked.contains("TieredStopAtLevel=1"), asked);
+        assertEquals(command.equals("sheet"), asked.contains("CompileThreshold"), asked);
+        assertTrue(asked.endsWith("loadwalk.jar\n" + String.join("\n", words) + "\n"), asked);
+      }
+    }
   }
 
   /** BSD and macOS have neither {@code readlink -f} nor GNU's long options. */

@@ -31,7 +31,7 @@ class PlanCommandTest {
   private final StringWriter err = new StringWriter();
 
   private int run(String... arguments) {
-    return new CommandLine(new PlanCommand())
+    return new CommandLine(new PlanCommand(home -> home.orElse(folder)))
         .setOut(new PrintWriter(out))
         .setErr(new PrintWriter(err))
         .execute(arguments);
