@@ -19,19 +19,26 @@ final class Build {
   private Build() {}
 
   /**
-   * Names the build by the content of its jar and the Java that runs it; empty where the program
-   * runs from loose classes, which may change at any time.
+   * Names the build by the content of its jar, and the Java and the system that run it, whose
+   * arithmetic and ends of lines may differ; empty where the program runs from loose classes, which
+   * may change at any time.
    */
   static Optional<String> identity() {
     try {
       CodeSource source = Build.class.getProtectionDomain().getCodeSource();
       Optional<String> jar = ofJar(Path.of(source.getLocation().toURI()));
-      return jar.isPresent()
-          ? Optional.of(jar.get() + " " + System.getProperty("java.vm.version"))
-          : jar;
+      return jar.isPresent() ? Optional.of(jar.get() + " " + machine()) : jar;
     } catch (IOException | URISyntaxException unreadable) {
       return Optional.empty();
     }
+  }
+
+  private static String machine() {
+    return System.getProperty("java.vm.version")
+        + " "
+        + System.getProperty("os.name")
+        + " "
+        + System.getProperty("os.arch");
   }
 
   /**

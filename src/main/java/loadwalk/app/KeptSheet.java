@@ -2,6 +2,7 @@ package loadwalk.app;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
@@ -21,20 +22,26 @@ import java.util.zip.CRC32C;
 record KeptSheet(Path file, String maker) {
   private static final String FORMAT = "loadwalk-kept-sheet/1";
 
+  /** Hundreds of sheets; what is larger is none, and reading it could cost all memory. */
+  private static final int BYTES_MAX = 8 << 20;
+
   /** Returns the text made of a journal, where it is there and still counts. */
   Optional<byte[]> text(byte[] journal) {
-    byte[] kept;
-    try {
-      kept = FileStorage.read(file);
-    } catch (IOException none) {
-      return Optional.empty();
-    }
+    byte[] kept = bytes();
     int from = 0;
     while (from < kept.length && kept[from] != '\n') {
       from++;
     }
     byte[] text = Arrays.copyOfRange(kept, Math.min(from + 1, kept.length), kept.length);
     return Arrays.equals(kept, written(journal, text)) ? Optional.of(text) : Optional.empty();
+  }
+
+  private byte[] bytes() {
+    try {
+      return Files.size(file) > BYTES_MAX ? new byte[0] : FileStorage.read(file);
+    } catch (IOException none) {
+      return new byte[0];
+    }
   }
 
   /** Keeps the text made of a journal; where that fails, it is made again when it is next asked. */

@@ -80,6 +80,12 @@ class KeptSheetTest {
   }
 
   @Test
+  void copyThatIsFarTooLarge_countsAsNothing_evenWhereItsSumsAreRight() {
+    sheet.keep(JOURNAL, new byte[9 << 20]);
+    assertEquals(Optional.empty(), sheet.text(JOURNAL));
+  }
+
+  @Test
   void link_isNotFollowed() throws IOException {
     Path elsewhere = Files.move(file, folder.resolve("elsewhere"));
     Files.createSymbolicLink(file, elsewhere);

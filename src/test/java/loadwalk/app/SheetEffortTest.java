@@ -51,6 +51,10 @@ class SheetEffortTest {
     String paths = jarOfTheProgram() + File.pathSeparator + System.getProperty("java.class.path");
     assertTrue(loaded(paths).contains("loadwalk.walk.FactReader"));
     List<String> loaded = loaded(paths);
+    String maker = Files.readAllLines(folder.resolve("sessions").resolve(".one.sheet")).get(0);
+    for (String property : List.of("java.vm.version", "os.name", "os.arch")) {
+      assertTrue(maker.contains(System.getProperty(property)), maker);
+    }
     assertEquals(List.of(), loaded.stream().filter(SheetEffortTest::isOwnLambda).toList());
     assertTrue(loaded.size() < CLASSES_OF_A_KEPT_SHEET, loaded.size() + " classes");
     assertEquals(
