@@ -94,6 +94,19 @@ class EfficiencyAtLoadTest {
     }
   }
 
+  /** At known volts the current is off by what the efficiency is off, in logarithms. */
+  @Test
+  void deviation_isThatOfTheCurrentAtKnownVolts() {
+    for (double volts : new double[] {ANCHOR, ANCHOR - 0.4}) {
+      EfficiencyAtLoad model = at(0.17, FLAT, STEEP);
+      Mixture told = model.logAmpsAbove(Mixture.normal(volts, 1e-7), OHMS, SUPPLY, NO_IDLE);
+      assertEquals(told.deviation(), model.deviation(volts), 1e-6);
+      Part half = new Part(0.3, FLAT.mean(), FLAT.beta(), FLAT.variance());
+      Part rest = new Part(0.2, STEEP.mean(), STEEP.beta(), STEEP.variance());
+      assertEquals(told.deviation(), at(0.17, half, rest).deviation(volts), 1e-6);
+    }
+  }
+
   /**
    * What idle may be off by, over what is drawn above it, and the looseness of β add in squares.
    */

@@ -125,6 +125,31 @@ class MixtureTest {
     assertSame(few, few.compressed());
   }
 
+  /** Looked for at the middles of the tall parts, the peak is near that of a search everywhere. */
+  @Test
+  void highest_isThePeakOfTheDensity() {
+    SplittableRandom random = new SplittableRandom(SEED + 3);
+    for (int round = 0; round < 50; round++) {
+      Mixture mixture = drawn(random, 1 + random.nextInt(60));
+      double most = Double.NEGATIVE_INFINITY;
+      for (double at = -0.1; at < 1.1; at += 1e-4) {
+        most = Math.max(most, mixture.logDensity(at));
+      }
+      double below = most - mixture.highest();
+      String where = "seed " + (SEED + 3) + ", round " + round + ": " + below;
+      assertTrue(below > -1e-3 && below < 0.2, where);
+    }
+  }
+
+  @Test
+  void heldBelow_farAboveAPart_leavesItWhole() {
+    Mixture two = new Mixture.Builder().add(0.5, 0, 0.1).add(0.5, 1, 0.1).build();
+    assertEquals(2, two.heldBelow(1.7, 0.01, 0.9).size());
+    assertEquals(4, two.heldBelow(0.5, 0.01, 0.9).size());
+    assertEquals(3, two.heldBelow(1.5, 0.01, 0.9).size());
+    assertEquals(two.deviation(), two.heldBelow(1.7, 0.01, 0.9).deviation(), 1e-12);
+  }
+
   private static Mixture drawn(SplittableRandom random, int parts) {
     Mixture.Builder builder = new Mixture.Builder();
     for (int i = 0; i < parts; i++) {

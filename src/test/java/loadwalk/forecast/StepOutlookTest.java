@@ -126,6 +126,25 @@ class StepOutlookTest {
     assertTrue(freeLow.logVolts().mean() < free.logVolts().mean());
   }
 
+  /** Supplies that cannot be asked for too much are as good as endless; near ones are not. */
+  @Test
+  void overload_isReckonedWhereTheCurrentMayComeNear() {
+    double expected = ample.outlook(STEREO_1).supplyVolts();
+    Mixture free = StepOutlook.of(ample, STEREO_1, 1, expected).logVolts();
+    Mixture rich = StepOutlook.of(measured(2000), STEREO_1, 1, expected).logVolts();
+    assertEquals(free.size(), rich.size());
+    assertEquals(free.mean(), rich.mean());
+    for (double amps : new double[] {60, 80}) {
+      double overload = measured(amps).outlook(STEREO_1).asked().overload();
+      Mixture near = StepOutlook.of(measured(amps), STEREO_1, 1, expected).logVolts();
+      assertTrue(overload < 0.005 / 0.4 || near.mean() < free.mean(), amps + " A: " + overload);
+    }
+  }
+
+  private static WalkModel measured(double amps) {
+    return Amplifiers.measured(supplies(amps));
+  }
+
   /** A density of ln of the amperes typed sums to one, whether the volts are known or not. */
   @Test
   void densityOfTheAmpsTyped_sumsToOne() {
