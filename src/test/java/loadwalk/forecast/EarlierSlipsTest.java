@@ -75,6 +75,24 @@ class EarlierSlipsTest {
     assertEquals(meant, found.meant(), 1e-9 * meant);
   }
 
+  /** With supply amps an earlier step is blamed where the entry at hand is doubted. */
+  @Test
+  void loadOfTheFirstStep_isNamedByEntriesWithAmps() {
+    assertEquals(List.of(), afterFirst(1));
+    List<Doubt> doubts = afterFirst(0.5);
+    assertEquals(1, doubts.size(), doubts.toString());
+    assertEquals(Optional.of("stereo-4"), doubts.get(0).earlierStep());
+    assertEquals(Slip.LOAD_HALF, doubts.get(0).slip());
+  }
+
+  /** Judges honest entries at 2 Ω after a first step with its load off by a factor. */
+  private List<Doubt> afterFirst(double factor) {
+    List<Observation> known = new ArrayList<>(Amplifiers.before(STEREO_4));
+    known.add(new Observation(STEREO_4, Amplifiers.readings(STEREO_4, factor)));
+    Evidence evidence = Amplifiers.evidence(Amplifiers.rated(50), known);
+    return forecaster.judge(evidence, STEREO_2, Amplifiers.readings(STEREO_2));
+  }
+
   @Test
   void honestWalk_blamesNoEarlierStep() {
     List<Observation> known = new ArrayList<>();
