@@ -3,12 +3,18 @@ package loadwalk.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import loadwalk.report.LedgerEntry;
 import loadwalk.report.LedgerGathering;
 import loadwalk.report.LedgerIndex;
+import loadwalk.walk.UnreadableFact;
 
-/** Reads every walk of a shelf into a ledger, those the index knows without opening them. */
+/**
+ * Reads every walk of a shelf into a ledger: those the index knows without opening them, the others
+ * on every processor.
+ */
 public final class LedgerReading {
   /** What is folded is kept this often, so that a stop loses little. */
   private static final int KEEP_EVERY = 200;
@@ -18,7 +24,8 @@ public final class LedgerReading {
   private LedgerReading() {}
 
   /**
-   * Reads a shelf; a stop in between loses what was folded since the index was kept last.
+   * Reads a shelf, several walks at once; a stop in between loses what was folded since the index
+   * was kept last.
    *
    * @param shelf the shelf
    * @param progress is told how far the reading has come, without a stop at the end
@@ -34,15 +41,15 @@ public final class LedgerReading {
         unknown.add(walk);
       }
     }
-    for (WalkShelf.Listed walk : unknown) {
-      if (stopped.getAsBoolean()) {
-        break;
-      }
-      fold(shelf, gathering, walk);
-      int done = gathering.folded();
-      if (done > 0 && done % KEEP_EVERY == 0) {
-        keep(shelf, gathering, progress);
-        progress.accept("read " + done + " of " + unknown.size() + " walks");
+    try (WorkInTurn<WalkShelf.Listed, Folded> crew =
+        new WorkInTurn<>(unknown, walk -> Folded.of(shelf, walk))) {
+      while (crew.hasNext() && !stopped.getAsBoolean()) {
+        boolean sound = crew.next().isTakenBy(gathering);
+        int done = gathering.folded();
+        if (sound && done % KEEP_EVERY == 0) {
+          keep(shelf, gathering, progress);
+          progress.accept("read " + done + " of " + unknown.size() + " walks");
+        }
       }
     }
     if (gathering.folded() > 0) {
@@ -51,12 +58,23 @@ public final class LedgerReading {
     return gathering;
   }
 
-  private static void fold(WalkShelf shelf, LedgerGathering gathering, WalkShelf.Listed walk) {
-    try {
-      List<String> bodies = shelf.read(walk.name()).bodies();
-      gathering.fold(walk.name(), walk.bytes(), walk.changedMillis(), bodies);
-    } catch (IOException e) {
-      gathering.cannotRead(walk.name(), e.getMessage());
+  /** A journal with its entry, or with the reason why it has none. */
+  private record Folded(WalkShelf.Listed walk, Optional<LedgerEntry> entry, String why) {
+    static Folded of(WalkShelf shelf, WalkShelf.Listed walk) {
+      try {
+        List<String> bodies = shelf.read(walk.name()).bodies();
+        return new Folded(walk, Optional.of(LedgerEntry.ofBodies(bodies)), "");
+      } catch (IOException | UnreadableFact e) {
+        return new Folded(walk, Optional.empty(), e.getMessage());
+      }
+    }
+
+    /** Hands it over; returns whether there was an entry. */
+    boolean isTakenBy(LedgerGathering gathering) {
+      entry.ifPresentOrElse(
+          e -> gathering.takeFolded(walk.name(), walk.bytes(), walk.changedMillis(), e),
+          () -> gathering.cannotRead(walk.name(), why));
+      return entry.isPresent();
     }
   }
 

@@ -5,10 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import loadwalk.walk.UnreadableFact;
 
 /**
- * Gathers a ledger journal by journal: what the index knows is taken from it, the rest is folded.
+ * Gathers a ledger journal by journal: what the index knows is taken from it, the rest as folded.
  *
  * <p>It can be stopped after any journal; {@link #index} then holds all that was folded so far.
  */
@@ -30,15 +29,10 @@ public final class LedgerGathering {
     return entry.isPresent();
   }
 
-  /** Folds the bodies of a journal; one that cannot be folded is remembered with its reason. */
-  public void fold(String journal, long bytes, long changedMillis, List<String> bodies) {
-    try {
-      LedgerEntry entry = LedgerEntry.ofBodies(bodies);
-      kept.put(journal, new LedgerIndex.Kept(bytes, changedMillis, entry));
-      folded++;
-    } catch (UnreadableFact e) {
-      cannotRead(journal, e.getMessage());
-    }
+  /** Takes the entry of a journal that was folded. */
+  public void takeFolded(String journal, long bytes, long changedMillis, LedgerEntry entry) {
+    kept.put(journal, new LedgerIndex.Kept(bytes, changedMillis, entry));
+    folded++;
   }
 
   /** Remembers that a journal cannot be read. */

@@ -13,7 +13,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import loadwalk.report.Journals;
+import loadwalk.report.LedgerGathering;
+import loadwalk.report.LedgerIndex;
 import loadwalk.report.Picture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,10 +72,10 @@ class ReportCommandsTest {
     shelf.walks.put("two", Journals.practice(2, "stereo-only"));
     assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> shelf)));
     String first = out.toString();
-    assertEquals(2, shelf.reads);
+    assertEquals(2, shelf.reads.get());
     out.getBuffer().setLength(0);
     assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> shelf)));
-    assertEquals(2, shelf.reads);
+    assertEquals(2, shelf.reads.get());
     assertEquals(first, out.toString());
   }
 
@@ -98,9 +101,31 @@ class ReportCommandsTest {
     for (String name : List.of("one", "two", "three")) {
       many.walks.put(name, bodies);
     }
-    assertEquals(1, LedgerReading.of(many, s -> {}, () -> many.reads == 1).folded());
+    AtomicInteger asked = new AtomicInteger();
+    assertEquals(1, LedgerReading.of(many, s -> {}, () -> asked.incrementAndGet() > 1).folded());
     assertEquals(2, LedgerReading.of(many, s -> {}, () -> false).folded());
-    assertEquals(3, many.reads);
+    assertEquals(0, LedgerReading.of(many, s -> {}, () -> false).folded());
+  }
+
+  /**
+   * Entries, complaints, progress and index come in the order of the list, whoever is done first.
+   */
+  @Test
+  void ledgerReading_keepsTheOrder_andTellsHowFarItIs() throws IOException {
+    List<String> bodies = Journals.practice(1, "stereo-only");
+    FakeShelf many = new FakeShelf();
+    for (int i = 0; i < 450; i++) {
+      many.walks.put("walk-" + i, i % 100 == 7 ? List.of("{}") : bodies);
+    }
+    List<String> told = new ArrayList<>();
+    LedgerGathering read = LedgerReading.of(many, told::add, () -> false);
+    List<String> sound = new ArrayList<>(many.walks.keySet());
+    sound.removeIf(name -> name.endsWith("07") || name.equals("walk-7"));
+    assertEquals(sound, List.copyOf(LedgerIndex.read(many.ledgerIndex()).kept().keySet()));
+    assertEquals(
+        List.of("walk-7", "walk-107", "walk-207", "walk-307", "walk-407"),
+        read.unreadable().stream().map(line -> line.split(":")[0]).toList());
+    assertEquals(List.of("read 200 of 450 walks", "read 400 of 450 walks"), told);
   }
 
   private String file(String name) {
@@ -117,7 +142,7 @@ class ReportCommandsTest {
   private static final class FakeShelf implements WalkShelf {
     final Map<String, List<String>> walks = new LinkedHashMap<>();
     Optional<String> damaged = Optional.empty();
-    int reads;
+    final AtomicInteger reads = new AtomicInteger();
     private byte[] index = {};
 
     @Override
@@ -129,7 +154,7 @@ class ReportCommandsTest {
 
     @Override
     public Journal read(String name) throws IOException {
-      reads++;
+      reads.incrementAndGet();
       if (!walks.containsKey(name)) {
         throw new IOException("There is no walk named " + name + ".");
       }
