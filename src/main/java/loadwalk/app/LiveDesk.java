@@ -35,14 +35,20 @@ final class LiveDesk {
     this.machine = machine;
   }
 
-  /** Begins to listen, or ends it. */
-  List<DeskEvent> listen(boolean on, Desk desk, Runnable nudge) {
+  /**
+   * Begins to listen, or ends it.
+   *
+   * @param bench the practice bench that is heard in place of the machine's input
+   */
+  List<DeskEvent> listen(boolean on, Desk desk, Optional<PracticeAnswers> bench, Runnable nudge) {
     close();
     if (!on) {
       return List.of(new DeskEvent.LiveHeard(Live.OFF));
     }
-    WalkState state = desk.walk().orElseThrow().state();
-    Optional<LiveInput> practice = practice(desk);
+    Model model = desk.walk().orElseThrow();
+    WalkState state = model.state();
+    Optional<LiveInput> practice =
+        bench.flatMap(b -> b.tone(state, model.clock().warmSeconds())).map(this::input);
     Ear fresh =
         new Ear(
             practice.orElse(machine),
@@ -55,15 +61,9 @@ final class LiveDesk {
     return practice.isPresent() ? List.of(new DeskEvent.InputKnown(PRACTICE_INPUT)) : List.of();
   }
 
-  private Optional<LiveInput> practice(Desk desk) {
+  private LiveInput input(PracticeTone tone) {
     double fullScale =
         PRACTICE_INPUT.fullScaleVolts().orElseThrow() * PRACTICE_INPUT.divider().orElseThrow();
-    return desk.walk()
-        .flatMap(m -> PracticeAnswers.tone(m.state(), m.clock().warmSeconds()))
-        .map(tone -> input(tone, fullScale));
-  }
-
-  private LiveInput input(PracticeTone tone, double fullScale) {
     return () -> new PacedSource(new PracticeSource(tone, fullScale), clocks);
   }
 

@@ -19,6 +19,7 @@ import loadwalk.walk.Event;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
+import loadwalk.walk.PracticeAnswers;
 import loadwalk.walk.WalkState;
 import loadwalk.wave.CaptureCaution;
 
@@ -60,9 +61,11 @@ final class PlainLoop {
   /** Lets the simulated operator walk to the end, its clock running ahead of the machine's. */
   int fill() {
     begin();
+    SimulatedHand hand =
+        new SimulatedHand(PracticeAnswers.in(model().state().opened()).orElseThrow());
     long nanos = clocks.monoNanos();
     while (runner.desk().walk().isPresent() && !model().state().isFinished()) {
-      Optional<Intent> intent = SimulatedHand.next(model());
+      Optional<Intent> intent = hand.next(model());
       if (intent.isPresent()) {
         tell(new DeskEvent.OfWalk(intent.get()));
       } else {

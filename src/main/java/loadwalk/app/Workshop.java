@@ -45,6 +45,7 @@ final class Workshop implements Outside {
   private final LiveDesk live;
   private Optional<OpenWalk> open = Optional.empty();
   private int speed = RESUMED_SPEED;
+  private Optional<PracticeAnswers> practice = Optional.empty();
   private Optional<Moment> shown = Optional.empty();
   private Optional<MeterBoard> board = Optional.empty();
   private Optional<MeterBank> bank = Optional.empty();
@@ -152,7 +153,7 @@ final class Workshop implements Outside {
       return taken(desk.waves().found(), take.step());
     }
     if (wish instanceof Wish.Listen listen) {
-      return live.listen(listen.on(), desk, nudge);
+      return live.listen(listen.on(), desk, practice, nudge);
     }
     if (wish instanceof Wish.Hold hold) {
       return live.hold(hold.on());
@@ -248,9 +249,9 @@ final class Workshop implements Outside {
       open = Optional.of(writing.walk());
       WalkState state = WalkFolder.state(writing.read());
       connect(state.opened().bench());
-      boolean practice = state.opened().practiceSeed().isPresent();
+      practice = PracticeAnswers.in(state.opened());
       List<DeskEvent> events = new ArrayList<>();
-      events.add(new DeskEvent.WalkReady(Model.of(state, practice ? speed : 1)));
+      events.add(new DeskEvent.WalkReady(Model.of(state, practice.isPresent() ? speed : 1)));
       events.add(new DeskEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
       writing.told().ifPresent(told -> events.add(new DeskEvent.Told(told)));
       return events;
@@ -265,10 +266,11 @@ final class Workshop implements Outside {
 
   private List<DeskEvent> fill(Desk desk) {
     Model model = desk.walk().orElseThrow();
-    if (model.state().opened().practiceSeed().isEmpty()) {
+    if (practice.isEmpty()) {
       return fromMeters(desk);
     }
-    Map<ReadingId, String> answers = PracticeAnswers.of(model.state(), model.clock().warmSeconds());
+    double warmSeconds = model.clock().warmSeconds();
+    Map<ReadingId, String> answers = practice.get().of(model.state(), warmSeconds);
     String step = model.state().currentId();
     Map<ReadingId, String> missing = PracticeAnswers.missing(answers, model.state().step(step));
     boolean warming = answers.size() == 1 && answers.containsKey(ReadingId.SINK_CELSIUS);
@@ -337,15 +339,14 @@ final class Workshop implements Outside {
     if (meters.isPresent()) {
       return List.of(new DeskEvent.MetersRead(meters.get()));
     }
-    Optional<Moment> now =
-        desk.walk().filter(m -> m.state().opened().practiceSeed().isPresent()).map(Moment::of);
+    Optional<Moment> now = practice.flatMap(bench -> desk.walk()).map(Moment::of);
     if (now.equals(shown)) {
       return List.of();
     }
     shown = now;
-    Optional<Desk.Practice> practice =
-        now.map(m -> new Desk.Practice(PracticeAnswers.of(m.state(), m.warmSeconds()), speed));
-    return List.of(new DeskEvent.PracticeRead(practice));
+    return List.of(
+        new DeskEvent.PracticeRead(
+            now.map(m -> new Desk.Practice(practice.get().of(m.state(), m.warmSeconds()), speed))));
   }
 
   /** What the practice meters depend on. */
@@ -377,6 +378,7 @@ final class Workshop implements Outside {
     bank.ifPresent(MeterBank::close);
     bank = Optional.empty();
     board = Optional.empty();
+    practice = Optional.empty();
     if (open.isPresent()) {
       open.get().close();
       open = Optional.empty();

@@ -18,16 +18,18 @@ import loadwalk.walk.Targets;
 import loadwalk.walk.WalkState;
 import loadwalk.walk.WarmClock;
 
-/** Walks the practice amplifier to the end: what a hand that never slips would do next. */
-public final class SimulatedHand {
+/**
+ * Walks the practice amplifier to the end: what a hand that never slips would do next.
+ *
+ * @param bench the bench it reads
+ */
+public record SimulatedHand(PracticeAnswers bench) {
   private static final String LIFTED = "practice bench: nothing real can be hurt here";
   private static final String STANDS = "practice bench: the meter shows this";
   private static final double TEMPERATURE_EVERY_SECONDS = 60;
 
-  private SimulatedHand() {}
-
   /** Returns the next intent; empty while a warm-up only needs time, or when all is done. */
-  public static Optional<Intent> next(Model model) {
+  public Optional<Intent> next(Model model) {
     WalkState state = model.state();
     Optional<PlannedStep> current = state.current();
     if (current.isEmpty() || model.isWriting()) {
@@ -57,7 +59,7 @@ public final class SimulatedHand {
         : new Intent.Begin();
   }
 
-  private static Optional<Intent> run(Model model, PlannedStep planned, StepState step) {
+  private Optional<Intent> run(Model model, PlannedStep planned, StepState step) {
     if (!step.openDoubts().isEmpty()) {
       ReadingId doubted = step.openDoubts().get(0);
       return Optional.of(new Intent.StandBy(planned.id(), doubted, STANDS));
@@ -65,18 +67,17 @@ public final class SimulatedHand {
     if (planned.step() instanceof Step.WarmUp) {
       return warm(model, planned, step);
     }
-    Map<ReadingId, String> shown = PracticeAnswers.of(model.state(), model.clock().warmSeconds());
+    Map<ReadingId, String> shown = bench.of(model.state(), model.clock().warmSeconds());
     Map<ReadingId, String> missing = PracticeAnswers.missing(shown, step);
     return Optional.of(
         missing.isEmpty() ? new Intent.Finish() : new Intent.EnterAll(planned.id(), missing));
   }
 
-  private static Optional<Intent> warm(Model model, PlannedStep planned, StepState step) {
+  private Optional<Intent> warm(Model model, PlannedStep planned, StepState step) {
     double warm = model.clock().warmSeconds();
     double last = step.latest(ReadingId.SINK_CELSIUS).map(Entry::warmSeconds).orElse(-1e9);
     if (warm - last >= TEMPERATURE_EVERY_SECONDS) {
-      return Optional.of(
-          new Intent.EnterAll(planned.id(), PracticeAnswers.of(model.state(), warm)));
+      return Optional.of(new Intent.EnterAll(planned.id(), bench.of(model.state(), warm)));
     }
     boolean steady = WarmClock.steadiness(model.state(), planned, warm).isSteady();
     return steady ? Optional.of(new Intent.Finish()) : Optional.empty();

@@ -3,7 +3,6 @@ package loadwalk.practice;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 
@@ -15,16 +14,20 @@ import loadwalk.bench.ReadingId;
  *
  * @param amplifier the amplifier
  * @param bench the bench
+ * @param limit how the output is bent at 1 % THD; searching it costs more than all else here
  * @param sinkCelsius the heatsink temperature
  * @param elapsedSeconds the time since it was switched on
  */
 public record PracticeRig(
-    PracticeAmplifier amplifier, PracticeBench bench, double sinkCelsius, double elapsedSeconds) {
+    PracticeAmplifier amplifier,
+    PracticeBench bench,
+    Clipper.Shape limit,
+    double sinkCelsius,
+    double elapsedSeconds) {
   private static final double LIMIT_THD_PERCENT = 1;
   private static final double WARM_UP_OHMS = 4;
   private static final double VOLTS_SCATTER = 0.002;
   private static final double AMPS_SCATTER = 0.004;
-  private static final AtomicReference<Limit> LATEST = new AtomicReference<>();
 
   /** What the operator does while reading. */
   public enum Kind {
@@ -37,7 +40,13 @@ public record PracticeRig(
   /** Returns a cold amplifier just switched on, everything drawn from one seed. */
   public static PracticeRig ofSeed(long seed) {
     PracticeBench bench = PracticeBench.ofSeed(seed);
-    return new PracticeRig(PracticeAmplifier.ofSeed(seed), bench, bench.roomCelsius(), 0);
+    return cold(PracticeAmplifier.ofSeed(seed), bench);
+  }
+
+  /** Returns a cold amplifier just switched on. */
+  static PracticeRig cold(PracticeAmplifier amplifier, PracticeBench bench) {
+    Clipper.Shape limit = amplifier.stage().clipper().atThd(LIMIT_THD_PERCENT);
+    return new PracticeRig(amplifier, bench, limit, bench.roomCelsius(), 0);
   }
 
   /**
@@ -65,20 +74,25 @@ public record PracticeRig(
     double end = bench.roomCelsius() + sink.kelvinPerWatt() * heat;
     double left = Math.exp(-seconds / sink.timeConstantSeconds());
     double celsius = end - (end - sinkCelsius) * left;
-    return new PracticeRig(amplifier, bench, celsius, elapsedSeconds + seconds);
+    return at(celsius, elapsedSeconds + seconds);
+  }
+
+  /** Returns the same amplifier at another moment. */
+  PracticeRig at(double celsius, double seconds) {
+    return new PracticeRig(amplifier, bench, limit, celsius, seconds);
   }
 
   /** Returns the true operating point at a part of the power at the limit, without meters. */
   public OperatingPoint point(Mode mode, double ohms, double powerFraction) {
     Circuit circuit =
         new Circuit(amplifier, bench.source(), mode, bench.trueOhms(ohms), sinkCelsius);
-    return circuit.at(limitShape().atPowerFraction(powerFraction));
+    return circuit.at(limit.atPowerFraction(powerFraction));
   }
 
   /** Returns the output while a tone is turned up through the limit. */
   public PracticeTone tone(Mode mode, double ohms, double hertz) {
     Clipper clipper = amplifier.stage().clipper();
-    return new PracticeTone(clipper, limitShape(), point(mode, ohms, 1).outputVolts(), hertz);
+    return new PracticeTone(clipper, limit, point(mode, ohms, 1).outputVolts(), hertz);
   }
 
   /**
@@ -152,17 +166,4 @@ public record PracticeRig(
     Object[] occasion = {kind, mode, ohms, Math.round(elapsedSeconds)};
     readings.put(id, bench.shown(id, value, scatter, occasion));
   }
-
-  /** Searching it costs more than all else here, and it is the same in every step of a walk. */
-  private Clipper.Shape limitShape() {
-    Clipper clipper = amplifier.stage().clipper();
-    Limit known = LATEST.get();
-    if (known == null || !known.clipper().equals(clipper)) {
-      known = new Limit(clipper, clipper.atThd(LIMIT_THD_PERCENT));
-      LATEST.set(known);
-    }
-    return known.shape();
-  }
-
-  private record Limit(Clipper clipper, Clipper.Shape shape) {}
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Target;
 import loadwalk.practice.PracticeRig;
@@ -14,29 +15,37 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.walk.StepState.Status;
 
-/** Reads the practice bench's meters for the current step, as an operator would type them. */
-public final class PracticeAnswers {
+/**
+ * The practice bench's meters in one walk, read for its current step as an operator would type it.
+ *
+ * @param cold the amplifier as it was switched on
+ * @param operator who reads and types
+ */
+public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
   /** How long an operator takes over a loaded step, s; common practice, no source. */
   private static final double LOADED_SECONDS = 20;
 
-  private PracticeAnswers() {}
+  /** Returns the bench of a walk; empty where the walk is not on the practice bench. */
+  public static Optional<PracticeAnswers> in(Fact.Opened opened) {
+    OptionalLong seed = opened.practiceSeed();
+    return seed.isPresent()
+        ? Optional.of(
+            new PracticeAnswers(
+                PracticeRig.ofSeed(seed.getAsLong()), new SimulatedOperator(seed.getAsLong())))
+        : Optional.empty();
+  }
 
-  /**
-   * Returns what each meter shows now, in the order the step asks; empty off the practice bench.
-   */
-  public static Map<ReadingId, String> of(WalkState state, double warmSeconds) {
-    Optional<PlannedStep> current = state.current();
-    Optional<Target> target = current.flatMap(p -> Targets.of(state, p));
-    if (state.opened().practiceSeed().isEmpty() || target.isEmpty()) {
+  /** Returns what each meter shows now, in the order the step asks; empty where it asks nothing. */
+  public Map<ReadingId, String> of(WalkState state, double warmSeconds) {
+    Optional<Target> target = state.current().flatMap(p -> Targets.of(state, p));
+    if (target.isEmpty()) {
       return Map.of();
     }
-    long seed = state.opened().practiceSeed().getAsLong();
-    PracticeRig rig = now(state, PracticeRig.ofSeed(seed), warmSeconds);
     Target asked = target.get();
     double ohms = asked.kind() == Target.Kind.IDLE ? 4 : asked.ohms();
+    PracticeRig.Kind kind = PracticeRig.Kind.valueOf(asked.kind().name());
     Map<ReadingId, String> shown =
-        new SimulatedOperator(seed)
-            .answers(rig, asked.mode(), ohms, PracticeRig.Kind.valueOf(asked.kind().name()));
+        operator.answers(now(state, warmSeconds), asked.mode(), ohms, kind);
     Map<ReadingId, String> ordered = new LinkedHashMap<>();
     List<ReadingId> asks = Asks.readings(asked);
     asks.stream().filter(shown::containsKey).forEach(id -> ordered.put(id, shown.get(id)));
@@ -59,25 +68,19 @@ public final class PracticeAnswers {
 
   /**
    * Returns the output of the practice amplifier while a tone is turned up through the limit; empty
-   * where the step has no load or the walk is not on the practice bench.
+   * where the step has no load.
    */
-  public static Optional<PracticeTone> tone(WalkState state, double warmSeconds) {
-    Optional<Target> target =
-        state
-            .current()
-            .flatMap(p -> Targets.of(state, p))
-            .filter(t -> t.kind() == Target.Kind.LOADED || t.kind() == Target.Kind.OPEN_LOAD);
-    if (state.opened().practiceSeed().isEmpty() || target.isEmpty()) {
-      return Optional.empty();
-    }
-    PracticeRig cold = PracticeRig.ofSeed(state.opened().practiceSeed().getAsLong());
+  public Optional<PracticeTone> tone(WalkState state, double warmSeconds) {
     double hertz = state.opened().sequence().toneHertz();
-    return Optional.of(
-        now(state, cold, warmSeconds).tone(target.get().mode(), target.get().ohms(), hertz));
+    return state
+        .current()
+        .flatMap(p -> Targets.of(state, p))
+        .filter(t -> t.kind() == Target.Kind.LOADED || t.kind() == Target.Kind.OPEN_LOAD)
+        .map(t -> now(state, warmSeconds).tone(t.mode(), t.ohms(), hertz));
   }
 
   /** Takes the rig through all that was done before this moment. */
-  private static PracticeRig now(WalkState state, PracticeRig cold, double warmSeconds) {
+  private PracticeRig now(WalkState state, double warmSeconds) {
     PracticeRig rig = cold;
     for (PlannedStep planned : state.plan()) {
       StepState step = state.step(planned.id());

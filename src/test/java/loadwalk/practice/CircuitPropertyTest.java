@@ -111,11 +111,8 @@ class CircuitPropertyTest {
             1,
             s.clipper());
     PracticeAmplifier a = rig.amplifier();
-    return new PracticeRig(
-        new PracticeAmplifier(a.printed(), a.rails(), equal, a.sink()),
-        rig.bench(),
-        rig.sinkCelsius(),
-        rig.elapsedSeconds());
+    return PracticeRig.cold(
+        new PracticeAmplifier(a.printed(), a.rails(), equal, a.sink()), rig.bench());
   }
 
   private static void forEachPoint(BiConsumer<OperatingPoint, String> check) {

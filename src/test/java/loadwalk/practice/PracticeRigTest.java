@@ -50,7 +50,7 @@ class PracticeRigTest {
     double sum = 0;
     double squares = 0;
     for (int i = 0; i < draws; i++) {
-      PracticeRig moment = new PracticeRig(rig.amplifier(), rig.bench(), rig.sinkCelsius(), 10 * i);
+      PracticeRig moment = rig.at(rig.sinkCelsius(), 10 * i);
       double off = moment.read(Mode.STEREO, 4, Kind.LOADED).get(ReadingId.OUTPUT_VOLTS) / truth - 1;
       sum += off;
       squares += off * off;

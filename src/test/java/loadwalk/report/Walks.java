@@ -232,7 +232,8 @@ final class Walks {
   }
 
   private void answerAll(String step) {
-    Map<ReadingId, String> answers = PracticeAnswers.of(state(), model.clock().warmSeconds());
+    PracticeAnswers bench = PracticeAnswers.in(state().opened()).orElseThrow();
+    Map<ReadingId, String> answers = bench.of(state(), model.clock().warmSeconds());
     hear(new Intent.EnterAll(step, answers));
   }
 
