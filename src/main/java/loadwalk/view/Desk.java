@@ -115,13 +115,15 @@ public record Desk(
         : typed;
   }
 
-  /** An alarm stands at the top of every screen whose foot does not tell it. */
-  private void paintAlarm(Canvas canvas, int row) {
+  /** An alarm stands whole at the top of every screen whose foot does not tell it. */
+  private void paintAlarm(Canvas canvas, int top) {
     boolean told = screen instanceof WalkScreen walking && walking.prompt().isEmpty();
     if (!told && meters.alarm().isPresent()) {
-      String line = " " + meters.alarm().get().sentence();
-      canvas.fill(row, Style.HALT);
-      canvas.text(0, row, Canvas.shortened(line, canvas.columns()), Style.HALT);
+      int row = top;
+      for (String line : Canvas.fold(meters.alarm().get().sentence(), canvas.columns() - 2)) {
+        canvas.fill(row, Style.HALT);
+        canvas.text(1, row++, line, Style.HALT);
+      }
     }
   }
 

@@ -46,12 +46,13 @@ public final class DeskPainter {
   private Frame typedOn(Desk desk, Size size) {
     int cursor = shown.cursor() / size.columns();
     Canvas canvas = shown.canvas(look);
-    Area panel = WalkPainter.panel(canvas, cursor);
+    WalkScreen screen = (WalkScreen) desk.screen();
+    Area panel = WalkPainter.panel(canvas, WalkFoot.of(desk, screen), cursor);
     if (shown.cursor() < 0 || panel.rows() < 1) {
       return desk.paint(size, look);
     }
     Area row = new Area(panel.column(), cursor, panel.columns(), 1);
-    RunPanel.paintFocus(canvas, desk, (WalkScreen) desk.screen(), row);
+    RunPanel.paintFocus(canvas, desk, screen, row);
     return canvas.frame();
   }
 

@@ -23,15 +23,6 @@ final class Keys {
     return width + pairs.length / 2 * (1 + gap);
   }
 
-  /** Paints an alarm above the keys, in one line where something else is to be told as well. */
-  static void paintAlarm(Canvas canvas, String alarm, String message) {
-    canvas.rule(canvas.rows() - 4);
-    int rows = message.isEmpty() ? 2 : 1;
-    int width = canvas.columns() - 2;
-    canvas.paragraph(1, canvas.rows() - 3, width, rows, alarm, Style.HALT);
-    canvas.paragraph(1, canvas.rows() - 2, width, 2 - rows, message, Style.HEED);
-  }
-
   /** Paints what is to be told, above the keys. */
   static void paintMessage(Canvas canvas, String message, Style style) {
     canvas.rule(canvas.rows() - 4);

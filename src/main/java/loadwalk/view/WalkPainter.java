@@ -15,7 +15,6 @@ import loadwalk.walk.WalkState;
 final class WalkPainter {
   private static final int SIDE_WIDTH = 38;
   private static final int SIDE_FROM_COLUMNS = 118;
-  private static final int FOOT = 4;
   private static final int WIDE_KEYS = 90;
 
   private WalkPainter() {}
@@ -29,23 +28,25 @@ final class WalkPainter {
     paintHead(canvas, desk, model);
     int top = paintStrip(canvas, model.state(), 1);
     canvas.rule(top);
-    Area area = panel(canvas, top + 1);
+    WalkFoot foot = WalkFoot.of(desk, screen);
+    Area area = panel(canvas, foot, top + 1);
     paintPanel(canvas, desk, model.state(), screen, area);
     if (hasSide(canvas)) {
       Area side = new Area(area.columns() + 2, top + 1, SIDE_WIDTH, area.rows());
       SidePanel.paint(canvas, model.state(), side);
     }
-    paintFoot(canvas, desk, model, screen);
+    foot.paint(canvas);
+    paintKeys(canvas, desk, model, screen);
   }
 
   private static boolean hasSide(Canvas canvas) {
     return canvas.columns() >= SIDE_FROM_COLUMNS;
   }
 
-  /** Returns where the panel of the current step stands, from a row down. */
-  static Area panel(Canvas canvas, int row) {
+  /** Returns where the panel of the current step stands, from a row down to the foot. */
+  static Area panel(Canvas canvas, WalkFoot foot, int row) {
     int width = hasSide(canvas) ? canvas.columns() - SIDE_WIDTH - 1 : canvas.columns();
-    return new Area(1, row, width - 2, canvas.rows() - FOOT - row);
+    return new Area(1, row, width - 2, canvas.rows() - foot.rows(canvas) - row);
   }
 
   private static void paintHead(Canvas canvas, Desk desk, Model model) {
@@ -112,38 +113,15 @@ final class WalkPainter {
     }
   }
 
-  private static void paintFoot(Canvas canvas, Desk desk, Model model, WalkScreen screen) {
+  private static void paintKeys(Canvas canvas, Desk desk, Model model, WalkScreen screen) {
     if (screen.prompt().isPresent()) {
       Prompt prompt = screen.prompt().get();
-      canvas.rule(canvas.rows() - FOOT);
       prompt.paint(canvas, model.message());
       screen.field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, prompt.keys());
-      return;
-    }
-    Optional<String> keep = model.keepProblem();
-    String message =
-        keep.map(
-                why ->
-                    "NOT ON DISK: "
-                        + why
-                        + " The walk holds; nothing of it is lost from the screen. Trying again.")
-            .or(model::message)
-            .or(desk::notice)
-            .orElse("");
-    Optional<String> alarm = alarm(desk, model);
-    if (alarm.isPresent() && keep.isEmpty()) {
-      Keys.paintAlarm(canvas, alarm.get(), message);
     } else {
-      Keys.paintMessage(canvas, message, keep.isPresent() ? Style.HALT : Style.HEED);
+      Keys.paint(canvas, keys(model, desk, screen, canvas.columns()).toArray(String[]::new));
     }
-    Keys.paint(canvas, keys(model, desk, screen, canvas.columns()).toArray(String[]::new));
-  }
-
-  private static Optional<String> alarm(Desk desk, Model model) {
-    WalkState state = model.state();
-    boolean running = state.step(state.currentId()).status() == Status.RUNNING;
-    return desk.meters().alarm().map(Alarm::sentence).filter(told -> running);
   }
 
   private static List<String> keys(Model model, Desk desk, WalkScreen screen, int columns) {

@@ -280,6 +280,39 @@ class MetersOnDeskTest {
     assertTrue(screen().startsWith(" SUPPLY AMPS 9.50 A, above the 9.00 A"), screen());
   }
 
+  /** On the least terminal the alarm needs two lines and the notice two more. */
+  @Test
+  void alarmAndNotice_areBothWhole_onTheLeastTerminal() {
+    metersSay(volts(13.69), amps(9.4));
+    metersSay(volts(13.7), amps(9.5));
+    press(Key.Kind.F8);
+    String notice = desk.notice().orElseThrow();
+    String alarm = desk.meters().alarm().orElseThrow().sentence();
+    assertTrue(alarm.length() > 78 && notice.length() > 78, alarm + notice);
+    String told = least().replaceAll("\\s+", " ");
+    assertTrue(told.contains(alarm + " " + notice), least());
+    press(Key.Kind.F4);
+    assertTrue(least().replaceAll("\\s+", " ").startsWith(" " + alarm), least());
+  }
+
+  /** What is typed shows in its row alone, and that row is not one of the foot. */
+  @Test
+  void typing_besidesAnAlarm_paintsTheSame() {
+    metersSay(volts(13.69), amps(9.5));
+    press(Key.Kind.F11);
+    DeskPainter painter = new DeskPainter(new Look(false));
+    painter.paint(desk, Size.LEAST);
+    for (char c : "13.7".toCharArray()) {
+      hear(new DeskEvent.Pressed(Key.of(c)));
+      assertEquals(
+          desk.paint(Size.LEAST, new Look(false)).lines(), painter.paint(desk, Size.LEAST).lines());
+    }
+  }
+
+  private String least() {
+    return String.join("\n", desk.paint(Size.LEAST, new Look(false)).lines());
+  }
+
   @Test
   void watchedMeter_thatFallsSilent_isToldWithoutTheBell() {
     metersSay(volts(13.7), amps(1.6));
