@@ -242,7 +242,7 @@ public final class ComparisonPage {
       all.add(
           new Figure(
               chart("Efficiency, " + mode.word(), mode, "efficiency, %", true),
-              "Output over input at each load."));
+              "Output over input at each load; bars are k = 2."));
     }
     return all.stream().filter(f -> !f.chart().isEmpty()).map(Block.class::cast).toList();
   }
@@ -269,7 +269,11 @@ public final class ComparisonPage {
       return Optional.of(Point.within(x, load.totalWatts(), 2 * load.totalU()));
     }
     return load.efficiency().isPresent()
-        ? Optional.of(Point.exact(x, 100 * load.efficiency().getAsDouble()))
+        ? Optional.of(
+            Point.within(
+                x,
+                100 * load.efficiency().getAsDouble(),
+                2 * 100 * load.efficiencyU().getAsDouble()))
         : Optional.empty();
   }
 }

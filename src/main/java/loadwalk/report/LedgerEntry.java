@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Quantity;
@@ -78,7 +79,8 @@ public record LedgerEntry(
    * @param totalU its standard uncertainty
    * @param ratio measured over rated, where there is a rating
    * @param verdict what the measurement shows about the rating
-   * @param efficiency output over input, where both were read
+   * @param efficiency output over input, a fraction, where both were read
+   * @param efficiencyU its standard uncertainty
    * @param supplyVolts the volts read at the amplifier's terminals
    */
   public record Load(
@@ -92,6 +94,7 @@ public record LedgerEntry(
       OptionalDouble ratio,
       Optional<RatingComparison.Verdict> verdict,
       OptionalDouble efficiency,
+      OptionalDouble efficiencyU,
       OptionalDouble supplyVolts) {
 
     /** Returns the power in one load; its uncertainty counts as one source of its own. */
@@ -158,15 +161,17 @@ public record LedgerEntry(
         power.perLoad().u(),
         power.totalWatts().value(),
         power.totalWatts().u(),
-        value(rating.map(RatingComparison::ratio)),
+        number(rating.map(RatingComparison::ratio), Quantity::value),
         rating.map(RatingComparison::verdict),
-        value(step.efficiency()),
+        number(step.efficiency(), Quantity::value),
+        number(step.efficiency(), Quantity::u),
         volts);
   }
 
-  private static OptionalDouble value(Optional<Quantity> quantity) {
+  private static OptionalDouble number(
+      Optional<Quantity> quantity, ToDoubleFunction<Quantity> what) {
     return quantity.isPresent()
-        ? OptionalDouble.of(quantity.get().value())
+        ? OptionalDouble.of(what.applyAsDouble(quantity.get()))
         : OptionalDouble.empty();
   }
 

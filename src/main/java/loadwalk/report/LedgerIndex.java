@@ -30,7 +30,7 @@ import loadwalk.result.RatingComparison;
  * @param kept the entries by the name of their journal
  */
 public record LedgerIndex(Map<String, Kept> kept) {
-  private static final String FORMAT = "loadwalk-ledger-index/1";
+  private static final String FORMAT = "loadwalk-ledger-index/2";
   private static final JsonFactory JSON =
       JsonFactory.builder().enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER).build();
 
@@ -128,6 +128,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
       optional(out, l.ratio());
       out.writeNumber(l.verdict().map(Enum::ordinal).orElse(-1));
       optional(out, l.efficiency());
+      optional(out, l.efficiencyU());
       optional(out, l.supplyVolts());
       out.writeEndArray();
     }
@@ -208,6 +209,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
               number(),
               optional(),
               verdict(number()),
+              optional(),
               optional(),
               optional());
       need(JsonToken.END_ARRAY, in.nextToken());

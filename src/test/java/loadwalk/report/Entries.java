@@ -52,6 +52,7 @@ final class Entries {
         OptionalDouble.of(watts / 50),
         Optional.of(RatingComparison.Verdict.MEETS),
         OptionalDouble.of(0.6),
+        OptionalDouble.of(0.012),
         OptionalDouble.of(13.5));
   }
 

@@ -12,8 +12,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.chart.Chart;
+import loadwalk.chart.Series;
+import loadwalk.quantity.Quantity;
 import loadwalk.walk.FactWriter;
+import loadwalk.walk.Results;
 import loadwalk.walk.Stamped;
+import loadwalk.walk.WalkState;
 import org.junit.jupiter.api.Test;
 
 class LedgerTest {
@@ -97,6 +102,37 @@ class LedgerTest {
             + " rated-conditions, different content; tone 40 Hz and 1 kHz; supply 13.8 V and"
             + " 14.4 V.",
         page.warnings().get(0));
+  }
+
+  @Test
+  void comparison_drawsEfficiencyWithItsUncertainty() {
+    Chart chart =
+        ComparisonPage.of(List.of(STRONG, WEAK)).charts().stream()
+            .filter(c -> c.title().startsWith("Efficiency"))
+            .findFirst()
+            .orElseThrow();
+    for (Series series : chart.series()) {
+      for (Series.Point point : series.points()) {
+        assertEquals(60, point.y(), 1e-9);
+        assertEquals(57.6, point.low(), 1e-9);
+        assertEquals(62.4, point.high(), 1e-9);
+      }
+    }
+    assertEquals(2, chart.series().size());
+  }
+
+  @Test
+  void entry_takesTheUncertaintyOfEfficiency_fromTheResult() {
+    WalkState state = Walks.practice(1, "stereo-only");
+    LedgerEntry.Load load = LedgerEntry.of(state).loads().get(0);
+    Quantity efficiency =
+        Results.of(state).steps().stream()
+            .filter(s -> s.mode() == load.mode() && s.ohms() == load.ohms())
+            .flatMap(s -> s.efficiency().stream())
+            .findFirst()
+            .orElseThrow();
+    assertEquals(efficiency.u(), load.efficiencyU().orElseThrow());
+    assertTrue(efficiency.u() > 0);
   }
 
   @Test

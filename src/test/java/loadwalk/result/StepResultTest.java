@@ -65,6 +65,35 @@ class StepResultTest {
     assertEquals(expected, result.heatWatts().orElseThrow().u(), 1e-9);
   }
 
+  /**
+   * η = V²/(R × Vs × I), so (u/η)² = (2 × 0.6 %)² / 3 + (1² + 0.3² + 1²) %² / 3, all rectangular
+   * (JCGM 100:2008, 5.1.6); η = 100/175.
+   */
+  @Test
+  void efficiency_hasTheUncertaintyOfAllFourReadings() {
+    Bench bench =
+        bench(
+            List.of(
+                meter(ReadingId.OUTPUT_VOLTS, 0.6, 0, 0),
+                meter(ReadingId.SUPPLY_VOLTS, 0.3, 0, 0),
+                meter(ReadingId.SUPPLY_AMPS, 1, 0, 0)),
+            List.of(load(4, 1)));
+    StepResult result =
+        step(
+            bench,
+            bridged(
+                4,
+                fine(ReadingId.OUTPUT_VOLTS, 20),
+                fine(ReadingId.SUPPLY_VOLTS, 14),
+                fine(ReadingId.SUPPLY_AMPS, 12.5)));
+    double relative = Math.sqrt((1.44 + 1 + 0.09 + 1) / 3) / 100;
+    assertEquals(100.0 / 175 * relative, result.efficiency().orElseThrow().u(), 1e-6);
+  }
+
+  private static Taken fine(ReadingId id, double value) {
+    return new Taken(id, value, 1e-6);
+  }
+
   @Test
   void impossibleEnergy_isSaid() {
     StepResult result =
