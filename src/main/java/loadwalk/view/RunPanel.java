@@ -7,10 +7,8 @@ import java.util.stream.Collectors;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
-import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
 import loadwalk.plan.WireBackCheck;
-import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.walk.Entry;
@@ -18,11 +16,8 @@ import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
-/** A running step: a row for each reading with its forecast, its bar and where it landed. */
+/** A running step: its readings, what is live now, and what is doubted. */
 final class RunPanel {
-  private static final int LABEL = 22;
-  private static final int VALUE = 15;
-  private static final int RANGE = 20;
   private static final int DOUBT_ROWS = 7;
 
   private RunPanel() {}
@@ -45,10 +40,17 @@ final class RunPanel {
             Words.instruction(state, planned),
             Style.TEXT);
     List<ReadingId> readings = RunKeys.readings(state, planned);
+    boolean free = screen.prompt().isEmpty();
     for (int i = 0; i < readings.size(); i++) {
-      paintReading(canvas, desk, step, screen, readings.get(i), i, area, row + i);
+      boolean focus = free && screen.focus() == i;
+      ReadingRow.of(step, readings.get(i))
+          .paint(
+              canvas,
+              desk,
+              new Area(area.column(), row, area.columns(), 1),
+              focus ? Optional.of(screen.field()) : Optional.empty());
+      row++;
     }
-    row += readings.size();
     if (RunKeys.hasCriterion(state, planned)) {
       row = paintLimit(canvas, step, screen, readings.size(), area, row);
     }
@@ -80,8 +82,8 @@ final class RunPanel {
     PlannedStep planned = state.current().orElseThrow();
     ReadingId id = RunKeys.readings(state, planned).get(screen.focus());
     canvas.clear(row);
-    paintReading(
-        canvas, desk, state.step(planned.id()), screen, id, screen.focus(), row, row.row());
+    ReadingRow.of(state.step(planned.id()), id)
+        .paint(canvas, desk, row, Optional.of(screen.field()));
   }
 
   /** What the meters of readings that are in already show at this moment. */
@@ -90,7 +92,7 @@ final class RunPanel {
     Meters meters = desk.meters();
     String now =
         readings.stream()
-            .filter(id -> step.latest(shown(step, id)).isPresent())
+            .filter(id -> ReadingRow.of(step, id).entry().isPresent())
             .flatMap(id -> meters.of(id).stream())
             .map(watch -> watch.meter().reads().label() + " " + meters.words(watch))
             .collect(Collectors.joining(", "));
@@ -100,78 +102,6 @@ final class RunPanel {
         ? row
         : canvas.paragraph(
             area.column(), row, area.columns(), room, "meters now: " + now, Style.FAINT);
-  }
-
-  private static void paintReading(
-      Canvas canvas,
-      Desk desk,
-      StepState step,
-      WalkScreen screen,
-      ReadingId id,
-      int index,
-      Area area,
-      int row) {
-    boolean focus = screen.prompt().isEmpty() && screen.focus() == index;
-    int column = area.column();
-    ReadingId as = shown(step, id);
-    canvas.text(column, row, (focus ? "> " : "  ") + as.label(), focus ? Style.STRONG : Style.TEXT);
-    Optional<Entry> entry = step.latest(as);
-    int at = column + LABEL;
-    boolean empty = screen.field().text().isEmpty();
-    if (focus && (entry.isEmpty() || !empty)) {
-      screen.field().paint(canvas, at, row, VALUE - 1, true);
-    }
-    if (!focus || screen.field().text().isEmpty()) {
-      paintValue(canvas, desk, step, id, at, row, focus);
-    }
-    if (focus && empty) {
-      canvas.cursor(at, row);
-    }
-    Optional<Band> band = step.brief().flatMap(brief -> brief.band(as));
-    if (band.isPresent()) {
-      canvas.text(
-          at + VALUE, row, Canvas.shortened(BriefPanel.range(as, band.get()), RANGE), Style.FAINT);
-      int barAt = at + VALUE + RANGE + 1;
-      OptionalDouble value =
-          entry.map(e -> OptionalDouble.of(e.value())).orElse(OptionalDouble.empty());
-      Bar.paint(canvas, barAt, row, area.column() + area.columns() - barAt, band.get(), value);
-    }
-  }
-
-  /** Returns the reading that a row shows: the watts where they were typed in place of volts. */
-  private static ReadingId shown(StepState step, ReadingId id) {
-    boolean watts =
-        id == ReadingId.OUTPUT_VOLTS
-            && step.latest(id).isEmpty()
-            && step.latest(ReadingId.OUTPUT_WATTS).isPresent();
-    return watts ? ReadingId.OUTPUT_WATTS : id;
-  }
-
-  private static void paintValue(
-      Canvas canvas, Desk desk, StepState step, ReadingId id, int column, int row, boolean focus) {
-    ReadingId as = shown(step, id);
-    Optional<Entry> entry = step.latest(as);
-    if (entry.isPresent()) {
-      Entry e = entry.get();
-      String text = Printer.UTF8.reading(e.value(), as.unit(), e.resolution());
-      String mark = e.isOpen() ? "? " : e.doubts().isEmpty() ? "" : "! ";
-      canvas.text(
-          column,
-          row,
-          Canvas.shortened(mark + text, VALUE - 1),
-          focus ? Style.FOCUS : e.isOpen() ? Style.HEED : Style.STRONG);
-      return;
-    }
-    desk.meterWords(id)
-        .ifPresent(
-            meter ->
-                canvas.text(
-                    column,
-                    row,
-                    Canvas.shortened(
-                        "meter ".length() + meter.length() < VALUE ? "meter " + meter : meter,
-                        VALUE - 1),
-                    Style.FAINT));
   }
 
   private static int paintLimit(
@@ -185,7 +115,7 @@ final class RunPanel {
         onCriterion ? Style.STRONG : Style.TEXT);
     String chosen = step.criterion().text();
     canvas.text(
-        area.column() + LABEL,
+        area.column() + ReadingRow.LABEL,
         top,
         onCriterion ? "< " + chosen + " >" : chosen,
         onCriterion ? Style.FOCUS : Style.TEXT);
@@ -196,10 +126,12 @@ final class RunPanel {
         (onPair ? "> " : "  ") + "volts and THD pair",
         onPair ? Style.STRONG : Style.TEXT);
     if (onPair) {
-      screen.field().paint(canvas, area.column() + LABEL, top + 1, VALUE + 8, true);
+      screen
+          .field()
+          .paint(canvas, area.column() + ReadingRow.LABEL, top + 1, ReadingRow.VALUE + 8, true);
     }
     canvas.text(
-        area.column() + LABEL + (onPair ? VALUE + 9 : 0),
+        area.column() + ReadingRow.LABEL + (onPair ? ReadingRow.VALUE + 9 : 0),
         top + 1,
         step.pairs().isEmpty() ? "none" : step.pairs().size() + " kept",
         Style.FAINT);

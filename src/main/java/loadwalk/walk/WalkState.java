@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import loadwalk.bench.ReadingId;
 import loadwalk.sequence.PlannedStep;
@@ -149,40 +150,68 @@ public record WalkState(
     }
     Map<String, StepState> all = new HashMap<>(steps);
     all.put(id, change.apply(before));
-    return new WalkState(
-        opened, plan, all, notes, attachments, hold, stops, cooled, lastWallMillis);
+    return changed(d -> d.steps = all);
   }
 
   WalkState holding(Hold next) {
-    return new WalkState(
-        opened, plan, steps, notes, attachments, next, stops, cooled, lastWallMillis);
+    return changed(d -> d.hold = next);
   }
 
   WalkState noted(Note note) {
-    List<Note> more = new ArrayList<>(notes);
-    more.add(note);
-    return new WalkState(
-        opened, plan, steps, more, attachments, hold, stops, cooled, lastWallMillis);
+    return changed(d -> d.notes = with(notes, note));
   }
 
   WalkState attached(Attachment attachment) {
-    List<Attachment> more = new ArrayList<>(attachments);
-    more.add(attachment);
-    return new WalkState(opened, plan, steps, notes, more, hold, stops, cooled, lastWallMillis);
+    return changed(d -> d.attachments = with(attachments, attachment));
   }
 
   WalkState stoppedBecause(String reason) {
-    List<String> more = new ArrayList<>(stops);
-    more.add(reason);
-    return new WalkState(
-        opened, plan, steps, notes, attachments, hold, more, cooled, lastWallMillis);
+    return changed(d -> d.stops = with(stops, reason));
   }
 
   WalkState cooledBecause(Optional<String> why) {
-    return new WalkState(opened, plan, steps, notes, attachments, hold, stops, why, lastWallMillis);
+    return changed(d -> d.cooled = why);
   }
 
   WalkState at(long wallMillis) {
-    return new WalkState(opened, plan, steps, notes, attachments, hold, stops, cooled, wallMillis);
+    return changed(d -> d.lastWallMillis = wallMillis);
+  }
+
+  private static <T> List<T> with(List<T> list, T one) {
+    List<T> more = new ArrayList<>(list);
+    more.add(one);
+    return more;
+  }
+
+  private WalkState changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.of(opened, plan);
+  }
+
+  /** A state while it is being changed: each change names only what it changes. */
+  private static final class Draft {
+    private Map<String, StepState> steps;
+    private List<Note> notes;
+    private List<Attachment> attachments;
+    private Hold hold;
+    private List<String> stops;
+    private Optional<String> cooled;
+    private long lastWallMillis;
+
+    Draft(WalkState from) {
+      steps = from.steps;
+      notes = from.notes;
+      attachments = from.attachments;
+      hold = from.hold;
+      stops = from.stops;
+      cooled = from.cooled;
+      lastWallMillis = from.lastWallMillis;
+    }
+
+    WalkState of(Fact.Opened opened, List<PlannedStep> plan) {
+      return new WalkState(
+          opened, plan, steps, notes, attachments, hold, stops, cooled, lastWallMillis);
+    }
   }
 }
