@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
@@ -50,19 +50,7 @@ final class BriefedBench {
   }
 
   Evidence evidence(Observation... walk) {
-    Amplifier amplifier =
-        new Amplifier(
-            "Halvorsen & Pike",
-            "Twin 50",
-            Optional.empty(),
-            OptionalInt.empty(),
-            Optional.empty(),
-            OptionalInt.empty(),
-            List.of(),
-            leastStereo,
-            leastBridged,
-            ownFuses,
-            Optional.empty());
+    Amplifier amplifier = BareAmplifier.limited(leastStereo, leastBridged, ownFuses);
     Bench bench = new Bench("North bench", supplies, leads, fuse, loads, meters, 0.9);
     return new Evidence(amplifier, bench, new Evidence.Conditions(tone, 1, asked), List.of(walk));
   }

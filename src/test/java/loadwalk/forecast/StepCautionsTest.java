@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Random;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
@@ -30,18 +30,7 @@ class StepCautionsTest {
   private static final Target BRIDGED_1 = Target.loaded("bridged-1", Mode.BRIDGED, 1);
 
   private static Amplifier amplifier(Double... fuses) {
-    return new Amplifier(
-        "Halvorsen & Pike",
-        "Twin 50",
-        Optional.empty(),
-        OptionalInt.empty(),
-        Optional.empty(),
-        OptionalInt.empty(),
-        List.of(),
-        OptionalDouble.of(0.5),
-        OptionalDouble.of(1),
-        List.of(fuses),
-        Optional.empty());
+    return BareAmplifier.limited(OptionalDouble.of(0.5), OptionalDouble.of(1), List.of(fuses));
   }
 
   /** Two supplies of 50 A, 90 A usable; 2 m of AWG 4 each way; 1600 W of 4 Ω resistors. */

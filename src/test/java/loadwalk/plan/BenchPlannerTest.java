@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
@@ -37,18 +37,7 @@ class BenchPlannerTest {
   private static final StepCautions CAUTIONS = new StepCautions(TABLES, BANK);
 
   private static final Amplifier AMPLIFIER =
-      new Amplifier(
-          "Halvorsen & Pike",
-          "Twin 50",
-          Optional.empty(),
-          OptionalInt.empty(),
-          Optional.empty(),
-          OptionalInt.empty(),
-          List.of(),
-          OptionalDouble.of(2),
-          OptionalDouble.of(4),
-          List.of(30.0, 30.0),
-          Optional.empty());
+      BareAmplifier.limited(OptionalDouble.of(2), OptionalDouble.of(4), List.of(30.0, 30.0));
 
   /** 50 A and 30 A supplies, 2 m of AWG 4 each way, 60 A fuse, eight 8 Ω and four 4 Ω of 100 W. */
   private static final Bench BENCH =

@@ -1,11 +1,10 @@
 package loadwalk.result;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
@@ -89,19 +88,7 @@ final class Readings {
   }
 
   static Amplifier rated(Rating... ratings) {
-    List<Rating> list = new ArrayList<>(List.of(ratings));
-    return new Amplifier(
-        "Halvorsen & Pike",
-        "HP 240",
-        Optional.empty(),
-        OptionalInt.empty(),
-        Optional.empty(),
-        OptionalInt.empty(),
-        list,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        List.of(),
-        Optional.empty());
+    return BareAmplifier.rated(ratings);
   }
 
   static Rating rating(Mode mode, double ohms, double watts, double supplyVolts, double thd) {
