@@ -1,10 +1,12 @@
 package loadwalk.bench;
 
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.json.Fault;
 import loadwalk.json.Faults;
 import loadwalk.json.Fields;
 import loadwalk.json.Format;
@@ -50,6 +52,11 @@ public final class AmplifierReader {
    */
   public static Optional<Amplifier> embedded(Node node, Faults faults) {
     return read(node, false, faults);
+  }
+
+  /** Returns all that would keep an amplifier, once written, from being read again. */
+  public static List<Fault> faults(Amplifier amplifier) {
+    return read(AmplifierWriter.text(amplifier).getBytes(StandardCharsets.UTF_8), "").faults();
   }
 
   private static Optional<Amplifier> read(Node node, boolean formatRequired, Faults faults) {

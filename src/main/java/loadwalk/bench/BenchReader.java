@@ -1,10 +1,12 @@
 package loadwalk.bench;
 
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.json.Fault;
 import loadwalk.json.Faults;
 import loadwalk.json.Fields;
 import loadwalk.json.Format;
@@ -67,6 +69,11 @@ public final class BenchReader {
    */
   public static Optional<Bench> embedded(Node node, Faults faults) {
     return read(node, false, faults);
+  }
+
+  /** Returns all that would keep a bench, once written, from being read again. */
+  public static List<Fault> faults(Bench bench) {
+    return read(BenchWriter.text(bench).getBytes(StandardCharsets.UTF_8), "").faults();
   }
 
   private static Optional<Bench> read(Node node, boolean formatRequired, Faults faults) {

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.quantity.Unit;
@@ -50,6 +51,9 @@ final class AmplifierForm {
           "(?i)(stereo|bridged)\\s+([^\\s]+?)\\s*(?:ohms?|Ω)?\\s+([^\\s]+?)\\s*W?"
               + "(?:\\s+(?:at\\s+)?([0-9.,]+)\\s*V)?(?:\\s+([0-9.,]+)\\s*%)?");
 
+  /** A comma between whole fuses looks like a decimal comma; no fuse has two decimals. */
+  private static final Pattern TWO_OR_ONE = Pattern.compile("[0-9]+,[0-9]{2,3}");
+
   private static final int RATINGS = 6;
   private static final int STEREO = 7;
   private static final int BRIDGED = 8;
@@ -78,7 +82,7 @@ final class AmplifierForm {
   }
 
   static FormRead<Amplifier> read(List<String> texts) {
-    return FormLines.read(texts, AmplifierForm::amplifier);
+    return FormLines.read(texts, 2, AmplifierForm::amplifier, AmplifierReader::faults);
   }
 
   private static Amplifier amplifier(FormLines lines) {
@@ -126,6 +130,11 @@ final class AmplifierForm {
   private static List<Double> fuses(FormLines lines) {
     List<Double> fuses = new ArrayList<>();
     for (String word : lines.text(FUSES).split("[\\s;]+")) {
+      if (TWO_OR_ONE.matcher(word).matches()) {
+        String sentence = "«%s» can be read two ways; type %s for two fuses, %s for one.";
+        throw new FormProblem(
+            FUSES, String.format(sentence, word, word.replace(',', ' '), word.replace(',', '.')));
+      }
       if (!word.isEmpty()) {
         fuses.add(FormLines.number(FUSES, word, Unit.AMPERE));
       }

@@ -1,12 +1,14 @@
 package loadwalk.view;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loadwalk.json.Fault;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
@@ -61,14 +63,55 @@ record FormLines(List<String> texts) {
     return parts;
   }
 
-  /** Reads a whole form; what a record refuses is told at the line that was read last. */
-  static <T> FormRead<T> read(List<String> texts, Function<FormLines, T> form) {
+  /**
+   * Reads a whole form.
+   *
+   * <p>What it says goes into a journal, so what a journal's reader would refuse is refused here.
+   *
+   * @param needed how many of the first lines must not be empty
+   * @param form makes the record
+   * @param faults tells what would keep the record from being read again
+   */
+  static <T> FormRead<T> read(
+      List<String> texts,
+      int needed,
+      Function<FormLines, T> form,
+      Function<T, List<Fault>> faults) {
     try {
-      return new FormRead.Good<>(form.apply(new FormLines(texts)));
+      return judged(texts, form, faults);
     } catch (FormProblem problem) {
       return new FormRead.Bad<>(problem.line(), problem.getMessage());
     } catch (IllegalArgumentException refused) {
-      return new FormRead.Bad<>(-1, refused.getMessage() + ".");
+      int line = refusedLine(texts, needed, form, faults);
+      return new FormRead.Bad<>(line, refused.getMessage() + ".");
     }
+  }
+
+  private static <T> FormRead<T> judged(
+      List<String> texts, Function<FormLines, T> form, Function<T, List<Fault>> faults) {
+    T value = form.apply(new FormLines(texts));
+    for (Fault fault : faults.apply(value)) {
+      throw new IllegalArgumentException(fault.sentence());
+    }
+    return new FormRead.Good<>(value);
+  }
+
+  /** Finds the line that a record is refused for: the first that is refused without the others. */
+  private static <T> int refusedLine(
+      List<String> texts,
+      int needed,
+      Function<FormLines, T> form,
+      Function<T, List<Fault>> faults) {
+    for (int line = 0; line < texts.size(); line++) {
+      List<String> alone = new ArrayList<>(Collections.nCopies(texts.size(), ""));
+      Collections.fill(alone.subList(0, needed), "a name");
+      alone.set(line, texts.get(line));
+      try {
+        judged(alone, form, faults);
+      } catch (IllegalArgumentException refused) {
+        return line;
+      }
+    }
+    return FormRead.NO_LINE;
   }
 }

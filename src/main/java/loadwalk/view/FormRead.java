@@ -2,6 +2,8 @@ package loadwalk.view;
 
 /** What a filled-in form says. */
 sealed interface FormRead<T> {
+  /** Stands for no line where lines are refused only together. */
+  int NO_LINE = -1;
 
   /** Everything was understood. */
   record Good<T>(T value) implements FormRead<T> {}
@@ -9,7 +11,7 @@ sealed interface FormRead<T> {
   /**
    * A line was not understood.
    *
-   * @param line the index of the line
+   * @param line the index of the line, {@link #NO_LINE} where it is no single one
    * @param sentence what is wrong and what would be accepted
    */
   record Bad<T>(int line, String sentence) implements FormRead<T> {}

@@ -19,7 +19,7 @@ import loadwalk.bench.Bench;
 record FormScreen(
     Kind kind, List<TextField> fields, int focus, NewWalk draft, Optional<String> problem)
     implements Screen {
-  private static final int LABEL = 21;
+  private static final int LABEL = 22;
 
   enum Kind {
     AMPLIFIER("The amplifier", AmplifierForm.LABELS, AmplifierForm.HINTS),
@@ -71,7 +71,7 @@ record FormScreen(
     if (Menu.isBack(key)) {
       NewWalkScreen.Stage stage =
           kind == Kind.AMPLIFIER ? NewWalkScreen.Stage.AMPLIFIER : NewWalkScreen.Stage.BENCH;
-      return Answer.stay(new NewWalkScreen(stage, 0, draft));
+      return Answer.stay(new NewWalkScreen(stage, 0, left()));
     }
     boolean last = focus == fields.size() - 1;
     if (key.is(Key.Kind.F9) || (key.is(Key.Kind.ENTER) && last)) {
@@ -87,6 +87,17 @@ record FormScreen(
     return moved != focus ? Answer.stay(at(moved)) : Answer.stay(typed(key));
   }
 
+  /** Returns the draft with the form as it stands, so that going back loses nothing. */
+  private NewWalk left() {
+    return kind == Kind.AMPLIFIER
+        ? draft.withAmplifierLines(texts())
+        : draft.withBenchLines(texts());
+  }
+
+  private List<String> texts() {
+    return fields.stream().map(TextField::text).toList();
+  }
+
   private FormScreen at(int line) {
     return new FormScreen(kind, fields, line, draft, Optional.empty());
   }
@@ -98,26 +109,25 @@ record FormScreen(
   }
 
   private Answer done() {
-    List<String> texts = fields.stream().map(TextField::text).toList();
     return kind == Kind.AMPLIFIER
-        ? after(AmplifierForm.read(texts), this::amplifierDone)
-        : after(BenchForm.read(texts), this::benchDone);
+        ? after(AmplifierForm.read(texts()), this::amplifierDone)
+        : after(BenchForm.read(texts()), this::benchDone);
   }
 
   private <T> Answer after(FormRead<T> read, Function<T, Answer> next) {
     if (read instanceof FormRead.Bad<T> bad) {
-      int line = bad.line() < 0 ? focus : bad.line();
+      int line = bad.line() == FormRead.NO_LINE ? focus : bad.line();
       return Answer.stay(new FormScreen(kind, fields, line, draft, Optional.of(bad.sentence())));
     }
     return next.apply(((FormRead.Good<T>) read).value());
   }
 
   private Answer amplifierDone(Amplifier amplifier) {
-    return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.BENCH, 0, draft.with(amplifier)));
+    return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.BENCH, 0, left().with(amplifier)));
   }
 
   private Answer benchDone(Bench bench) {
-    NewWalk ready = draft.with(UnseenParts.kept(draft.bench(), bench));
+    NewWalk ready = left().with(UnseenParts.kept(draft.bench(), bench));
     return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.READY, 0, ready));
   }
 }

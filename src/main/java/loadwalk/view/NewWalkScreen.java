@@ -43,11 +43,12 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
         desk.library().sequences().forEach(s -> lines.add(s.name() + "  " + s.title()));
         break;
       case AMPLIFIER:
-        lines.add("a new amplifier");
+        lines.add(
+            draft.amplifierLines().isEmpty() ? "a new amplifier" : "the amplifier just typed");
         desk.library().amplifiers().forEach(a -> lines.add(a.name()));
         break;
       case BENCH:
-        lines.add("a new bench");
+        lines.add(draft.benchLines().isEmpty() ? "a new bench" : "the bench just typed");
         desk.library().benches().forEach(b -> lines.add(b.name()));
         break;
       default:
@@ -79,13 +80,14 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
       case AMPLIFIER:
         List<String> amplifier =
             chosen == 0
-                ? AmplifierForm.blank()
+                ? typedOr(draft.amplifierLines(), AmplifierForm.blank())
                 : AmplifierForm.texts(desk.library().amplifiers().get(chosen - 1));
         return Answer.stay(FormScreen.of(FormScreen.Kind.AMPLIFIER, amplifier, draft));
       case BENCH:
         if (chosen == 0) {
-          return Answer.stay(
-              FormScreen.of(FormScreen.Kind.BENCH, BenchForm.blank(), draft.withoutBench()));
+          NewWalk fresh = draft.benchLines().isEmpty() ? draft.withoutBench() : draft;
+          List<String> typed = typedOr(draft.benchLines(), BenchForm.blank());
+          return Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, typed, fresh));
         }
         Bench earlier = desk.library().benches().get(chosen - 1);
         return Answer.stay(
@@ -93,6 +95,10 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
       default:
         return ready();
     }
+  }
+
+  private static List<String> typedOr(List<String> typed, List<String> blank) {
+    return typed.isEmpty() ? blank : typed;
   }
 
   private Answer ready() {

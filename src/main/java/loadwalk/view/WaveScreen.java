@@ -167,9 +167,9 @@ record WaveScreen(
 
   private Answer read() {
     List<String> texts = fields.stream().map(TextField::text).toList();
-    FormRead<Wish.ReadCapture> read = FormLines.read(texts, WaveScreen::wish);
+    FormRead<Wish.ReadCapture> read = FormLines.read(texts, 1, WaveScreen::wish, wish -> List.of());
     if (read instanceof FormRead.Bad<Wish.ReadCapture> bad) {
-      int line = bad.line() < 0 ? focus : bad.line();
+      int line = bad.line() == FormRead.NO_LINE ? focus : bad.line();
       return Answer.stay(troubled(line, bad.sentence().replaceAll("\\.\\.$", ".")));
     }
     Wish.ReadCapture wish = ((FormRead.Good<Wish.ReadCapture>) read).value();

@@ -66,6 +66,24 @@ class RealAmplifierScenarioTest {
   }
 
   @Test
+  void goingBackFromAForm_losesNothingOfIt() {
+    BenchSide bench = BenchSide.at(folder).press("Down", "Enter", "Enter", "Enter");
+    bench.press("text:Brightmoor", "Enter", "text:B-70", "F10").sees("the amplifier just typed");
+    bench.press("F10", "Enter", "Enter").sees("Brightmoor", "B-70").press("F9");
+    bench.press("Enter", "text:North bench", "Enter", "text:13.8 V 60 A", "F9").sees("Ready");
+    bench.press("F10", "Enter").sees("North bench", "13.8 V 60 A").press("F9", "Enter");
+    bench.sees("warm-up brief");
+  }
+
+  @Test
+  void formThatAJournalCouldNotHold_beginsNoWalk() {
+    BenchSide bench = BenchSide.at(folder).press("Down", "Enter", "Enter", "Enter");
+    bench.press("text:Brightmoor", "Enter", "text:B-70", "Enter", "Enter", "text:3", "F9");
+    bench.sees("> year", "«year» must lie from 1900 to 2200, not 3.").press("Back", "text:1994");
+    bench.press("F9").sees("Which bench?");
+  }
+
+  @Test
   void describedOnce_amplifierAndBenchAreOfferedForTheNextWalk() {
     BenchSide bench = described();
     bench.press("F10").sees("Go on").press("Down", "Enter", "Enter").sees("Brightmoor B-70 II");

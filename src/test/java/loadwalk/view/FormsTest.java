@@ -3,12 +3,15 @@ package loadwalk.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
+import loadwalk.bench.BenchReader;
 import loadwalk.bench.Connection;
 import loadwalk.bench.Lead;
 import loadwalk.bench.Meter;
@@ -129,15 +132,23 @@ class FormsTest {
         "1|' '",
         "3|19x4",
         "3|1994.5",
+        "3|3",
         "5|0",
         "5|two",
+        "5|200",
         "6|stereo 4",
         "6|mono 4 60 W",
         "6|stereo x 60 W",
         "6|stereo 4 60 A",
+        "6|stereo 4 -60 W",
+        "6|stereo 4 7000000000 W",
+        "6|stereo 4 60 W at 0.5 V",
         "7|4 V",
+        "7|0.0001",
         "8|wide",
         "9|30 A 30 V",
+        "9|30,30",
+        "9|30 0.01",
         "9|30;thirty",
         "10|maybe"
       })
@@ -154,12 +165,19 @@ class FormsTest {
         "0|''",
         "1|13.8 V",
         "1|13.8 A 60 V",
+        "1|13.8 V 60000000 A",
         "2|plus AWG 4",
         "2|plus 25 1.5 m",
+        "2|plus AWG 44 1.5 m",
+        "2|plus AWG 4 5000 m",
         "3|many",
+        "3|0.01",
         "4|4 ohm 100 W",
         "4|4 ohm 5 % 100 W x99999",
+        "4|8000000000 ohm 5 % 100 W",
+        "4|4 ohm 101 % 100 W",
         "5|DMM volts 0.8 % 3 digits 0.01",
+        "5|DMM outputVolts 101 % 3 digits 0.01",
         "5|DMM outputVolts 0.8 % 3 digits",
         "5|DMM outputVolts 0.8 % 3 digits 0.01 45 Hz"
       })
@@ -174,6 +192,31 @@ class FormsTest {
   void gauge_ofSeveralNoughts_isAThickOne(String typed, int number) {
     Bench bench = good(BenchForm.read(with(BENCH, 2, "plus AWG " + typed + " 1.5 m")));
     assertEquals(new Lead.Awg(number), bench.leads().get(0).gauge());
+  }
+
+  @Test
+  void whateverAFormTakes_canBeReadAgain() {
+    String endless = "n".repeat(2000);
+    assertEquals(1, bad(AmplifierForm.read(with(AMPLIFIER, 1, endless))).line());
+    assertEquals(0, bad(BenchForm.read(with(BENCH, 0, endless))).line());
+    Random random = new Random(7);
+    for (int i = 0; i < 2_000; i++) {
+      String number = new BigDecimal(Math.exp(40 * (random.nextDouble() - 0.5))).toPlainString();
+      String digits = number.substring(0, Math.min(30, number.length()));
+      int line = 3 + random.nextInt(AMPLIFIER.size() - 3);
+      if (AmplifierForm.read(with(AMPLIFIER, line, digits)) instanceof FormRead.Good<Amplifier> a) {
+        assertEquals(List.of(), AmplifierReader.faults(a.value()), digits);
+      }
+      if (BenchForm.read(with(BENCH, 3, digits)) instanceof FormRead.Good<Bench> b) {
+        assertEquals(List.of(), BenchReader.faults(b.value()), digits);
+      }
+    }
+  }
+
+  @Test
+  void fuses_withADecimalComma_areTaken() {
+    assertEquals(
+        List.of(7.5, 30.0), good(AmplifierForm.read(with(AMPLIFIER, 9, "7,5 30"))).fuses());
   }
 
   @Test
