@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.BiFunction;
 
 /**
  * Rehearses lines on every core and prints the answers in the order of the lines.
@@ -20,7 +21,7 @@ import java.util.concurrent.Future;
 final class RehearsalLoop implements AutoCloseable {
   private static final int UNDER_WAY_PER_CORE = 32;
 
-  private final Rehearsals rehearsals;
+  private final BiFunction<LineReader.Line, String, Rehearsals.Answer> rehearsals;
   private final PrintWriter out;
   private final PrintWriter err;
   private final ExecutorService crew;
@@ -29,7 +30,15 @@ final class RehearsalLoop implements AutoCloseable {
   private volatile boolean heard = true;
   private volatile int code = ExitCode.DONE;
 
-  RehearsalLoop(Rehearsals rehearsals, PrintWriter out, PrintWriter err) {
+  /**
+   * Starts a loop.
+   *
+   * @param rehearsals answers a line of the file named; called by several threads
+   */
+  RehearsalLoop(
+      BiFunction<LineReader.Line, String, Rehearsals.Answer> rehearsals,
+      PrintWriter out,
+      PrintWriter err) {
     int cores = Runtime.getRuntime().availableProcessors();
     this.rehearsals = rehearsals;
     this.out = out;
@@ -47,7 +56,7 @@ final class RehearsalLoop implements AutoCloseable {
 
   /** Takes a line; waits while too many are under way. */
   void add(LineReader.Line line, String file) {
-    put(crew.submit(() -> Optional.of(rehearsals.answer(line, file))));
+    put(crew.submit(() -> Optional.of(rehearsals.apply(line, file))));
   }
 
   /** Prints a complaint in its turn. */
@@ -81,19 +90,28 @@ final class RehearsalLoop implements AutoCloseable {
 
   private void print() {
     try {
-      Optional<Rehearsals.Answer> answer = underWay.take().get();
+      Optional<Rehearsals.Answer> answer = next();
       while (answer.isPresent()) {
         print(answer.get());
-        answer = underWay.take().get();
+        answer = next();
       }
     } catch (InterruptedException stop) {
       Thread.currentThread().interrupt();
-    } catch (ExecutionException broken) {
-      err.println("A fault of Loadwalk: " + broken.getCause());
-      code = ExitCode.FAULT;
     }
     out.flush();
     err.flush();
+  }
+
+  /**
+   * A line that broke is an answer too: were it the end, who feeds the lines would wait forever.
+   */
+  private Optional<Rehearsals.Answer> next() throws InterruptedException {
+    try {
+      return underWay.take().get();
+    } catch (ExecutionException broken) {
+      String text = "A fault of Loadwalk: " + broken.getCause();
+      return Optional.of(new Rehearsals.Answer(Optional.empty(), List.of(text), ExitCode.FAULT));
+    }
   }
 
   private void print(Rehearsals.Answer answer) {

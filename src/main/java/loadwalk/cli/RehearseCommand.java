@@ -66,7 +66,8 @@ public final class RehearseCommand implements Callable<Integer> {
     }
     Rehearsals rehearsals =
         new Rehearsals(read.get().found().get(), shelves.version(), StepCautions.stock());
-    try (RehearsalLoop loop = new RehearsalLoop(rehearsals, spec.commandLine().getOut(), err)) {
+    try (RehearsalLoop loop =
+        new RehearsalLoop(rehearsals::answer, spec.commandLine().getOut(), err)) {
       for (String file : files) {
         rehearse(loop, file);
       }

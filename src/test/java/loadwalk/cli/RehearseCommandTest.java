@@ -36,6 +36,26 @@ class RehearseCommandTest {
   private final StringWriter complained = new StringWriter();
 
   @Test
+  void rehearse_linesThatBreak_areToldAndHoldNothingUp() {
+    int lines = 5_000;
+    PrintWriter out = new PrintWriter(printed);
+    PrintWriter err = new PrintWriter(complained);
+    try (RehearsalLoop loop =
+        new RehearsalLoop(
+            (line, file) -> {
+              throw new StackOverflowError("deep");
+            },
+            out,
+            err)) {
+      for (int i = 1; i <= lines; i++) {
+        loop.add(new LineReader.Line(i, new byte[] {'x'}), "lines");
+      }
+      assertEquals(ExitCode.FAULT, loop.finish());
+    }
+    assertEquals(lines, complained.toString().lines().filter(l -> l.contains("deep")).count());
+  }
+
+  @Test
   void rehearse_ofALine_printsAStepEachInOrder() throws IOException {
     assertEquals(
         0,
