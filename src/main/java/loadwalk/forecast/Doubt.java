@@ -30,6 +30,14 @@ public record Doubt(
     this(reading, slip, text, lookAt, Optional.empty());
   }
 
+  /** Returns the likeliest slip as a question with a blank behind it; empty where none is known. */
+  public String question() {
+    if (slip != Slip.UNNAMED) {
+      return slipWords() + "? ";
+    }
+    return earlierStep.map(step -> "something off in " + step + "? ").orElse("");
+  }
+
   /** Returns the slip in words, with the step where it is an earlier one. */
   public String slipWords() {
     return slip.words() + earlierStep.map(step -> ", in " + step).orElse("");

@@ -1,5 +1,7 @@
 package loadwalk.forecast;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
@@ -8,6 +10,7 @@ import loadwalk.quantity.Printer;
 /** Words doubts: what is off and by how much, how it was decided, what to look at. */
 final class DoubtWords {
   private static final int DIGITS = 3;
+  private static final double LEAST_RATIO = 1e-3;
 
   private DoubtWords() {}
 
@@ -118,7 +121,7 @@ final class DoubtWords {
     String size =
         middle > 0
             ? entered > 2 * middle || entered < middle / 2
-                ? String.format(Locale.ROOT, "%.2g times the middle of", entered / middle)
+                ? times(entered / middle) + " the middle of"
                 : String.format(
                     Locale.ROOT,
                     "%.0f %% %s the middle of",
@@ -126,6 +129,13 @@ final class DoubtWords {
                     entered > middle ? "above" : "below")
             : "outside";
     return " is " + size + " the forecast " + range;
+  }
+
+  /** Words a ratio in two digits, without an exponent and without a zero that says nothing. */
+  private static String times(double ratio) {
+    return ratio < LEAST_RATIO
+        ? "less than a thousandth of"
+        : new BigDecimal(ratio).round(new MathContext(2)).toPlainString() + " times";
   }
 
   private static String reason(ReadingId id, Hypotheses.Finding finding) {

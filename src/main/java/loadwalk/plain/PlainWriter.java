@@ -185,8 +185,7 @@ public record PlainWriter(Printer printer) {
     return "DOUBT on "
         + reading.key()
         + ": "
-        + doubt.slipWords()
-        + "? "
+        + doubt.question()
         + doubt.text()
         + " "
         + doubt.lookAt()

@@ -1,5 +1,6 @@
 package loadwalk.view;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
@@ -140,7 +141,7 @@ final class BriefPanel {
       int at = label(canvas, area, row, "To arm: load in ohms that is really connected", focus);
       (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, row, FIELD, focus);
     }
-    canvas.text(area.column(), area.bottom() - 1, startHint(state, planned), Style.KEY);
+    paintHint(canvas, state, planned, area);
   }
 
   private static void paintColdLoad(
@@ -155,17 +156,36 @@ final class BriefPanel {
             canvas.text(
                 at + FIELD + 1,
                 row,
-                Printer.UTF8.reading(e.value(), Unit.OHM, e.resolution()) + " kept",
-                Style.GOOD));
+                Printer.UTF8.reading(e.value(), Unit.OHM, e.resolution())
+                    + (e.isOpen() ? " DOUBT" : " kept"),
+                e.isOpen() ? Style.HEED : Style.GOOD));
+  }
+
+  /** Says what the reason key means now, which is what {@link WalkScreen} makes of it. */
+  private static void paintHint(Canvas canvas, WalkState state, PlannedStep planned, Area area) {
+    StepState step = state.step(planned.id());
+    List<ReadingId> doubted = step.openDoubts();
+    Style style = doubted.isEmpty() ? Style.KEY : Style.HEED;
+    String hint = doubted.isEmpty() ? startHint(state, planned) : doubtHint(step, doubted.get(0));
+    canvas.text(area.column(), area.bottom() - 1, Canvas.shortened(hint, area.columns()), style);
+  }
+
+  private static String doubtHint(StepState step, ReadingId id) {
+    String question = step.latest(id).orElseThrow().doubts().get(0).question();
+    String amend = id == ReadingId.LOAD_OHMS ? "Amend it; " : "F4 amends it; ";
+    return "DOUBT, " + id.label() + ": " + question + amend + "F7 stands by it.";
   }
 
   private static String startHint(WalkState state, PlannedStep planned) {
-    if (WalkScreen.isHalted(state.step(planned.id()))) {
+    StepState step = state.step(planned.id());
+    if (WalkScreen.isHalted(step)) {
       return "Halt: F7 lifts it with a reason, F3 skips the step.";
     }
-    return Gate.needsArming(state, planned)
-        ? "The step starts when the load is typed."
-        : "Enter starts the step.";
+    String lifted = step.liftReason().isPresent() ? "Halt lifted. " : "";
+    return lifted
+        + (Gate.needsArming(state, planned)
+            ? "The step starts when the load is typed."
+            : "Enter starts the step.");
   }
 
   private static int label(Canvas canvas, Area area, int row, String text, boolean focus) {

@@ -133,7 +133,9 @@ final class RunPanel {
     canvas.text(
         area.column() + ReadingRow.LABEL + (onPair ? ReadingRow.VALUE + 9 : 0),
         top + 1,
-        step.pairs().isEmpty() ? "none" : step.pairs().size() + " kept",
+        step.pairs().isEmpty()
+            ? onPair ? "such as 13.2 V 0.8 %" : "none"
+            : step.pairs().size() + " kept",
         Style.FAINT);
     return top + 2;
   }
@@ -150,8 +152,7 @@ final class RunPanel {
           "DOUBT, "
               + id.label()
               + ": "
-              + doubt.slipWords()
-              + "? "
+              + doubt.question()
               + doubt.text()
               + " "
               + doubt.lookAt()

@@ -24,6 +24,8 @@ final class Entries {
   private static final Set<ReadingId> OUTPUTS =
       EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
 
+  private static final double ABSOLUTE_ZERO_CELSIUS = -273.15;
+
   private final Forecaster forecaster;
 
   Entries(Forecaster forecaster) {
@@ -91,12 +93,16 @@ final class Entries {
     Unit twin = id == ReadingId.OUTPUT_VOLTS ? Unit.WATT : Unit.VOLT;
     Typed typed =
         output ? EntryParser.parse(text, id.unit(), twin) : EntryParser.parse(text, id.unit());
-    if (typed instanceof Typed.Number number && id != ReadingId.SINK_CELSIUS) {
-      return number.value() < 0
-          ? new Typed.Problem("a reading below zero is not taken; look at the meter's leads")
-          : typed;
+    boolean below =
+        typed instanceof Typed.Number number
+            && number.value() < (id == ReadingId.SINK_CELSIUS ? ABSOLUTE_ZERO_CELSIUS : 0);
+    if (!below) {
+      return typed;
     }
-    return typed;
+    return new Typed.Problem(
+        id == ReadingId.SINK_CELSIUS
+            ? "nothing is colder than -273.15 °C; look at the thermometer's leads and unit"
+            : "a reading below zero is not taken; look at the meter's leads");
   }
 
   private static ReadingId inUnit(ReadingId id, Unit unit) {

@@ -84,6 +84,31 @@ class DoubtWordsTest {
   }
 
   @Test
+  void ratioFarOff_isWordedWithoutAnExponent() {
+    Band band = new Band(0.5, 1.5, 2.5);
+    assertTrue(DoubtWords.load(1200, band, Slip.UNNAMED).text().contains(" is 800 times the mid"));
+    assertTrue(DoubtWords.load(15.2, band, Slip.UNNAMED).text().contains(" is 10 times the mid"));
+    assertTrue(DoubtWords.load(0.1, band, Slip.UNNAMED).text().contains(" is 0.067 times the m"));
+    assertTrue(
+        DoubtWords.load(0, band, Slip.UNNAMED)
+            .text()
+            .contains(" is less than a thousandth of the"));
+  }
+
+  @Test
+  void question_isAskedOnlyWhereThereIsAGuess() {
+    assertEquals("decimal point? ", asked(Slip.DECIMAL_POINT, Optional.empty()));
+    assertEquals(
+        "decimal point, in stereo-4? ", asked(Slip.DECIMAL_POINT, Optional.of("stereo-4")));
+    assertEquals("", asked(Slip.UNNAMED, Optional.empty()));
+    assertEquals("something off in stereo-4? ", asked(Slip.UNNAMED, Optional.of("stereo-4")));
+  }
+
+  private static String asked(Slip slip, Optional<String> earlier) {
+    return new Doubt(VOLTS, slip, "13 V is odd.", "Look.", earlier).question();
+  }
+
+  @Test
   void outputAboveInput_isSaidBesideTheSlip() {
     String named = loaded(Slip.PEAK_FOR_RMS, Optional.empty(), true, true).text();
     assertTrue(

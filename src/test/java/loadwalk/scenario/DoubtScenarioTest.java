@@ -20,6 +20,18 @@ class DoubtScenarioTest {
   }
 
   @Test
+  void coldLoadDoubted_isNamedInTheBrief_andTheReasonKeyDoesWhatIsSaid() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    bench.press("F3", "text:another load first", "Enter").sees("stereo-2 brief");
+    bench.press("text:1", "Enter").sees("1 Ω DOUBT", "HALT");
+    bench.sees("DOUBT, load ohms: load wired at half its value? Amend it; F7 stands by it.");
+    bench.press("F7").sees("Why does the doubted reading stand?");
+    bench.press("text:the meter was checked", "Enter").sees("Halt: F7 lifts it");
+    bench.press("F7").sees("HALT. Why is it lifted").press("text:it is one ohm", "Enter");
+    bench.sees("Halt lifted. The step starts when the load is typed.");
+  }
+
+  @Test
   void reentryInRange_isKept_andTheFirstValueStandsBeside() {
     BenchSide bench = doubted();
     bench.press("Up", "text:15.5 V", "Enter").seesNot("DOUBT");

@@ -233,6 +233,9 @@ class IntentsRefusedTest {
         "The step nowhere takes no readings.");
     floor.hear(new Intent.Enter("stereo-4", ReadingId.SINK_CELSIUS, "-3"));
     assertEquals(-3, floor.last(Fact.Entered.class).value(), "a heatsink may be below zero");
+    refused(
+        new Intent.Enter("stereo-4", ReadingId.SINK_CELSIUS, "-273.2"),
+        "heatsink: nothing is colder than -273.15 °C; look at the thermometer's leads and unit");
     floor.hear(new Intent.Begin());
     refused(
         new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "-13"),
