@@ -2,7 +2,6 @@ package loadwalk.app;
 
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -41,8 +40,7 @@ import loadwalk.walk.Walker;
 
 /** Wires Loadwalk to this machine: its terminal, files and clocks. */
 final class Machine implements World {
-  private final PrintStream out =
-      new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+  private final PrintStream out = new PrintStream(Main.OUT, true, StandardCharsets.UTF_8);
   private final PrintWriter err = Main.utf8(FileDescriptor.err);
 
   @Override
@@ -101,12 +99,14 @@ final class Machine implements World {
       }
       return ExitCode.BAD_INPUT;
     }
-    return run(
-        around,
-        shop -> {
-          speed.ifPresent(shop::pace);
-          return shop.resume(name.get());
-        });
+    int code =
+        run(
+            around,
+            shop -> {
+              speed.ifPresent(shop::pace);
+              return shop.resume(name.get());
+            });
+    return code != ExitCode.DONE && folder.isDamaged(name.get()) ? ExitCode.DAMAGED : code;
   }
 
   private Optional<WalkName> walkName(String text) {

@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
@@ -43,6 +44,9 @@ public final class Main {
           "replay",
           "check");
 
+  /** Everything that is printed goes through this one, so that what is lost is known. */
+  static final StandardOutput OUT = new StandardOutput();
+
   private Main() {}
 
   /**
@@ -52,9 +56,19 @@ public final class Main {
    */
   public static void main(String[] arguments) {
     int code = run(arguments);
+    Optional<String> lost = OUT.lost();
+    if (lost.isPresent()) {
+      code = unwritten(code, lost.get(), utf8(FileDescriptor.err));
+    }
     // All is closed and flushed by now. System.exit would, on newer Javas, set up logging to tell
     // of it, which takes longer than a kept sheet.
     Runtime.getRuntime().halt(code);
+  }
+
+  /** Tells that a command's output was not written whole, and returns its exit code. */
+  static int unwritten(int code, String lost, PrintWriter err) {
+    err.println(lost);
+    return code == ExitCode.DONE ? ExitCode.BAD_INPUT : code;
   }
 
   /** Runs a command and returns its exit code; what escapes it is reported, never thrown. */
@@ -68,10 +82,7 @@ public final class Main {
       Optional<SheetWords> sheet = SheetWords.of(words);
       if (sheet.isPresent()) {
         return new PlainSheet(dataHome(sheet.get().home()), Build.identity())
-            .print(
-                sheet.get().walk(),
-                new FileOutputStream(FileDescriptor.out),
-                utf8(FileDescriptor.err));
+            .print(sheet.get().walk(), OUT, utf8(FileDescriptor.err));
       }
       return commands(new Machine(), words.get(0))
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
@@ -87,8 +98,11 @@ public final class Main {
     for (String name : COMMANDS.contains(first) ? List.of(first) : COMMANDS) {
       line.addSubcommand(command(name, machine));
     }
+    String version = "Loadwalk " + CrashReport.Machine.ofThisProcess().version();
+    line.getCommandSpec().version(version);
+    line.getSubcommands().values().forEach(sub -> sub.getCommandSpec().version(version));
     return line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-        .setOut(utf8(FileDescriptor.out))
+        .setOut(utf8(OUT))
         .setErr(utf8(FileDescriptor.err));
   }
 
@@ -101,7 +115,7 @@ public final class Main {
       case "meters" -> new MetersCommand(new MeterBench(Port.OF_MACHINE, Clocks.MACHINE));
       case "sheet" -> new SheetCommand(SessionShelf::at);
       case "ledger" -> new LedgerCommand(SessionShelf::at);
-      case "tone" -> new ToneCommand(SoundOutput::open);
+      case "tone" -> new ToneCommand(SoundOutput::open, new PrintStream(OUT));
       case "wave" -> new WaveCommand();
       case "replay" -> new ReplayCommand(SessionShelf::at);
       case "check" -> new CheckCommand();

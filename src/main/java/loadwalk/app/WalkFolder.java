@@ -118,6 +118,12 @@ final class WalkFolder {
         !state.isFinished());
   }
 
+  /** Tells whether a walk's journal is there and does not read to its end, or holds no record. */
+  boolean isDamaged(WalkName name) {
+    return store.watch(name, "looked at") instanceof Opening.Watching watching
+        && (watching.read() instanceof Recovered.Damaged || watching.read().records().isEmpty());
+  }
+
   /** Returns the state of a walk without holding it; empty where it cannot be read. */
   Optional<WalkState> peek(WalkName name) {
     Opening opening = store.watch(name, "looked at");

@@ -1,11 +1,15 @@
 package loadwalk.cli;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /** Writes a text where an option says: a file, replaced as a whole, or {@code -} for stdout. */
 final class Destination {
@@ -24,17 +28,53 @@ final class Destination {
       out.flush();
       return;
     }
-    Path file = Path.of(target).toAbsolutePath();
-    Path folder = file.getParent();
-    if (folder == null || Files.isDirectory(file)) {
+    write(Path.of(target), file -> file.write(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** The content of a file. */
+  @FunctionalInterface
+  interface Content {
+    /** Writes all of it; the stream is closed by the caller. */
+    void to(OutputStream out) throws IOException;
+  }
+
+  /**
+   * Writes a file as a whole; a device or a pipe is written to as it stands, never replaced.
+   *
+   * @throws IOException if the file cannot be written; what was there before is then untouched
+   */
+  static void write(Path named, Content content) throws IOException {
+    if (Files.isDirectory(named)) {
       throw new IOException("it is a folder");
     }
-    Path fresh = Files.createTempFile(folder, ".loadwalk", ".new");
+    if (Files.exists(named) && !Files.isRegularFile(named)) {
+      try (OutputStream out = Files.newOutputStream(named, StandardOpenOption.WRITE)) {
+        content.to(out);
+      }
+      return;
+    }
+    Path file = Files.exists(named) ? named.toRealPath() : named.toAbsolutePath();
+    if (!Files.isDirectory(file.getParent())) {
+      throw new IOException("there is no folder " + file.getParent());
+    }
     try {
-      Files.writeString(fresh, text);
-      move(fresh, file);
+      replace(file, content);
+    } catch (AccessDeniedException refused) {
+      throw new IOException("the folder may not be written to", refused);
+    }
+  }
+
+  /** The draft is made as any new file is: what is written here is for others to read as well. */
+  private static void replace(Path file, Content content) throws IOException {
+    String unique = "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".new";
+    Path draft = file.resolveSibling(unique);
+    try {
+      try (OutputStream out = Files.newOutputStream(draft, StandardOpenOption.CREATE_NEW)) {
+        content.to(out);
+      }
+      move(draft, file);
     } finally {
-      Files.deleteIfExists(fresh);
+      Files.deleteIfExists(draft);
     }
   }
 

@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
     name = "ledger",
     description = "Set all walks side by side; mark what was not done alike.",
     mixinStandardHelpOptions = true,
-    footer = "Exit codes: 0 written, 2 bad usage or input, 4 a walk could not be read.")
+    footer = "Exit codes: 0 written, 2 bad usage or input, 4 a walk could not be read to its end.")
 public final class LedgerCommand implements Callable<Integer> {
   private static final int TOLD_MOST = 5;
 

@@ -58,23 +58,29 @@ public final class LedgerReading {
     return gathering;
   }
 
-  /** A journal with its entry, or with the reason why it has none. */
-  private record Folded(WalkShelf.Listed walk, Optional<LedgerEntry> entry, String why) {
+  /** A journal with its entry, where it has one, and with what is wrong with it, where it is. */
+  private record Folded(
+      WalkShelf.Listed walk, Optional<LedgerEntry> entry, Optional<String> wrong) {
     static Folded of(WalkShelf shelf, WalkShelf.Listed walk) {
+      Optional<String> damaged = Optional.empty();
       try {
-        List<String> bodies = shelf.read(walk.name()).bodies();
-        return new Folded(walk, Optional.of(LedgerEntry.ofBodies(bodies)), "");
+        WalkShelf.Journal journal = shelf.read(walk.name());
+        damaged = journal.damaged();
+        return new Folded(walk, Optional.of(LedgerEntry.ofBodies(journal.bodies())), damaged);
       } catch (IOException | UnreadableFact e) {
-        return new Folded(walk, Optional.empty(), e.getMessage());
+        return new Folded(walk, Optional.empty(), damaged.or(() -> Optional.of(e.getMessage())));
       }
     }
 
-    /** Hands it over; returns whether there was an entry. */
+    /** Hands it over; returns whether it is sound. */
     boolean isTakenBy(LedgerGathering gathering) {
-      entry.ifPresentOrElse(
-          e -> gathering.takeFolded(walk.name(), walk.bytes(), walk.changedMillis(), e),
-          () -> gathering.cannotRead(walk.name(), why));
-      return entry.isPresent();
+      wrong.ifPresent(why -> gathering.cannotRead(walk.name(), why));
+      if (wrong.isEmpty()) {
+        gathering.takeFolded(walk.name(), walk.bytes(), walk.changedMillis(), entry.orElseThrow());
+      } else {
+        entry.ifPresent(gathering::takeDamaged);
+      }
+      return wrong.isEmpty();
     }
   }
 

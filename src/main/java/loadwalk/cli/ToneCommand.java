@@ -5,9 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +34,7 @@ public final class ToneCommand implements Callable<Integer> {
   private static final int BLOCKS_A_SECOND = 20;
 
   private final AudioSink.Output output;
+  private final OutputStream stdout;
 
   @Spec private CommandSpec spec;
   @Mixin private HomeOption home;
@@ -100,12 +99,18 @@ public final class ToneCommand implements Callable<Integer> {
 
   /** Makes the command for a machine without a sound output. */
   public ToneCommand() {
-    this(AudioSink.NONE);
+    this(AudioSink.NONE, System.out);
   }
 
-  /** Makes the command for a machine's sound output. */
-  public ToneCommand(AudioSink.Output output) {
+  /**
+   * Makes the command.
+   *
+   * @param output the machine's sound output
+   * @param stdout where samples go that are not for a file
+   */
+  public ToneCommand(AudioSink.Output output, OutputStream stdout) {
     this.output = output;
+    this.stdout = stdout;
   }
 
   @Override
@@ -174,19 +179,18 @@ public final class ToneCommand implements Callable<Integer> {
   private void write(Tone tone) throws IOException {
     WavWriter writer = new WavWriter(bits, channels, seed);
     if (file.equals("-")) {
-      writer.write(tone, new BufferedOutputStream(System.out));
+      OutputStream samples = new BufferedOutputStream(stdout);
+      writer.write(tone, samples);
+      samples.flush();
       return;
     }
-    Path target = Path.of(file).toAbsolutePath();
-    Path part = Files.createTempFile(target.getParent(), "tone", ".part");
-    try {
-      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part))) {
-        writer.write(tone, out);
-      }
-      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
-    }
+    Destination.write(
+        Path.of(file),
+        out -> {
+          OutputStream samples = new BufferedOutputStream(out);
+          writer.write(tone, samples);
+          samples.flush();
+        });
   }
 
   private void report(Tone tone) {

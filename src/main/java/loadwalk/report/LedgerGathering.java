@@ -14,6 +14,7 @@ import java.util.Optional;
 public final class LedgerGathering {
   private final LedgerIndex known;
   private final Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
+  private final List<LedgerEntry> damaged = new ArrayList<>();
   private final List<String> unreadable = new ArrayList<>();
   private int folded;
 
@@ -35,7 +36,12 @@ public final class LedgerGathering {
     folded++;
   }
 
-  /** Remembers that a journal cannot be read. */
+  /** Takes what is sound of a damaged journal; the index does not, so its damage is told again. */
+  public void takeDamaged(LedgerEntry entry) {
+    damaged.add(entry);
+  }
+
+  /** Remembers that a journal cannot be read, or not to its end. */
   public void cannotRead(String journal, String why) {
     unreadable.add(Inert.name(journal) + ": " + Inert.line(why, Inert.SENTENCE));
   }
@@ -45,14 +51,16 @@ public final class LedgerGathering {
     return folded;
   }
 
-  /** Returns each journal that cannot be read with the reason. */
+  /** Returns each journal that cannot be read, or not to its end, with the reason. */
   public List<String> unreadable() {
     return List.copyOf(unreadable);
   }
 
   /** Returns the ledger of all that was gathered. */
   public Ledger ledger() {
-    return Ledger.of(kept.values().stream().map(LedgerIndex.Kept::entry).toList());
+    List<LedgerEntry> all = new ArrayList<>(damaged);
+    kept.values().forEach(k -> all.add(k.entry()));
+    return Ledger.of(all);
   }
 
   /** Returns what to remember. */

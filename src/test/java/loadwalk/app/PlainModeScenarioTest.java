@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,6 +62,28 @@ class PlainModeScenarioTest {
     assertTrue(ran.out().contains("kept stereo-1 outputVolts"), ran::out);
     assertTrue(ran.out().contains("Ω"), ran::out);
     assertEquals(0, ran.code(), ran.err());
+  }
+
+  @Test
+  void resumingADamagedWalk_showsWhatIsSound_withCodeFour() throws Exception {
+    Path sessions = Files.createDirectories(folder.resolve("sessions"));
+    List<String> lines =
+        new ArrayList<>(
+            Files.readAllLines(Path.of("sessions", "2026-11-25-halvorsen-pike-hp-250.jsonl")));
+    lines.set(40, lines.get(40).replace("\"seq\":", "\"sea\":"));
+    Files.write(sessions.resolve("holed.jsonl"), lines);
+    Files.createFile(sessions.resolve("empty.jsonl"));
+    Ran holed = run("C.UTF-8", "", "resume", "holed", "--plain");
+    assertEquals(4, holed.code(), holed.err());
+    assertTrue(holed.err().contains("The journal is damaged"), holed.err());
+    assertTrue(holed.out().contains("What it makes"), holed::out);
+    assertEquals(4, run("C.UTF-8", "", "resume", "empty", "--plain").code());
+  }
+
+  @Test
+  void version_isPrintedByEveryCommand() throws Exception {
+    assertTrue(run("C.UTF-8", "", "--version").out().startsWith("Loadwalk "));
+    assertTrue(run("C.UTF-8", "", "sheet", "-V").out().startsWith("Loadwalk "));
   }
 
   @Test

@@ -1,11 +1,14 @@
 package loadwalk.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import loadwalk.report.Journals;
 import loadwalk.report.LedgerGathering;
@@ -92,6 +96,66 @@ class ReportCommandsTest {
     assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> shelf)));
     assertTrue(out.toString().contains("Halvorsen & Pike"));
     assertEquals("odd: the journal opens no walk\n", err.toString());
+  }
+
+  @Test
+  void ledger_damagedWalk_isToldEachTime_andShownAsFarAsItIsSound() {
+    List<String> bodies = Journals.practice(1, "stereo-only");
+    shelf.walks.put("one", bodies.subList(0, bodies.size() / 2));
+    shelf.damaged = Optional.of("The journal is damaged: it lacks a record.");
+    for (int time = 0; time < 2; time++) {
+      err.getBuffer().setLength(0);
+      assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> shelf)));
+      assertTrue(out.toString().contains("Halvorsen & Pike"), out.toString());
+      assertEquals("one: The journal is damaged: it lacks a record.\n", err.toString());
+    }
+  }
+
+  @Test
+  void output_intoAFolderThatIsNotThere_isToldByItsName() {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    String target = folder.resolve("none").resolve("s.csv").toString();
+    assertEquals(ExitCode.BAD_INPUT, run(new SheetCommand(home -> shelf), "--csv", target));
+    assertEquals(
+        target + " could not be written: there is no folder " + folder.resolve("none") + "\n",
+        err.toString());
+  }
+
+  @Test
+  void output_isReadableAsAnyNewFile_andFollowsALink() throws IOException {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    Path plain = Files.createFile(folder.resolve("plain"));
+    Path link = Files.createSymbolicLink(folder.resolve("link"), plain);
+    assertEquals(
+        ExitCode.DONE,
+        run(new SheetCommand(home -> shelf), "--csv", link.toString(), "--json", file("new")));
+    assertTrue(Files.isSymbolicLink(link));
+    assertTrue(Files.readString(plain).startsWith("section,step,"));
+    Path other = Files.createFile(folder.resolve("other"));
+    assertEquals(
+        Files.getPosixFilePermissions(other), Files.getPosixFilePermissions(folder.resolve("new")));
+    try (var left = Files.list(folder)) {
+      assertEquals(4, left.count(), "no draft is left");
+    }
+  }
+
+  @Test
+  void output_toADevice_isWrittenToIt_neverInItsPlace() throws Exception {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    Path pipe = folder.resolve("pipe");
+    assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0, "no mkfifo");
+    CompletableFuture<String> read =
+        CompletableFuture.supplyAsync(
+            () -> {
+              try {
+                return Files.readString(pipe);
+              } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+              }
+            });
+    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> shelf), "--csv", pipe.toString()));
+    assertTrue(read.get().startsWith("section,step,"));
+    assertFalse(Files.isRegularFile(pipe));
   }
 
   @Test

@@ -139,7 +139,7 @@ class WaveCommandTest {
   }
 
   @Test
-  void wrongTones_getASentenceAndCodeTwo() {
+  void wrongTones_getASentenceAndCodeTwo() throws IOException {
     Path file = dir.resolve("x.wav");
     assertBadTone("Give a FILE", "--hertz", 40);
     assertBadTone("--rate must be", file, "--rate", 8000);
@@ -149,6 +149,10 @@ class WaveCommandTest {
     assertBadTone("--steps wants", file, "--steps", "-20:0");
     assertBadTone("not both", file, "--steps", "-20:0:1", "--burst", 0.1);
     assertBadTone("no sound output", "--play");
+    Path folder = Files.createDirectory(dir.resolve("folder"));
+    assertBadTone("it is a folder", folder);
+    assertTrue(Files.isDirectory(folder), "an empty folder is not replaced");
+    assertBadTone("there is no folder " + dir.resolve("none"), dir.resolve("none/tone.wav"));
     assertTrue(Files.notExists(file));
   }
 
@@ -181,7 +185,7 @@ class WaveCommandTest {
     InputStream before = System.in;
     System.setIn(new ByteArrayInputStream(keys.getBytes()));
     try {
-      return run(new ToneCommand(summing(sums)), arguments);
+      return run(new ToneCommand(summing(sums), System.out), arguments);
     } finally {
       System.setIn(before);
     }
