@@ -1,5 +1,7 @@
 package loadwalk.chart;
 
+import loadwalk.json.Shown;
+
 /** Makes text safe inside an SVG picture. */
 final class SvgText {
   private SvgText() {}
@@ -16,7 +18,7 @@ final class SvgText {
                 case '"' -> out.append("&quot;");
                 case '\'' -> out.append("&#39;");
                 default -> {
-                  if (shows(code)) {
+                  if (Shown.isVisible(code)) {
                     out.appendCodePoint(code);
                   } else {
                     out.append(String.format("\\u%04x", code));
@@ -25,20 +27,6 @@ final class SvgText {
               }
             });
     return out.toString();
-  }
-
-  static boolean shows(int code) {
-    return switch (Character.getType(code)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          false;
-      default -> true;
-    };
   }
 
   static String cut(String text, int most) {

@@ -1,5 +1,7 @@
 package loadwalk.chart;
 
+import loadwalk.json.Shown;
+
 /** Makes names safe in a chart of characters. */
 final class TextSigns {
   private static final int ASCII_END = 0x7f;
@@ -8,7 +10,7 @@ final class TextSigns {
 
   static String shown(String text) {
     StringBuilder out = new StringBuilder();
-    text.codePoints().forEach(c -> out.appendCodePoint(SvgText.shows(c) ? c : '?'));
+    text.codePoints().forEach(c -> out.appendCodePoint(Shown.isVisible(c) ? c : '?'));
     return out.toString();
   }
 

@@ -29,7 +29,8 @@ public final class Shown {
     return codes.length > most ? out + "…" : out.toString();
   }
 
-  static boolean isVisible(int codePoint) {
+  /** Tells whether a character shows itself and does nothing else. */
+  public static boolean isVisible(int codePoint) {
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,
           Character.FORMAT,

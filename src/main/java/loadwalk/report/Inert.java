@@ -1,6 +1,7 @@
 package loadwalk.report;
 
 import java.util.Map;
+import loadwalk.json.Shown;
 
 /**
  * Makes text that people typed safe to show: on one line, cut short, characters that would steer a
@@ -73,26 +74,11 @@ final class Inert {
   private static void append(StringBuilder out, int code) {
     if (code == '\n' || code == '\r' || code == '\t') {
       out.append(' ');
-    } else if (isVisible(code)) {
+    } else if (Shown.isVisible(code)) {
       out.appendCodePoint(code);
     } else {
       out.append(String.format("\\u%04x", code));
     }
-  }
-
-  /** Tells whether a character shows itself and does nothing else. */
-  static boolean isVisible(int codePoint) {
-    return switch (Character.getType(codePoint)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          false;
-      default -> true;
-    };
   }
 
   /** Returns a text in ASCII: signs by their words, what has none as a question mark. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.Optional;
 import loadwalk.forecast.Band;
 import loadwalk.json.JsonOut;
+import loadwalk.json.Shown;
 import loadwalk.quantity.Quantity;
 
 /** Writes the parts that sheets and ledgers share as JSON. */
@@ -59,7 +60,7 @@ final class JsonParts {
       }
       int code = json.codePointAt(i);
       boolean pair = Character.charCount(code) == 2;
-      if (!Inert.isVisible(code)) {
+      if (!Shown.isVisible(code)) {
         safe.append(json, plain, i).append(String.format("\\u%04x", (int) c));
         plain = i + 1;
       } else if (pair) {

@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import loadwalk.json.Shown;
 import loadwalk.walk.WalkState;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -108,7 +109,7 @@ class HostileTextTest {
   private static List<String> steering(String text, boolean lineBreaks) {
     return text.codePoints()
         .filter(c -> !(lineBreaks && (c == '\n' || c == '\r')))
-        .filter(c -> Character.isISOControl(c) || !Inert.isVisible(c))
+        .filter(c -> Character.isISOControl(c) || !Shown.isVisible(c))
         .mapToObj(c -> String.format("U+%04X", c))
         .distinct()
         .toList();
