@@ -6,9 +6,10 @@ import loadwalk.bench.ReadingId;
  * What must be told at once of supply current or terminal volts.
  *
  * @param kind what is wrong; the bell rings when it becomes another
- * @param sentence it in words, with the number as it is now
+ * @param what it in words, with the number as it is now: a sentence
+ * @param remedy what to do about it: a sentence, or nothing
  */
-public record Alarm(Kind kind, String sentence) {
+public record Alarm(Kind kind, String what, String remedy) {
   /** What can be wrong. */
   public enum Kind {
     AMPS_BEYOND_THE_METER(ReadingId.SUPPLY_AMPS),
@@ -33,5 +34,10 @@ public record Alarm(Kind kind, String sentence) {
     boolean rings() {
       return this != AMPS_NOT_WATCHED && this != VOLTS_NOT_WATCHED;
     }
+  }
+
+  /** Returns all that is to be told. */
+  public String sentence() {
+    return remedy.isEmpty() ? what : what + " " + remedy;
   }
 }

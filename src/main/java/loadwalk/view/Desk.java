@@ -115,15 +115,18 @@ public record Desk(
         : typed;
   }
 
-  /** An alarm stands whole at the top of every screen whose foot does not tell it. */
-  private void paintAlarm(Canvas canvas, int top) {
+  /**
+   * An alarm stands at the top of every screen whose foot does not tell it, on one line so that it
+   * covers no more than the heading: without its remedy where there is no room for both.
+   */
+  private void paintAlarm(Canvas canvas, int row) {
     boolean told = screen instanceof WalkScreen walking && walking.prompt().isEmpty();
     if (!told && meters.alarm().isPresent()) {
-      int row = top;
-      for (String line : Canvas.fold(meters.alarm().get().sentence(), canvas.columns() - 2)) {
-        canvas.fill(row, Style.HALT);
-        canvas.text(1, row++, line, Style.HALT);
-      }
+      Alarm alarm = meters.alarm().get();
+      int room = canvas.columns() - 2;
+      String line = alarm.sentence().length() <= room ? alarm.sentence() : alarm.what();
+      canvas.fill(row, Style.HALT);
+      canvas.text(1, row, Canvas.shortened(line, room), Style.HALT);
     }
   }
 

@@ -25,6 +25,7 @@ import loadwalk.walk.WalkState;
 final class SupplyWatch {
   private static final int DIGITS = 3;
   private static final String AMPS = "AMPS";
+  private static final String BY_HAND = "Turn down by hand, or Esc: Loadwalk switches nothing.";
 
   private SupplyWatch() {}
 
@@ -70,7 +71,7 @@ final class SupplyWatch {
         id == ReadingId.SUPPLY_AMPS ? Alarm.Kind.AMPS_NOT_WATCHED : Alarm.Kind.VOLTS_NOT_WATCHED;
     return before
         .filter(alarm -> alarm.kind().of() == id && alarm.kind().rings())
-        .orElse(new Alarm(kind, sentence));
+        .orElse(new Alarm(kind, sentence, ""));
   }
 
   /** Returns the number of a meter; one that may be held is still believed when it warns. */
@@ -99,8 +100,7 @@ final class SupplyWatch {
     if (reading instanceof MeterReading.Overload) {
       return Optional.of(
           new Alarm(
-              Alarm.Kind.AMPS_BEYOND_THE_METER,
-              "SUPPLY AMPS: the meter shows overload. " + byHand()));
+              Alarm.Kind.AMPS_BEYOND_THE_METER, "SUPPLY AMPS: the meter shows overload.", BY_HAND));
     }
     if (number(reading).isEmpty()) {
       return Optional.empty();
@@ -113,11 +113,11 @@ final class SupplyWatch {
             .min(Comparator.comparingDouble(Limit::amps));
     if (least.isPresent()) {
       String sentence = beyond(AMPS, shown, "above", least.get().amps(), least.get().which());
-      return Optional.of(new Alarm(Alarm.Kind.AMPS_ABOVE_A_LIMIT, sentence));
+      return Optional.of(new Alarm(Alarm.Kind.AMPS_ABOVE_A_LIMIT, sentence, BY_HAND));
     }
     return band.filter(b -> value.value() > b.high())
         .map(b -> beyond(AMPS, shown, "above", b.high(), "at the upper end of the brief"))
-        .map(sentence -> new Alarm(Alarm.Kind.AMPS_ABOVE_THE_BRIEF, sentence));
+        .map(sentence -> new Alarm(Alarm.Kind.AMPS_ABOVE_THE_BRIEF, sentence, BY_HAND));
   }
 
   private static Optional<Alarm> volts(
@@ -130,11 +130,11 @@ final class SupplyWatch {
     String shown = value.words(watch.meter().resolution());
     if (value.value() < brief.low()) {
       String low = beyond("VOLTS", shown, "below", brief.low(), "at the lower end of the brief");
-      return Optional.of(new Alarm(Alarm.Kind.VOLTS_BELOW_THE_BRIEF, low));
+      return Optional.of(new Alarm(Alarm.Kind.VOLTS_BELOW_THE_BRIEF, low, BY_HAND));
     }
     if (value.value() > brief.high()) {
       String high = beyond("VOLTS", shown, "above", brief.high(), "at the upper end of the brief");
-      return Optional.of(new Alarm(Alarm.Kind.VOLTS_ABOVE_THE_BRIEF, high));
+      return Optional.of(new Alarm(Alarm.Kind.VOLTS_ABOVE_THE_BRIEF, high, BY_HAND));
     }
     return Optional.empty();
   }
@@ -143,20 +143,15 @@ final class SupplyWatch {
       String what, String shown, String where, double limit, String which) {
     return String.format(
         Locale.ROOT,
-        "SUPPLY %s %s, %s the %s %s. %s",
+        "SUPPLY %s %s, %s the %s %s.",
         what,
         shown,
         where,
         text(limit, what.equals(AMPS) ? Unit.AMPERE : Unit.VOLT),
-        which,
-        byHand());
+        which);
   }
 
   private static String text(double value, Unit unit) {
     return Printer.UTF8.value(value, unit, DIGITS);
-  }
-
-  private static String byHand() {
-    return "Turn down by hand, or Esc: Loadwalk switches nothing.";
   }
 }
