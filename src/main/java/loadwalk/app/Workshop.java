@@ -7,16 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import loadwalk.bench.Bench;
-import loadwalk.bench.ReadingId;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
 import loadwalk.view.Desk;
 import loadwalk.view.DeskEvent;
-import loadwalk.view.MeterFill;
-import loadwalk.view.Meters;
 import loadwalk.view.WaveFound;
 import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
@@ -25,16 +21,12 @@ import loadwalk.walk.Fact;
 import loadwalk.walk.FactWriter;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.walk.PracticeAnswers;
 import loadwalk.walk.Stamped;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
 
 /** The outside world of the desk: journals, sequences, the practice bench, texts to show. */
 final class Workshop implements Outside {
-  /** A practice walk taken up again goes on at the pace that the practice screen offers first. */
-  private static final int RESUMED_SPEED = 60;
-
   private static final int SAMPLES_PER_SECOND = 48_000;
 
   private final WalkFolder walks;
@@ -43,13 +35,8 @@ final class Workshop implements Outside {
   private final Clocks clocks;
   private final Runnable bell;
   private final LiveDesk live;
+  private final WalkMeters meters;
   private Optional<OpenWalk> open = Optional.empty();
-  private int speed = RESUMED_SPEED;
-  private Optional<PracticeAnswers> practice = Optional.empty();
-  private Optional<Moment> shown = Optional.empty();
-  private Optional<MeterBoard> board = Optional.empty();
-  private Optional<MeterBank> bank = Optional.empty();
-  private Runnable nudge = () -> {};
   private Background background = Background.NONE;
   private Map<List<Stamped>, JournalWriter.Ready> prepared = Map.of();
   private boolean leaving;
@@ -67,6 +54,7 @@ final class Workshop implements Outside {
       Runnable bell,
       LiveInput input) {
     this.live = new LiveDesk(walks.home(), clocks, input);
+    this.meters = new WalkMeters(clocks);
     this.walks = walks;
     this.sequences = sequences;
     this.texts = texts;
@@ -141,7 +129,7 @@ final class Workshop implements Outside {
       return resume(new WalkName(resume.walk()));
     }
     if (wish instanceof Wish.FillStep) {
-      return fill(desk);
+      return meters.fill(desk);
     }
     if (wish instanceof Wish.ReadCapture read) {
       return capture(read, desk);
@@ -153,7 +141,7 @@ final class Workshop implements Outside {
       return taken(desk.waves().found(), take.step());
     }
     if (wish instanceof Wish.Listen listen) {
-      return live.listen(listen.on(), desk, practice, nudge);
+      return live.listen(listen.on(), desk, meters.practice(), meters.nudge());
     }
     if (wish instanceof Wish.Hold hold) {
       return live.hold(hold.on());
@@ -162,7 +150,7 @@ final class Workshop implements Outside {
       return live.keep(keep.step(), desk, background);
     }
     if (wish instanceof Wish.SetSpeed set) {
-      pace(set.speed());
+      meters.pace(set.speed());
       return List.of();
     }
     if (wish instanceof Wish.ShowSheet sheet) {
@@ -223,13 +211,13 @@ final class Workshop implements Outside {
             wish.amplifier(),
             wish.bench(),
             wish.practiceSeed());
-    speed = wish.speed();
+    meters.pace(wish.speed());
     return opened(walks.begin(opened, clocks.wallMillis()));
   }
 
   /** Sets how many warm-up seconds pass in one second on the practice bench. */
   void pace(int warmSecondsASecond) {
-    speed = warmSecondsASecond;
+    meters.pace(warmSecondsASecond);
   }
 
   List<DeskEvent> resume(WalkName name) {
@@ -248,10 +236,9 @@ final class Workshop implements Outside {
       close();
       open = Optional.of(writing.walk());
       WalkState state = WalkFolder.state(writing.read());
-      connect(state.opened().bench());
-      practice = PracticeAnswers.in(state.opened());
+      meters.connect(state.opened());
       List<DeskEvent> events = new ArrayList<>();
-      events.add(new DeskEvent.WalkReady(Model.of(state, practice.isPresent() ? speed : 1)));
+      events.add(new DeskEvent.WalkReady(Model.of(state, meters.pace())));
       events.add(new DeskEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
       writing.told().ifPresent(told -> events.add(new DeskEvent.Told(told)));
       return events;
@@ -262,22 +249,6 @@ final class Workshop implements Outside {
 
   private static List<DeskEvent> told(String sentence) {
     return List.of(new DeskEvent.Told(sentence));
-  }
-
-  private List<DeskEvent> fill(Desk desk) {
-    Model model = desk.walk().orElseThrow();
-    if (practice.isEmpty()) {
-      return fromMeters(desk);
-    }
-    double warmSeconds = model.clock().warmSeconds();
-    Map<ReadingId, String> answers = practice.get().of(model.state(), warmSeconds);
-    String step = model.state().currentId();
-    Map<ReadingId, String> missing = PracticeAnswers.missing(answers, model.state().step(step));
-    boolean warming = answers.size() == 1 && answers.containsKey(ReadingId.SINK_CELSIUS);
-    Map<ReadingId, String> texts = warming ? answers : missing;
-    return texts.isEmpty()
-        ? told("Every reading of this step is in already.")
-        : List.of(new DeskEvent.OfWalk(new Intent.EnterAll(step, texts)));
   }
 
   /** Reads a captured wave; where it is to be taken at once nobody waits for a screen. */
@@ -308,77 +279,21 @@ final class Workshop implements Outside {
         .orElse(List.of());
   }
 
-  private static List<DeskEvent> fromMeters(Desk desk) {
-    MeterFill fill = MeterFill.all(desk);
-    List<DeskEvent> events = new ArrayList<>();
-    fill.intent().ifPresent(intent -> events.add(new DeskEvent.OfWalk(intent)));
-    events.add(new DeskEvent.Told(fill.told()));
-    return events;
-  }
-
   /** Sets what is run, on a meter's thread, whenever a meter has spoken. */
   void nudging(Runnable whenMetersSpeak) {
-    nudge = whenMetersSpeak;
+    meters.nudging(whenMetersSpeak);
   }
 
-  /** Starts to ask the connected meters; without any, nothing is started. */
-  private void connect(Bench bench) {
-    MeterBoard fresh = new MeterBoard(bench, clocks, nudge);
-    board = Optional.of(fresh);
-    bank = Optional.of(MeterBank.start(bench, Port.OF_MACHINE, clocks, fresh::heard));
-  }
-
-  /** The meters are read anew when the walk has moved or its warm-up went on for a while. */
   @Override
   public List<DeskEvent> after(Desk desk) {
     List<DeskEvent> heard = live.after(desk);
-    if (!heard.isEmpty()) {
-      return heard;
-    }
-    Optional<Meters> meters = board.flatMap(MeterBoard::news);
-    if (meters.isPresent()) {
-      return List.of(new DeskEvent.MetersRead(meters.get()));
-    }
-    Optional<Moment> now = practice.flatMap(bench -> desk.walk()).map(Moment::of);
-    if (now.equals(shown)) {
-      return List.of();
-    }
-    shown = now;
-    return List.of(
-        new DeskEvent.PracticeRead(
-            now.map(m -> new Desk.Practice(practice.get().of(m.state(), m.warmSeconds()), speed))));
-  }
-
-  /** What the practice meters depend on. */
-  private record Moment(WalkState state, double warmSeconds) {
-    private static final double METERS_SETTLE_SECONDS = 10;
-
-    static Moment of(Model model) {
-      double settled =
-          Math.floor(model.clock().warmSeconds() / METERS_SETTLE_SECONDS) * METERS_SETTLE_SECONDS;
-      return new Moment(model.state(), settled);
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Moment moment
-          && warmSeconds == moment.warmSeconds
-          && PracticeAnswers.areTheSame(state, moment.state);
-    }
-
-    @Override
-    public int hashCode() {
-      return Double.hashCode(warmSeconds);
-    }
+    return heard.isEmpty() ? meters.news(desk) : heard;
   }
 
   /** Lets the open walk go; all of it is on the disk already. */
   void close() throws IOException {
     live.close();
-    bank.ifPresent(MeterBank::close);
-    bank = Optional.empty();
-    board = Optional.empty();
-    practice = Optional.empty();
+    meters.close();
     if (open.isPresent()) {
       open.get().close();
       open = Optional.empty();

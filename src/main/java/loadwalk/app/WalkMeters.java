@@ -1,0 +1,140 @@
+package loadwalk.app;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.view.Desk;
+import loadwalk.view.DeskEvent;
+import loadwalk.view.MeterFill;
+import loadwalk.view.Meters;
+import loadwalk.walk.Fact;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Model;
+import loadwalk.walk.PracticeAnswers;
+import loadwalk.walk.WalkState;
+
+/** The meters of the open walk: those its bench connects, or the practice bench's. */
+final class WalkMeters {
+  /** A practice walk taken up again goes on at the pace that the practice screen offers first. */
+  private static final int RESUMED_SPEED = 60;
+
+  private final Clocks clocks;
+  private Runnable nudge = () -> {};
+  private Optional<MeterBoard> board = Optional.empty();
+  private Optional<MeterBank> bank = Optional.empty();
+  private Optional<PracticeAnswers> practice = Optional.empty();
+  private Optional<Moment> shown = Optional.empty();
+  private int speed = RESUMED_SPEED;
+
+  WalkMeters(Clocks clocks) {
+    this.clocks = clocks;
+  }
+
+  /** Sets what is run, on a meter's thread, whenever a meter has spoken. */
+  void nudging(Runnable whenMetersSpeak) {
+    nudge = whenMetersSpeak;
+  }
+
+  /** Returns what is run whenever a meter has spoken. */
+  Runnable nudge() {
+    return nudge;
+  }
+
+  /** Starts to ask the connected meters; without any, nothing is started. */
+  void connect(Fact.Opened opened) {
+    MeterBoard fresh = new MeterBoard(opened.bench(), clocks, nudge);
+    board = Optional.of(fresh);
+    bank = Optional.of(MeterBank.start(opened.bench(), Port.OF_MACHINE, clocks, fresh::heard));
+    practice = PracticeAnswers.in(opened);
+  }
+
+  /** Returns the practice bench of the walk, where it is on it. */
+  Optional<PracticeAnswers> practice() {
+    return practice;
+  }
+
+  /** Sets how many warm-up seconds pass in one second on the practice bench. */
+  void pace(int warmSecondsASecond) {
+    speed = warmSecondsASecond;
+  }
+
+  /** Returns how many warm-up seconds pass in one second. */
+  int pace() {
+    return practice.isPresent() ? speed : 1;
+  }
+
+  /** Enters what the meters show. */
+  List<DeskEvent> fill(Desk desk) {
+    if (practice.isEmpty()) {
+      MeterFill fill = MeterFill.all(desk);
+      DeskEvent told = new DeskEvent.Told(fill.told());
+      return fill.intent()
+          .<List<DeskEvent>>map(intent -> List.of(new DeskEvent.OfWalk(intent), told))
+          .orElse(List.of(told));
+    }
+    Model model = desk.walk().orElseThrow();
+    double warmSeconds = model.clock().warmSeconds();
+    Map<ReadingId, String> answers = practice.get().of(model.state(), warmSeconds);
+    String step = model.state().currentId();
+    boolean warming = answers.size() == 1 && answers.containsKey(ReadingId.SINK_CELSIUS);
+    Map<ReadingId, String> texts =
+        warming ? answers : PracticeAnswers.missing(answers, model.state().step(step));
+    return List.of(
+        texts.isEmpty()
+            ? new DeskEvent.Told("Every reading of this step is in already.")
+            : new DeskEvent.OfWalk(new Intent.EnterAll(step, texts)));
+  }
+
+  /**
+   * Returns what the meters show, where that is new. The practice bench's are read anew when the
+   * walk has moved or its warm-up went on for a while.
+   */
+  List<DeskEvent> news(Desk desk) {
+    Optional<Meters> meters = board.flatMap(MeterBoard::news);
+    if (meters.isPresent()) {
+      return List.of(new DeskEvent.MetersRead(meters.get()));
+    }
+    Optional<Moment> now = practice.flatMap(bench -> desk.walk()).map(Moment::of);
+    if (now.equals(shown)) {
+      return List.of();
+    }
+    shown = now;
+    return List.of(new DeskEvent.PracticeRead(now.map(this::read)));
+  }
+
+  private Desk.Practice read(Moment now) {
+    return new Desk.Practice(practice.orElseThrow().of(now.state, now.warmSeconds), speed);
+  }
+
+  /** What the practice meters depend on. */
+  private record Moment(WalkState state, double warmSeconds) {
+    private static final double METERS_SETTLE_SECONDS = 10;
+
+    static Moment of(Model model) {
+      double settled =
+          Math.floor(model.clock().warmSeconds() / METERS_SETTLE_SECONDS) * METERS_SETTLE_SECONDS;
+      return new Moment(model.state(), settled);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Moment moment
+          && warmSeconds == moment.warmSeconds
+          && PracticeAnswers.areTheSame(state, moment.state);
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(warmSeconds);
+    }
+  }
+
+  /** Lets the meters go. */
+  void close() {
+    bank.ifPresent(MeterBank::close);
+    bank = Optional.empty();
+    board = Optional.empty();
+    practice = Optional.empty();
+  }
+}
