@@ -128,31 +128,50 @@ final class Workshop implements Outside {
     if (wish instanceof Wish.ResumeWalk resume) {
       return resume(new WalkName(resume.walk()));
     }
+    if (wish instanceof Wish.CloseWalk || wish instanceof Wish.Leave) {
+      close();
+      leaving = wish instanceof Wish.Leave;
+      return leaving ? List.of() : List.of(new DeskEvent.WalkClosed(), libraryRead());
+    }
+    if (wish instanceof Wish.StopWork) {
+      background.stop();
+      return List.of();
+    }
+    Optional<List<DeskEvent>> measured = measured(wish, desk);
+    return measured.isPresent() ? measured.get() : shown(wish, desk);
+  }
+
+  /** Does what a step asks of meters, captured waves and the live input; empty for other wishes. */
+  private Optional<List<DeskEvent>> measured(Wish wish, Desk desk) {
     if (wish instanceof Wish.FillStep) {
-      return meters.fill(desk);
-    }
-    if (wish instanceof Wish.ReadCapture read) {
-      return capture(read, desk);
-    }
-    if (wish instanceof Wish.ConfirmCautions) {
-      return List.of(new DeskEvent.CautionRead());
-    }
-    if (wish instanceof Wish.TakeCapture take) {
-      return taken(desk.waves().found(), take.step());
-    }
-    if (wish instanceof Wish.Listen listen) {
-      return live.listen(listen.on(), desk, meters.practice(), meters.nudge());
-    }
-    if (wish instanceof Wish.Hold hold) {
-      return live.hold(hold.on());
-    }
-    if (wish instanceof Wish.KeepHeld keep) {
-      return live.keep(keep.step(), desk, background);
+      return Optional.of(meters.fill(desk));
     }
     if (wish instanceof Wish.SetSpeed set) {
       meters.pace(set.speed());
-      return List.of();
+      return Optional.of(List.of());
     }
+    if (wish instanceof Wish.ReadCapture read) {
+      return Optional.of(capture(read, desk));
+    }
+    if (wish instanceof Wish.ConfirmCautions) {
+      return Optional.of(List.of(new DeskEvent.CautionRead()));
+    }
+    if (wish instanceof Wish.TakeCapture take) {
+      return Optional.of(taken(desk.waves().found(), take.step()));
+    }
+    if (wish instanceof Wish.Listen listen) {
+      return Optional.of(live.listen(listen.on(), desk, meters.practice(), meters.nudge()));
+    }
+    if (wish instanceof Wish.Hold hold) {
+      return Optional.of(live.hold(hold.on()));
+    }
+    return wish instanceof Wish.KeepHeld keep
+        ? Optional.of(live.keep(keep.step(), desk, background))
+        : Optional.empty();
+  }
+
+  /** Makes the text that a wish asks to see. */
+  private List<DeskEvent> shown(Wish wish, Desk desk) throws IOException {
     if (wish instanceof Wish.ShowSheet sheet) {
       return List.of(texts.sheet(walks, sheet.walk(), desk));
     }
@@ -163,19 +182,8 @@ final class Workshop implements Outside {
       return background.answering(
           "Reading walks. Esc stops.", task -> ledger().compare(compare, task));
     }
-    if (wish instanceof Wish.StopWork) {
-      background.stop();
-      return List.of();
-    }
-    if (wish instanceof Wish.ShowPlanSoFar) {
-      return List.of(texts.planSoFar(desk));
-    }
-    if (wish instanceof Wish.ShowPlan plan) {
-      return List.of(texts.plan(sequences, plan));
-    }
-    close();
-    leaving = wish instanceof Wish.Leave;
-    return leaving ? List.of() : List.of(new DeskEvent.WalkClosed(), libraryRead());
+    return List.of(
+        wish instanceof Wish.ShowPlan plan ? texts.plan(sequences, plan) : texts.planSoFar(desk));
   }
 
   /** Reads what is at hand to start from. */

@@ -150,6 +150,16 @@ public final class SheetJson {
   }
 
   private static void happenings(JsonGenerator out, Sheet.Happenings record) throws IOException {
+    doubts(out, record);
+    amendments(out, record);
+    lifts(out, record);
+    skips(out, record);
+    warmUps(out, record);
+    notes(out, record);
+    photos(out, record);
+  }
+
+  private static void doubts(JsonGenerator out, Sheet.Happenings record) throws IOException {
     out.writeArrayFieldStart("doubts");
     for (Sheet.DoubtLine d : record.doubts()) {
       out.writeStartObject();
@@ -167,6 +177,9 @@ public final class SheetJson {
       out.writeEndObject();
     }
     out.writeEndArray();
+  }
+
+  private static void amendments(JsonGenerator out, Sheet.Happenings record) throws IOException {
     out.writeArrayFieldStart("amended");
     for (Sheet.Amendment a : record.amendments()) {
       out.writeStartObject();
@@ -176,6 +189,9 @@ public final class SheetJson {
       out.writeEndObject();
     }
     out.writeEndArray();
+  }
+
+  private static void lifts(JsonGenerator out, Sheet.Happenings record) throws IOException {
     out.writeArrayFieldStart("halts");
     for (Sheet.Lift lift : record.lifts()) {
       out.writeStartObject();
@@ -185,6 +201,9 @@ public final class SheetJson {
       out.writeEndObject();
     }
     out.writeEndArray();
+  }
+
+  private static void skips(JsonGenerator out, Sheet.Happenings record) throws IOException {
     out.writeArrayFieldStart("skipped");
     for (Sheet.Skip skip : record.skips()) {
       out.writeStartObject();
@@ -193,9 +212,6 @@ public final class SheetJson {
       out.writeEndObject();
     }
     out.writeEndArray();
-    warmUps(out, record);
-    notes(out, record);
-    photos(out, record);
   }
 
   private static void warmUps(JsonGenerator out, Sheet.Happenings record) throws IOException {

@@ -1,11 +1,8 @@
 package loadwalk.report;
 
-import static loadwalk.report.Wording.UNKNOWN;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
@@ -22,10 +19,7 @@ import loadwalk.report.Block.Term;
 import loadwalk.report.Block.Terms;
 import loadwalk.report.Page.Section;
 import loadwalk.result.Criterion;
-import loadwalk.result.OutputFit;
 import loadwalk.result.RatingComparison;
-import loadwalk.result.StepResult;
-import loadwalk.result.TakenStep;
 
 /** Words a sheet, the same for every format. */
 public final class SheetPage {
@@ -52,8 +46,7 @@ public final class SheetPage {
     sections.add(identity());
     sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
     sections.addAll(WavePages.sections(sheet));
-    sections.add(new Section("computed", "Computed", computed()));
-    sections.add(new Section("agreement", "Fits and agreement", agreement()));
+    sections.addAll(ComputedPage.sections(sheet.result()));
     sections.addAll(HappeningsPage.sections(sheet));
     sections.add(new Section("conditions", "Conditions and bench", BenchPage.blocks(sheet)));
     sections.add(new Section("assumptions", "What this rests on", assumptions()));
@@ -250,105 +243,11 @@ public final class SheetPage {
         .toList();
   }
 
-  private List<Quantity> results(List<Function<StepResult, Optional<Quantity>>> figures) {
-    return sheet.result().steps().stream()
-        .flatMap(step -> figures.stream().flatMap(figure -> figure.apply(step).stream()))
-        .toList();
-  }
-
   private boolean hasScatter() {
-    return results(List.of(StepResult::outputVolts, StepResult::totalWatts, StepResult::inputWatts))
-        .stream()
+    return sheet.result().steps().stream()
+        .flatMap(r -> Stream.of(r.outputVolts(), r.totalWatts(), r.inputWatts()))
+        .flatMap(Optional::stream)
         .anyMatch(quantity -> !quantity.degreesOfFreedom().isEmpty());
-  }
-
-  private List<Block> computed() {
-    List<List<String>> rows = new ArrayList<>();
-    List<List<String>> leads = new ArrayList<>();
-    for (StepResult r : sheet.result().steps()) {
-      boolean loaded = r.watts().isPresent() && r.kind() != TakenStep.Kind.OPEN_LOAD;
-      if (r.inputWatts().isPresent() || loaded) {
-        rows.add(computedRow(r));
-      }
-      if (r.leadDropVolts().isPresent()) {
-        leads.add(
-            List.of(
-                r.stepId(), Wording.quantity(r.leadDropVolts()), Wording.quantity(r.leadWatts())));
-      }
-    }
-    if (rows.isEmpty()) {
-      return List.of(new Paragraph("Nothing can be computed yet."));
-    }
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Table(
-            "Output, input, efficiency and heat, ± with "
-                + Wording.coverage(
-                    results(
-                        List.of(
-                            StepResult::totalWatts,
-                            StepResult::inputWatts,
-                            StepResult::efficiency,
-                            StepResult::heatWatts))),
-            List.of(
-                Column.words("Step"),
-                Column.numbers("Output"),
-                Column.numbers("Input"),
-                Column.numbers("Efficiency"),
-                Column.numbers("Heat")),
-            rows));
-    if (!leads.isEmpty()) {
-      blocks.add(
-          new Table(
-              "Lost between supply and amplifier, ± with "
-                  + Wording.coverage(
-                      results(List.of(StepResult::leadDropVolts, StepResult::leadWatts))),
-              List.of(Column.words("Step"), Column.numbers("Drop"), Column.numbers("Power lost")),
-              leads));
-    }
-    return blocks;
-  }
-
-  private static List<String> computedRow(StepResult r) {
-    boolean idle = r.kind() == TakenStep.Kind.IDLE;
-    return List.of(
-        r.stepId(),
-        idle ? "none" : Wording.quantity(r.totalWatts()),
-        Wording.quantity(r.inputWatts()),
-        idle ? "" : r.efficiency().map(Wording::percent).orElse(UNKNOWN),
-        Wording.quantity(r.heatWatts()));
-  }
-
-  private List<Block> agreement() {
-    List<String> lines = new ArrayList<>();
-    sheet.result().outputFit().ifPresent(fit -> lines.add(fitSentence(fit)));
-    sheet.result().bridges().forEach(b -> lines.add(Wording.sentence(b.text())));
-    sheet.result().rechecks().forEach(r -> lines.add(Wording.sentence(r.text())));
-    if (sheet.result().rechecks().isEmpty()) {
-      lines.add("No recheck was measured.");
-    }
-    Optional<Quantity> source = sheet.result().sourceResistance();
-    source.ifPresent(q -> lines.add("Source resistance: " + PRINTER.quantity(q) + "."));
-    sheet
-        .result()
-        .dampingFactor()
-        .ifPresent(q -> lines.add("Damping factor: " + PRINTER.quantity(q) + "."));
-    if (source.isEmpty()) {
-      lines.add("Source resistance and damping factor: not told by these readings.");
-    }
-    return List.of(new Bullets(lines));
-  }
-
-  private static String fitSentence(OutputFit fit) {
-    return "One channel at the limit behaves as a source of E = "
-        + PRINTER.quantity(fit.openVolts())
-        + " behind r = "
-        + PRINTER.quantity(fit.seriesOhms())
-        + " (V = E × R/(R + r), fitted to "
-        + String.join(", ", fit.stepIds())
-        + "; no reading lies further than "
-        + PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2)
-        + " from it).";
   }
 
   private List<Block> assumptions() {

@@ -63,18 +63,10 @@ public final class DeskLoop {
 
   private static Desk told(Desk desk, DeskEvent event) {
     if (event instanceof DeskEvent.WalkReady ready) {
-      return desk.with(Optional.of(ready.model()))
-          .capturing(Waves.of(ready.model().state()))
-          .hearing(Live.OFF)
-          .on(WalkScreen.fresh());
+      return opened(desk, ready.model());
     }
     if (event instanceof DeskEvent.WalkClosed) {
-      return desk.with(Optional.<Model>empty())
-          .practising(Optional.empty())
-          .metering(Meters.none())
-          .capturing(Waves.none())
-          .hearing(Live.OFF)
-          .on(new HomeScreen(0));
+      return closed(desk);
     }
     if (event instanceof DeskEvent.LibraryRead read) {
       return desk.with(read.library());
@@ -101,18 +93,39 @@ public final class DeskLoop {
       return desk.on(new TextScreen(text.title(), text.lines(), text.charts(), 0, desk.screen()));
     }
     if (event instanceof DeskEvent.LedgerReady ledger) {
-      if (!(desk.screen() instanceof HomeScreen || desk.screen() instanceof LedgerScreen)) {
-        return desk;
-      }
-      List<String> marked =
-          desk.screen() instanceof LedgerScreen before ? before.marked() : List.of();
-      return desk.on(LedgerScreen.of(ledger, marked)).saying(Optional.empty());
+      return listed(desk, ledger);
     }
     if (event instanceof DeskEvent.FormsWanted wanted) {
       NewWalk draft = NewWalk.empty().on(wanted.sequence());
       return desk.on(new NewWalkScreen(NewWalkScreen.Stage.AMPLIFIER, 0, draft));
     }
     return desk.saying(Optional.of(((DeskEvent.Told) event).sentence()));
+  }
+
+  private static Desk opened(Desk desk, Model model) {
+    return desk.with(Optional.of(model))
+        .capturing(Waves.of(model.state()))
+        .hearing(Live.OFF)
+        .on(WalkScreen.fresh());
+  }
+
+  private static Desk closed(Desk desk) {
+    return desk.with(Optional.<Model>empty())
+        .practising(Optional.empty())
+        .metering(Meters.none())
+        .capturing(Waves.none())
+        .hearing(Live.OFF)
+        .on(new HomeScreen(0));
+  }
+
+  /** A ledger that was long in coming takes nobody away from another screen. */
+  private static Desk listed(Desk desk, DeskEvent.LedgerReady ledger) {
+    if (desk.screen() instanceof LedgerScreen before) {
+      return desk.on(LedgerScreen.of(ledger, before.marked())).saying(Optional.empty());
+    }
+    return desk.screen() instanceof HomeScreen
+        ? desk.on(LedgerScreen.of(ledger, List.of())).saying(Optional.empty())
+        : desk;
   }
 
   private static Desk captured(Desk desk, DeskEvent.CaptureRead read) {
