@@ -9,7 +9,8 @@ import java.util.List;
  * <p>η = 2 v²/x over Vs (I − I idle). Its logarithm is a random walk from load to load, started by
  * what the class of the amplifier tells, with scatter on top; all is normal, so the posterior is
  * exact for each of a few common scales of the errors, which are mixed by their evidence. Where a
- * load was measured before, that measurement decides. Below the least load measured the efficiency
+ * load was measured before, that measurement decides. Where no amperes are read at all, what the
+ * class tells holds at the greatest load measured. Below the least load measured the efficiency
  * goes on with the volts as η ∝ v^β: β = 0 where losses grow with the output (class D, a converter
  * at the end of its power), β = 1 where the supply current follows the load current alone (class B:
  * I = I idle + a Σ load current, a current limit). Both are kept and weighed by the class and by
@@ -32,6 +33,10 @@ final class EfficiencyModel {
 
   private final ClassPrior prior;
   private final int size;
+
+  /** ln of the channel volts at the greatest load measured, with amperes or without; else NaN. */
+  private final double lightest;
+
   private final double[] ohms;
   private final double[] logVolts;
   private final double[] cumulative;
@@ -43,6 +48,11 @@ final class EfficiencyModel {
 
   EfficiencyModel(ClassPrior prior, IdleModel idle, List<WalkReadings.Point> all, double supply) {
     this.prior = prior;
+    lightest =
+        all.stream()
+            .max(Comparator.comparingDouble(WalkReadings.Point::channelOhms))
+            .map(WalkReadings.Point::logVolts)
+            .orElse(Double.NaN);
     List<WalkReadings.Point> points =
         all.stream()
             .filter(p -> p.supplyAmps() > 0)
@@ -83,7 +93,8 @@ final class EfficiencyModel {
     if (same) {
       return again(near, channelOhms);
     }
-    boolean free = near < 0;
+    double anchor = near < 0 ? lightest : logVolts[near];
+    boolean free = Double.isNaN(anchor);
     int betas = free ? 1 : BETAS.length;
     EfficiencyAtLoad.Part[] parts = new EfficiencyAtLoad.Part[SCALES.length * betas];
     double position = position(near, channelOhms);
@@ -104,7 +115,7 @@ final class EfficiencyModel {
                 shares[s] * (free ? 1 : betaWeights[b]), mean, free ? 0 : BETAS[b], variance);
       }
     }
-    return new EfficiencyAtLoad(parts, near < 0 ? 0 : logVolts[near], free ? 0 : BETA_SPREAD);
+    return new EfficiencyAtLoad(parts, free ? 0 : anchor, free ? 0 : BETA_SPREAD);
   }
 
   /**

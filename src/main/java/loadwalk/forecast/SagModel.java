@@ -1,13 +1,15 @@
 package loadwalk.forecast;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import loadwalk.bench.ReadingId;
 
 /**
  * Predicts the supply volts at the amplifier's terminals from the current.
  *
  * <p>Vs = V0 − R I with normal priors on V0 and R, a Bayesian line in closed form; the scatter
- * grows with what the readings show about it.
+ * grows with what the readings show about it. Where the current is not read, the one told by the
+ * output stands for it: it is off by much the same factor at every load, which R takes up.
  */
 final class SagModel {
   private static final double SET_SPREAD = 0.12;
@@ -23,13 +25,17 @@ final class SagModel {
   private final double[] covariance = new double[3];
   private final double scatter;
   private final double setVolts;
+  private final ToDoubleFunction<Observation> drawn;
 
   /**
    * Fits the readings of a walk.
    *
    * @param usualAmps the current expected into 4 Ω before the first reading, amperes
+   * @param drawn the current of a step as read or else as told by its output, amperes; NaN where
+   *     neither tells
    */
-  SagModel(Evidence evidence, double usualAmps) {
+  SagModel(Evidence evidence, double usualAmps, ToDoubleFunction<Observation> drawn) {
+    this.drawn = drawn;
     setVolts = evidence.conditions().supplyVolts();
     double sagSpread = USUAL_SAG_SPREAD / usualAmps;
     double base = SCATTER * setVolts;
@@ -42,7 +48,7 @@ final class SagModel {
     List<Observation> observations = evidence.observations();
     for (Observation observation : observations) {
       double volts = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
-      double amps = observation.reading(ReadingId.SUPPLY_AMPS).orElse(Double.NaN);
+      double amps = drawn.applyAsDouble(observation);
       if (volts > 0 && amps >= 0) {
         a += precision;
         b -= precision * amps;
@@ -77,7 +83,7 @@ final class SagModel {
     double freedom = PRIOR_FREEDOM;
     for (Observation observation : observations) {
       double volts = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
-      double amps = observation.reading(ReadingId.SUPPLY_AMPS).orElse(Double.NaN);
+      double amps = drawn.applyAsDouble(observation);
       if (volts > 0 && amps >= 0) {
         double off = volts - (estimate[0] - estimate[1] * amps);
         squares += off * off;

@@ -2,9 +2,11 @@ package loadwalk.forecast;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 
 /** All that the evidence of one walk tells of the steps still to come. */
@@ -42,7 +44,7 @@ final class WalkModel {
             new OutputModel.Setup(supply, regulated, VOLTS_SCATTER));
     efficiency =
         new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, supply);
-    sag = new SagModel(evidence, usualAmps(supply));
+    sag = new SagModel(evidence, usualAmps(supply), this::drawnAmps);
     double sum = evidence.bench().supplies().stream().mapToDouble(Supply::amps).sum();
     deliverableAmps = sum > 0 && !exceeded(points, sum) ? sum : Double.POSITIVE_INFINITY;
   }
@@ -93,6 +95,24 @@ final class WalkModel {
       bands.put(target, known);
     }
     return known;
+  }
+
+  /** Returns the supply current of a step: as read, else as its output tells, else NaN. */
+  private double drawnAmps(Observation observation) {
+    Target target = observation.target();
+    OptionalDouble read = observation.reading(ReadingId.SUPPLY_AMPS);
+    if (read.isPresent() || !WalkReadings.atLimit(target)) {
+      boolean idling = target.kind() == Target.Kind.IDLE;
+      return read.orElse(idling ? idle.amps() : Double.NaN);
+    }
+    double load = WalkReadings.loadOhms(evidence.bench(), target, observation.readings());
+    double volts = WalkReadings.volts(observation.readings(), load);
+    double supply = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
+    double ohms = target.mode().channelOhms(load);
+    double logVolts = Math.log(WalkReadings.channelVolts(target, volts));
+    double logWatts =
+        EfficiencyModel.logOutput(logVolts, ohms) - efficiency.at(ohms).mean(logVolts);
+    return idle.amps() + Math.exp(logWatts) / supply;
   }
 
   /** Returns the current into 4 Ω that ratings or fuses let expect, amperes. */

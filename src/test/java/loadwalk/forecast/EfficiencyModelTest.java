@@ -96,6 +96,21 @@ class EfficiencyModelTest {
   }
 
   /** P = V²/R in each of two channels. */
+  /** Without amperes the class holds at the greatest load and goes on from there with the volts. */
+  @Test
+  void at_withoutCurrent_goesWithTheVolts_fromTheGreatestLoad() {
+    List<WalkReadings.Point> volts = new ArrayList<>();
+    for (double[] read : READ) {
+      volts.add(0, new WalkReadings.Point(read[0], false, Math.log(read[1]), SUPPLY, Double.NaN));
+    }
+    EfficiencyAtLoad told = model(volts).at(0.5);
+    assertEquals(Math.log(15), told.anchor(), 1e-12);
+    assertEquals(CLASS_B.mean(), told.mean(Math.log(15)), 1e-12);
+    double exponent = 0.25 * 0.5 + 0.45;
+    assertEquals(CLASS_B.mean() - exponent * Math.log(2), told.mean(Math.log(7.5)), 1e-9);
+    assertTrue(told.deviation(Math.log(7.5)) > told.deviation(Math.log(15)));
+  }
+
   @Test
   void logOutput_isOfBothChannels() {
     assertEquals(Math.log(2 * 15 * 15 / 4.0), EfficiencyModel.logOutput(Math.log(15), 4), 1e-12);

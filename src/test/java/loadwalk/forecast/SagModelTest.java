@@ -53,7 +53,7 @@ class SagModelTest {
     walk.add(new Observation(Amplifiers.STEREO_1, Map.of(ReadingId.SUPPLY_VOLTS, 9.0)));
     walk.add(new Observation(Amplifiers.STEREO_1, Map.of(ReadingId.SUPPLY_AMPS, 90.0)));
     walk.addAll(walk(new double[][] {{40, 0}, {-1, 9}}));
-    assertSame(model(READ), new SagModel(evidence(walk), USUAL_AMPS));
+    assertSame(model(READ), new SagModel(evidence(walk), USUAL_AMPS, SagModelTest::read));
   }
 
   @Test
@@ -94,7 +94,11 @@ class SagModelTest {
   }
 
   private static SagModel model(double[][] read) {
-    return new SagModel(evidence(walk(read)), USUAL_AMPS);
+    return new SagModel(evidence(walk(read)), USUAL_AMPS, SagModelTest::read);
+  }
+
+  private static double read(Observation observation) {
+    return observation.reading(ReadingId.SUPPLY_AMPS).orElse(Double.NaN);
   }
 
   private static Evidence evidence(List<Observation> walk) {

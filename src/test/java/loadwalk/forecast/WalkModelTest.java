@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -93,6 +94,43 @@ class WalkModelTest {
     assertEquals(13.8 - 0.15, model.sag().volts(usual), 1e-6);
     WalkModel small = new WalkModel(Amplifiers.evidence(Amplifiers.rated(5), List.of()));
     assertEquals(13.8 - 0.15, small.sag().volts(3), 1e-9, "no less than 3 A");
+  }
+
+  /** Where nobody reads the amperes, those that the outputs tell carry the sag to heavier loads. */
+  @Test
+  void supply_isTold_withoutAmperes_byTheOutputs() {
+    double read = sag(true, Optional.empty());
+    assertEquals(read, sag(false, Optional.empty()), 0.1);
+    double fresh =
+        new WalkModel(Amplifiers.evidence(Amplifiers.rated(50), List.of())).sag().volts(50);
+    assertTrue(read < fresh - 0.3, read + " and " + fresh);
+  }
+
+  @Test
+  void supply_isNotTold_byStepsWithoutOutput() {
+    Map<ReadingId, Double> supplyAlone = Map.of(ReadingId.SUPPLY_VOLTS, 12.9);
+    double fresh = sag(false, Optional.empty());
+    Observation none = new Observation(Amplifiers.STEREO_1, supplyAlone);
+    assertEquals(fresh, sag(false, Optional.of(none)), 1e-12);
+    Target half = new Target("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 4, 0.5);
+    Map<ReadingId, Double> part = Map.of(ReadingId.SUPPLY_VOLTS, 12.9, ReadingId.OUTPUT_VOLTS, 9.0);
+    assertEquals(fresh, sag(false, Optional.of(new Observation(half, part))), 1e-12);
+  }
+
+  /** Returns the supply volts told at 50 A after three loads that sag by 20 mΩ. */
+  private static double sag(boolean withAmps, Optional<Observation> more) {
+    List<Observation> walk = new ArrayList<>();
+    for (Target step :
+        List.of(Amplifiers.IDLE, Amplifiers.STEREO_4, Amplifiers.STEREO_2, Amplifiers.STEREO_1)) {
+      Map<ReadingId, Double> readings = Amplifiers.readings(step);
+      readings.put(ReadingId.SUPPLY_VOLTS, 13.8 - 0.02 * readings.get(ReadingId.SUPPLY_AMPS));
+      if (!withAmps) {
+        readings.remove(ReadingId.SUPPLY_AMPS);
+      }
+      walk.add(new Observation(step, readings));
+    }
+    more.ifPresent(walk::add);
+    return new WalkModel(Amplifiers.evidence(Amplifiers.rated(50), walk)).sag().volts(50);
   }
 
   private static WalkModel model(
