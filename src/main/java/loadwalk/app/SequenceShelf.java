@@ -7,11 +7,13 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import loadwalk.json.Read;
+import loadwalk.json.Shown;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 
@@ -42,38 +44,57 @@ final class SequenceShelf {
   Optional<Read<Found>> find(String name) throws IOException {
     Located located = home.inside("sequences/" + name + ENDING);
     if (located instanceof Located.Inside inside && Files.isRegularFile(inside.path())) {
-      return Optional.of(read(name + ENDING, bytes(inside.path())));
+      return Optional.of(read(name, bytes(inside.path())));
     }
     try (InputStream in =
         SequenceShelf.class.getResourceAsStream("/loadwalk/sequences/" + name + ENDING)) {
       boolean stock = STOCK.contains(name) && in != null;
-      return stock ? Optional.of(read(name + ENDING, in.readAllBytes())) : Optional.empty();
+      return stock ? Optional.of(read(name, in.readAllBytes())) : Optional.empty();
     }
   }
 
-  /** Returns every sequence that can be read, stock names first. */
-  List<Sequence> all() throws IOException {
-    Map<String, Sequence> own = new TreeMap<>();
-    List<Sequence> all = new ArrayList<>();
-    for (String name : STOCK) {
-      find(name).flatMap(Read::found).ifPresent(f -> all.add(f.sequence()));
-    }
-    if (Files.isDirectory(home.sequences())) {
-      try (DirectoryStream<Path> files = Files.newDirectoryStream(home.sequences(), "*" + ENDING)) {
-        for (Path file : files) {
-          String name = file.getFileName().toString().replaceFirst("\\.json$", "");
-          if (!STOCK.contains(name)) {
-            find(name).flatMap(Read::found).ifPresent(f -> own.put(name, f.sequence()));
-          }
-        }
+  /**
+   * What the shelf has to offer.
+   *
+   * @param sequences every sequence that can be read, stock names first
+   * @param refused a sentence for each file that cannot, with what is wrong first
+   */
+  record Offered(List<Sequence> sequences, List<String> refused) {}
+
+  /** Returns what can be walked, and what cannot with the reason. */
+  Offered all() throws IOException {
+    Set<String> names = new LinkedHashSet<>(STOCK);
+    names.addAll(ownNames());
+    List<Sequence> sequences = new ArrayList<>();
+    List<String> refused = new ArrayList<>();
+    for (String name : names) {
+      try {
+        find(name).ifPresent(read -> sort(read, sequences, refused));
+      } catch (IOException unreadable) {
+        refused.add(Shown.text(name, 64) + ENDING + ": the file cannot be read");
       }
     }
-    all.addAll(own.values());
-    return all;
+    return new Offered(sequences, refused);
   }
 
-  private static Read<Found> read(String file, byte[] bytes) {
-    Read<Sequence> read = SequenceReader.read(bytes, file);
+  private static void sort(Read<Found> read, List<Sequence> sequences, List<String> refused) {
+    read.found().ifPresent(found -> sequences.add(found.sequence()));
+    read.faults().stream().limit(1).forEach(fault -> refused.add(fault.text()));
+  }
+
+  private Set<String> ownNames() throws IOException {
+    Set<String> names = new TreeSet<>();
+    if (Files.isDirectory(home.sequences())) {
+      try (DirectoryStream<Path> files = Files.newDirectoryStream(home.sequences(), "*" + ENDING)) {
+        files.forEach(
+            file -> names.add(file.getFileName().toString().replaceFirst("\\.json$", "")));
+      }
+    }
+    return names;
+  }
+
+  private static Read<Found> read(String name, byte[] bytes) {
+    Read<Sequence> read = SequenceReader.readNamed(bytes, name + ENDING, name);
     String text = new String(bytes, StandardCharsets.UTF_8);
     return Read.of(read.found().map(s -> new Found(s, text)), read.faults());
   }

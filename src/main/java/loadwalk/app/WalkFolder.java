@@ -104,8 +104,13 @@ final class WalkFolder {
         }
       }
     }
+    SequenceShelf.Offered offered = sequences.all();
     return new Library(
-        sequences.all(), List.copyOf(amplifiers.values()), List.copyOf(benches.values()), walks);
+        offered.sequences(),
+        offered.refused(),
+        List.copyOf(amplifiers.values()),
+        List.copyOf(benches.values()),
+        walks);
   }
 
   private static Library.KeptWalk kept(String name, WalkState state) {

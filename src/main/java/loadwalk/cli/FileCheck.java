@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.BenchReader;
 import loadwalk.json.Fault;
@@ -12,6 +14,7 @@ import loadwalk.json.Format;
 import loadwalk.json.JsonText;
 import loadwalk.json.Node;
 import loadwalk.json.Read;
+import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 
 /**
@@ -25,8 +28,11 @@ public record FileCheck(String file, String kind, List<Fault> faults) {
   private static final Map<String, BiFunction<byte[], String, Read<?>>> READERS =
       new LinkedHashMap<>();
 
+  private static final Pattern KEPT =
+      Pattern.compile("(?:.*[/\\\\])?sequences[/\\\\]([^/\\\\]+)\\.json", Pattern.DOTALL);
+
   static {
-    READERS.put("sequence", SequenceReader::read);
+    READERS.put("sequence", FileCheck::sequence);
     READERS.put("amplifier", AmplifierReader::read);
     READERS.put("bench", BenchReader::read);
   }
@@ -55,6 +61,14 @@ public record FileCheck(String file, String kind, List<Fault> faults) {
       return new FileCheck(file, "", List.of(withoutKind(root, file)));
     }
     return new FileCheck(file, kind, reader.apply(bytes, file).faults());
+  }
+
+  /** Reads a sequence; one in a folder of sequences is found by its file's name. */
+  private static Read<Sequence> sequence(byte[] bytes, String file) {
+    Matcher kept = KEPT.matcher(file);
+    return kept.matches()
+        ? SequenceReader.readNamed(bytes, file, kept.group(1))
+        : SequenceReader.read(bytes, file);
   }
 
   private static Fault withoutKind(Node root, String file) {

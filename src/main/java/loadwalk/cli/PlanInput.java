@@ -56,7 +56,8 @@ public final class PlanInput {
     }
     Path own = home.resolve("sequences").resolve(nameOrFile + ".json");
     if (isOwn(own)) {
-      return file(own.toString(), SequenceReader::read);
+      return file(
+          own.toString(), (bytes, file) -> SequenceReader.readNamed(bytes, file, nameOrFile));
     }
     String path = "/loadwalk/sequences/" + nameOrFile + ".json";
     try (InputStream in = PlanInput.class.getResourceAsStream(path)) {

@@ -14,6 +14,7 @@ import loadwalk.json.Format;
 import loadwalk.json.JsonText;
 import loadwalk.json.Node;
 import loadwalk.json.Read;
+import loadwalk.json.Shown;
 
 /** Reads a sequence and checks its meaning; comments in the file are passed over. */
 public final class SequenceReader {
@@ -21,6 +22,7 @@ public final class SequenceReader {
   public static final Format FORMAT = new Format("sequence", 1);
 
   private static final int MOST_STEPS = 200;
+  private static final int LONGEST_NAME = 64;
   private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
 
   private SequenceReader() {}
@@ -42,23 +44,33 @@ public final class SequenceReader {
    * @param file the name used in faults
    */
   public static Read<Sequence> read(byte[] bytes, String file) {
+    return read(bytes, file, Optional.empty());
+  }
+
+  /**
+   * Reads the bytes of a sequence file that is found by its name, so that both must be one.
+   *
+   * @param bytes the file's content
+   * @param file the name used in faults
+   * @param name the file's name without folder and ending
+   */
+  public static Read<Sequence> readNamed(byte[] bytes, String file, String name) {
+    return read(bytes, file, Optional.of(name));
+  }
+
+  private static Read<Sequence> read(byte[] bytes, String file, Optional<String> name) {
     Read<Node> tree = JsonText.commented(file).read(bytes);
     Faults faults = new Faults(file);
-    Optional<Sequence> found = tree.found().flatMap(node -> read(node, hash(bytes), faults));
+    Optional<Sequence> found =
+        tree.found()
+            .flatMap(node -> Fields.of(node, "a sequence", faults))
+            .filter(fields -> FORMAT.check(fields, true))
+            .flatMap(fields -> sequence(fields, hash(bytes), name));
     return Read.of(found, tree.found().isPresent() ? faults.list() : tree.faults());
   }
 
-  private static Optional<Sequence> read(Node node, String hash, Faults faults) {
-    return Fields.of(node, "a sequence", faults)
-        .filter(fields -> FORMAT.check(fields, true))
-        .flatMap(fields -> sequence(fields, hash));
-  }
-
-  private static Optional<Sequence> sequence(Fields fields, String hash) {
-    String name = fields.requiredText("name");
-    if (!name.isEmpty() && !NAME.matcher(name).matches()) {
-      fields.fault("name", "«name» must be small letters, digits and hyphens, at most 64");
-    }
+  private static Optional<Sequence> sequence(Fields fields, String hash, Optional<String> wanted) {
+    String name = name(fields, wanted);
     String title = fields.requiredText("title");
     double hertz = inner(fields, "tone", "hertz", 1, 100_000);
     double thd = inner(fields, "limit", "thdPercent", 0.001, 50);
@@ -69,6 +81,18 @@ public final class SequenceReader {
     List<Step> steps = fields.objects("steps", reader::read);
     checkSize(fields, steps.size(), fields.faults().count() > before);
     return fields.build(() -> new Sequence(name, title, hertz, thd, volts, steps, hash));
+  }
+
+  private static String name(Fields fields, Optional<String> wanted) {
+    String name = fields.requiredText("name");
+    if (!name.isEmpty() && !NAME.matcher(name).matches()) {
+      fields.fault("name", "«name» must be small letters, digits and hyphens, at most 64");
+    } else if (!name.isEmpty() && !name.equals(wanted.orElse(name))) {
+      String file = Shown.text(wanted.get(), LONGEST_NAME);
+      String both = "«name» is «%s» where the file is named «%s»; a sequence is found by it";
+      fields.fault("name", String.format(both, name, file));
+    }
+    return name;
   }
 
   private static void checkSize(Fields fields, int size, boolean faulty) {

@@ -9,18 +9,21 @@ import loadwalk.sequence.Sequence;
  * What is at hand to start from.
  *
  * @param sequences the sequences
+ * @param refused a sentence for each sequence file that cannot be read
  * @param amplifiers amplifiers described earlier
  * @param benches benches described earlier
  * @param walks kept walks, newest first
  */
 public record Library(
     List<Sequence> sequences,
+    List<String> refused,
     List<Amplifier> amplifiers,
     List<Bench> benches,
     List<KeptWalk> walks) {
   /** Copies the lists. */
   public Library {
     sequences = List.copyOf(sequences);
+    refused = List.copyOf(refused);
     amplifiers = List.copyOf(amplifiers);
     benches = List.copyOf(benches);
     walks = List.copyOf(walks);
@@ -28,7 +31,7 @@ public record Library(
 
   /** Returns a library of which nothing has been read yet. */
   public static Library empty() {
-    return new Library(List.of(), List.of(), List.of(), List.of());
+    return new Library(List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
   /**

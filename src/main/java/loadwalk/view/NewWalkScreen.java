@@ -32,8 +32,18 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
     canvas.text(1, 0, "New walk", Style.HEADING);
     canvas.text(1, 2, stage.question, Style.STRONG);
     Menu.paint(canvas, 4, canvas.rows() - 9, lines(desk), chosen);
-    Keys.paintMessage(canvas, desk.notice().orElse(""), Style.HEED);
+    Keys.paintMessage(canvas, desk.notice().orElse(refused(desk)), Style.HEED);
     Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F10", "back");
+  }
+
+  /** Tells which sequence files are not offered: who wrote one looks for it here. */
+  private String refused(Desk desk) {
+    List<String> refused = desk.library().refused();
+    if (stage != Stage.SEQUENCE || refused.isEmpty()) {
+      return "";
+    }
+    String more = refused.size() == 1 ? "" : " and " + (refused.size() - 1) + " more";
+    return "Not offered: " + refused.get(0) + more + ". See loadwalk check.";
   }
 
   private List<String> lines(Desk desk) {

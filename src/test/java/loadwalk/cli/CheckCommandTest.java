@@ -47,6 +47,16 @@ class CheckCommandTest {
   }
 
   @Test
+  void check_ofASequenceAmongSequences_wantsTheNameOfItsFile() throws IOException {
+    String stock = Files.readString(Path.of("sequences", "stereo-only.json"));
+    assertEquals(0, run(file("copied.json", stock)));
+    Path kept = Files.createDirectory(folder.resolve("sequences")).resolve("copied.json");
+    Files.writeString(kept, stock);
+    assertEquals(2, run(kept.toString()));
+    assertTrue(output().contains("copied.json:3:11: «name» is «stereo-only» where"), output());
+  }
+
+  @Test
   void check_ofAFolderOrAnotherFormat_isRefusedInASentence() throws IOException {
     String other = file("x.json", "{\"format\":\"loadwalk-sheet/1\"}");
     assertEquals(2, run(folder.toString(), other));

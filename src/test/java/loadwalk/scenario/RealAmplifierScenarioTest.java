@@ -3,6 +3,8 @@ package loadwalk.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import loadwalk.bench.ReadingId;
@@ -63,6 +65,19 @@ class RealAmplifierScenarioTest {
 
   private static int firstOf(List<Fact> facts, Class<? extends Fact> kind) {
     return facts.indexOf(facts.stream().filter(kind::isInstance).findFirst().orElseThrow());
+  }
+
+  @Test
+  void sequenceFilesThatAreNotOffered_areNamedWhereTheyAreMissed() throws IOException {
+    Path sequences = Files.createDirectories(folder.resolve("sequences"));
+    String stock = Files.readString(Path.of("sequences", "stereo-only.json"));
+    Files.writeString(sequences.resolve("copied.json"), stock);
+    Files.writeString(sequences.resolve("mine.json"), stock.replace("stereo-only", "mine"));
+    BenchSide bench = BenchSide.at(folder).press("Down", "Enter").sees("mine Stereo only");
+    bench.sees("Not offered: copied.json:3:11: «name» is «stereo-only»", "See loadwalk check.");
+    Files.writeString(sequences.resolve("broken.json"), "{");
+    Files.write(sequences.resolve("huge.json"), new byte[(1 << 20) + 1]);
+    BenchSide.at(folder).press("Down", "Enter").sees("Not offered: broken.json", "and 2 more");
   }
 
   @Test

@@ -172,6 +172,18 @@ class SequenceReaderTest {
         SequenceReader.hash("abc".getBytes(StandardCharsets.UTF_8)));
   }
 
+  @Test
+  void sequenceOfAnotherName_thanItsFile_isRefusedWhereItIsFoundByIt() {
+    byte[] bytes = (HEAD + "{\"do\":\"idle\"}]}").getBytes(StandardCharsets.UTF_8);
+    String name = SequenceReader.read(bytes, "x.json").found().orElseThrow().name();
+    assertTrue(SequenceReader.readNamed(bytes, name + ".json", name).found().isPresent());
+    Read<Sequence> other = SequenceReader.readNamed(bytes, "other.json", "other");
+    assertEquals(
+        "«name» is «" + name + "» where the file is named «other»; a sequence is found by it",
+        other.faults().get(0).sentence());
+    assertEquals(1, other.faults().size());
+  }
+
   private static Sequence stock(String name) throws IOException {
     String path = "/loadwalk/sequences/" + name + ".json";
     try (InputStream in = SequenceReaderTest.class.getResourceAsStream(path)) {
