@@ -71,7 +71,9 @@ public final class PlainParser {
       case "skip":
         return new PlainLine.Wants(new Intent.Skip(rest));
       case "note":
-        return new PlainLine.Wants(new Intent.Note(rest));
+        return rest.isBlank()
+            ? new PlainLine.Problem("Type: note TEXT.")
+            : new PlainLine.Wants(new Intent.Note(rest));
       case "photo":
         return new PlainLine.Wants(Intent.Attach.typed(rest));
       case "warm-again":

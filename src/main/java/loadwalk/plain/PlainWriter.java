@@ -45,6 +45,9 @@ public record PlainWriter(Printer printer) {
     for (PlannedStep planned : after.state().plan()) {
       step(planned, before.state(), after.state(), lines);
     }
+    after.state().notes().stream()
+        .skip(before.state().notes().size())
+        .forEach(note -> lines.add("kept note: " + note.text()));
     hold(before.state().hold(), after.state().hold(), lines);
     if (after.state().isFinished() && !before.state().isFinished()) {
       lines.add("Every step is done. Type sheet to see the sheet, quit to leave.");
@@ -67,6 +70,10 @@ public record PlainWriter(Printer printer) {
     StepState was = before.step(planned.id());
     StepState now = after.step(planned.id());
     entries(planned.id(), was, now, lines);
+    said(planned.id(), was, now).forEach(lines::add);
+    if (now.liftReason().isPresent() && was.liftReason().isEmpty()) {
+      lines.add("Halt lifted: " + now.liftReason().get() + ". " + start(after, planned));
+    }
     if (!now.brief().equals(was.brief()) && now.status() == Status.BRIEFED) {
       lines.addAll(brief(after, planned));
     }
@@ -81,6 +88,24 @@ public record PlainWriter(Printer printer) {
               + now.reason().map(why -> ": " + why).orElse("")
               + ".");
     }
+  }
+
+  /** Tells what was said about a step's readings; who types by ear has no screen that shows it. */
+  private static List<String> said(String id, StepState was, StepState now) {
+    List<String> lines = new ArrayList<>();
+    for (ReadingId reading : now.entries().keySet()) {
+      Optional<String> why = now.latest(reading).flatMap(Entry::stoodBy);
+      if (why.isPresent() && !why.equals(was.latest(reading).flatMap(Entry::stoodBy))) {
+        lines.add("stood by " + id + " " + reading.key() + ": " + why.get());
+      }
+    }
+    if (now.pairs().size() > was.pairs().size()) {
+      lines.add("kept " + id + " pair " + now.pairs().size());
+    }
+    if (now.criterion() != was.criterion()) {
+      lines.add(id + ", output was read " + now.criterion().text());
+    }
+    return lines;
   }
 
   /** Returns the brief of a step, worst caution first. */

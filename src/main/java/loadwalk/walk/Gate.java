@@ -99,7 +99,7 @@ public final class Gate {
     return heed && Targets.of(state, planned).filter(Gate::loads).isPresent();
   }
 
-  private static boolean loads(Target target) {
+  static boolean loads(Target target) {
     return target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
   }
 

@@ -98,14 +98,18 @@ final class Steps {
         : Next.keeping(model, List.of(new Fact.Begun(planned.id())));
   }
 
-  /** Arms and, where nothing else holds the step, starts it. */
+  /**
+   * Arms and, where nothing else holds the step, starts it; a clear step needs no load typed, but
+   * one that is typed all the same must be the step's.
+   */
   private Next arm(Model model, PlannedStep planned, String text) {
     Optional<Target> target = Targets.of(model.state(), planned);
     StepState step = model.state().step(planned.id());
     if (target.isEmpty() || step.status() != Status.BRIEFED) {
       return Next.refused(model, planned.id() + " is not waiting to be armed.");
     }
-    if (!Gate.needsArming(model.state(), planned)) {
+    boolean needsArming = Gate.needsArming(model.state(), planned);
+    if (!needsArming && (text.isBlank() || !Gate.loads(target.get()))) {
       return begin(model, planned);
     }
     Typed typed = EntryParser.parse(text, Unit.OHM);
@@ -116,6 +120,9 @@ final class Steps {
     Optional<String> problem = Gate.armProblem(target.get(), ohms);
     if (problem.isPresent()) {
       return Next.refused(model, problem.get());
+    }
+    if (!needsArming) {
+      return begin(model, planned);
     }
     Fact armed = new Fact.Armed(planned.id(), text, ohms);
     WalkState then = armed.applyTo(model.state(), model.clock().wallMillis());

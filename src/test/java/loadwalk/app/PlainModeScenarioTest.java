@@ -81,6 +81,22 @@ class PlainModeScenarioTest {
   }
 
   @Test
+  void whatIsKept_isTold_whateverItIs() throws Exception {
+    String lines =
+        "note\nnote fan is loud\nskip cold run\nskip no clamp here\narm 4\n"
+            + "outputVolts 1.55\nstand outputVolts it is so\npair 13.2 0.8%\n"
+            + "criterion below-limit\ndone\narm 2\noutputVolts 13\ndone\n"
+            + "lift the owner wants it\nquit\n";
+    Ran ran = run("C.UTF-8", lines, "walk", "stereo-only", "--practice", "2", "--plain");
+    assertTrue(ran.out().contains("Type: note TEXT."), ran::out);
+    assertTrue(ran.out().contains("\nkept note: fan is loud\n"), ran::out);
+    assertTrue(ran.out().contains("\nstood by stereo-4 outputVolts: it is so\n"), ran::out);
+    assertTrue(ran.out().contains("\nkept stereo-4 pair 1\n"), ran::out);
+    assertTrue(ran.out().contains("\nstereo-4, output was read below the limit"), ran::out);
+    assertTrue(ran.out().contains("\nHalt lifted: the owner wants it. To arm, type"), ran::out);
+  }
+
+  @Test
   void version_isPrintedByEveryCommand() throws Exception {
     assertTrue(run("C.UTF-8", "", "--version").out().startsWith("Loadwalk "));
     assertTrue(run("C.UTF-8", "", "sheet", "-V").out().startsWith("Loadwalk "));

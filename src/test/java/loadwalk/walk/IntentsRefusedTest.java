@@ -168,6 +168,17 @@ class IntentsRefusedTest {
   }
 
   @Test
+  void armingAClearStep_withAnotherLoad_isRefused() {
+    floor.at("stereo-4");
+    refused(
+        new Intent.Arm("2"),
+        "The step wants stereo 4.0 Ω and 2.0 Ω was typed: look at the wiring before anything is"
+            + " switched on.");
+    refused(new Intent.Arm("two"), "«two» is not a number; type ohms such as 4, 1/2 or 0R5.");
+    kept(new Intent.Arm("4"), new Fact.Begun("stereo-4"));
+  }
+
+  @Test
   void pair_isRefusedBelowZero_andInWrongUnits() {
     floor.at("stereo-4").hear(new Intent.Begin());
     String zero = "Volts and THD of a pair must both be above zero.";
