@@ -1,5 +1,6 @@
 package loadwalk.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,9 @@ import loadwalk.walk.WalkState;
 /** The brief of a step: what to connect, the cautions worst first, the forecast, the arming. */
 final class BriefPanel {
   private static final int FIELD = 16;
+
+  /** The width of a caution's gravity with the blanks behind it. */
+  private static final int CAUTION = 6;
 
   private BriefPanel() {}
 
@@ -41,6 +45,24 @@ final class BriefPanel {
     row = paintForecast(canvas, brief, area, row, area.bottom() - fields);
     paintFields(canvas, state, planned, screen, area);
     paintSupply(canvas, desk, area);
+  }
+
+  /** Returns the cautions of the current step in full, for where the panel has no room for them. */
+  static List<String> cautionLines(WalkState state, int columns) {
+    List<String> lines = new ArrayList<>();
+    Optional<Forecast> brief = state.current().flatMap(p -> state.step(p.id()).brief());
+    for (Caution caution : brief.map(Forecast::cautions).orElse(List.of())) {
+      String gravity = Words.upper(caution.gravity());
+      for (String line : Canvas.fold(caution.text(), columns - CAUTION)) {
+        lines.add(String.format("%-" + CAUTION + "s%s", gravity, line));
+        gravity = "";
+      }
+    }
+    if (!lines.isEmpty()) {
+      lines.add(0, "Cautions of " + state.currentId() + ", worst first:");
+      lines.add("");
+    }
+    return lines;
   }
 
   /** Tells what stands at the terminals before anything is started, where a meter tells it. */
@@ -85,9 +107,19 @@ final class BriefPanel {
       canvas.text(
           area.column(), row, Words.upper(caution.gravity()), Words.style(caution.gravity()));
       int rows = Math.min(2, end - row);
+      if (Canvas.fold(caution.text(), area.columns() - CAUTION).size() > rows) {
+        String whole = "F1 shows all of it";
+        int at = area.column() + area.columns() - whole.length();
+        canvas.text(at, area.row(), whole, Style.KEY);
+      }
       row =
           canvas.paragraph(
-              area.column() + 6, row, area.columns() - 6, rows, caution.text(), Style.TEXT);
+              area.column() + CAUTION,
+              row,
+              area.columns() - CAUTION,
+              rows,
+              caution.text(),
+              Style.TEXT);
       shown++;
     }
     if (brief.cautions().isEmpty()) {

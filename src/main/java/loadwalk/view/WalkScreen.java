@@ -99,7 +99,7 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
     String step = state.currentId();
     switch (key.kind()) {
       case F1:
-        return Optional.of(Answer.stay(TextScreen.of("Help", Help.walk(), this)));
+        return Optional.of(Answer.stay(TextScreen.of("Help", help(state), this)));
       case F2:
         return Optional.of(Answer.stay(asking(Prompt.of(Prompt.Kind.NOTE, step))));
       case F3:
@@ -139,6 +139,13 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
       default:
         return Optional.empty();
     }
+  }
+
+  /** The cautions stand before the keys: who presses F1 at a brief may not have seen them all. */
+  private static List<String> help(WalkState state) {
+    List<String> lines = BriefPanel.cautionLines(state, Size.LEAST.columns() - 2);
+    lines.addAll(Help.walk());
+    return lines;
   }
 
   private Answer filled(MeterFill fill) {

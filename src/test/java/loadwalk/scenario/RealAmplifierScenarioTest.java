@@ -7,7 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Forecast;
 import loadwalk.walk.Fact;
 import loadwalk.walk.Stamped;
 import loadwalk.walk.StepState.Status;
@@ -65,6 +68,21 @@ class RealAmplifierScenarioTest {
 
   private static int firstOf(List<Fact> facts, Class<? extends Fact> kind) {
     return facts.indexOf(facts.stream().filter(kind::isInstance).findFirst().orElseThrow());
+  }
+
+  @Test
+  void cautionsThatHaveNoRoom_areShownWholeByHelp() {
+    BenchSide bench = described();
+    bench.press("F3", "text:warm from the car", "Enter", "Enter", "text:1,4", "Enter", "F9");
+    bench.press("Tab", "text:4", "Enter", "text:70 W", "Enter", "F9").sees("stereo-2 brief: HALT");
+    Forecast brief = bench.step("stereo-2").brief().orElseThrow();
+    bench.press("F1").sees("Cautions of stereo-2, worst first:");
+    for (Caution caution : brief.cautions()) {
+      String[] words = caution.text().split(" ");
+      bench.sees(caution.gravity().word().toUpperCase(Locale.ROOT) + " " + words[0]);
+      bench.sees(words[words.length - 2] + " " + words[words.length - 1]);
+    }
+    bench.press("Enter").sees("stereo-2 brief: HALT");
   }
 
   @Test
