@@ -22,7 +22,7 @@ final class LoadedSearch {
    * honest entry in three hundred be doubted in the populations told of in DEVELOPERS.md, spent
    * where it buys most.
    */
-  private static final double NEEDED_LOG_ODDS = -2.4;
+  private static final double NEEDED_LOG_ODDS = -2.1;
 
   /**
    * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there
@@ -46,7 +46,7 @@ final class LoadedSearch {
    * The same for a slip of an earlier step, of which more is asked: an amplifier that first reaches
    * a limit at this load leaves the same readings as a slip before it.
    */
-  private static final double NEEDED_OF_EARLIER = -2;
+  private static final double NEEDED_OF_EARLIER = -1.8;
 
   /**
    * How far ln of the density must lie below its height for earlier steps to be searched where
