@@ -9,7 +9,12 @@ import loadwalk.walk.Intent;
 import loadwalk.walk.Targets;
 import loadwalk.walk.WalkState;
 
-/** Keys while a brief is on the screen: an optional cold load check, then arm or start. */
+/**
+ * Keys while a brief is on the screen: arm or start, and an optional cold load check.
+ *
+ * <p>The row that arms is the first, where the cursor starts: a load typed to arm a step is never
+ * kept as a cold measurement, for that row is reached only on purpose.
+ */
 final class BriefKeys {
   private BriefKeys() {}
 
@@ -27,7 +32,12 @@ final class BriefKeys {
 
   /** Tells whether the row in focus is the cold load check. */
   static boolean onColdLoad(WalkScreen screen, WalkState state, PlannedStep planned) {
-    return asksColdLoad(state, planned) && screen.focus() == 0;
+    return asksColdLoad(state, planned) && screen.focus() == coldRow(state, planned);
+  }
+
+  /** Returns the row of the cold load check, where there is one: the last. */
+  static int coldRow(WalkState state, PlannedStep planned) {
+    return Gate.needsArming(state, planned) ? 1 : 0;
   }
 
   static Answer press(WalkScreen screen, Key key, WalkState state, PlannedStep planned) {
@@ -52,18 +62,14 @@ final class BriefKeys {
     String text = screen.field().text();
     boolean needsArming = Gate.needsArming(state, planned);
     if (onColdLoad(screen, state, planned) && !text.isBlank()) {
-      return Answer.want(
-          screen.at(needsArming ? 1 : 0),
-          new Intent.Enter(planned.id(), ReadingId.LOAD_OHMS, text));
+      return Answer.want(screen.at(0), new Intent.Enter(planned.id(), ReadingId.LOAD_OHMS, text));
     }
     if (onColdLoad(screen, state, planned) && needsArming) {
-      return Answer.stay(screen.at(1));
+      return Answer.stay(screen.at(0));
     }
     if (planned.step() instanceof Step.Note) {
       return Answer.want(screen.at(0), new Intent.Finish());
     }
-    return needsArming
-        ? Answer.want(screen.at(asksColdLoad(state, planned) ? 1 : 0), new Intent.Arm(text))
-        : Answer.want(screen.at(0), new Intent.Begin());
+    return Answer.want(screen.at(0), needsArming ? new Intent.Arm(text) : new Intent.Begin());
   }
 }

@@ -163,22 +163,21 @@ final class BriefPanel {
       Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
     int top = area.bottom() - BriefKeys.rows(state, planned) - 1;
     boolean free = screen.prompt().isEmpty();
-    if (BriefKeys.asksColdLoad(state, planned)) {
-      paintColdLoad(canvas, state.step(planned.id()), screen, area, top);
-    }
     if (Gate.needsArming(state, planned)) {
-      int index = BriefKeys.asksColdLoad(state, planned) ? 1 : 0;
-      int row = top + index;
-      boolean focus = free && screen.focus() == index;
-      int at = label(canvas, area, row, "To arm: load in ohms that is really connected", focus);
-      (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, row, FIELD, focus);
+      boolean focus = free && screen.focus() == 0;
+      int at = label(canvas, area, top, "To arm: load in ohms that is really connected", focus);
+      (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, top, FIELD, focus);
     }
-    paintHint(canvas, state, planned, area);
+    if (BriefKeys.asksColdLoad(state, planned)) {
+      boolean focus = free && BriefKeys.onColdLoad(screen, state, planned);
+      int row = top + BriefKeys.coldRow(state, planned);
+      paintColdLoad(canvas, state.step(planned.id()), screen, focus, area, row);
+    }
+    paintHint(canvas, state, planned, screen, area);
   }
 
   private static void paintColdLoad(
-      Canvas canvas, StepState step, WalkScreen screen, Area area, int row) {
-    boolean focus = screen.prompt().isEmpty() && screen.focus() == 0;
+      Canvas canvas, StepState step, WalkScreen screen, boolean focus, Area area, int row) {
     int at = label(canvas, area, row, "Load measured cold, amplifier off (optional)", focus);
     TextField shown = focus ? screen.field() : TextField.EMPTY;
     shown.paint(canvas, at, row, FIELD, focus);
@@ -193,31 +192,38 @@ final class BriefPanel {
                 e.isOpen() ? Style.HEED : Style.GOOD));
   }
 
-  /** Says what the reason key means now, which is what {@link WalkScreen} makes of it. */
-  private static void paintHint(Canvas canvas, WalkState state, PlannedStep planned, Area area) {
+  /** Says what the reason key means now, and what is made of a number that is typed. */
+  private static void paintHint(
+      Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
     StepState step = state.step(planned.id());
     List<ReadingId> doubted = step.openDoubts();
     Style style = doubted.isEmpty() ? Style.KEY : Style.HEED;
-    String hint = doubted.isEmpty() ? startHint(state, planned) : doubtHint(step, doubted.get(0));
+    String hint =
+        doubted.isEmpty()
+            ? startHint(state, planned, screen)
+            : doubtHint(step, doubted.get(0), BriefKeys.onColdLoad(screen, state, planned));
     canvas.text(area.column(), area.bottom() - 1, Canvas.shortened(hint, area.columns()), style);
   }
 
-  private static String doubtHint(StepState step, ReadingId id) {
+  private static String doubtHint(StepState step, ReadingId id, boolean onColdLoad) {
     String question = step.latest(id).orElseThrow().doubts().get(0).question();
-    String amend = id == ReadingId.LOAD_OHMS ? "Amend it; " : "F4 amends it; ";
+    String cold = onColdLoad ? "Amend it; " : "Tab amends; ";
+    String amend = id == ReadingId.LOAD_OHMS ? cold : "F4 amends it; ";
     return "DOUBT, " + id.label() + ": " + question + amend + "F7 stands by it.";
   }
 
-  private static String startHint(WalkState state, PlannedStep planned) {
+  private static String startHint(WalkState state, PlannedStep planned, WalkScreen screen) {
     StepState step = state.step(planned.id());
     if (WalkScreen.isHalted(step)) {
       return "Halt: F7 lifts it with a reason, F3 skips the step.";
     }
+    boolean arms = Gate.needsArming(state, planned);
+    if (arms && BriefKeys.onColdLoad(screen, state, planned)) {
+      return "Kept as the load measured cold; it does not arm. Tab: back to arming.";
+    }
     String lifted = step.liftReason().isPresent() ? "Halt lifted. " : "";
-    return lifted
-        + (Gate.needsArming(state, planned)
-            ? "The step starts when the load is typed."
-            : "Enter starts the step.");
+    String typed = "What you type here arms and starts the step.";
+    return lifted + (arms ? typed : "Enter starts the step.");
   }
 
   private static int label(Canvas canvas, Area area, int row, String text, boolean focus) {

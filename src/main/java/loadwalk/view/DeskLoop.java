@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
+import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.Next;
@@ -204,12 +205,19 @@ public final class DeskLoop {
     boolean same =
         sameStep
             && before.hold() == next.state().hold()
-            && before.step(step).status() == next.state().step(step).status();
+            && before.step(step).status() == next.state().step(step).status()
+            && isToBeArmed(before) == isToBeArmed(next.state());
     if (same || !(desk.screen() instanceof WalkScreen screen)) {
       return now;
     }
     boolean started = sameStep && next.state().step(step).status() == Status.RUNNING;
-    return now.on(screen.at(started ? screen.focus() : 0));
+    boolean begun = started && before.step(step).status() == Status.BRIEFED;
+    int row = begun ? RunKeys.firstRow(next.state()) : started ? screen.focus() : 0;
+    return now.on(screen.at(row));
+  }
+
+  private static boolean isToBeArmed(WalkState state) {
+    return state.current().filter(planned -> Gate.needsArming(state, planned)).isPresent();
   }
 
   private static DeskNext quiet(Desk desk) {

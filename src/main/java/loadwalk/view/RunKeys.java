@@ -29,6 +29,13 @@ final class RunKeys {
     return readings(state, planned).size() + (hasCriterion(state, planned) ? 2 : 0);
   }
 
+  /** Returns the row where the cursor starts: behind the load, where that was typed to arm. */
+  static int firstRow(WalkState state) {
+    boolean armed = state.step(state.currentId()).armedOhms().isPresent();
+    List<ReadingId> rows = state.current().map(p -> readings(state, p)).orElse(List.of());
+    return armed && rows.size() > 1 && rows.get(0) == ReadingId.LOAD_OHMS ? 1 : 0;
+  }
+
   static Answer press(WalkScreen screen, Key key, WalkState state, PlannedStep planned) {
     int rows = rows(state, planned);
     if (rows == 0) {

@@ -70,8 +70,7 @@ class LiveWalkTest {
 
   private void toStereoFour() {
     press(Key.Kind.F3).type("not now").press(Key.Kind.F3).type("not now");
-    press(Key.Kind.F7).type("a test");
-    press(Key.Kind.TAB).type("4");
+    type("4");
     if (step().status() == StepState.Status.BRIEFED) {
       press(Key.Kind.ENTER);
     }

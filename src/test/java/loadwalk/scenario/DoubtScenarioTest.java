@@ -15,7 +15,7 @@ class DoubtScenarioTest {
 
   private BenchSide doubted() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "text:1.55 V", "Enter");
+    bench.press("text:4", "Enter", "text:1.55 V", "Enter");
     return bench.sees("DOUBT, output volts", "decimal point?", "Enter it again, or F7");
   }
 
@@ -23,12 +23,14 @@ class DoubtScenarioTest {
   void coldLoadDoubted_isNamedInTheBrief_andTheReasonKeyDoesWhatIsSaid() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("F3", "text:another load first", "Enter").sees("stereo-2 brief");
-    bench.press("text:1", "Enter").sees("1 Ω DOUBT", "HALT");
-    bench.sees("DOUBT, load ohms: load wired at half its value? Amend it; F7 stands by it.");
+    bench.press("Down", "text:1", "Enter").sees("1 Ω DOUBT", "HALT");
+    bench.sees("DOUBT, load ohms: load wired at half its value? Tab amends; F7 stands by it.");
+    bench.press("Tab").sees("half its value? Amend it; F7 stands by it.");
     bench.press("F7").sees("Why does the doubted reading stand?");
     bench.press("text:the meter was checked", "Enter").sees("Halt: F7 lifts it");
     bench.press("F7").sees("HALT. Why is it lifted").press("text:it is one ohm", "Enter");
-    bench.sees("Halt lifted. The step starts when the load is typed.");
+    bench.sees("Kept as the load measured cold; it does not arm.");
+    bench.press("Up").sees("Halt lifted. What you type here arms and starts the step.");
   }
 
   @Test
@@ -52,11 +54,11 @@ class DoubtScenarioTest {
   void doubtWithoutAnswer_holdsTheNextHeavyStep_untilItIsAmended() {
     BenchSide bench = doubted();
     bench.press("F9").sees("stereo-2 brief: HEED", "has no answer yet");
-    bench.press("Tab", "text:2", "Enter").sees("Held: answer the doubt on stereo-4");
+    bench.press("text:2", "Enter").sees("Held: answer the doubt on stereo-4");
     bench.press("F4").sees("DOUBT: decimal point").press("Enter").sees("New value");
     bench.press("text:no number", "Enter").sees("«no number» is not a number");
     bench.press("F10", "Enter", "text:15,5", "Enter").seesNot("DOUBT").press("F10");
-    bench.seesNot("has no answer yet").press("Tab", "text:2", "Enter").sees("stereo-2 running");
+    bench.seesNot("has no answer yet").press("text:2", "Enter").sees("stereo-2 running");
     assertTrue(bench.model().state().openDoubts().isEmpty());
     assertEquals(List.of("1.55 V", "15,5"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
     bench.journalTellsTheSame();

@@ -18,7 +18,7 @@ class FullDiskScenarioTest {
   @Test
   void fullDisk_holdsTheWalk_saysSo_andGoesOnWhenThereIsRoom() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "text:15.5 V", "Enter");
+    bench.press("text:4", "Enter", "text:15.5 V", "Enter");
     bench.disk().fill();
     bench.press("text:15.4", "Enter").sees("NOT ON DISK", "disk is full", "The walk holds");
     assertEquals(List.of(), bench.typed("stereo-4", ReadingId.OTHER_OUTPUT_VOLTS));
@@ -34,7 +34,7 @@ class FullDiskScenarioTest {
   @Test
   void leaving_withAnEntryThatIsNotOnDisk_asksFirst() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "text:15.5 V", "Enter");
+    bench.press("text:4", "Enter", "text:15.5 V", "Enter");
     bench.disk().fill();
     bench.press("text:15.4", "Enter").sees("NOT ON DISK").press("F10");
     bench.sees("Type leave to go without it", "NOT ON DISK: The disk is full").press("F10");
@@ -49,7 +49,7 @@ class FullDiskScenarioTest {
   @Test
   void everyScreen_saysThatNothingIsOnDisk() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "text:15.5 V", "Enter");
+    bench.press("text:4", "Enter", "text:15.5 V", "Enter");
     bench.disk().fill();
     bench.press("text:15.4", "Enter");
     for (String key : new String[] {"F1", "F2", "F3", "F4", "F6", "F12"}) {

@@ -56,10 +56,7 @@ class FullWalkScenarioTest {
     if (bench.picture().contains("brief: HALT")) {
       bench.press("F7", "text:a fan blows on the heatsink", "Enter").seesNot("F7 lift");
     }
-    if (!bench.picture().contains("> To arm")) {
-      bench.press("Tab");
-    }
-    return bench.press("text:" + ohms, "Enter").sees(step);
+    return bench.sees("> To arm").press("text:" + ohms, "Enter").sees(step);
   }
 
   private static Status status(BenchSide bench, String step) {

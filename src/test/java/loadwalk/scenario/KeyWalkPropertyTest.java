@@ -163,7 +163,6 @@ class KeyWalkPropertyTest {
     key(Key.Kind.F7);
     type("a reason");
     key(Key.Kind.ENTER);
-    key(Key.Kind.TAB);
     type(rightOhms());
     key(Key.Kind.ENTER);
     key(Key.Kind.F8);

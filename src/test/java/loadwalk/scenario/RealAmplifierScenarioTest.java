@@ -52,9 +52,9 @@ class RealAmplifierScenarioTest {
     bench.press("F3", "text:..", "Enter").sees("skipped only with a reason in words");
     bench.press("text:warm from the car", "Enter").sees("-warm-up", "idle brief");
     bench.press("Enter", "text:1,4", "Enter", "F9").sees("stereo-4 brief");
-    bench.press("Tab", "text:4", "Enter", "text:70 W", "Enter").sees("stereo-4 running");
+    bench.press("text:4", "Enter", "text:70 W", "Enter").sees("stereo-4 running");
     bench.press("F9").sees("stereo-2 brief: HALT", "F7 lift");
-    bench.press("Tab", "text:2", "Enter").sees("Halt: do not connect this");
+    bench.press("text:2", "Enter").sees("Halt: do not connect this");
     bench.press("F7", "text:  ", "Enter").sees("lifted only with a reason in words");
     assertEquals(Status.BRIEFED, bench.step("stereo-2").status());
     bench.press("text:owner wants it, repaired output stage", "Enter").seesNot("F7 lift");
@@ -74,7 +74,7 @@ class RealAmplifierScenarioTest {
   void cautionsThatHaveNoRoom_areShownWholeByHelp() {
     BenchSide bench = described();
     bench.press("F3", "text:warm from the car", "Enter", "Enter", "text:1,4", "Enter", "F9");
-    bench.press("Tab", "text:4", "Enter", "text:70 W", "Enter", "F9").sees("stereo-2 brief: HALT");
+    bench.press("text:4", "Enter", "text:70 W", "Enter", "F9").sees("stereo-2 brief: HALT");
     Forecast brief = bench.step("stereo-2").brief().orElseThrow();
     bench.press("F1").sees("Cautions of stereo-2, worst first:");
     for (Caution caution : brief.cautions()) {

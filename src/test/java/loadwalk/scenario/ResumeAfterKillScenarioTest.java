@@ -20,14 +20,14 @@ class ResumeAfterKillScenarioTest {
   @Test
   void resume_afterAKillInALoadedStep_keepsTheReadings_andWantsTheLoadAgain() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "text:15.5 V", "Enter", "text:15.4", "Enter");
+    bench.press("text:4", "Enter", "text:15.5 V", "Enter", "text:15.4", "Enter");
     bench.press("text:13.6");
     bench.killedAndStartedAgain().sees("Go on", "open at stereo-4");
     bench.press("Up", "Enter").sees("stereo-4 brief: HEED", "really connected");
     assertEquals(List.of("15.5 V"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
     assertEquals(List.of("15.4"), bench.typed("stereo-4", ReadingId.OTHER_OUTPUT_VOLTS));
     assertEquals(List.of(), bench.typed("stereo-4", ReadingId.SUPPLY_VOLTS));
-    bench.press("Tab", "text:2", "Enter").sees("look at the wiring");
+    bench.press("text:2", "Enter").sees("look at the wiring");
     assertEquals(Status.BRIEFED, bench.step("stereo-4").status());
     bench.press("Enter").sees("look at the wiring").press("Back", "text:4", "Enter");
     bench.sees("stereo-4 running", "15.5 V").journalTellsTheSame();

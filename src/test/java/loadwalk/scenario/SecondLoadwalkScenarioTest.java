@@ -18,7 +18,7 @@ class SecondLoadwalkScenarioTest {
     second.press("Up", "Enter").sees("Watching only", "Another Loadwalk has this walk open");
     assertTrue(second.desk().desk().walk().isEmpty());
     second.press("Enter").sees("Practice");
-    first.press("Tab", "text:4", "Enter").sees("stereo-4 running").journalTellsTheSame();
+    first.press("text:4", "Enter").sees("stereo-4 running").journalTellsTheSame();
     first.press("F10");
     second.press("Enter").sees("stereo-4 brief");
     assertEquals("stereo-4", second.model().state().currentId());

@@ -18,7 +18,7 @@ class StopInMidStepScenarioTest {
   @Test
   void stop_inALoadedStep_asksWhyAfterwards_andTheStepIsArmedAnew() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "text:15.5 V", "Enter").sees("stereo-4 running");
+    bench.press("text:4", "Enter", "text:15.5 V", "Enter").sees("stereo-4 running");
     bench.press("text:13", "Esc");
     bench.sees("S T O P", "OUTPUT DOWN", "SUPPLY OFF", "why was it stopped?").seesNot("13");
     assertEquals(Status.AHEAD, bench.step("stereo-4").status());
@@ -28,7 +28,7 @@ class StopInMidStepScenarioTest {
     bench.sees("PAUSED", "smell of hot varnish");
     bench.press("Enter").sees("stereo-4 brief: HEED", "really connected");
     assertEquals(List.of("15.5 V"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
-    bench.press("Tab", "Enter").seesNot("stereo-4 running");
+    bench.press("Enter").seesNot("stereo-4 running");
     bench.press("text:4", "Enter").sees("stereo-4 running", "15.5 V");
     bench.journalTellsTheSame();
     List<Fact> facts = bench.facts().stream().map(Stamped::fact).toList();

@@ -15,7 +15,7 @@ class WindowSizeScenarioTest {
   @Test
   void wideWindow_showsWhatWasMeasuredBeside_andBackIsTheSamePicture() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "F8");
+    bench.press("text:4", "Enter", "F8");
     String before = bench.picture();
     bench.resize(120, 40).sees("So far", "stereo-4 running", "15.72 V");
     bench.sees("power in one load, W", "forecast, 95 %", "stereo so far");
@@ -28,7 +28,7 @@ class WindowSizeScenarioTest {
   @Test
   void doubtedReading_hasNoVerdictBeside_untilItIsAnswered() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour().resize(120, 40);
-    bench.press("Tab", "text:4", "Enter", "text:1.55", "Enter");
+    bench.press("text:4", "Enter", "text:1.55", "Enter");
     bench.sees("stereo-4 0.601", "a doubt on it has no answer yet").seesNot("shown to miss it");
     bench.press("Up", "text:15.5", "Enter").sees("So far, in one load", "stereo-4 60.1");
     bench.sees("rated 50 W: shown to meet it").seesNot("no answer yet");
@@ -37,7 +37,7 @@ class WindowSizeScenarioTest {
   @Test
   void window_ofTooFewColumnsOrRows_leavesTheChartOut() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("Tab", "text:4", "Enter", "F8");
+    bench.press("text:4", "Enter", "F8");
     bench.resize(117, 40).seesNot("power in one load, W");
     bench.resize(118, 40).sees("power in one load, W");
     bench.resize(118, 24).sees("So far").seesNot("power in one load, W");

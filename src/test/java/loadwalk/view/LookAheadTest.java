@@ -133,6 +133,7 @@ class LookAheadTest {
     press(Key.Kind.F3);
     type("not for this test");
     press(Key.Kind.ENTER);
+    press(Key.Kind.TAB);
     type("40");
     List<DeskNext> updates = ahead.look(desk);
     assertEquals(3, updates.size(), "the load kept, the brief made and kept");

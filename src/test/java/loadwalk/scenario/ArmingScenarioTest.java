@@ -1,0 +1,55 @@
+package loadwalk.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import loadwalk.bench.ReadingId;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A load typed at a heed step arms it; only who goes to the cold load measures it. */
+class ArmingScenarioTest {
+  private static final String ARMS = "What you type here arms and starts the step.";
+  private static final String KEPT = "Kept as the load measured cold; it does not arm.";
+
+  @TempDir Path folder;
+
+  private BenchSide heed() {
+    return BenchSide.at(folder).warmAtStereoFour().sees("stereo-4 brief: HEED", "> To arm", ARMS);
+  }
+
+  private static List<String> measured(BenchSide bench) {
+    return bench.typed("stereo-4", ReadingId.LOAD_OHMS);
+  }
+
+  @Test
+  void loadTypedAtOnce_armsTheStep_andIsNoMeasurement() {
+    BenchSide bench = heed().press("text:4", "Enter").sees("stereo-4 running");
+    assertEquals(List.of(), measured(bench));
+    bench.journalTellsTheSame();
+  }
+
+  @Test
+  void coldLoad_isReachedOnPurpose_saysSo_andLeadsBackToArming() {
+    for (String way : List.of("Tab", "Down", "Up")) {
+      BenchSide bench = BenchSide.at(folder.resolve(way)).warmAtStereoFour();
+      bench.press(way).sees("> Load measured cold", KEPT).seesNot(ARMS);
+      bench.press("text:4.01", "Enter").sees("4.01 Ω kept", "stereo-4 brief", ARMS);
+      assertEquals(List.of("4.01"), measured(bench));
+    }
+  }
+
+  @Test
+  void coldLoadLeftEmpty_goesBackToArming_withoutStarting() {
+    heed().press("Down", "Enter").sees("> To arm", ARMS).seesNot("stereo-4 running");
+  }
+
+  @Test
+  void cursorLeftAtTheColdLoad_doesNotGoAlongToTheNextStep() {
+    BenchSide bench = heed().press("Tab", "F3", "text:another load first", "Enter");
+    bench.sees("stereo-2 brief: HEED", "> To arm", ARMS);
+    assertTrue(measured(bench).isEmpty());
+  }
+}
