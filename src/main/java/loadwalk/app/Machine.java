@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -23,6 +24,7 @@ import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchReader;
 import loadwalk.bench.Tables;
+import loadwalk.cli.BadInput;
 import loadwalk.cli.ExitCode;
 import loadwalk.cli.PlanInput;
 import loadwalk.cli.World;
@@ -135,12 +137,19 @@ final class Machine implements World {
   }
 
   private <T> Optional<T> read(Path file, Reader<T> reader) {
+    if (Files.isDirectory(file)) {
+      err.println(file + " is a folder; it must be a file.");
+      return Optional.empty();
+    }
     try (InputStream in = Files.newInputStream(file)) {
       Read<T> read = reader.read(in.readNBytes(JsonText.LARGEST + 1), file.toString());
       for (Fault fault : read.faults()) {
         err.println(fault.text());
       }
       return read.found();
+    } catch (NoSuchFileException none) {
+      err.println(file + ": there is no such file.");
+      return Optional.empty();
     } catch (IOException e) {
       err.println(file + " cannot be read: " + e.getMessage());
       return Optional.empty();

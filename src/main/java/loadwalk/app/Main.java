@@ -12,8 +12,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.cli.BadInput;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
+import loadwalk.cli.HomeOption;
 import loadwalk.cli.LedgerCommand;
 import loadwalk.cli.Loadwalk;
 import loadwalk.cli.MetersCommand;
@@ -81,7 +83,7 @@ public final class Main {
       List<String> words = CommandWords.commandFirst(List.of(arguments), COMMANDS);
       Optional<SheetWords> sheet = SheetWords.of(words);
       if (sheet.isPresent()) {
-        return new PlainSheet(dataHome(sheet.get().home()), Build.identity())
+        return new PlainSheet(dataHome(HomeOption.toRead(sheet.get().home())), Build.identity())
             .print(sheet.get().walk(), OUT, utf8(FileDescriptor.err));
       }
       return commands(new Machine(), words.get(0))

@@ -70,7 +70,7 @@ public final class LedgerCommand implements Callable<Integer> {
       LedgerSort order = order();
       LedgerGathering gathering =
           LedgerReading.of(
-              shelves.at(home.home()), s -> told(s + "; Ctrl-C stops.", err), () -> false);
+              shelves.at(home.homeToRead()), s -> told(s + "; Ctrl-C stops.", err), () -> false);
       Ledger all = gathering.ledger().sorted(order);
       Ledger ledger = filter == null ? all : all.filtered(filter);
       if (compare.isEmpty()) {

@@ -94,7 +94,7 @@ public final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
-      PlanInput input = new PlanInput(homes.apply(home.home()));
+      PlanInput input = new PlanInput(homes.apply(home.homeToRead()));
       Read<Sequence> steps = input.sequence(sequence);
       Read<Amplifier> amp = input.file(amplifier, AmplifierReader::read);
       Read<Bench> table =

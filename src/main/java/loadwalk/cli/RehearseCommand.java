@@ -90,7 +90,7 @@ public final class RehearseCommand implements Callable<Integer> {
   }
 
   private Optional<Read<Sequence>> sequence() {
-    Optional<Read<Sequence>> named = shelves.sequence(home.home(), sequence);
+    Optional<Read<Sequence>> named = shelves.sequence(home.homeToRead(), sequence);
     if (named.isPresent()) {
       return named;
     }

@@ -72,7 +72,7 @@ public final class ReplayCommand implements Callable<Integer> {
 
   private int replay(String walk, List<Replayed> replayed) {
     try {
-      WalkShelf.Journal journal = shelves.at(home.home()).read(walk);
+      WalkShelf.Journal journal = shelves.at(home.homeToRead()).read(walk);
       journal.damaged().ifPresent(why -> complain(walk, why));
       List<List<Stamped>> records = journal.bodies().stream().map(FactReader::facts).toList();
       replayed.add(new Replayed(walk, Replay.of(new StandardForecaster(), records)));

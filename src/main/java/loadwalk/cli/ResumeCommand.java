@@ -48,7 +48,7 @@ public final class ResumeCommand implements Callable<Integer> {
           "--speed takes a whole number from 1 to " + WalkCommand.FASTEST + ".");
     }
     return world.resume(
-        new World.Surroundings(home.home(), plain),
+        new World.Surroundings(home.homeToRead(), plain),
         Optional.ofNullable(walk),
         speed == null ? OptionalInt.empty() : OptionalInt.of(speed));
   }

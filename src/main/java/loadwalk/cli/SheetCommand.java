@@ -42,7 +42,7 @@ public final class SheetCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     return new SheetRun(
-            shelves.at(home.home()),
+            shelves.at(home.homeToRead()),
             Optional.ofNullable(walk),
             showSerial,
             outputs,

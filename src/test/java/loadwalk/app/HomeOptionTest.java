@@ -2,6 +2,7 @@ package loadwalk.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,12 +12,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import loadwalk.cli.BadInput;
+import loadwalk.cli.HomeOption;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Holds that {@code --home} means the same ahead of every command as behind it. */
 class HomeOptionTest {
@@ -29,6 +34,7 @@ class HomeOptionTest {
   private final InputStream input = System.in;
   private Path home;
   private Path empty;
+  private String another = "another";
 
   /** What each command needs to succeed; the walk and the sequence are in one home alone. */
   private List<String> words(String command) {
@@ -40,7 +46,7 @@ class HomeOptionTest {
             Map.entry("plan", List.of(SEQUENCE, "--amp", file("amp.json"))),
             Map.entry("meters", List.of("--example")),
             Map.entry("sheet", List.of(WALK)),
-            Map.entry("ledger", List.of("--compare", WALK + "," + WALK)),
+            Map.entry("ledger", List.of("--compare", WALK + "," + another)),
             Map.entry("tone", List.of(file("tone.wav"), "--seconds", "0.2")),
             Map.entry("wave", List.of(file("tone.wav"))),
             Map.entry("replay", List.of(WALK)),
@@ -86,13 +92,30 @@ class HomeOptionTest {
     return Main.run(all.toArray(String[]::new));
   }
 
+  /** Walks once more, for what wants two walks. */
+  private void walkAnother() throws IOException {
+    assertEquals(0, run(List.of("--home", home.toString()), "walk", words("walk")));
+    try (var files = Files.list(home.resolve("sessions"))) {
+      another =
+          files
+              .map(f -> f.getFileName().toString())
+              .filter(f -> f.endsWith(".jsonl") && !f.startsWith(WALK))
+              .map(f -> f.substring(0, f.length() - ".jsonl".length()))
+              .findFirst()
+              .orElseThrow();
+    }
+  }
+
   private static boolean needsTheHome(String command) {
     return !List.of("meters", "tone", "wave", "check").contains(command);
   }
 
   @ParameterizedTest
   @FieldSource("COMMANDS")
-  void home_aheadOfACommand_isTheOneBehindIt(String command) {
+  void home_aheadOfACommand_isTheOneBehindIt(String command) throws IOException {
+    if (command.equals("ledger")) {
+      walkAnother();
+    }
     List<String> there = List.of("--home", home.toString());
     List<String> elsewhere = List.of("--home", empty.toString());
     List<String> behind = new ArrayList<>(words(command));
@@ -121,6 +144,42 @@ class HomeOptionTest {
     try (var files = Files.list(home.resolve("sessions"))) {
       assertEquals(2, files.filter(f -> f.toString().endsWith(".jsonl")).count());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"resume", "rehearse", "plan", "sheet", "ledger", "replay"})
+  void home_thatIsNoFolder_isRefusedByACommandThatOnlyReads(String command) {
+    List<String> words = command.equals("ledger") ? List.of() : words(command);
+    for (String wrong : List.of(file("mistyped"), file("amp.json"))) {
+      assertEquals(2, run(List.of("--home", wrong), command, words), command);
+      assertEquals(2, run(List.of("--home=" + wrong), command, words), command);
+    }
+    assertFalse(Files.exists(folder.resolve("mistyped")));
+  }
+
+  @Test
+  void home_thatIsNoFolder_isToldInOneSentence() {
+    Path mistyped = folder.resolve("mistyped");
+    Path amplifier = folder.resolve("amp.json");
+    assertEquals("--home " + mistyped + ": there is no such folder.", refusal(mistyped));
+    assertEquals("--home " + amplifier + " is a file; it must be a folder.", refusal(amplifier));
+    assertEquals(Optional.of(empty), HomeOption.toRead(Optional.of(empty)));
+    assertEquals(Optional.empty(), HomeOption.toRead(Optional.empty()));
+  }
+
+  private static String refusal(Path home) {
+    return assertThrows(BadInput.class, () -> HomeOption.toRead(Optional.of(home))).getMessage();
+  }
+
+  @Test
+  void walk_makesTheHomeItIsGiven() {
+    assertEquals(
+        0,
+        run(
+            List.of("--home", file("new")),
+            "walk",
+            List.of("stereo-only", "--practice", "--fill")));
+    assertTrue(Files.isDirectory(folder.resolve("new").resolve("sessions")));
   }
 
   @Test

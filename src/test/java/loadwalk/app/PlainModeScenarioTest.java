@@ -65,6 +65,18 @@ class PlainModeScenarioTest {
   }
 
   @Test
+  void amplifierFileThatIsNotThereOrAFolder_isToldAsThat() throws Exception {
+    String none = folder.resolve("nofile").toString();
+    Ran missing = run("C.UTF-8", "", "walk", "stereo-only", "--plain", "--amp", none);
+    assertEquals(none + ": there is no such file.\n", missing.err());
+    assertEquals(2, missing.code());
+    String there = folder.toString();
+    Ran within = run("C.UTF-8", "", "walk", "stereo-only", "--plain", "--amp", there);
+    assertEquals(there + " is a folder; it must be a file.\n", within.err());
+    assertEquals(2, within.code());
+  }
+
+  @Test
   void resumingADamagedWalk_showsWhatIsSound_withCodeFour() throws Exception {
     Path sessions = Files.createDirectories(folder.resolve("sessions"));
     List<String> lines =
