@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import loadwalk.report.ComparisonPage;
@@ -112,11 +111,17 @@ public final class LedgerCommand implements Callable<Integer> {
 
   private List<LedgerEntry> compared(Ledger all) {
     List<LedgerEntry> walks = new ArrayList<>();
-    for (String name : compare) {
-      Optional<LedgerEntry> walk = all.find(name.strip());
-      walks.add(
-          walk.orElseThrow(
-              () -> new IllegalArgumentException("There is no walk named " + name.strip() + ".")));
+    for (String typed : compare) {
+      String name = typed.strip();
+      LedgerEntry walk =
+          all.find(name)
+              .orElseThrow(
+                  () -> new IllegalArgumentException("There is no walk named " + name + "."));
+      if (walks.contains(walk)) {
+        throw new IllegalArgumentException(
+            name + " is named twice; a walk can be compared with others only.");
+      }
+      walks.add(walk);
     }
     return walks;
   }

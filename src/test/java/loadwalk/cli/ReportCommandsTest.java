@@ -84,6 +84,19 @@ class ReportCommandsTest {
   }
 
   @Test
+  void ledger_ofOneWalkNamedTwice_isBadInput() {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    String name = "2026-03-14-0930-test";
+    for (String twice : List.of(name + "," + name, name + ", " + name)) {
+      err.getBuffer().setLength(0);
+      assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> shelf), "--compare", twice));
+      assertEquals(
+          name + " is named twice; a walk can be compared with others only.\n", err.toString());
+    }
+    assertEquals("", out.toString());
+  }
+
+  @Test
   void ledger_unknownOrder_isBadInput() {
     assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> shelf), "--sort", "loudness"));
     assertTrue(err.toString().startsWith("--sort is one of newest, name, power,"), err.toString());
