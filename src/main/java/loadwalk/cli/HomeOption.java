@@ -33,14 +33,12 @@ public final class HomeOption {
    * @throws BadInput with one sentence if it is no folder
    */
   public static Optional<Path> toRead(Optional<Path> named) {
-    Optional<Path> wrong = named.filter(folder -> !Files.isDirectory(folder));
-    if (wrong.isPresent()) {
-      String shown = "--home " + Shown.text(wrong.get().toString(), SHOWN);
-      throw new BadInput(
-          shown
-              + (Files.exists(wrong.get())
-                  ? " is a file; it must be a folder."
-                  : ": there is no such folder."));
+    // No lambda: a kept sheet is printed by way of this, and loading one takes time.
+    if (named.isPresent() && !Files.isDirectory(named.get())) {
+      String shown = "--home " + Shown.text(named.get().toString(), SHOWN);
+      boolean there = Files.exists(named.get());
+      String fault = there ? " is a file; it must be a folder." : ": there is no such folder.";
+      throw new BadInput(shown + fault);
     }
     return named;
   }
