@@ -120,7 +120,6 @@ final class Rows {
     walk.forget();
     press(walk, F9);
     walk.await("HEED");
-    press(walk, "\t");
     walk.forget();
     press(walk, "4\r");
     walk.await("running");
