@@ -30,7 +30,6 @@ final class EarlierSlips {
   /** How many slips, the likeliest up to their own step first, are followed to the end. */
   private static final int MOST_COURSES = 8;
 
-  private final WalkModel atHand;
   private final Evidence evidence;
   private final List<Observation> walk;
   private final int last;
@@ -63,7 +62,6 @@ final class EarlierSlips {
    * @param entered the entries at hand
    */
   EarlierSlips(WalkModel before, Observation entered) {
-    atHand = before;
     evidence = before.evidence();
     walk = new ArrayList<>(evidence.observations());
     walk.add(entered);
@@ -71,6 +69,7 @@ final class EarlierSlips {
     standing = new double[walk.size()];
     Arrays.fill(standing, Double.NaN);
     models = new WalkModel[walk.size()];
+    models[last] = before;
     judges = new LoadedJudge[walk.size()];
   }
 
@@ -156,7 +155,7 @@ final class EarlierSlips {
   /** Returns what was known before a step of the walk as it was entered. */
   private WalkModel standingModel(int step) {
     if (models[step] == null) {
-      models[step] = step == last ? atHand : model(walk, step);
+      models[step] = model(walk, step);
     }
     return models[step];
   }

@@ -1,7 +1,6 @@
 package loadwalk.forecast;
 
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,10 +52,6 @@ final class LoadedSearch {
    * nothing is doubted, which takes longer than all else: one honest entry in ten.
    */
   private static final double SURPRISING = 3;
-
-  private static final ReadingId[] BESIDE_OUTPUT = {
-    ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.LOAD_OHMS
-  };
 
   private final WalkModel model;
   private final Target target;
@@ -148,7 +143,9 @@ final class LoadedSearch {
   /** Returns the entries that the search bears on. */
   private Map<ReadingId, Double> atHand() {
     Map<ReadingId, Double> kept = new EnumMap<>(entries);
-    kept.keySet().retainAll(EnumSet.of(outputId, BESIDE_OUTPUT));
+    kept.keySet()
+        .retainAll(
+            Set.of(outputId, ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.LOAD_OHMS));
     if (!judge.knowsSupply()) {
       kept.remove(ReadingId.SUPPLY_VOLTS);
     }

@@ -1,5 +1,6 @@
 package loadwalk.forecast;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import loadwalk.bench.ReadingId;
@@ -25,7 +26,6 @@ final class SagModel {
   private final double[] covariance = new double[3];
   private final double scatter;
   private final double setVolts;
-  private final ToDoubleFunction<Observation> drawn;
 
   /**
    * Fits the readings of a walk.
@@ -35,7 +35,6 @@ final class SagModel {
    *     neither tells
    */
   SagModel(Evidence evidence, double usualAmps, ToDoubleFunction<Observation> drawn) {
-    this.drawn = drawn;
     setVolts = evidence.conditions().supplyVolts();
     double sagSpread = USUAL_SAG_SPREAD / usualAmps;
     double base = SCATTER * setVolts;
@@ -45,17 +44,13 @@ final class SagModel {
     double c = 1 / (sagSpread * sagSpread);
     double u = setVolts / (SET_SPREAD * SET_SPREAD);
     double w = USUAL_SAG / usualAmps / (sagSpread * sagSpread);
-    List<Observation> observations = evidence.observations();
-    for (Observation observation : observations) {
-      double volts = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
-      double amps = drawn.applyAsDouble(observation);
-      if (volts > 0 && amps >= 0) {
-        a += precision;
-        b -= precision * amps;
-        c += precision * amps * amps;
-        u += precision * volts;
-        w -= precision * amps * volts;
-      }
+    List<Told> all = told(evidence.observations(), drawn);
+    for (Told told : all) {
+      a += precision;
+      b -= precision * told.amps();
+      c += precision * told.amps() * told.amps();
+      u += precision * told.volts();
+      w -= precision * told.amps() * told.volts();
     }
     double determinant = a * c - b * b;
     estimate[0] = (c * u - b * w) / determinant;
@@ -63,7 +58,7 @@ final class SagModel {
     covariance[0] = c / determinant;
     covariance[1] = -b / determinant;
     covariance[2] = a / determinant;
-    scatter = scatter(observations, base);
+    scatter = scatter(all, base);
   }
 
   /** Returns the middle of the supply volts at a current, amperes. */
@@ -78,17 +73,29 @@ final class SagModel {
     return Math.sqrt(Math.max(0, variance) + scatter * scatter + through * through);
   }
 
-  private double scatter(List<Observation> observations, double base) {
-    double squares = PRIOR_FREEDOM * base * base;
-    double freedom = PRIOR_FREEDOM;
+  /** The supply volts of a step with the current at which they stood. */
+  private record Told(double volts, double amps) {}
+
+  private static List<Told> told(
+      List<Observation> observations, ToDoubleFunction<Observation> drawn) {
+    List<Told> all = new ArrayList<>();
     for (Observation observation : observations) {
       double volts = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
       double amps = drawn.applyAsDouble(observation);
       if (volts > 0 && amps >= 0) {
-        double off = volts - (estimate[0] - estimate[1] * amps);
-        squares += off * off;
-        freedom++;
+        all.add(new Told(volts, amps));
       }
+    }
+    return all;
+  }
+
+  private double scatter(List<Told> all, double base) {
+    double squares = PRIOR_FREEDOM * base * base;
+    double freedom = PRIOR_FREEDOM;
+    for (Told told : all) {
+      double off = told.volts() - (estimate[0] - estimate[1] * told.amps());
+      squares += off * off;
+      freedom++;
     }
     return Math.sqrt(squares / freedom);
   }
