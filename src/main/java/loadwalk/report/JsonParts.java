@@ -45,6 +45,26 @@ final class JsonParts {
     out.writeEndArray();
   }
 
+  /** What an object of an array holds. */
+  @FunctionalInterface
+  interface Content<T> {
+    /** Writes the keys of one item. */
+    void of(T item) throws IOException;
+  }
+
+  /** Writes an array of objects, one for each item. */
+  static <T> void objects(
+      JsonGenerator out, String key, Iterable<T> items, Content<? super T> content)
+      throws IOException {
+    out.writeArrayFieldStart(key);
+    for (T item : items) {
+      out.writeStartObject();
+      content.of(item);
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
   /**
    * Returns a JSON text in which every character that would steer a terminal or turn the reading
    * direction is written as its escape. Such characters stand only inside strings, so the text

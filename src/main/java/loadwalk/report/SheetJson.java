@@ -7,7 +7,6 @@ import loadwalk.bench.AmplifierWriter;
 import loadwalk.bench.BenchWriter;
 import loadwalk.json.JsonOut;
 import loadwalk.quantity.Quantity;
-import loadwalk.result.BudgetLine;
 import loadwalk.result.OutputFit;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
@@ -122,41 +121,41 @@ public final class SheetJson {
     }
     JsonParts.quantity(out, "sourceOhms", sheet.result().sourceResistance());
     JsonParts.quantity(out, "dampingFactor", sheet.result().dampingFactor());
-    out.writeArrayFieldStart("bridges");
-    for (var b : sheet.result().bridges()) {
-      out.writeStartObject();
-      out.writeStringField("bridged", b.bridgedId());
-      out.writeStringField("stereo", b.stereoId());
-      JsonParts.quantity(out, "ratio", b.ratio());
-      out.writeBooleanField("withinUncertainty", b.withinUncertainty());
-      out.writeStringField("text", b.text());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
-    out.writeArrayFieldStart("rechecks");
-    for (var r : sheet.result().rechecks()) {
-      out.writeStartObject();
-      out.writeStringField("first", r.firstId());
-      out.writeStringField("recheck", r.recheckId());
-      JsonParts.quantity(out, "differenceWatts", r.difference());
-      JsonOut.number(out, "limitWatts", r.limitWatts());
-      out.writeStringField("outcome", r.outcome().word());
-      out.writeStringField("text", r.text());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "bridges",
+        sheet.result().bridges(),
+        b -> {
+          out.writeStringField("bridged", b.bridgedId());
+          out.writeStringField("stereo", b.stereoId());
+          JsonParts.quantity(out, "ratio", b.ratio());
+          out.writeBooleanField("withinUncertainty", b.withinUncertainty());
+          out.writeStringField("text", b.text());
+        });
+    JsonParts.objects(
+        out,
+        "rechecks",
+        sheet.result().rechecks(),
+        r -> {
+          out.writeStringField("first", r.firstId());
+          out.writeStringField("recheck", r.recheckId());
+          JsonParts.quantity(out, "differenceWatts", r.difference());
+          JsonOut.number(out, "limitWatts", r.limitWatts());
+          out.writeStringField("outcome", r.outcome().word());
+          out.writeStringField("text", r.text());
+        });
   }
 
   private static void assumptions(JsonGenerator out, Sheet sheet) throws IOException {
-    out.writeArrayFieldStart("assumptions");
-    for (Sheet.Assumption a : sheet.assumptions()) {
-      out.writeStartObject();
-      out.writeStringField("code", a.remark().code());
-      out.writeStringField("text", a.remark().text());
-      JsonParts.texts(out, "steps", a.stepIds());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "assumptions",
+        sheet.assumptions(),
+        a -> {
+          out.writeStringField("code", a.remark().code());
+          out.writeStringField("text", a.remark().text());
+          JsonParts.texts(out, "steps", a.stepIds());
+        });
   }
 
   private static void budget(JsonGenerator out, Sheet sheet) throws IOException {
@@ -169,18 +168,18 @@ public final class SheetJson {
     JsonParts.quantity(out, "watts", watts);
     JsonOut.number(out, "coverageFactor", watts.coverageFactor());
     degrees(out, watts.effectiveDegreesOfFreedom());
-    out.writeArrayFieldStart("parts");
-    for (BudgetLine line : sheet.budgetStep().get().budget()) {
-      out.writeStartObject();
-      out.writeStringField("source", line.source());
-      JsonOut.number(out, "inputU", line.inputU());
-      out.writeStringField("inputUnit", line.inputUnit().symbol());
-      JsonOut.number(out, "sensitivity", line.sensitivity());
-      JsonOut.number(out, "contribution", line.contribution());
-      degrees(out, line.degreesOfFreedom());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "parts",
+        sheet.budgetStep().get().budget(),
+        line -> {
+          out.writeStringField("source", line.source());
+          JsonOut.number(out, "inputU", line.inputU());
+          out.writeStringField("inputUnit", line.inputUnit().symbol());
+          JsonOut.number(out, "sensitivity", line.sensitivity());
+          JsonOut.number(out, "contribution", line.contribution());
+          degrees(out, line.degreesOfFreedom());
+        });
     out.writeEndObject();
   }
 

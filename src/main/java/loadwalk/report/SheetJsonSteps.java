@@ -6,10 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
-import loadwalk.forecast.Caution;
 import loadwalk.forecast.Forecast;
 import loadwalk.json.JsonOut;
-import loadwalk.result.LimitPair;
 import loadwalk.result.StepResult;
 
 /** Writes the steps of a sheet as JSON. */
@@ -47,15 +45,15 @@ final class SheetJsonSteps {
 
   private static void brief(JsonGenerator out, Forecast brief) throws IOException {
     out.writeStringField("verdict", brief.verdict().word());
-    out.writeArrayFieldStart("cautions");
-    for (Caution caution : brief.cautions()) {
-      out.writeStartObject();
-      out.writeStringField("code", caution.code());
-      out.writeStringField("gravity", caution.gravity().word());
-      out.writeStringField("text", caution.text());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "cautions",
+        brief.cautions(),
+        caution -> {
+          out.writeStringField("code", caution.code());
+          out.writeStringField("gravity", caution.gravity().word());
+          out.writeStringField("text", caution.text());
+        });
     out.writeObjectFieldStart("forecast");
     for (Map.Entry<ReadingId, Band> e : brief.readings().entrySet()) {
       JsonParts.band(out, e.getKey().key(), Optional.of(e.getValue()));
@@ -73,14 +71,14 @@ final class SheetJsonSteps {
       out.writeEndObject();
     }
     out.writeEndObject();
-    out.writeArrayFieldStart("pairs");
-    for (LimitPair pair : step.pairs()) {
-      out.writeStartObject();
-      JsonOut.number(out, "outputVolts", pair.volts());
-      JsonOut.number(out, "thdPercent", pair.thdPercent());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "pairs",
+        step.pairs(),
+        pair -> {
+          JsonOut.number(out, "outputVolts", pair.volts());
+          JsonOut.number(out, "thdPercent", pair.thdPercent());
+        });
   }
 
   private static void result(JsonGenerator out, StepResult r) throws IOException {
