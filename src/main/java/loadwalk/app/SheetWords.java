@@ -11,8 +11,6 @@ import java.util.Optional;
  * @param walk the walk, where one is named
  */
 record SheetWords(Optional<Path> home, Optional<String> walk) {
-  private static final String HOME = "--home";
-
   /** Takes a command's words apart; empty where the command line must do it. */
   static Optional<SheetWords> of(List<String> words) {
     if (words.isEmpty() || !words.get(0).equals("sheet")) {
@@ -21,7 +19,8 @@ record SheetWords(Optional<Path> home, Optional<String> walk) {
     Optional<Path> home = Optional.empty();
     Optional<String> walk = Optional.empty();
     for (int at = 1; at < words.size(); at++) {
-      boolean named = words.get(at).equals(HOME) && home.isEmpty() && at + 1 < words.size();
+      boolean named =
+          words.get(at).equals(CommandWords.HOME) && home.isEmpty() && at + 1 < words.size();
       String word = named ? words.get(++at) : words.get(at);
       // An option, or a file that holds words.
       if (word.isEmpty() || word.startsWith("-") || word.startsWith("@")) {

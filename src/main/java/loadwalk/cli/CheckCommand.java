@@ -31,8 +31,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 public final class CheckCommand implements Callable<Integer> {
   private static final Format OUTPUT = new Format("check", 1);
-  private static final int GOOD = 0;
-  private static final int BAD_INPUT = 2;
 
   @Spec private CommandSpec spec;
   @Mixin private HomeOption home;
@@ -56,7 +54,9 @@ public final class CheckCommand implements Callable<Integer> {
       checks.forEach(check -> print(out, check));
     }
     out.flush();
-    return checks.stream().allMatch(check -> check.faults().isEmpty()) ? GOOD : BAD_INPUT;
+    return checks.stream().allMatch(check -> check.faults().isEmpty())
+        ? ExitCode.DONE
+        : ExitCode.BAD_INPUT;
   }
 
   private static FileCheck check(String file) {

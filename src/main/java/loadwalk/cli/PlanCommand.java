@@ -41,10 +41,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 planned, 2 bad input, 3 a step must not be connected.")
 public final class PlanCommand implements Callable<Integer> {
-  private static final int GOOD = 0;
-  private static final int BAD_INPUT = 2;
-  private static final int HELD = 3;
-
   private final Function<Optional<Path>, Path> homes;
 
   @Spec private CommandSpec spec;
@@ -144,13 +140,13 @@ public final class PlanCommand implements Callable<Integer> {
       PlanText.lines(plan, tables, ascii).forEach(out::println);
       out.flush();
     }
-    return plan.verdict() == Verdict.HALT ? HELD : GOOD;
+    return plan.verdict() == Verdict.HALT ? ExitCode.HELD : ExitCode.DONE;
   }
 
   private int refused(List<String> sentences) {
     PrintWriter err = spec.commandLine().getErr();
     sentences.forEach(err::println);
     err.flush();
-    return BAD_INPUT;
+    return ExitCode.BAD_INPUT;
   }
 }

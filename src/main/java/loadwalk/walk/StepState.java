@@ -235,7 +235,8 @@ public record StepState(
     return changed(d -> d.reason = Optional.of(why));
   }
 
-  private static <T> List<T> with(List<T> list, T one) {
+  /** Returns a list with one more behind. */
+  static <T> List<T> with(List<T> list, T one) {
     List<T> more = new ArrayList<>(list);
     more.add(one);
     return more;

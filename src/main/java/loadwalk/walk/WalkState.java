@@ -158,15 +158,15 @@ public record WalkState(
   }
 
   WalkState noted(Note note) {
-    return changed(d -> d.notes = with(notes, note));
+    return changed(d -> d.notes = StepState.with(notes, note));
   }
 
   WalkState attached(Attachment attachment) {
-    return changed(d -> d.attachments = with(attachments, attachment));
+    return changed(d -> d.attachments = StepState.with(attachments, attachment));
   }
 
   WalkState stoppedBecause(String reason) {
-    return changed(d -> d.stops = with(stops, reason));
+    return changed(d -> d.stops = StepState.with(stops, reason));
   }
 
   WalkState cooledBecause(Optional<String> why) {
@@ -175,12 +175,6 @@ public record WalkState(
 
   WalkState at(long wallMillis) {
     return changed(d -> d.lastWallMillis = wallMillis);
-  }
-
-  private static <T> List<T> with(List<T> list, T one) {
-    List<T> more = new ArrayList<>(list);
-    more.add(one);
-    return more;
   }
 
   private WalkState changed(Consumer<Draft> change) {
