@@ -90,8 +90,9 @@ record FormLines(List<String> texts) {
   private static <T> FormRead<T> judged(
       List<String> texts, Function<FormLines, T> form, Function<T, List<Fault>> faults) {
     T value = form.apply(new FormLines(texts));
-    for (Fault fault : faults.apply(value)) {
-      throw new IllegalArgumentException(fault.sentence());
+    List<Fault> found = faults.apply(value);
+    if (!found.isEmpty()) {
+      throw new IllegalArgumentException(found.get(0).sentence());
     }
     return new FormRead.Good<>(value);
   }
