@@ -83,14 +83,14 @@ class RatingPriorTest {
     assertTrue(prior(List.of(), stereo(4, 5001)).absurd());
   }
 
-  /** One rating says nothing of the source: ln r is normal around 0.12 Ω. */
+  /** One rating says nothing of the source: ln r is normal around 0.2 Ω. */
   @Test
   void source_withOneRating_isOnlyTheUsualOne() {
     RatingPrior prior = prior(List.of(), stereo(4, 50));
-    double middle = Math.log(0.12);
+    double middle = Math.log(0.2);
     assertEquals(0, prior.logDensityOfSource(middle), 1e-12);
-    assertEquals(-0.5, prior.logDensityOfSource(middle + 1), 1e-12);
-    assertEquals(-2, prior.logDensityOfSource(middle - 2), 1e-12);
+    assertEquals(-0.5, prior.logDensityOfSource(middle + 0.8), 1e-12);
+    assertEquals(-2, prior.logDensityOfSource(middle - 1.6), 1e-12);
   }
 
   /** Two ratings of an amplifier behind 0.4 Ω, each 8 % uncertain in volts, tell its source. */
@@ -98,10 +98,10 @@ class RatingPriorTest {
   void source_withTwoRatings_isTheOneThatFitsBoth() {
     double r = 0.4;
     RatingPrior prior = prior(List.of(), stereo(4, watts(20, r, 4)), stereo(1, watts(20, r, 1)));
-    double usual = Math.log(0.12);
-    double z = Math.log(r) - usual;
+    double usual = Math.log(0.2);
+    double z = (Math.log(r) - usual) / 0.8;
     assertEquals(-0.5 * z * z, prior.logDensityOfSource(Math.log(r)), 1e-9);
-    double apart = Math.log(4.4 / 4 * 1 / 1.4) - Math.log(4.12 / 4 * 1 / 1.12);
+    double apart = Math.log(4.4 / 4 * 1 / 1.4) - Math.log(4.2 / 4 * 1 / 1.2);
     double eachOff = apart / 2 / 0.08;
     assertEquals(-eachOff * eachOff, prior.logDensityOfSource(usual), 1e-9);
   }
