@@ -92,10 +92,12 @@ final class LoadedJudge {
    *
    * @param output the output entry of the same kind, null where none was
    * @param amps the supply amperes, null where none were
+   * @param newUnit whether all outputs of the walk were typed in the other unit
    * @param outputDecimals with how many decimals outputs have been typed
    * @param ampsDecimals with how many decimals amperes have been typed
    */
-  record Before(Double output, Double amps, int outputDecimals, int ampsDecimals) {}
+  record Before(
+      Double output, Double amps, boolean newUnit, int outputDecimals, int ampsDecimals) {}
 
   private void weighOutput(
       Hypotheses hypotheses,
@@ -106,7 +108,8 @@ final class LoadedJudge {
       Before before) {
     Set<ReadingId> faulty = Set.of(outputId);
     for (SlipCandidate candidate :
-        SlipCandidate.output(target, outputId, output, before.output(), before.outputDecimals())) {
+        SlipCandidate.output(
+            target, outputId, output, before.output(), before.outputDecimals(), before.newUnit())) {
       double density =
           Double.isNaN(candidate.meant())
               ? here.ampsAlone(amps)

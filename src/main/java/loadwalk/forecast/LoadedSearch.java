@@ -184,8 +184,16 @@ final class LoadedSearch {
     return new LoadedJudge.Before(
         outputBefore,
         ampsBefore,
+        newUnit(observations),
         EnteredDecimals.of(model.evidence(), outputId, output == null ? 0 : output),
         EnteredDecimals.of(model.evidence(), ReadingId.SUPPLY_AMPS, amps == null ? 0 : amps));
+  }
+
+  private boolean newUnit(List<Observation> observations) {
+    ReadingId other =
+        outputId == ReadingId.OUTPUT_WATTS ? ReadingId.OUTPUT_VOLTS : ReadingId.OUTPUT_WATTS;
+    return observations.stream().anyMatch(o -> o.reading(other).isPresent())
+        && observations.stream().noneMatch(o -> o.reading(outputId).isPresent());
   }
 
   private static Double boxed(OptionalDouble value) {

@@ -28,6 +28,7 @@ final class RatingPrior {
 
   /** 0.2 Ω a channel: 2 Ω takes 1.8 times the power of 4 Ω (common practice, no source). */
   private static final double TYPICAL_LOG_SOURCE_OHMS = Math.log(0.2);
+
   private static final double LOG_SOURCE_SPREAD = 0.8;
 
   /** ln of supply volts over those of the sequence where a rating does not state them. */

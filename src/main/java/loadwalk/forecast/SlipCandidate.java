@@ -28,17 +28,37 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
   /** The share of peak readings among those who type watts: a wattmeter seldom shows peaks. */
   private static final double PEAK_IN_WATTS = 0.25;
 
-  /** Returns what may have been meant by output volts or watts. */
+  /**
+   * How much oftener than in volts the channels are mistaken in watts: amplifiers are rated by the
+   * channel or by all of them, volts are read at one.
+   */
+  private static final double CHANNELS_IN_WATTS = 2.5;
+
+  /** The same once more where volts were typed before: watts then come from another sheet. */
+  private static final double CHANNELS_IN_NEW_UNIT = 3;
+
+  /** Returns what may have been meant by output volts or watts, typed as ever in the walk. */
   static List<SlipCandidate> output(
       Target target, ReadingId id, double entered, Double before, int decimals) {
+    return output(target, id, entered, before, decimals, false);
+  }
+
+  /**
+   * Returns what may have been meant by output volts or watts.
+   *
+   * @param newUnit whether the outputs before were all typed in the other unit
+   */
+  static List<SlipCandidate> output(
+      Target target, ReadingId id, double entered, Double before, int decimals, boolean newUnit) {
     boolean watts = id == ReadingId.OUTPUT_WATTS;
     boolean bridged = target.mode() == Mode.BRIDGED;
     double power = watts ? 2 : 1;
     List<SlipCandidate> found = new ArrayList<>();
     decimals(found, Slip.DECIMAL_POINT, entered);
     if (watts) {
-      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.3 : 1);
-      add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, 1);
+      double channels = CHANNELS_IN_WATTS * (newUnit ? CHANNELS_IN_NEW_UNIT : 1);
+      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.3 * channels : channels);
+      add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, channels);
       add(found, Slip.PEAK_FOR_RMS, entered / 2, PEAK_IN_WATTS);
       add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 4, bridged ? 0.3 : 0);
     } else {

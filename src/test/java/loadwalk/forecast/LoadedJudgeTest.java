@@ -106,7 +106,12 @@ class LoadedJudgeTest {
   void nothingOff_isNoDoubt() {
     for (Target target : List.of(STEREO_2, BRIDGED_4, BRIDGED_2)) {
       Hypotheses.Finding finding =
-          find(target, volts(target), amps(target), new LoadedJudge.Before(null, null, 2, 1), -3);
+          find(
+              target,
+              volts(target),
+              amps(target),
+              new LoadedJudge.Before(null, null, false, 2, 1),
+              -3);
       assertEquals(Set.of(), finding.faulty(), target.stepId());
     }
   }
@@ -132,15 +137,16 @@ class LoadedJudgeTest {
   void bothCopied_areNamedSo() {
     double v = volts(STEREO_4);
     double a = amps(STEREO_4);
-    Hypotheses.Finding copied = find(STEREO_2, v, a, new LoadedJudge.Before(v, a, 2, 1), ALWAYS);
+    Hypotheses.Finding copied =
+        find(STEREO_2, v, a, new LoadedJudge.Before(v, a, false, 2, 1), ALWAYS);
     assertEquals(Slip.COPIED_FROM_BEFORE, copied.slip());
     assertEquals(Set.of(VOLTS, AMPS), copied.faulty());
     for (LoadedJudge.Before other :
         List.of(
-            new LoadedJudge.Before(v, null, 2, 1),
-            new LoadedJudge.Before(null, a, 2, 1),
-            new LoadedJudge.Before(v + 0.1, a, 2, 1),
-            new LoadedJudge.Before(v, a + 0.1, 2, 1))) {
+            new LoadedJudge.Before(v, null, false, 2, 1),
+            new LoadedJudge.Before(null, a, false, 2, 1),
+            new LoadedJudge.Before(v + 0.1, a, false, 2, 1),
+            new LoadedJudge.Before(v, a + 0.1, false, 2, 1))) {
       Hypotheses.Finding finding = find(STEREO_2, v, a, other, ALWAYS);
       boolean both = finding.faulty().size() == 2 && finding.slip() == Slip.COPIED_FROM_BEFORE;
       assertTrue(!both, other.toString());
@@ -153,8 +159,9 @@ class LoadedJudgeTest {
   void bothCopied_isTheLikelier_theMoreDigitsComeAgain() {
     double v = volts(STEREO_4);
     double a = amps(STEREO_4);
-    double coarse = find(STEREO_2, v, a, new LoadedJudge.Before(v, a, 2, 1), ALWAYS).logOdds();
-    double fine = find(STEREO_2, v, a, new LoadedJudge.Before(v, a, 3, 2), ALWAYS).logOdds();
+    double coarse =
+        find(STEREO_2, v, a, new LoadedJudge.Before(v, a, false, 2, 1), ALWAYS).logOdds();
+    double fine = find(STEREO_2, v, a, new LoadedJudge.Before(v, a, false, 3, 2), ALWAYS).logOdds();
     assertEquals(2 * Math.log(10), fine - coarse, 0.05);
   }
 
@@ -168,7 +175,7 @@ class LoadedJudgeTest {
     assertEquals(2 * v * v / 2 / (SUPPLY * a), ratio, 1e-9);
     double above = Math.sqrt(1.7 / ratio);
     assertFinding(Set.of(VOLTS), Slip.OUTPUT_ABOVE_INPUT, STEREO_2, above * v, a);
-    LoadedJudge.Before none = new LoadedJudge.Before(null, null, 2, 1);
+    LoadedJudge.Before none = new LoadedJudge.Before(null, null, false, 2, 1);
     Slip below = find(STEREO_2, Math.sqrt(0.98 / ratio) * v, a, none, ALWAYS).slip();
     assertTrue(below != Slip.OUTPUT_ABOVE_INPUT, below.toString());
     double far = Math.sqrt(6.5 / ratio);
@@ -212,7 +219,7 @@ class LoadedJudgeTest {
    */
   @Test
   void stereoReadingOfAHeavyLoad_isToldByItsForecast() {
-    LoadedJudge.Before none = new LoadedJudge.Before(null, null, 2, 1);
+    LoadedJudge.Before none = new LoadedJudge.Before(null, null, false, 2, 1);
     double stereo = volts(STEREO_1);
     assertTrue(2 * stereo > 1.08 * volts(BRIDGED_1), "twice the stereo volts would be too much");
     Hypotheses.Finding finding = find(BRIDGED_1, stereo, amps(BRIDGED_1), none, -1);
@@ -223,7 +230,7 @@ class LoadedJudgeTest {
 
   private static void assertFinding(
       Set<ReadingId> faulty, Slip slip, Target target, double output, double amps) {
-    LoadedJudge.Before none = new LoadedJudge.Before(null, null, 2, 1);
+    LoadedJudge.Before none = new LoadedJudge.Before(null, null, false, 2, 1);
     Hypotheses.Finding finding = find(target, output, amps, none, -1);
     assertEquals(faulty, finding.faulty(), finding.toString());
     assertEquals(slip, finding.slip(), finding.toString());

@@ -65,10 +65,21 @@ class SlipCandidateTest {
     assertEquals(1.8e-3, weight(bridged, Slip.BOTH_CHANNELS_FOR_ONE), 1e-12);
     List<SlipCandidate> watts = SlipCandidate.output(STEREO_4, WATTS, 20, null, 1);
     assertTrue(weight(watts, Slip.PEAK_FOR_RMS) < weight(stereo, Slip.PEAK_FOR_RMS));
-    assertEquals(3e-3, weight(watts, Slip.BOTH_CHANNELS_FOR_ONE), 1e-12);
+    assertEquals(7.5e-3, weight(watts, Slip.BOTH_CHANNELS_FOR_ONE), 1e-12);
+    assertEquals(7.5e-3, weight(watts, Slip.ONE_CHANNEL_FOR_BOTH), 1e-12);
     List<SlipCandidate> both = SlipCandidate.output(BRIDGED_4, WATTS, 20, null, 1);
-    assertTrue(weight(both, Slip.BOTH_CHANNELS_FOR_ONE) < 1e-3);
+    assertEquals(2.25e-3, weight(both, Slip.BOTH_CHANNELS_FOR_ONE), 1e-12);
     assertTrue(weight(both, Slip.STEREO_READING_IN_BRIDGED) < 1e-3);
+  }
+
+  /** Watts where volts were typed before come from another sheet, which may sum the channels. */
+  @Test
+  void unitTypedForTheFirstTime_makesMistakenChannelsLikelier() {
+    List<SlipCandidate> watts = SlipCandidate.output(STEREO_4, WATTS, 20, null, 1, true);
+    assertEquals(22.5e-3, weight(watts, Slip.BOTH_CHANNELS_FOR_ONE), 1e-12);
+    assertEquals(22.5e-3, weight(watts, Slip.ONE_CHANNEL_FOR_BOTH), 1e-12);
+    List<SlipCandidate> volts = SlipCandidate.output(STEREO_4, VOLTS, 20, null, 1, true);
+    assertEquals(3e-3, weight(volts, Slip.BOTH_CHANNELS_FOR_ONE), 1e-12);
   }
 
   @Test
