@@ -11,20 +11,19 @@ import java.util.Optional;
  *
  * @param mean the middle of ln η
  * @param spread the standard deviation of ln η
- * @param betaWeights the probabilities that η goes with the volts to the power of 0, ½ and 1
+ * @param switching the probability that the output stage is switching
  */
-record ClassPrior(double mean, double spread, double[] betaWeights) {
+record ClassPrior(double mean, double spread, double switching) {
 
   /** Returns the prior of a class as written on the amplifier. */
   static ClassPrior of(Optional<String> amplifierClass) {
     String name = amplifierClass.map(c -> c.trim().toUpperCase(Locale.ROOT)).orElse("");
     return switch (name) {
-      case "D", "T" -> new ClassPrior(Math.log(0.73), 0.13, new double[] {0.75, 0.2, 0.05});
-      case "A" -> new ClassPrior(Math.log(0.42), 0.30, new double[] {0.3, 0.3, 0.4});
-      case "B", "AB", "A/B" ->
-          new ClassPrior(Math.log(0.585), 0.13, new double[] {0.3, 0.25, 0.45});
-      case "G", "H" -> new ClassPrior(Math.log(0.62), 0.15, new double[] {0.3, 0.3, 0.4});
-      default -> new ClassPrior(Math.log(0.625), 0.17, new double[] {0.4, 0.25, 0.35});
+      case "D", "T" -> new ClassPrior(Math.log(0.73), 0.13, 1);
+      case "A" -> new ClassPrior(Math.log(0.42), 0.30, 0);
+      case "B", "AB", "A/B" -> new ClassPrior(Math.log(0.585), 0.13, 0);
+      case "G", "H" -> new ClassPrior(Math.log(0.62), 0.15, 0.07);
+      default -> new ClassPrior(Math.log(0.625), 0.17, 0.35);
     };
   }
 }

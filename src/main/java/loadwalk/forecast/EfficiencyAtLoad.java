@@ -5,9 +5,10 @@ package loadwalk.forecast;
  *
  * @param parts the parts of a mixture
  * @param anchor ln of the channel volts at which the means of the parts hold
- * @param looseness the standard deviation of β
+ * @param logLoads ln of this load over that at the anchor, 0 where it is the same or not known
+ * @param ways how it goes with the volts
  */
-record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
+record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways) {
   private static final double LEAST_WEIGHT = 1e-4;
 
   /**
@@ -15,20 +16,50 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
    *
    * @param weight its probability
    * @param mean the middle of ln η at the anchor
-   * @param beta the change of ln η per ln of the channel volts
    * @param variance the variance of ln η at the anchor, scatter of the readings included
    */
-  record Part(double weight, double mean, double beta, double variance) {}
+  record Part(double weight, double mean, double variance) {}
+
+  /** How the efficiency goes with the volts. */
+  interface Ways {
+    /** Returns what may be at a slope of ln v over ln x; the weights sum to one. */
+    Way[] at(double slope);
+
+    /** Returns the one way of a known β. */
+    static Ways always(double beta) {
+      Way[] only = {new Way(1, beta, 0)};
+      return slope -> only;
+    }
+  }
+
+  /**
+   * One way in which the efficiency may go: η ∝ v^β.
+   *
+   * @param weight its probability
+   * @param beta β
+   * @param spread its standard deviation
+   */
+  record Way(double weight, double beta, double spread) {}
+
+  private Way[] waysAt(double logVolts) {
+    return ways.at(logLoads == 0 ? 0 : (logVolts - anchor) / logLoads);
+  }
 
   /** Returns the middle of ln η at given channel volts. */
   double mean(double logVolts) {
-    double sum = 0;
+    double mean = 0;
     double total = 0;
     for (Part part : parts) {
-      sum += part.weight() * (part.mean() + part.beta() * (logVolts - anchor));
+      mean += part.weight() * part.mean();
       total += part.weight();
     }
-    return sum / total;
+    double beta = 0;
+    double all = 0;
+    for (Way way : waysAt(logVolts)) {
+      beta += way.weight() * way.beta();
+      all += way.weight();
+    }
+    return mean / total + beta / all * (logVolts - anchor);
   }
 
   /** Returns the standard deviation of ln η at given channel volts. */
@@ -37,10 +68,14 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
     double fall = logVolts - anchor;
     double sum = 0;
     double total = 0;
-    for (Part part : parts) {
-      double off = part.mean() + part.beta() * fall - mean;
-      sum += part.weight() * (off * off + part.variance() + looseness * looseness * fall * fall);
-      total += part.weight();
+    for (Way way : waysAt(logVolts)) {
+      double loose = way.spread() * fall;
+      for (Part part : parts) {
+        double off = part.mean() + way.beta() * fall - mean;
+        double weight = way.weight() * part.weight();
+        sum += weight * (off * off + part.variance() + loose * loose);
+        total += weight;
+      }
     }
     return Math.sqrt(sum / total);
   }
@@ -54,24 +89,27 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
    * @param idle the idle current, whose error widens the density
    */
   Mixture logAmpsAbove(Mixture logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
-    double middle = logVolts.mean();
-    double output = EfficiencyModel.logOutput(middle, channelOhms) - Math.log(supplyVolts);
-    double fall = middle - anchor;
     Mixture.Builder builder = new Mixture.Builder();
-    for (Part part : parts) {
-      if (part.weight() > LEAST_WEIGHT) {
-        double scale = 2 - part.beta();
-        double mean = output - part.mean() - part.beta() * fall;
-        double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
-        double loose = looseness * fall;
-        double deviation = Math.sqrt(part.variance() + loose * loose + idleError * idleError);
-        if (scale == 0) {
-          builder.add(part.weight(), mean, deviation);
-        } else {
-          logVolts.addMoved(builder, part.weight(), scale, mean - scale * middle, deviation);
-        }
-      }
-    }
+    logVolts.forEach(
+        (share, middle, width) -> {
+          double output = EfficiencyModel.logOutput(middle, channelOhms) - Math.log(supplyVolts);
+          double fall = middle - anchor;
+          for (Way way : waysAt(middle)) {
+            for (Part part : parts) {
+              double weight = share * way.weight() * part.weight();
+              if (way.weight() * part.weight() > LEAST_WEIGHT) {
+                double mean = output - part.mean() - way.beta() * fall;
+                double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
+                double loose = way.spread() * fall;
+                double own = (2 - way.beta()) * width;
+                builder.add(
+                    weight,
+                    mean,
+                    Math.sqrt(part.variance() + loose * loose + idleError * idleError + own * own));
+              }
+            }
+          }
+        });
     return builder.build();
   }
 
@@ -81,13 +119,16 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
     double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
     double fall = logVolts - anchor;
     double density = 0;
-    for (Part part : parts) {
-      double mean = output - part.mean() - part.beta() * fall;
-      double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
-      double loose = looseness * fall;
-      double variance = part.variance() + loose * loose + idleError * idleError;
-      double z = logAbove - mean;
-      density += part.weight() * Math.exp(-0.5 * z * z / variance) / Math.sqrt(variance);
+    for (Way way : waysAt(logVolts)) {
+      for (Part part : parts) {
+        double mean = output - part.mean() - way.beta() * fall;
+        double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
+        double loose = way.spread() * fall;
+        double variance = part.variance() + loose * loose + idleError * idleError;
+        double z = logAbove - mean;
+        density +=
+            way.weight() * part.weight() * Math.exp(-0.5 * z * z / variance) / Math.sqrt(variance);
+      }
     }
     return Math.log(Math.max(1e-300, density)) - 0.5 * Math.log(2 * Math.PI);
   }
@@ -96,9 +137,11 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double looseness) {
   double highest(double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
     double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
     double most = Double.NEGATIVE_INFINITY;
-    for (Part part : parts) {
-      double mean = output - part.mean() - part.beta() * (logVolts - anchor);
-      most = Math.max(most, logDensity(mean, logVolts, channelOhms, supplyVolts, idle));
+    for (Way way : waysAt(logVolts)) {
+      for (Part part : parts) {
+        double mean = output - part.mean() - way.beta() * (logVolts - anchor);
+        most = Math.max(most, logDensity(mean, logVolts, channelOhms, supplyVolts, idle));
+      }
     }
     return most;
   }

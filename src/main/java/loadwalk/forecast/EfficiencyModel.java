@@ -2,6 +2,7 @@ package loadwalk.forecast;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Predicts the supply current above idle from the output, through the efficiency at the limit.
@@ -26,10 +27,6 @@ final class EfficiencyModel {
   private static final double STEP_PER_FALL = 0.5;
   private static final double[] SCALES = {0.8, 1.5, 4, 12};
   private static final double[] SCALE_PRIORS = {0.60, 0.37, 0.029, 0.001};
-  private static final double[] BETAS = {0, 0.5, 1};
-  private static final double BETA_SPREAD = 0.17;
-  private static final double FALL_THAT_TELLS = 0.12;
-  private static final double PERSISTENCE = 0.6;
 
   private final ClassPrior prior;
   private final int size;
@@ -37,22 +34,23 @@ final class EfficiencyModel {
   /** ln of the channel volts at the greatest load measured, with amperes or without; else NaN. */
   private final double lightest;
 
+  private final double lightestOhms;
+
   private final double[] ohms;
   private final double[] logVolts;
   private final double[] cumulative;
   private final double[] scatter;
-  private final double[] betaWeights;
+  private final EfficiencyFall fall;
   private final PositiveMatrix[] matrices = new PositiveMatrix[SCALES.length];
   private final double[][] pulls = new double[SCALES.length][];
   private final double[] shares = new double[SCALES.length];
 
   EfficiencyModel(ClassPrior prior, IdleModel idle, List<WalkReadings.Point> all, double supply) {
     this.prior = prior;
-    lightest =
-        all.stream()
-            .max(Comparator.comparingDouble(WalkReadings.Point::channelOhms))
-            .map(WalkReadings.Point::logVolts)
-            .orElse(Double.NaN);
+    Optional<WalkReadings.Point> greatest =
+        all.stream().max(Comparator.comparingDouble(WalkReadings.Point::channelOhms));
+    lightest = greatest.map(WalkReadings.Point::logVolts).orElse(Double.NaN);
+    lightestOhms = greatest.map(WalkReadings.Point::channelOhms).orElse(Double.NaN);
     List<WalkReadings.Point> points =
         all.stream()
             .filter(p -> p.supplyAmps() > 0)
@@ -78,7 +76,7 @@ final class EfficiencyModel {
               - prior.mean();
     }
     weigh(residuals);
-    betaWeights = betas(residuals);
+    fall = lastFall(residuals);
   }
 
   /** Returns ln of the watts of both channels from ln of one channel's volts. */
@@ -94,9 +92,9 @@ final class EfficiencyModel {
       return again(near, channelOhms);
     }
     double anchor = near < 0 ? lightest : logVolts[near];
+    double anchorOhms = near < 0 ? lightestOhms : ohms[near];
     boolean free = Double.isNaN(anchor);
-    int betas = free ? 1 : BETAS.length;
-    EfficiencyAtLoad.Part[] parts = new EfficiencyAtLoad.Part[SCALES.length * betas];
+    EfficiencyAtLoad.Part[] parts = new EfficiencyAtLoad.Part[SCALES.length];
     double position = position(near, channelOhms);
     double spread = prior.spread() * prior.spread();
     for (int s = 0; s < SCALES.length; s++) {
@@ -109,13 +107,11 @@ final class EfficiencyModel {
       double scale = SCALES[s] * SCALES[s];
       double variance =
           Math.max(1e-8, spread + position - explained(s, covariances)) + scale * SCATTER * SCATTER;
-      for (int b = 0; b < betas; b++) {
-        parts[s * betas + b] =
-            new EfficiencyAtLoad.Part(
-                shares[s] * (free ? 1 : betaWeights[b]), mean, free ? 0 : BETAS[b], variance);
-      }
+      parts[s] = new EfficiencyAtLoad.Part(shares[s], mean, variance);
     }
-    return new EfficiencyAtLoad(parts, free ? 0 : anchor, free ? 0 : BETA_SPREAD);
+    return free
+        ? new EfficiencyAtLoad(parts, 0, 0, EfficiencyAtLoad.Ways.always(0))
+        : new EfficiencyAtLoad(parts, anchor, Math.log(channelOhms / anchorOhms), fall);
   }
 
   /**
@@ -141,9 +137,9 @@ final class EfficiencyModel {
       }
       double scatter = SCALES[s] * AMPS_SCATTER;
       double variance = scatter * scatter * (1 + 1.0 / count);
-      parts[s] = new EfficiencyAtLoad.Part(shares[s], mean, 2, variance);
+      parts[s] = new EfficiencyAtLoad.Part(shares[s], mean, variance);
     }
-    return new EfficiencyAtLoad(parts, volts / count, 0);
+    return new EfficiencyAtLoad(parts, volts / count, 0, EfficiencyAtLoad.Ways.always(2));
   }
 
   private int nearest(double channelOhms) {
@@ -174,28 +170,19 @@ final class EfficiencyModel {
     return WALK * WALK * octaves + fall * fall;
   }
 
-  /** Weighs the β by the class and by the last fall of volts that tells one. */
-  private double[] betas(double[] residuals) {
-    double[] weights = prior.betaWeights().clone();
+  /** Tells how the efficiency went with the volts at the last fall of the volts. */
+  private EfficiencyFall lastFall(double[] residuals) {
     for (int i = size - 1; i > 0; i--) {
       double fall = logVolts[i] - logVolts[i - 1];
-      boolean tells = ohms[i - 1] / ohms[i] > 1.2 && -fall > FALL_THAT_TELLS;
-      if (tells) {
-        double seen = (residuals[i] - residuals[i - 1]) / fall;
-        double total = 0;
-        double[] told = new double[BETAS.length];
-        for (int b = 0; b < BETAS.length; b++) {
-          double z = Math.min(3, Math.abs(seen - BETAS[b]) / 0.25);
-          told[b] = weights[b] * Math.exp(-0.5 * z * z);
-          total += told[b];
-        }
-        for (int b = 0; b < BETAS.length; b++) {
-          weights[b] = (1 - PERSISTENCE) * weights[b] + PERSISTENCE * told[b] / total;
-        }
-        return weights;
+      if (ohms[i - 1] / ohms[i] > 1.2 && fall < 0) {
+        return new EfficiencyFall(
+            prior.switching(),
+            Math.log(ohms[i] / ohms[i - 1]),
+            fall,
+            residuals[i] - residuals[i - 1]);
       }
     }
-    return weights;
+    return new EfficiencyFall(prior.switching());
   }
 
   private double explained(int part, double[] covariances) {

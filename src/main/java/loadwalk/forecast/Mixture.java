@@ -230,6 +230,18 @@ final class Mixture {
     return builder.build();
   }
 
+  /** Takes one part: its weight, mean and standard deviation. */
+  interface PartTaker {
+    void take(double weight, double mean, double deviation);
+  }
+
+  /** Hands over all parts one by one. */
+  void forEach(PartTaker taker) {
+    for (int i = 0; i < weights.length; i++) {
+      taker.take(weights[i], means[i], deviations[i]);
+    }
+  }
+
   /** Adds all parts, weighted, to a builder. */
   void addTo(Builder builder, double weight) {
     for (int i = 0; i < weights.length; i++) {

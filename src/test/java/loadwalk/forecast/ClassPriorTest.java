@@ -3,7 +3,6 @@ package loadwalk.forecast;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -31,14 +30,11 @@ class ClassPriorTest {
   }
 
   @Test
-  void betaWeights_areProbabilities() {
-    for (String name : List.of("D", "A", "AB", "G", "Z")) {
-      double sum = 0;
-      for (double weight : ClassPrior.of(Optional.of(name)).betaWeights()) {
-        sum += weight;
-      }
-      assertEquals(1, sum, 1e-12, name);
-    }
+  void switching_isWhatTheClassSays_andOpenWhereNoneIsWritten() {
+    assertEquals(1, ClassPrior.of(Optional.of("D")).switching());
+    assertEquals(0, ClassPrior.of(Optional.of("AB")).switching());
+    double open = ClassPrior.of(Optional.empty()).switching();
+    assertTrue(open > 0 && open < 0.5, String.valueOf(open));
   }
 
   private static double mean(String amplifierClass) {

@@ -36,11 +36,10 @@ class EfficiencyModelTest {
     assertConditional(again, conditional(READ, 1, 2), false);
     for (int s = 0; s < SCALES.length; s++) {
       EfficiencyAtLoad.Part part = again.parts()[s];
-      assertEquals(2, part.beta(), "η goes as v², so the amperes are the same at any volts");
       assertEquals(2 * Math.pow(SCALES[s] * 0.0115, 2), part.variance(), 1e-12);
     }
     assertEquals(Math.log(14.6), again.anchor(), 1e-12);
-    assertEquals(0, again.looseness());
+    assertEquals(2, beta(again), "η goes as v², so the amperes are the same at any volts");
   }
 
   /** Two readings of one load halve the variance of their mean. */
@@ -55,10 +54,10 @@ class EfficiencyModelTest {
   @Test
   void loads_withinThreePercent_countAsTheSame() {
     EfficiencyModel model = model(READ);
-    assertEquals(2, model.at(1.96).parts()[0].beta());
-    assertEquals(2, model.at(2.05).parts()[0].beta());
-    assertEquals(0, model.at(1.92).parts()[0].beta());
-    assertEquals(0, model.at(2.08).parts()[0].beta());
+    assertEquals(2, beta(model.at(1.96)));
+    assertEquals(2, beta(model.at(2.05)));
+    assertTrue(beta(model.at(1.92)) < 1);
+    assertTrue(beta(model.at(2.08)) < 1);
   }
 
   @Test
@@ -69,13 +68,12 @@ class EfficiencyModelTest {
     for (int s = 0; s < SCALES.length; s++) {
       EfficiencyAtLoad.Part part = free.parts()[s];
       assertEquals(CLASS_B.mean(), part.mean());
-      assertEquals(0, part.beta());
       double scatter = SCALES[s] * SCATTER;
       assertEquals(CLASS_B.spread() * CLASS_B.spread() + scatter * scatter, part.variance(), 1e-12);
       weights += part.weight();
     }
     assertEquals(1, weights, 1e-9);
-    assertEquals(0, free.looseness());
+    assertEquals(0, beta(free));
   }
 
   /** A point without its current tells nothing; one without its supply volts is at the usual. */
@@ -95,7 +93,6 @@ class EfficiencyModelTest {
     assertSame(model(READ).at(1.5), model(unread).at(1.5));
   }
 
-  /** P = V²/R in each of two channels. */
   /** Without amperes the class holds at the greatest load and goes on from there with the volts. */
   @Test
   void at_withoutCurrent_goesWithTheVolts_fromTheGreatestLoad() {
@@ -106,69 +103,59 @@ class EfficiencyModelTest {
     EfficiencyAtLoad told = model(volts).at(0.5);
     assertEquals(Math.log(15), told.anchor(), 1e-12);
     assertEquals(CLASS_B.mean(), told.mean(Math.log(15)), 1e-12);
-    double exponent = 0.25 * 0.5 + 0.45;
+    double slope = Math.log(15 / 7.5) / Math.log(8);
+    double exponent = beta(new EfficiencyFall(0).at(slope));
     assertEquals(CLASS_B.mean() - exponent * Math.log(2), told.mean(Math.log(7.5)), 1e-9);
     assertTrue(told.deviation(Math.log(7.5)) > told.deviation(Math.log(15)));
   }
 
+  /** P = V²/R in each of two channels. */
   @Test
   void logOutput_isOfBothChannels() {
     assertEquals(Math.log(2 * 15 * 15 / 4.0), EfficiencyModel.logOutput(Math.log(15), 4), 1e-12);
   }
 
-  /** A current limit: half the volts into half the load at the same amperes, so η halves too. */
+  /** Below the least load the last fall goes on, whatever the loads above it did. */
   @Test
-  void fallAtConstantCurrent_tellsBetaOne() {
-    double[] betas = betas(new double[][] {{4, 15, 0.56}, {2, 14.6, 0.56}, {1, 7.3, 0.28}});
-    double none = 0.3 * Math.exp(-4.5);
-    double half = 0.25 * Math.exp(-2);
-    double all = none + half + 0.45;
-    assertEquals(0.4 * 0.3 + 0.6 * none / all, betas[0], 1e-3);
-    assertEquals(0.4 * 0.25 + 0.6 * half / all, betas[1], 1e-3);
-    assertEquals(0.4 * 0.45 + 0.6 * 0.45 / all, betas[2], 1e-3);
-  }
-
-  /** A converter at the end of its power: the volts fall with √R at the same η. */
-  @Test
-  void fallAtConstantPower_tellsBetaZero() {
-    double[] betas = betas(new double[][] {{4, 15, 0.56}, {2, 15 / Math.sqrt(2), 0.56}});
-    double half = 0.25 * Math.exp(-2);
-    double one = 0.45 * Math.exp(-4.5);
-    double all = 0.3 + half + one;
-    assertEquals(0.4 * 0.3 + 0.6 * 0.3 / all, betas[0], 1e-3);
-    assertEquals(0.4 * 0.45 + 0.6 * one / all, betas[2], 1e-3);
+  void lastFall_goesOn() {
+    assertFall(
+        fall(0.5, 10.6, 5.3, 0.28 / 0.56),
+        new double[][] {{4, 15, 0.56}, {2, 10.6, 0.56}, {1, 5.3, 0.28}});
+    assertFall(fall(0.5, 15, 7.5, 0.5), new double[][] {{4, 15, 0.56}, {2, 7.5, 0.28}});
+    assertFall(
+        fall(0.5, 15, 7.5, 0.5), new double[][] {{4, 15, 0.56}, {2, 7.5, 0.28}, {1, 7.5, 0.28}});
   }
 
   @Test
-  void fall_thatIsSmall_orWithinOneLoad_tellsNothing() {
-    double[] prior = CLASS_B.betaWeights();
-    assertArrayNear(prior, betas(new double[][] {{4, 15, 0.56}, {2, 13.5, 0.28}}));
-    assertArrayNear(prior, betas(new double[][] {{4, 15, 0.56}, {3.4, 10, 0.28}}));
-    assertArrayNear(prior, betas(new double[][] {{4, 10, 0.28}, {2, 15, 0.56}}));
-    assertArrayNear(prior, betas(new double[][] {{4, 15, 0.56}}));
+  void noFall_orOneWithinALoad_tellsNothing() {
+    EfficiencyFall none = new EfficiencyFall(0);
+    assertFall(none, new double[][] {{4, 15, 0.56}});
+    assertFall(none, new double[][] {{4, 10, 0.28}, {2, 15, 0.56}});
+    assertFall(none, new double[][] {{4, 15, 0.56}, {3.4, 10, 0.28}});
   }
 
-  /** The last fall that tells decides, whatever the loads above it did. */
-  @Test
-  void lastFall_decides() {
-    double[][] converterThenLimit = {{4, 15, 0.56}, {2, 10.6, 0.56}, {1, 5.3, 0.28}};
-    assertTrue(betas(converterThenLimit)[2] > 0.7);
-    double[][] limitThenFlat = {{4, 15, 0.56}, {2, 7.5, 0.28}, {1, 7.2, 0.28}};
-    assertTrue(betas(limitThenFlat)[2] > 0.7);
+  private static EfficiencyFall fall(double loads, double volts, double to, double change) {
+    return new EfficiencyFall(0, Math.log(loads), Math.log(to / volts), Math.log(change));
   }
 
-  private static double[] betas(double[][] read) {
-    double[] weights = new double[3];
-    for (EfficiencyAtLoad.Part part : model(read).at(0.3).parts()) {
-      weights[(int) Math.round(2 * part.beta())] += part.weight();
+  private static void assertFall(EfficiencyFall expected, double[][] read) {
+    EfficiencyAtLoad.Way[] told = model(read).at(0.25).ways().at(0.6);
+    EfficiencyAtLoad.Way[] ways = expected.at(0.6);
+    for (int i = 0; i < ways.length; i++) {
+      assertEquals(ways[i].weight(), told[i].weight(), 1e-9);
     }
-    return weights;
   }
 
-  private static void assertArrayNear(double[] expected, double[] actual) {
-    for (int i = 0; i < expected.length; i++) {
-      assertEquals(expected[i], actual[i], 1e-9);
+  private static double beta(EfficiencyAtLoad told) {
+    return beta(told.ways().at(0));
+  }
+
+  private static double beta(EfficiencyAtLoad.Way[] ways) {
+    double sum = 0;
+    for (EfficiencyAtLoad.Way way : ways) {
+      sum += way.weight() * way.beta();
     }
+    return sum;
   }
 
   private static void assertSame(EfficiencyAtLoad expected, EfficiencyAtLoad actual) {
