@@ -9,7 +9,10 @@ package loadwalk.forecast;
  * @param ways how it goes with the volts
  */
 record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways) {
-  private static final double LEAST_WEIGHT = 1e-4;
+  private static final double LEAST_WEIGHT = 1e-3;
+
+  /** The parts to make room for, per part of the volts. */
+  private static final int USUAL_PRODUCTS = 12;
 
   /**
    * One part.
@@ -89,7 +92,7 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways)
    * @param idle the idle current, whose error widens the density
    */
   Mixture logAmpsAbove(Mixture logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
-    Mixture.Builder builder = new Mixture.Builder();
+    Mixture.Builder builder = new Mixture.Builder(USUAL_PRODUCTS * logVolts.size());
     logVolts.forEach(
         (share, middle, width) -> {
           double output = EfficiencyModel.logOutput(middle, channelOhms) - Math.log(supplyVolts);
@@ -116,10 +119,20 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways)
   /** Returns ln of the density of a current above idle where the channel's volts are known. */
   double logDensity(
       double logAbove, double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
+    return logDensity(logAbove, logVolts, channelOhms, supplyVolts, idle, waysAt(logVolts));
+  }
+
+  private double logDensity(
+      double logAbove,
+      double logVolts,
+      double channelOhms,
+      double supplyVolts,
+      IdleModel idle,
+      Way[] likely) {
     double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
     double fall = logVolts - anchor;
     double density = 0;
-    for (Way way : waysAt(logVolts)) {
+    for (Way way : likely) {
       for (Part part : parts) {
         double mean = output - part.mean() - way.beta() * fall;
         double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
@@ -137,10 +150,11 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways)
   double highest(double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
     double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
     double most = Double.NEGATIVE_INFINITY;
-    for (Way way : waysAt(logVolts)) {
+    Way[] likely = waysAt(logVolts);
+    for (Way way : likely) {
       for (Part part : parts) {
         double mean = output - part.mean() - way.beta() * (logVolts - anchor);
-        most = Math.max(most, logDensity(mean, logVolts, channelOhms, supplyVolts, idle));
+        most = Math.max(most, logDensity(mean, logVolts, channelOhms, supplyVolts, idle, likely));
       }
     }
     return most;

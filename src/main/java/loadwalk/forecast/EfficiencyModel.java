@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Predicts the supply current above idle from the output, through the efficiency at the limit.
@@ -40,12 +41,22 @@ final class EfficiencyModel {
   private final double[] logVolts;
   private final double[] cumulative;
   private final double[] scatter;
+
+  /** ln η of each reading over what the class tells. */
+  private final double[] residuals;
+
   private final EfficiencyFall fall;
   private final PositiveMatrix[] matrices = new PositiveMatrix[SCALES.length];
   private final double[][] pulls = new double[SCALES.length][];
   private final double[] shares = new double[SCALES.length];
 
-  EfficiencyModel(ClassPrior prior, IdleModel idle, List<WalkReadings.Point> all, double supply) {
+  /**
+   * Takes the readings of a walk.
+   *
+   * @param supply the supply volts at a current, amperes, for readings that came without them
+   */
+  EfficiencyModel(
+      ClassPrior prior, IdleModel idle, List<WalkReadings.Point> all, DoubleUnaryOperator supply) {
     this.prior = prior;
     Optional<WalkReadings.Point> greatest =
         all.stream().max(Comparator.comparingDouble(WalkReadings.Point::channelOhms));
@@ -61,10 +72,13 @@ final class EfficiencyModel {
     logVolts = new double[size];
     cumulative = new double[size];
     scatter = new double[size];
-    double[] residuals = new double[size];
+    residuals = new double[size];
     for (int i = 0; i < size; i++) {
       WalkReadings.Point point = points.get(i);
-      double volts = Double.isNaN(point.supplyVolts()) ? supply : point.supplyVolts();
+      double volts =
+          Double.isNaN(point.supplyVolts())
+              ? supply.applyAsDouble(point.supplyAmps())
+              : point.supplyVolts();
       ohms[i] = point.channelOhms();
       logVolts[i] = point.logVolts();
       cumulative[i] = i == 0 ? 0 : cumulative[i - 1] + step(i - 1, i);
@@ -75,8 +89,8 @@ final class EfficiencyModel {
               - idle.logAbove(point.supplyAmps())
               - prior.mean();
     }
-    weigh(residuals);
-    fall = lastFall(residuals);
+    weigh();
+    fall = lastFall();
   }
 
   /** Returns ln of the watts of both channels from ln of one channel's volts. */
@@ -89,7 +103,7 @@ final class EfficiencyModel {
     int near = nearest(channelOhms);
     boolean same = near >= 0 && Math.abs(channelOhms / ohms[near] - 1) < LimitOnset.SAME_LOAD;
     if (same) {
-      return again(near, channelOhms);
+      return again(near);
     }
     double anchor = near < 0 ? lightest : logVolts[near];
     double anchorOhms = near < 0 ? lightestOhms : ohms[near];
@@ -118,26 +132,22 @@ final class EfficiencyModel {
    * Tells a load that was measured before: its current comes again, whatever the scatter of the
    * volts, which is in the efficiency and in the volts alike and cancels (β = 2).
    */
-  private EfficiencyAtLoad again(int near, double channelOhms) {
+  private EfficiencyAtLoad again(int near) {
     double volts = 0;
+    double mean = 0;
     int count = 0;
     for (int i = 0; i < size; i++) {
       if (Math.abs(ohms[i] / ohms[near] - 1) < LimitOnset.SAME_LOAD) {
         volts += logVolts[i];
+        mean += prior.mean() + residuals[i];
         count++;
       }
     }
     EfficiencyAtLoad.Part[] parts = new EfficiencyAtLoad.Part[SCALES.length];
-    double position = position(near, channelOhms);
     for (int s = 0; s < SCALES.length; s++) {
-      double mean = prior.mean();
-      for (int i = 0; i < size; i++) {
-        double spread = prior.spread() * prior.spread();
-        mean += (spread + Math.min(cumulative[i], position)) * pulls[s][i];
-      }
       double scatter = SCALES[s] * AMPS_SCATTER;
       double variance = scatter * scatter * (1 + 1.0 / count);
-      parts[s] = new EfficiencyAtLoad.Part(shares[s], mean, variance);
+      parts[s] = new EfficiencyAtLoad.Part(shares[s], mean / count, variance);
     }
     return new EfficiencyAtLoad(parts, volts / count, 0, EfficiencyAtLoad.Ways.always(2));
   }
@@ -171,7 +181,7 @@ final class EfficiencyModel {
   }
 
   /** Tells how the efficiency went with the volts at the last fall of the volts. */
-  private EfficiencyFall lastFall(double[] residuals) {
+  private EfficiencyFall lastFall() {
     for (int i = size - 1; i > 0; i--) {
       double fall = logVolts[i] - logVolts[i - 1];
       if (ohms[i - 1] / ohms[i] > 1.2 && fall < 0) {
@@ -196,7 +206,7 @@ final class EfficiencyModel {
     return sum;
   }
 
-  private void weigh(double[] residuals) {
+  private void weigh() {
     double[] logs = new double[SCALES.length];
     double best = Double.NEGATIVE_INFINITY;
     for (int s = 0; s < SCALES.length; s++) {

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
  * @param measured whether it was read
  */
 record IdleModel(double amps, double error, boolean measured) {
-  private static final double TYPICAL_AMPS = 1.2;
-  private static final double LOG_SPREAD = 0.8;
+  private static final double TYPICAL_AMPS = 1.0;
+  private static final double LOG_SPREAD = 0.9;
   private static final double AGAIN_SPREAD = 0.08;
   private static final double LEAST_AMPS = 0.01;
   private static final double LEAST_PART = 0.03;
@@ -51,6 +51,6 @@ record IdleModel(double amps, double error, boolean measured) {
   }
 
   private static double guess(OptionalDouble fuseAmps) {
-    return fuseAmps.isPresent() ? 0.3 + 0.012 * fuseAmps.getAsDouble() : TYPICAL_AMPS;
+    return fuseAmps.isPresent() ? 0.25 + 0.01 * fuseAmps.getAsDouble() : TYPICAL_AMPS;
   }
 }

@@ -13,7 +13,7 @@ final class LimitOnset {
   /** The part by which two loads may differ and count as the same. */
   static final double SAME_LOAD = 0.03;
 
-  private static final double RATE_ABOVE = 0.035;
+  private static final double RATE_ABOVE = 0.022;
   private static final double RATE_BELOW = 0.23;
 
   /**

@@ -17,8 +17,18 @@ import loadwalk.bench.ReadingId;
 final class LoadedJudge {
   private static final double LOG_TWO = Math.log(2);
 
-  /** ln of the share of stereo readings that are of the same load and not of one channel here. */
+  /**
+   * ln of how often the amplifier is still wired in stereo, per one channel read for the bridge.
+   */
+  private static final double LOG_STILL_STEREO = Math.log(0.3);
+
+  /** The same for the output alone taken from the stereo step of the same load. */
   private static final double LOG_SAME_OHMS = Math.log(0.1);
+
+  private static final double MOST_ABOVE_INPUT = 3;
+
+  /** ln of the range of ln of the volts in which the output is up to that much above the input. */
+  private static final double LOG_RANGE_ABOVE_INPUT = Math.log(0.5 * Math.log(MOST_ABOVE_INPUT));
 
   private final WalkModel model;
   private final Target target;
@@ -37,7 +47,7 @@ final class LoadedJudge {
 
   private Side here() {
     if (here == null) {
-      here = new Side(1);
+      here = new Side(target, loadOhms);
     }
     return here;
   }
@@ -68,14 +78,15 @@ final class LoadedJudge {
     if (output != null) {
       weighOutput(hypotheses, here, outputId, output, amps, before);
       for (Slip slip : List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF)) {
-        Side wrong = new Side(slip == Slip.LOAD_DOUBLE ? 2 : 0.5);
-        Set<ReadingId> faulty =
-            amps == null ? Set.of(outputId) : Set.of(outputId, ReadingId.SUPPLY_AMPS);
+        Side wrong = new Side(target, loadOhms * (slip == Slip.LOAD_DOUBLE ? 2 : 0.5));
         hypotheses.add(
-            faulty,
+            faulty(outputId, amps),
             slip,
             Double.NaN,
             SlipPriors.log(slip) + wrong.joint(log(outputId, output), amps));
+      }
+      if (bridged) {
+        weighStereo(hypotheses, outputId, output, amps);
       }
     }
     if (amps != null) {
@@ -119,37 +130,43 @@ final class LoadedJudge {
     if (amps != null) {
       weighAboveInput(hypotheses, here, outputId, output, amps);
     }
-    if (bridged) {
-      double stereo = stereoDensity(log(outputId, output));
-      hypotheses.add(
-          faulty,
-          Slip.STEREO_READING_IN_BRIDGED,
-          Double.NaN,
-          SlipPriors.log(Slip.STEREO_READING_IN_BRIDGED)
-              + LOG_SAME_OHMS
-              + stereo
-              + here.ampsAlone(amps));
-    }
   }
 
-  /** Adds the slip of any kind that puts more out than goes in, up to four times. */
+  private static Set<ReadingId> faulty(ReadingId outputId, Double amps) {
+    return amps == null ? Set.of(outputId) : Set.of(outputId, ReadingId.SUPPLY_AMPS);
+  }
+
+  /**
+   * Adds the readings of the amplifier in stereo, each channel into the load of this bridged step:
+   * where it is still wired so both are of it, else the output alone was taken from there.
+   */
+  private void weighStereo(Hypotheses hypotheses, ReadingId outputId, double output, Double amps) {
+    Slip slip = Slip.STEREO_READING_IN_BRIDGED;
+    Side stereo = new Side(target.in(Mode.STEREO), loadOhms);
+    double volts = log(outputId, output);
+    hypotheses.add(
+        faulty(outputId, amps),
+        slip,
+        Double.NaN,
+        SlipPriors.log(slip) + LOG_STILL_STEREO + stereo.joint(volts, amps));
+    hypotheses.add(
+        Set.of(outputId),
+        slip,
+        Double.NaN,
+        SlipPriors.log(slip) + LOG_SAME_OHMS + stereo.outputAlone(volts) + here().ampsAlone(amps));
+  }
+
+  /** Adds the slip of any kind that puts more out than goes in, up to three times. */
   private void weighAboveInput(
       Hypotheses hypotheses, Side here, ReadingId outputId, double output, double amps) {
     double ratio = outputOverInput(Map.of(outputId, output, ReadingId.SUPPLY_AMPS, amps));
-    if (ratio > 1 && ratio < 4) {
+    if (ratio > 1 && ratio < MOST_ABOVE_INPUT) {
       hypotheses.add(
           Set.of(outputId),
           Slip.OUTPUT_ABOVE_INPUT,
           Double.NaN,
-          SlipPriors.log(Slip.OUTPUT_ABOVE_INPUT) - Math.log(LOG_TWO) + here.ampsAlone(amps));
+          SlipPriors.log(Slip.OUTPUT_ABOVE_INPUT) - LOG_RANGE_ABOVE_INPUT + here.ampsAlone(amps));
     }
-  }
-
-  /** Returns ln density of an entry as the stereo volts into the load of this bridged step. */
-  private double stereoDensity(double logLoadVolts) {
-    double set = model.evidence().conditions().supplyVolts();
-    double volts = Double.isNaN(supplyVolts) ? set : supplyVolts;
-    return model.output().predict(loadOhms, false, Math.log(volts / set)).logDensity(logLoadVolts);
   }
 
   private void weighAmps(
@@ -197,37 +214,41 @@ final class LoadedJudge {
         : Math.log(value);
   }
 
-  /** The densities if the load really connected is the nominal one times a factor. */
+  /** The densities of what is really connected: the step as it should be, or another. */
   private final class Side {
+    private final Target connected;
+    private final double logLoads;
     private final StepOutlook outlook;
     private Mixture above;
 
-    Side(double factor) {
-      outlook = StepOutlook.of(model, target, loadOhms * factor, supplyVolts);
+    Side(Target connected, double ohms) {
+      this.connected = connected;
+      logLoads = connected.mode() == Mode.BRIDGED ? LOG_TWO : 0;
+      outlook = StepOutlook.of(model, connected, ohms, supplyVolts);
     }
 
     double joint(double logLoadVolts, Double entered) {
       if (Double.isNaN(logLoadVolts)) {
         return ampsAlone(entered);
       }
-      double log = logLoadVolts - (bridged ? LOG_TWO : 0);
+      double log = logLoadVolts - logLoads;
       double density = outlook.logVolts().logDensity(log);
       return entered == null
           ? density
-          : density + outlook.logAmpsDensity(model, target, log, entered);
+          : density + outlook.logAmpsDensity(model, connected, log, entered);
     }
 
     double outputAlone(double logLoadVolts) {
       return Double.isNaN(logLoadVolts)
           ? 0
-          : outlook.logVolts().logDensity(logLoadVolts - (bridged ? LOG_TWO : 0));
+          : outlook.logVolts().logDensity(logLoadVolts - logLoads);
     }
 
     double surprise(double logLoadVolts, Double entered) {
       if (Double.isNaN(logLoadVolts)) {
         return entered == null ? 0 : logAbove().highest() - ampsAlone(entered);
       }
-      double log = logLoadVolts - (bridged ? LOG_TWO : 0);
+      double log = logLoadVolts - logLoads;
       double fall = outlook.logVolts().highest() - outlook.logVolts().logDensity(log);
       if (entered == null) {
         return fall;
@@ -236,7 +257,7 @@ final class LoadedJudge {
           outlook
               .efficiency()
               .highest(log, outlook.channelOhms(), outlook.supplyVolts(), model.idle());
-      return fall + usual - outlook.logAmpsDensity(model, target, log, entered);
+      return fall + usual - outlook.logAmpsDensity(model, connected, log, entered);
     }
 
     double ampsAlone(Double entered) {
@@ -248,7 +269,7 @@ final class LoadedJudge {
 
     private Mixture logAbove() {
       if (above == null) {
-        above = outlook.logAbove(model, target);
+        above = outlook.logAbove(model, connected);
       }
       return above;
     }

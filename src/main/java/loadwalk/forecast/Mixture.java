@@ -262,10 +262,21 @@ final class Mixture {
 
   /** Gathers parts; weights need not sum to one. */
   static final class Builder {
-    private double[] weights = new double[USUAL_PARTS];
-    private double[] means = new double[USUAL_PARTS];
-    private double[] deviations = new double[USUAL_PARTS];
+    private double[] weights;
+    private double[] means;
+    private double[] deviations;
     private int size;
+
+    Builder() {
+      this(USUAL_PARTS);
+    }
+
+    /** Makes room for so many parts; more can follow. */
+    Builder(int parts) {
+      weights = new double[parts];
+      means = new double[parts];
+      deviations = new double[parts];
+    }
 
     Builder add(double weight, double mean, double deviation) {
       if (size == weights.length) {

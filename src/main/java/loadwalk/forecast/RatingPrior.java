@@ -26,10 +26,15 @@ final class RatingPrior {
   private static final double MOST_WATTS = 5000;
   private static final double RATING_SCATTER = 0.08;
 
-  /** 0.2 Ω a channel: 2 Ω takes 1.8 times the power of 4 Ω (common practice, no source). */
-  private static final double TYPICAL_LOG_SOURCE_OHMS = Math.log(0.2);
+  /**
+   * The usual source resistance of a channel, ohms: regulated rails leave that of the output stage,
+   * others sag by more; 2 Ω takes 1.9 or 1.8 times the power of 4 Ω (common practice, no source).
+   */
+  private static final double REGULATED_LOG_SOURCE_OHMS = Math.log(0.09);
 
-  private static final double LOG_SOURCE_SPREAD = 0.8;
+  private static final double REGULATED_SPREAD = 0.85;
+  private static final double SAGGING_LOG_SOURCE_OHMS = Math.log(0.22);
+  private static final double SAGGING_SPREAD = 0.75;
 
   /** ln of supply volts over those of the sequence where a rating does not state them. */
   private static final double[] USUAL_SHIFTS = {0, Math.log(14.4 / 13.8), Math.log(12 / 13.8)};
@@ -89,8 +94,7 @@ final class RatingPrior {
 
   /** Returns the log prior density of ln of the source resistance, up to a constant. */
   double logDensityOfSource(double logSourceOhms) {
-    double z = (logSourceOhms - TYPICAL_LOG_SOURCE_OHMS) / LOG_SOURCE_SPREAD;
-    double log = -0.5 * z * z;
+    double log = Math.log(usual(logSourceOhms));
     if (logVolts.length > 1) {
       double source = Math.exp(logSourceOhms);
       double level = level(source);
@@ -100,6 +104,14 @@ final class RatingPrior {
       }
     }
     return log;
+  }
+
+  /** Returns the density of ln of the source resistance where no ratings tell it. */
+  private double usual(double logSourceOhms) {
+    double stiff = (logSourceOhms - REGULATED_LOG_SOURCE_OHMS) / REGULATED_SPREAD;
+    double soft = (logSourceOhms - SAGGING_LOG_SOURCE_OHMS) / SAGGING_SPREAD;
+    return regulated * Normal.density(stiff) / REGULATED_SPREAD
+        + (1 - regulated) * Normal.density(soft) / SAGGING_SPREAD;
   }
 
   /** Returns ln of the middle of the channel volts expected into a load. */

@@ -29,7 +29,7 @@ final class SlipPriors {
     PRIORS.put(Slip.DIGITS_SWAPPED, 1.5e-3);
     // A copy leaves all its digits as evidence; by chance a stiff amplifier shows the same volts.
     PRIORS.put(Slip.COPIED_FROM_BEFORE, 1e-3);
-    PRIORS.put(Slip.OUTPUT_ABOVE_INPUT, 2.2e-3);
+    PRIORS.put(Slip.OUTPUT_ABOVE_INPUT, 3e-3);
     PRIORS.put(Slip.UNNAMED, 7.5e-4);
   }
 

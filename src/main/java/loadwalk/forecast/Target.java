@@ -30,6 +30,11 @@ public record Target(String stepId, Kind kind, Mode mode, double ohms, double po
     return otherOhms == ohms ? this : new Target(stepId, kind, mode, otherOhms, powerFraction);
   }
 
+  /** Returns the same step with the loads connected in another mode. */
+  Target in(Mode other) {
+    return new Target(stepId, kind, other, ohms, powerFraction);
+  }
+
   /** Returns the idle step. */
   public static Target idle(String stepId) {
     return new Target(stepId, Kind.IDLE, Mode.STEREO, Double.NaN, 0);

@@ -2,7 +2,6 @@ package loadwalk.forecast;
 
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
@@ -42,9 +41,11 @@ final class WalkModel {
             new LimitOnset(leastOhms(amplifier, prior)),
             points,
             new OutputModel.Setup(supply, regulated, VOLTS_SCATTER));
+    double usual = usualAmps(supply);
+    SagModel asRead = new SagModel(evidence, usual, this::standingAmps);
     efficiency =
-        new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, supply);
-    sag = new SagModel(evidence, usualAmps(supply), this::drawnAmps);
+        new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, asRead::volts);
+    sag = new SagModel(evidence, usual, this::drawnAmps);
     double sum = evidence.bench().supplies().stream().mapToDouble(Supply::amps).sum();
     deliverableAmps = sum > 0 && !exceeded(points, sum) ? sum : Double.POSITIVE_INFINITY;
   }
@@ -97,13 +98,18 @@ final class WalkModel {
     return known;
   }
 
+  /** Returns the supply current of a step as read, or that of idling, else NaN. */
+  private double standingAmps(Observation observation) {
+    boolean idling = observation.target().kind() == Target.Kind.IDLE;
+    return observation.reading(ReadingId.SUPPLY_AMPS).orElse(idling ? idle.amps() : Double.NaN);
+  }
+
   /** Returns the supply current of a step: as read, else as its output tells, else NaN. */
   private double drawnAmps(Observation observation) {
     Target target = observation.target();
-    OptionalDouble read = observation.reading(ReadingId.SUPPLY_AMPS);
-    if (read.isPresent() || !WalkReadings.atLimit(target)) {
-      boolean idling = target.kind() == Target.Kind.IDLE;
-      return read.orElse(idling ? idle.amps() : Double.NaN);
+    double standing = standingAmps(observation);
+    if (!Double.isNaN(standing) || !WalkReadings.atLimit(target)) {
+      return standing;
     }
     double load = WalkReadings.loadOhms(evidence.bench(), target, observation.readings());
     double volts = WalkReadings.volts(observation.readings(), load);

@@ -49,7 +49,7 @@ final class CircuitPopulation implements Population {
         printed,
         bench,
         free.withSupplyAmps(supplyAmps),
-        draw.meters(0.002),
+        draw.meters(0.006),
         seed * 131_071 + number);
   }
 

@@ -24,12 +24,12 @@ class IdleModelTest {
   void guess_growsWithTheFuses_andIsWide() {
     IdleModel small = IdleModel.of(UNKNOWN, OptionalDouble.of(25));
     IdleModel large = IdleModel.of(UNKNOWN, OptionalDouble.of(100));
-    assertEquals(0.6, small.amps(), 1e-12);
-    assertEquals(1.5, large.amps(), 1e-12);
+    assertEquals(0.5, small.amps(), 1e-12);
+    assertEquals(1.25, large.amps(), 1e-12);
     assertFalse(small.measured());
     assertTrue(small.density().deviation() > 5 * read.density().deviation());
     assertTrue(small.error() > 0.5 * small.amps() && small.error() < small.amps());
-    assertEquals(1.2, IdleModel.of(UNKNOWN, UNKNOWN).amps(), 1e-12);
+    assertEquals(1.0, IdleModel.of(UNKNOWN, UNKNOWN).amps(), 1e-12);
   }
 
   @Test

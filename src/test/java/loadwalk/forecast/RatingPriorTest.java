@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** What ratings and fuses tell before the first reading, all of one channel and its load. */
@@ -83,14 +84,19 @@ class RatingPriorTest {
     assertTrue(prior(List.of(), stereo(4, 5001)).absurd());
   }
 
-  /** One rating says nothing of the source: ln r is normal around 0.2 Ω. */
+  /** One rating says nothing of the source: regulated rails leave less of it than others. */
   @Test
   void source_withOneRating_isOnlyTheUsualOne() {
     RatingPrior prior = prior(List.of(), stereo(4, 50));
-    double middle = Math.log(0.2);
-    assertEquals(0, prior.logDensityOfSource(middle), 1e-12);
-    assertEquals(-0.5, prior.logDensityOfSource(middle + 0.8), 1e-12);
-    assertEquals(-2, prior.logDensityOfSource(middle - 1.6), 1e-12);
+    for (double log : new double[] {-4, -2.4, -1.5, 0}) {
+      assertEquals(Math.log(usual(log)), prior.logDensityOfSource(log), 1e-12);
+    }
+  }
+
+  private static double usual(double log) {
+    NormalDistribution stiff = new NormalDistribution(Math.log(0.09), 0.85);
+    NormalDistribution soft = new NormalDistribution(Math.log(0.22), 0.75);
+    return REGULATED * stiff.density(log) + (1 - REGULATED) * soft.density(log);
   }
 
   /** Two ratings of an amplifier behind 0.4 Ω, each 8 % uncertain in volts, tell its source. */
@@ -98,12 +104,13 @@ class RatingPriorTest {
   void source_withTwoRatings_isTheOneThatFitsBoth() {
     double r = 0.4;
     RatingPrior prior = prior(List.of(), stereo(4, watts(20, r, 4)), stereo(1, watts(20, r, 1)));
-    double usual = Math.log(0.2);
-    double z = (Math.log(r) - usual) / 0.8;
-    assertEquals(-0.5 * z * z, prior.logDensityOfSource(Math.log(r)), 1e-9);
-    double apart = Math.log(4.4 / 4 * 1 / 1.4) - Math.log(4.2 / 4 * 1 / 1.2);
+    double there = Math.log(r);
+    assertEquals(Math.log(usual(there)), prior.logDensityOfSource(there), 1e-9);
+    double other = Math.log(0.12);
+    double apart = Math.log(4.4 / 4 * 1 / 1.4) - Math.log(4.12 / 4 * 1 / 1.12);
     double eachOff = apart / 2 / 0.08;
-    assertEquals(-eachOff * eachOff, prior.logDensityOfSource(usual), 1e-9);
+    double expected = Math.log(usual(other)) - eachOff * eachOff;
+    assertEquals(expected, prior.logDensityOfSource(other), 1e-9);
   }
 
   /** A flat density of ±3 dB has a variance of (2a)²/12; ten strata have 1 % less. */

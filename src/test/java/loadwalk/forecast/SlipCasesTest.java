@@ -73,6 +73,14 @@ class SlipCasesTest {
     expect(Slip.ONE_CHANNEL_FOR_BOTH, VOLTS, judge(STEREO_2, times(STEREO_2, 0.5)));
   }
 
+  /** The amplifier is still wired in stereo: volts and amperes are those of the stereo step. */
+  @Test
+  void stereoWiringInABridgedStep() {
+    Set<ReadingId> both = EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.SUPPLY_AMPS);
+    Map<ReadingId, Double> stereo = readAgain(Amplifiers.readings(STEREO_2));
+    expect(Slip.STEREO_READING_IN_BRIDGED, both, judge(BRIDGED_2, stereo));
+  }
+
   @Test
   void stereoReadingInABridgedStep() {
     expect(Slip.STEREO_READING_IN_BRIDGED, VOLTS, judge(BRIDGED_2, times(BRIDGED_2, 0.5)));

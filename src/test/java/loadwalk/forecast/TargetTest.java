@@ -22,6 +22,12 @@ class TargetTest {
   }
 
   @Test
+  void in_isTheSameStepWiredOtherwise() {
+    Target bridged = Target.loaded("bridged-2", Mode.BRIDGED, 2);
+    assertEquals(Target.loaded("bridged-2", Mode.STEREO, 2), bridged.in(Mode.STEREO));
+  }
+
+  @Test
   void idle_hasNoLoad_andNoPower() {
     Target idle = Target.idle("idle");
     assertTrue(Double.isNaN(idle.ohms()));

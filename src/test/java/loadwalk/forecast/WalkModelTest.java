@@ -40,6 +40,30 @@ class WalkModelTest {
         .deliverableAmps();
   }
 
+  /** The current of a load measured without the supply volts comes again, however these sag. */
+  @Test
+  void currentReadWithoutSupplyVolts_comesAgain() {
+    for (boolean later : new boolean[] {false, true}) {
+      List<Observation> walk = new ArrayList<>();
+      double[][] read = {{4, 15, 14}, {2, 14.6, 27}, {1, 13.9, 52}};
+      for (double[] r : read) {
+        walk.add(
+            new Observation(
+                Target.loaded("stereo-" + r[0], Mode.STEREO, r[0]),
+                Map.of(ReadingId.OUTPUT_VOLTS, r[1], ReadingId.SUPPLY_AMPS, r[2])));
+      }
+      if (later) {
+        walk.add(new Observation(Amplifiers.IDLE, Map.of(ReadingId.SUPPLY_VOLTS, 13.6)));
+      }
+      WalkModel model = new WalkModel(Amplifiers.evidence(Amplifiers.rated(50), walk));
+      for (double[] r : read) {
+        Target again = Target.loaded("again", Mode.STEREO, r[0]);
+        double told = model.bands(again).bands().get(ReadingId.SUPPLY_AMPS).middle();
+        assertEquals(1, told / r[2], 0.015, r[0] + " ohms");
+      }
+    }
+  }
+
   /** A rating at 14.4 V holds at 13.8 V where the rails are regulated, else it follows. */
   @Test
   void regulatedRails_keepTheRatedVolts() {
