@@ -13,7 +13,7 @@ final class LimitOnset {
   /** The part by which two loads may differ and count as the same. */
   static final double SAME_LOAD = 0.03;
 
-  private static final double RATE_ABOVE = 0.022;
+  private static final double RATE_ABOVE = 0.018;
   private static final double RATE_BELOW = 0.23;
 
   /**
@@ -22,7 +22,7 @@ final class LimitOnset {
    */
   private static final double LOW_OHMS = 2;
 
-  private static final double RATE_LOW = 0.5;
+  private static final double RATE_LOW = 0.42;
   private static final double RELEASED = 0.15;
   private static final double[] SLOPES = {0.54, 1, 1.35};
   private static final double[] SLOPE_WEIGHTS = {0.6, 0.39, 0.01};

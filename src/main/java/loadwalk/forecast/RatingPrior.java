@@ -30,11 +30,11 @@ final class RatingPrior {
    * The usual source resistance of a channel, ohms: regulated rails leave that of the output stage,
    * others sag by more; 2 Ω takes 1.9 or 1.8 times the power of 4 Ω (common practice, no source).
    */
-  private static final double REGULATED_LOG_SOURCE_OHMS = Math.log(0.09);
+  private static final double REGULATED_LOG_SOURCE_OHMS = Math.log(0.07);
 
-  private static final double REGULATED_SPREAD = 0.85;
+  private static final double REGULATED_SPREAD = 1.1;
   private static final double SAGGING_LOG_SOURCE_OHMS = Math.log(0.22);
-  private static final double SAGGING_SPREAD = 0.75;
+  private static final double SAGGING_SPREAD = 0.8;
 
   /** ln of supply volts over those of the sequence where a rating does not state them. */
   private static final double[] USUAL_SHIFTS = {0, Math.log(14.4 / 13.8), Math.log(12 / 13.8)};

@@ -27,12 +27,12 @@ class LimitOnsetTest {
   /** A hazard per octave, higher below the least load that the maker rates and below 2 Ω. */
   @Test
   void probability_growsWithTheOctaves_fasterBelowTheLeastRatedLoad_andLowLoads() {
-    assertEquals(1 - Math.exp(-0.022), ONSET.probability(4, 8), 1e-12);
-    assertEquals(1 - Math.exp(-0.23 - 0.5), ONSET.probability(0.5, 1), 1e-12);
+    assertEquals(1 - Math.exp(-0.018), ONSET.probability(4, 8), 1e-12);
+    assertEquals(1 - Math.exp(-0.23 - 0.42), ONSET.probability(0.5, 1), 1e-12);
     LimitOnset ratedLow = new LimitOnset(0.5);
-    assertEquals(1 - Math.exp(-0.022 - 0.5), ratedLow.probability(1, 2), 1e-12);
+    assertEquals(1 - Math.exp(-0.018 - 0.42), ratedLow.probability(1, 2), 1e-12);
     double below = Math.log(2 * 0.97 / 1) / Math.log(2);
-    double hazard = 0.23 * below + 0.022 * (2 - below) + 0.5;
+    double hazard = 0.23 * below + 0.018 * (2 - below) + 0.42;
     assertEquals(1 - Math.exp(-hazard), ONSET.probability(1, 4), 1e-12);
   }
 

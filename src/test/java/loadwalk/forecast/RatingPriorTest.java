@@ -94,8 +94,8 @@ class RatingPriorTest {
   }
 
   private static double usual(double log) {
-    NormalDistribution stiff = new NormalDistribution(Math.log(0.09), 0.85);
-    NormalDistribution soft = new NormalDistribution(Math.log(0.22), 0.75);
+    NormalDistribution stiff = new NormalDistribution(Math.log(0.07), 1.1);
+    NormalDistribution soft = new NormalDistribution(Math.log(0.22), 0.8);
     return REGULATED * stiff.density(log) + (1 - REGULATED) * soft.density(log);
   }
 
