@@ -15,7 +15,7 @@ final class WalkModel {
   private static final double USUAL_SOURCE_OHMS = 0.12;
   private static final double USUAL_EFFICIENCY = 0.6;
   private static final double LEAST_USUAL_AMPS = 3;
-  private static final double VOLTS_SCATTER = 0.0061;
+  private static final double VOLTS_SCATTER = 0.006;
 
   private final Evidence evidence;
   private final RatingPrior prior;
