@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import loadwalk.forecast.EfficiencyAtLoad.Way;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** What makes the volts fall, told by how fast they do and by the efficiency seen to fall along. */
@@ -84,6 +85,30 @@ class EfficiencyFallTest {
     assertTrue(beta(resisting.at(slope)) > 0.85, String.valueOf(beta(resisting.at(slope))));
     double unlike = beta(sagging.at(1));
     assertTrue(unlike > beta(sagging.at(slope)) && unlike < beta(resisting.at(1)));
+  }
+
+  /** Worked by hand with a library's normal: η fell by 0.15 of the 0.2 that ln v fell. */
+  @Test
+  void fallSeen_isWeighedByBayesRule() {
+    double seenSlope = 0.2 / Math.log(2);
+    double[] shares = {0.03, 0.45, 0.10, 0.42};
+    double[] betas = {0.07, 0.25, 0.55, 0.9 + 0.05 * (seenSlope - 0.1) / 0.3};
+    double[] spreads = {0.07, 0.08, 0.2, 0.025};
+    double total = 0;
+    for (int i = 0; i < shares.length; i++) {
+      double spread = Math.hypot(spreads[i], 0.024 / 0.2);
+      shares[i] = shares[i] * new NormalDistribution(betas[i], spread).density(0.75) + 1e-6;
+      total += shares[i];
+    }
+    double[] before = {0.02, 0.11, 1.37 / 3, 1.24 / 3};
+    double near = (0.6 - seenSlope) / 0.3;
+    double kept = 0.2 + 0.72 * Math.exp(-0.5 * near * near);
+    Way[] told = new EfficiencyFall(LINEAR, HALVED, -0.2, -0.15).at(0.6);
+    for (int i = 0; i < shares.length; i++) {
+      double expected = (1 - kept) * before[i] + kept * shares[i] / total;
+      assertEquals(expected, told[i].weight(), 1e-6, "way " + i);
+    }
+    assertEquals(0.95 + 0.05 * 0.2 / 0.45, told[3].beta(), 1e-9);
   }
 
   @Test
