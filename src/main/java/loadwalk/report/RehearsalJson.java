@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
-import loadwalk.forecast.Caution;
-import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
@@ -41,11 +39,7 @@ public final class RehearsalJson {
     out.writeStartObject();
     out.writeStringField(Format.KEY, FORMAT.text());
     out.writeStringField("name", outcome.state().opened().walk());
-    out.writeArrayFieldStart("steps");
-    for (Rehearsal.Rehearsed step : outcome.steps()) {
-      step(out, step);
-    }
-    out.writeEndArray();
+    JsonParts.objects(out, "steps", outcome.steps(), step -> step(out, step));
     List<String> known = outcome.steps().stream().map(Rehearsal.Rehearsed::step).toList();
     problems(
         out, outcome.problems().stream().filter(p -> !known.contains(p.step())).toList(), true);
@@ -55,17 +49,16 @@ public final class RehearsalJson {
   }
 
   private void step(JsonGenerator out, Rehearsal.Rehearsed step) throws IOException {
-    out.writeStartObject();
     out.writeStringField("step", step.step());
     out.writeStringField("verdict", step.brief().verdict().word());
-    out.writeArrayFieldStart("cautions");
-    for (Caution caution : step.brief().cautions()) {
-      out.writeStartObject();
-      out.writeStringField("code", caution.code());
-      out.writeStringField("text", caution.text());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "cautions",
+        step.brief().cautions(),
+        caution -> {
+          out.writeStringField("code", caution.code());
+          out.writeStringField("text", caution.text());
+        });
     forecast(out, step.brief());
     doubts(out, step);
     out.writeObjectFieldStart("result");
@@ -80,7 +73,6 @@ public final class RehearsalJson {
     }
     problems(
         out, outcome.problems().stream().filter(p -> p.step().equals(step.step())).toList(), false);
-    out.writeEndObject();
   }
 
   private static void forecast(JsonGenerator out, Forecast brief) throws IOException {
@@ -96,19 +88,19 @@ public final class RehearsalJson {
   }
 
   private static void doubts(JsonGenerator out, Rehearsal.Rehearsed step) throws IOException {
-    out.writeArrayFieldStart("doubts");
-    for (Doubt doubt : step.doubts()) {
-      out.writeStartObject();
-      out.writeStringField("reading", doubt.reading().key());
-      out.writeStringField("slip", doubt.slip().code());
-      out.writeStringField("text", doubt.text());
-      out.writeStringField("lookAt", doubt.lookAt());
-      if (doubt.earlierStep().isPresent()) {
-        out.writeStringField("earlierStep", doubt.earlierStep().get());
-      }
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "doubts",
+        step.doubts(),
+        doubt -> {
+          out.writeStringField("reading", doubt.reading().key());
+          out.writeStringField("slip", doubt.slip().code());
+          out.writeStringField("text", doubt.text());
+          out.writeStringField("lookAt", doubt.lookAt());
+          if (doubt.earlierStep().isPresent()) {
+            out.writeStringField("earlierStep", doubt.earlierStep().get());
+          }
+        });
   }
 
   private static void result(JsonGenerator out, StepResult result) throws IOException {
@@ -149,16 +141,16 @@ public final class RehearsalJson {
     if (problems.isEmpty()) {
       return;
     }
-    out.writeArrayFieldStart("problems");
-    for (Problem problem : problems) {
-      out.writeStartObject();
-      if (named) {
-        out.writeStringField("step", problem.step());
-      }
-      out.writeStringField("reading", problem.reading());
-      out.writeStringField("text", problem.text());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "problems",
+        problems,
+        problem -> {
+          if (named) {
+            out.writeStringField("step", problem.step());
+          }
+          out.writeStringField("reading", problem.reading());
+          out.writeStringField("text", problem.text());
+        });
   }
 }

@@ -46,17 +46,9 @@ public final class SheetJson {
     sequence(out, sheet);
     out.writeFieldName("bench");
     BenchWriter.write(out, sheet.bench());
-    out.writeArrayFieldStart("loads");
-    for (Sheet.LoadLine line : sheet.loads()) {
-      load(out, line);
-    }
-    out.writeEndArray();
+    JsonParts.objects(out, "loads", sheet.loads(), line -> load(out, line));
     if (steps) {
-      out.writeArrayFieldStart("steps");
-      for (Sheet.StepLine step : sheet.steps()) {
-        SheetJsonSteps.write(out, step);
-      }
-      out.writeEndArray();
+      JsonParts.objects(out, "steps", sheet.steps(), step -> SheetJsonSteps.write(out, step));
     }
     results(out, sheet);
     SheetJsonHappenings.write(out, sheet.record());
@@ -78,7 +70,6 @@ public final class SheetJson {
 
   private static void load(JsonGenerator out, Sheet.LoadLine line) throws IOException {
     PublishedPower power = line.power();
-    out.writeStartObject();
     out.writeStringField("mode", power.mode().word());
     JsonOut.number(out, "ohms", power.ohms());
     out.writeStringField("step", power.fromStepId());
@@ -92,7 +83,6 @@ public final class SheetJson {
     if (line.rating().isPresent()) {
       rating(out, line.rating().get());
     }
-    out.writeEndObject();
   }
 
   static void rating(JsonGenerator out, RatingComparison rating) throws IOException {

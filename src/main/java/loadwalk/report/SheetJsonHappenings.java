@@ -125,18 +125,18 @@ final class SheetJsonHappenings {
   }
 
   private static void photos(JsonGenerator out, Sheet.Happenings record) throws IOException {
-    out.writeArrayFieldStart("photos");
-    for (Sheet.Photo photo : record.photos()) {
-      WalkState.Attachment a = photo.attachment();
-      out.writeStartObject();
-      out.writeStringField("at", Instant.ofEpochMilli(a.wallMillis()).toString());
-      out.writeStringField("step", a.stepId());
-      out.writeStringField("path", a.path());
-      out.writeStringField("caption", a.caption());
-      out.writeStringField("sha256", a.sha256());
-      out.writeStringField("mediaType", a.mediaType());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonParts.objects(
+        out,
+        "photos",
+        record.photos(),
+        photo -> {
+          WalkState.Attachment a = photo.attachment();
+          out.writeStringField("at", Instant.ofEpochMilli(a.wallMillis()).toString());
+          out.writeStringField("step", a.stepId());
+          out.writeStringField("path", a.path());
+          out.writeStringField("caption", a.caption());
+          out.writeStringField("sha256", a.sha256());
+          out.writeStringField("mediaType", a.mediaType());
+        });
   }
 }

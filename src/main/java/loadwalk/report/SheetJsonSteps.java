@@ -14,8 +14,8 @@ import loadwalk.result.StepResult;
 final class SheetJsonSteps {
   private SheetJsonSteps() {}
 
+  /** Writes the keys of one step. */
   static void write(JsonGenerator out, Sheet.StepLine step) throws IOException {
-    out.writeStartObject();
     out.writeStringField("step", step.id());
     out.writeStringField("do", step.verb());
     out.writeStringField("status", step.status().word());
@@ -40,7 +40,6 @@ final class SheetJsonSteps {
     if (step.result().isPresent()) {
       result(out, step.result().get());
     }
-    out.writeEndObject();
   }
 
   private static void brief(JsonGenerator out, Forecast brief) throws IOException {
