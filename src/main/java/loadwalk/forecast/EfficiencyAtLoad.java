@@ -57,12 +57,10 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways)
       total += part.weight();
     }
     double beta = 0;
-    double all = 0;
     for (Way way : waysAt(logVolts)) {
       beta += way.weight() * way.beta();
-      all += way.weight();
     }
-    return mean / total + beta / all * (logVolts - anchor);
+    return mean / total + beta * (logVolts - anchor);
   }
 
   /** Returns the standard deviation of ln η at given channel volts. */
@@ -95,49 +93,62 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways)
     Mixture.Builder builder = new Mixture.Builder(USUAL_PRODUCTS * logVolts.size());
     logVolts.forEach(
         (share, middle, width) -> {
-          double output = EfficiencyModel.logOutput(middle, channelOhms) - Math.log(supplyVolts);
-          double fall = middle - anchor;
+          Spot spot = spot(middle, channelOhms, supplyVolts, idle);
           for (Way way : waysAt(middle)) {
-            for (Part part : parts) {
-              double weight = share * way.weight() * part.weight();
-              if (way.weight() * part.weight() > LEAST_WEIGHT) {
-                double mean = output - part.mean() - way.beta() * fall;
-                double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
-                double loose = way.spread() * fall;
-                double own = (2 - way.beta()) * width;
-                builder.add(
-                    weight,
-                    mean,
-                    Math.sqrt(part.variance() + loose * loose + idleError * idleError + own * own));
-              }
-            }
+            double own = (2 - way.beta()) * width;
+            addParts(builder, share, way, spot, own * own);
           }
         });
     return builder.build();
   }
 
+  /** Adds what one way tells of the current; products of little weight are left out. */
+  private void addParts(Mixture.Builder builder, double share, Way way, Spot spot, double own) {
+    for (Part part : parts) {
+      double weight = way.weight() * part.weight();
+      if (weight > LEAST_WEIGHT) {
+        double mean = spot.mean(part, way);
+        builder.add(share * weight, mean, Math.sqrt(spot.variance(part, way, mean) + own));
+      }
+    }
+  }
+
+  /**
+   * Volts at which a current is told.
+   *
+   * @param output ln of the watts of both channels over the supply volts
+   * @param fall ln of the channel volts over those at the anchor
+   * @param idle the idle current, whose error widens what is told
+   */
+  private record Spot(double output, double fall, IdleModel idle) {
+    double mean(Part part, Way way) {
+      return output - part.mean() - way.beta() * fall;
+    }
+
+    double variance(Part part, Way way, double mean) {
+      double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
+      double loose = way.spread() * fall;
+      return part.variance() + loose * loose + idleError * idleError;
+    }
+  }
+
+  private Spot spot(double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
+    double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
+    return new Spot(output, logVolts - anchor, idle);
+  }
+
   /** Returns ln of the density of a current above idle where the channel's volts are known. */
   double logDensity(
       double logAbove, double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
-    return logDensity(logAbove, logVolts, channelOhms, supplyVolts, idle, waysAt(logVolts));
+    return logDensity(logAbove, spot(logVolts, channelOhms, supplyVolts, idle), waysAt(logVolts));
   }
 
-  private double logDensity(
-      double logAbove,
-      double logVolts,
-      double channelOhms,
-      double supplyVolts,
-      IdleModel idle,
-      Way[] likely) {
-    double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
-    double fall = logVolts - anchor;
+  private double logDensity(double logAbove, Spot spot, Way[] likely) {
     double density = 0;
     for (Way way : likely) {
       for (Part part : parts) {
-        double mean = output - part.mean() - way.beta() * fall;
-        double idleError = idle.relativeError(idle.amps() + Math.exp(mean));
-        double loose = way.spread() * fall;
-        double variance = part.variance() + loose * loose + idleError * idleError;
+        double mean = spot.mean(part, way);
+        double variance = spot.variance(part, way, mean);
         double z = logAbove - mean;
         density +=
             way.weight() * part.weight() * Math.exp(-0.5 * z * z / variance) / Math.sqrt(variance);
@@ -148,13 +159,12 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways)
 
   /** Returns ln of the density of the current above idle where it is highest. */
   double highest(double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
-    double output = EfficiencyModel.logOutput(logVolts, channelOhms) - Math.log(supplyVolts);
-    double most = Double.NEGATIVE_INFINITY;
+    Spot spot = spot(logVolts, channelOhms, supplyVolts, idle);
     Way[] likely = waysAt(logVolts);
+    double most = Double.NEGATIVE_INFINITY;
     for (Way way : likely) {
       for (Part part : parts) {
-        double mean = output - part.mean() - way.beta() * (logVolts - anchor);
-        most = Math.max(most, logDensity(mean, logVolts, channelOhms, supplyVolts, idle, likely));
+        most = Math.max(most, logDensity(spot.mean(part, way), spot, likely));
       }
     }
     return most;

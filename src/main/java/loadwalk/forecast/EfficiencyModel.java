@@ -12,11 +12,8 @@ import java.util.function.DoubleUnaryOperator;
  * what the class of the amplifier tells, with scatter on top; all is normal, so the posterior is
  * exact for each of a few common scales of the errors, which are mixed by their evidence. Where a
  * load was measured before, that measurement decides. Where no amperes are read at all, what the
- * class tells holds at the greatest load measured. Below the least load measured the efficiency
- * goes on with the volts as η ∝ v^β: β = 0 where losses grow with the output (class D, a converter
- * at the end of its power), β = 1 where the supply current follows the load current alone (class B:
- * I = I idle + a Σ load current, a current limit). Both are kept and weighed by the class and by
- * the last fall seen.
+ * class tells holds at the greatest load measured. At other loads the efficiency goes with the
+ * volts as {@link EfficiencyFall} tells.
  */
 final class EfficiencyModel {
   private static final double SCATTER = 0.016;

@@ -10,7 +10,10 @@ import loadwalk.bench.ReadingId;
 /** The band of every reading of a step, and what the step asks of the bench. */
 record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   private static final double TAIL = (1 - StandardForecaster.LEVEL) / 2;
-  private static final double TAIL_QUANTILE = -Normal.quantile(TAIL);
+
+  /** The point of the normal at which the upper tail of a band begins. */
+  static final double TAIL_QUANTILE = -Normal.quantile(TAIL);
+
   private static final double MOST_UNLOADED_RISE = 0.12;
   private static final double OTHER_CHANNEL_SPREAD = 0.01;
   private static final double LOSS_SPREAD = 0.15;
