@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import loadwalk.view.DeskEvent;
+import loadwalk.view.ProgramEvent;
 
 /** Does long work so that the event loop need not wait for it. */
 interface Background {
@@ -22,7 +22,7 @@ interface Background {
   Background NONE =
       new Background() {
         @Override
-        public List<DeskEvent> answering(String meanwhile, Function<Task, DeskEvent> work) {
+        public List<ProgramEvent> answering(String meanwhile, Function<Task, ProgramEvent> work) {
           return List.of(work.apply(new Silent()));
         }
 
@@ -33,26 +33,26 @@ interface Background {
       };
 
   /**
-   * Begins the work; what it returns reaches the desk now or later.
+   * Begins the work; what it returns reaches the program now or later.
    *
    * @param meanwhile what is told while it lasts
    */
-  List<DeskEvent> answering(String meanwhile, Function<Task, DeskEvent> work);
+  List<ProgramEvent> answering(String meanwhile, Function<Task, ProgramEvent> work);
 
   /** Asks all work under way to end early. */
   void stop();
 
   /** Returns a background of one thread a piece of work, whose results go to the event loop. */
-  static Background threads(Consumer<DeskEvent> loop) {
+  static Background threads(Consumer<ProgramEvent> loop) {
     AtomicInteger stops = new AtomicInteger();
     return new Background() {
       @Override
-      public List<DeskEvent> answering(String meanwhile, Function<Task, DeskEvent> work) {
+      public List<ProgramEvent> answering(String meanwhile, Function<Task, ProgramEvent> work) {
         Task task = new Telling(loop, stops, stops.get());
         Thread thread = new Thread(() -> loop.accept(work.apply(task)), "background");
         thread.setDaemon(true);
         thread.start();
-        return List.of(new DeskEvent.Told(meanwhile));
+        return List.of(new ProgramEvent.Told(meanwhile));
       }
 
       @Override
@@ -82,10 +82,10 @@ interface Background {
    * @param stops how often work was stopped
    * @param atStart how often it had been when this began
    */
-  record Telling(Consumer<DeskEvent> loop, AtomicInteger stops, int atStart) implements Task {
+  record Telling(Consumer<ProgramEvent> loop, AtomicInteger stops, int atStart) implements Task {
     @Override
     public void tell(String sentence) {
-      loop.accept(new DeskEvent.Told(sentence));
+      loop.accept(new ProgramEvent.Told(sentence));
     }
 
     @Override

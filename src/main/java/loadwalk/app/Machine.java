@@ -32,10 +32,10 @@ import loadwalk.json.Fault;
 import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.tui.TtyTerminal;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
-import loadwalk.view.DeskLoop;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramUpdate;
 import loadwalk.view.TextShown;
 import loadwalk.view.Wish;
 import loadwalk.walk.Walker;
@@ -47,18 +47,18 @@ final class Machine implements World {
 
   @Override
   public int home(Surroundings around) {
-    return run(around, shop -> List.of());
+    return run(around, effects -> List.of());
   }
 
   @Override
   public int walk(Surroundings around, NewWalk walk) {
-    Function<Workshop, List<DeskEvent>> start;
+    Function<MachineEffects, List<ProgramEvent>> start;
     if (walk.practiceSeed().isPresent()) {
       start =
-          shop ->
+          effects ->
               opened(
-                  shop,
-                  Workshop.onPracticeBench(
+                  effects,
+                  MachineEffects.onPracticeBench(
                       new Wish.OpenPractice(
                           walk.sequence(), walk.practiceSeed().getAsLong(), walk.speed())));
     } else if (walk.amplifier().isPresent()) {
@@ -71,9 +71,9 @@ final class Machine implements World {
         return ExitCode.BAD_INPUT;
       }
       start =
-          shop ->
+          effects ->
               opened(
-                  shop,
+                  effects,
                   new Wish.OpenWalk(
                       walk.sequence(), amplifier.get(), bench.get(), OptionalLong.empty(), 1));
     } else {
@@ -88,7 +88,7 @@ final class Machine implements World {
       err.println("walk " + walk.sequence() + " needs --amp FILE, or --practice.");
       return ExitCode.BAD_INPUT;
     }
-    return run(around, shop -> List.of(new DeskEvent.FormsWanted(walk.sequence())));
+    return run(around, effects -> List.of(new ProgramEvent.FormsWanted(walk.sequence())));
   }
 
   @Override
@@ -104,9 +104,9 @@ final class Machine implements World {
     int code =
         run(
             around,
-            shop -> {
-              speed.ifPresent(shop::pace);
-              return shop.resume(name.get());
+            effects -> {
+              speed.ifPresent(effects::pace);
+              return effects.resume(name.get());
             });
     return code != ExitCode.DONE && folder.isDamaged(name.get()) ? ExitCode.DAMAGED : code;
   }
@@ -128,11 +128,11 @@ final class Machine implements World {
     }
   }
 
-  private static List<DeskEvent> opened(Workshop shop, Wish.OpenWalk wish) {
+  private static List<ProgramEvent> opened(MachineEffects effects, Wish.OpenWalk wish) {
     try {
-      return shop.open(wish);
+      return effects.open(wish);
     } catch (IOException fault) {
-      return List.of(new DeskEvent.Told(fault.getMessage() + "."));
+      return List.of(new ProgramEvent.Told(fault.getMessage() + "."));
     }
   }
 
@@ -160,31 +160,31 @@ final class Machine implements World {
     Read<T> read(byte[] bytes, String file);
   }
 
-  private int run(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+  private int run(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
     boolean screen = !around.plain() && TtyTerminal.isThere();
     return screen ? onScreen(around, start) : asLines(around, start);
   }
 
-  private int onScreen(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+  private int onScreen(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
     Look look = look();
     Supplier<Planning> planning = planning(around);
-    Workshop shop = shop(around, planning, look, () -> out.print('\u0007'));
-    DeskRunner runner = runner(around, planning, shop);
+    MachineEffects effects = effects(around, planning, look, () -> out.print('\u0007'));
+    ProgramRunner runner = runner(around, planning, effects);
     boolean colour = System.getenv("NO_COLOR") == null;
     TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> loop.broke(fault));
-    shop.nudging(loop::metersSpoke);
-    shop.workingIn(Background.threads(loop::offer));
+    effects.nudging(loop::metersSpoke);
+    effects.workingIn(Background.threads(loop::offer));
     try {
-      start.apply(shop).forEach(runner::accept);
+      start.apply(effects).forEach(runner::accept);
       loop.run(
           () ->
               background(
                   () -> {
-                    loop.offer(shop.libraryRead());
+                    loop.offer(effects.libraryRead());
                     planning.get();
                   }));
-      shop.close();
+      effects.close();
       return ExitCode.DONE;
     } catch (IOException fault) {
       err.println("The terminal cannot be used: " + fault.getMessage() + ". Try --plain.");
@@ -212,21 +212,21 @@ final class Machine implements World {
     thread.start();
   }
 
-  private int asLines(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+  private int asLines(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
     Look look = look();
     Supplier<Planning> planning = planning(around);
-    Workshop shop = shop(around, planning, look, () -> out.print('\u0007'));
-    DeskRunner runner = runner(around, planning, shop);
+    MachineEffects effects = effects(around, planning, look, () -> out.print('\u0007'));
+    ProgramRunner runner = runner(around, planning, effects);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     try (LineFeed lines = new LineFeed(in)) {
-      shop.nudging(lines::metersSpoke);
-      start.apply(shop).forEach(runner::accept);
-      if (runner.desk().walk().isEmpty()) {
+      effects.nudging(lines::metersSpoke);
+      start.apply(effects).forEach(runner::accept);
+      if (runner.program().walk().isEmpty()) {
         return withoutWalk(runner, look);
       }
       int code = new PlainLoop(runner, out, look, Clocks.MACHINE).run(lines);
-      shop.close();
+      effects.close();
       return code;
     } catch (IOException fault) {
       err.println("Reading lines failed: " + fault.getMessage() + ".");
@@ -235,26 +235,26 @@ final class Machine implements World {
   }
 
   /** A walk that another Loadwalk holds can be looked at; all else is told in a sentence. */
-  private int withoutWalk(DeskRunner runner, Look look) {
+  private int withoutWalk(ProgramRunner runner, Look look) {
     String missing = "The home screen needs a terminal; see loadwalk --help for commands.";
-    err.println(look.text(runner.desk().notice().orElse(missing)));
-    List<String> watched = TextShown.lines(runner.desk());
+    err.println(look.text(runner.program().notice().orElse(missing)));
+    List<String> watched = TextShown.lines(runner.program());
     watched.forEach(line -> out.println(look.text(line)));
     return watched.isEmpty() ? ExitCode.BAD_INPUT : ExitCode.HELD;
   }
 
-  private int fill(Surroundings around, Function<Workshop, List<DeskEvent>> start) {
+  private int fill(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
     Look look = look();
     Supplier<Planning> planning = planning(around);
-    Workshop shop = shop(around, planning, look, () -> {});
-    DeskRunner runner = runner(around, planning, shop);
-    start.apply(shop).forEach(runner::accept);
-    if (runner.desk().walk().isEmpty()) {
+    MachineEffects effects = effects(around, planning, look, () -> {});
+    ProgramRunner runner = runner(around, planning, effects);
+    start.apply(effects).forEach(runner::accept);
+    if (runner.program().walk().isEmpty()) {
       return withoutWalk(runner, look);
     }
     int code = new PlainLoop(runner, out, look, Clocks.MACHINE).fill();
     try {
-      shop.close();
+      effects.close();
     } catch (IOException fault) {
       err.println("Closing the walk failed: " + fault.getMessage() + ".");
       return ExitCode.FAULT;
@@ -270,9 +270,9 @@ final class Machine implements World {
     return new WalkFolder(new SessionStore(dataHome(around), Clock.systemUTC()));
   }
 
-  private static Workshop shop(
+  private static MachineEffects effects(
       Surroundings around, Supplier<Planning> planning, Look look, Runnable bell) {
-    return new Workshop(
+    return new MachineEffects(
         folder(around),
         new SequenceShelf(dataHome(around)),
         new Texts(planning, look.ascii()),
@@ -297,10 +297,10 @@ final class Machine implements World {
     }
   }
 
-  private static DeskRunner runner(
-      Surroundings around, Supplier<Planning> planning, Workshop shop) {
-    DeskLoop loop = new DeskLoop(new Walker(Planning.forecasting(planning)));
-    return new DeskRunner(loop, shop, Desk.atHome(dataHome(around).root().toString()));
+  private static ProgramRunner runner(
+      Surroundings around, Supplier<Planning> planning, MachineEffects effects) {
+    ProgramUpdate loop = new ProgramUpdate(new Walker(Planning.forecasting(planning)));
+    return new ProgramRunner(loop, effects, Program.atHome(dataHome(around).root().toString()));
   }
 
   /** The terminal can show UTF-8 where the locale says so; everything else gets plain ASCII. */

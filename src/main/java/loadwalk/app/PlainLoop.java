@@ -11,8 +11,8 @@ import loadwalk.plain.SimulatedHand;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.view.Alarm;
-import loadwalk.view.DeskEvent;
 import loadwalk.view.Look;
+import loadwalk.view.ProgramEvent;
 import loadwalk.view.TextShown;
 import loadwalk.view.Wish;
 import loadwalk.walk.Event;
@@ -27,7 +27,7 @@ import loadwalk.wave.CaptureCaution;
 final class PlainLoop {
   private static final long TICK_NANOS = 5_000_000_000L;
 
-  private final DeskRunner runner;
+  private final ProgramRunner runner;
   private final PrintStream out;
   private final Look look;
   private final PlainWriter writer;
@@ -35,7 +35,7 @@ final class PlainLoop {
   private Optional<Alarm.Kind> saidAlarm = Optional.empty();
   private boolean saidQuit;
 
-  PlainLoop(DeskRunner runner, PrintStream out, Look look, Clocks clocks) {
+  PlainLoop(ProgramRunner runner, PrintStream out, Look look, Clocks clocks) {
     this.runner = runner;
     this.out = out;
     this.look = look;
@@ -49,7 +49,7 @@ final class PlainLoop {
     boolean quit = false;
     while (!quit) {
       Optional<String> line = lines.next(this::look);
-      if (line.isEmpty() || runner.desk().walk().isEmpty()) {
+      if (line.isEmpty() || runner.program().walk().isEmpty()) {
         break;
       }
       tick(clocks.monoNanos());
@@ -64,10 +64,10 @@ final class PlainLoop {
     SimulatedHand hand =
         new SimulatedHand(PracticeAnswers.in(model().state().opened()).orElseThrow());
     long nanos = clocks.monoNanos();
-    while (runner.desk().walk().isPresent() && !model().state().isFinished()) {
+    while (runner.program().walk().isPresent() && !model().state().isFinished()) {
       Optional<Intent> intent = hand.next(model());
       if (intent.isPresent()) {
-        tell(new DeskEvent.OfWalk(intent.get()));
+        tell(new ProgramEvent.OfWalk(intent.get()));
       } else {
         nanos += TICK_NANOS;
         tick(nanos);
@@ -90,7 +90,7 @@ final class PlainLoop {
   private void begin() {
     runner.takeNotice().ifPresent(this::print);
     runner
-        .desk()
+        .program()
         .walk()
         .ifPresent(
             m -> {
@@ -101,7 +101,7 @@ final class PlainLoop {
   }
 
   private Model model() {
-    return runner.desk().walk().orElseThrow();
+    return runner.program().walk().orElseThrow();
   }
 
   private boolean heard(String line) {
@@ -109,11 +109,11 @@ final class PlainLoop {
       print("That line is longer than " + Lines.MOST + " characters; nothing of it was taken.");
       return false;
     }
-    PlainLine meant = PlainParser.parse(line, model(), runner.desk().waves().setup());
+    PlainLine meant = PlainParser.parse(line, model(), runner.program().waves().setup());
     if (meant instanceof PlainLine.Wants wants) {
       saidQuit = false;
       Model before = model().silent();
-      runner.accept(new DeskEvent.OfWalk(wants.intent()));
+      runner.accept(new ProgramEvent.OfWalk(wants.intent()));
       tellChanges(before);
       return false;
     }
@@ -147,7 +147,7 @@ final class PlainLoop {
         cautions();
         return false;
       case CAUTION_READ:
-        runner.accept(new DeskEvent.CautionRead());
+        runner.accept(new ProgramEvent.CautionRead());
         print("Confirmed. Type wave FILE.");
         return false;
       case QUIT:
@@ -173,19 +173,19 @@ final class PlainLoop {
   }
 
   private void wave(PlainLine.Reads reads) {
-    if (!runner.desk().waves().cautioned()) {
+    if (!runner.program().waves().cautioned()) {
       cautions();
       return;
     }
     Model before = model();
     runner.grant(new Wish.ReadCapture(reads.file(), reads.setup(), true));
-    runner.desk().waves().lines().forEach(this::print);
+    runner.program().waves().lines().forEach(this::print);
     tellChanges(before);
   }
 
   private void showSheet() {
     wish(new Wish.ShowSheet(model().state().opened().walk()));
-    TextShown.lines(runner.desk()).forEach(this::print);
+    TextShown.lines(runner.program()).forEach(this::print);
   }
 
   private void wish(Wish wish) {
@@ -195,19 +195,19 @@ final class PlainLoop {
   }
 
   private void tick(long nanos) {
-    tell(new DeskEvent.OfWalk(new Event.Tick(nanos, clocks.wallMillis())));
+    tell(new ProgramEvent.OfWalk(new Event.Tick(nanos, clocks.wallMillis())));
   }
 
-  private void tell(DeskEvent event) {
+  private void tell(ProgramEvent event) {
     Model before = model();
     runner.accept(event);
     tellChanges(before);
   }
 
   private void tellChanges(Model before) {
-    runner.desk().walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
+    runner.program().walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
     runner.takeNotice().ifPresent(this::print);
-    Optional<Alarm> alarm = runner.desk().meters().alarm();
+    Optional<Alarm> alarm = runner.program().meters().alarm();
     if (!alarm.map(Alarm::kind).equals(saidAlarm)) {
       alarm.map(Alarm::sentence).ifPresent(this::print);
       saidAlarm = alarm.map(Alarm::kind);
@@ -219,7 +219,7 @@ final class PlainLoop {
   }
 
   private int exitCode() {
-    Optional<Model> walk = runner.desk().walk();
+    Optional<Model> walk = runner.program().walk();
     if (walk.filter(Model::isWriting).isPresent()) {
       return ExitCode.FAULT;
     }

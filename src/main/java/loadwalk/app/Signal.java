@@ -1,7 +1,7 @@
 package loadwalk.app;
 
 import loadwalk.tui.Input;
-import loadwalk.view.DeskEvent;
+import loadwalk.view.ProgramEvent;
 
 /** What reaches the event loop of the terminal. */
 sealed interface Signal {
@@ -13,7 +13,7 @@ sealed interface Signal {
   record Resized() implements Signal {}
 
   /** Something was read in the background. */
-  record Ready(DeskEvent event) implements Signal {}
+  record Ready(ProgramEvent event) implements Signal {}
 
   /** A meter has spoken. */
   record MetersSpoke() implements Signal {}

@@ -13,11 +13,11 @@ import loadwalk.tui.Input;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
 import loadwalk.tui.TtyTerminal;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
-import loadwalk.view.DeskPainter;
 import loadwalk.view.Key;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramPainter;
 import loadwalk.walk.Event;
 
 /**
@@ -38,8 +38,8 @@ final class TerminalLoop {
   // Longer than a far terminal takes to answer: what comes later lands in the shell as typed.
   private static final long JOIN_MILLIS = 1000;
 
-  private final DeskRunner runner;
-  private final DeskPainter painter;
+  private final ProgramRunner runner;
+  private final ProgramPainter painter;
   private final boolean colour;
   private final Clocks clocks;
   private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUE);
@@ -49,15 +49,15 @@ final class TerminalLoop {
   private volatile boolean over;
   private long nextTick;
 
-  TerminalLoop(DeskRunner runner, Look look, boolean colour, Clocks clocks) {
+  TerminalLoop(ProgramRunner runner, Look look, boolean colour, Clocks clocks) {
     this.runner = runner;
-    this.painter = new DeskPainter(look);
+    this.painter = new ProgramPainter(look);
     this.colour = colour;
     this.clocks = clocks;
   }
 
   /** Gives the loop an event from another thread. */
-  void offer(DeskEvent event) {
+  void offer(ProgramEvent event) {
     queue.offer(new Signal.Ready(event));
   }
 
@@ -112,14 +112,14 @@ final class TerminalLoop {
   }
 
   private void lookAhead(Surface surface) throws IOException {
-    Optional<Desk> likely = runner.lookAhead();
+    Optional<Program> likely = runner.lookAhead();
     if (likely.isPresent()) {
       painter.expect(likely.get(), surface.size());
     }
   }
 
   private void paint(Surface surface) throws IOException {
-    surface.show(painter.paint(runner.desk(), surface.size()));
+    surface.show(painter.paint(runner.program(), surface.size()));
   }
 
   /** Returns what has come; nothing where a pause came first in which to look ahead. */
@@ -149,7 +149,8 @@ final class TerminalLoop {
       runner.accept(ready.event());
     } else if (signal instanceof Signal.SecondPassed) {
       endForgottenPaste();
-      runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+      runner.accept(
+          new ProgramEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
     } else if (signal instanceof Signal.Broken broken) {
       throw new IllegalStateException("a thread ended by a fault", broken.fault());
     } else if (signal instanceof Signal.Resized) {
@@ -172,7 +173,7 @@ final class TerminalLoop {
       quietSeconds = 0;
       if (!pasting || pressed.key().kind() == Key.Kind.ESCAPE) {
         // Even a paste whose end was lost must not keep the stop key from working.
-        runner.accept(new DeskEvent.Pressed(pressed.key()));
+        runner.accept(new ProgramEvent.Pressed(pressed.key()));
       } else if (pasted.length() < PASTE_MOST) {
         char c = pressed.key().character();
         pasted.append(c == '\0' ? ' ' : c);
@@ -190,7 +191,7 @@ final class TerminalLoop {
   private void paste(boolean begins) {
     pasting = begins;
     if (!begins) {
-      runner.accept(new DeskEvent.Pasted(pasted.toString()));
+      runner.accept(new ProgramEvent.Pasted(pasted.toString()));
     }
     pasted.setLength(0);
   }

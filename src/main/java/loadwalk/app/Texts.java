@@ -15,8 +15,8 @@ import loadwalk.report.SheetOptions;
 import loadwalk.report.SheetPage;
 import loadwalk.report.TextPage;
 import loadwalk.sequence.Sequence;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
 import loadwalk.view.Wish;
 import loadwalk.walk.Model;
 import loadwalk.walk.Targets;
@@ -33,47 +33,48 @@ record Texts(Supplier<Planning> planning, boolean ascii) {
   private static final int COLUMNS = 78;
 
   /** Returns the sheet of the open walk, or of a kept one. */
-  DeskEvent sheet(WalkFolder walks, String name, Desk desk) {
+  ProgramEvent sheet(WalkFolder walks, String name, Program program) {
     Optional<WalkState> state =
-        desk.walk()
+        program
+            .walk()
             .map(Model::state)
             .filter(s -> s.opened().walk().equals(name))
             .or(() -> walks.peek(new WalkName(name)));
     return state
         .map(s -> sheet("Sheet of " + name, List.of(), s))
-        .orElse(new DeskEvent.Told("The walk " + name + " cannot be read."));
+        .orElse(new ProgramEvent.Told("The walk " + name + " cannot be read."));
   }
 
-  private DeskEvent sheet(String title, List<String> before, WalkState state) {
+  private ProgramEvent sheet(String title, List<String> before, WalkState state) {
     Page page = SheetPage.of(Sheet.of(state, SheetOptions.DEFAULT));
     List<String> lines = new ArrayList<>(before);
     lines.addAll(TextPage.lines(page, COLUMNS, ascii));
-    return new DeskEvent.TextReady(title, lines, page.charts());
+    return new ProgramEvent.TextReady(title, lines, page.charts());
   }
 
   /** Returns a walk that another Loadwalk holds, with who holds it. */
-  DeskEvent watching(Opening.Watching watching) {
+  ProgramEvent watching(Opening.Watching watching) {
     String title = "Watching only";
     List<String> why = List.of(watching.why(), "");
     try {
       return sheet(title, why, WalkFolder.state(watching.read()));
     } catch (UnreadableFact foreign) {
       String cannot = "What is in it cannot be read: " + foreign.getMessage() + ".";
-      return new DeskEvent.TextReady(title, List.of(watching.why(), "", cannot));
+      return new ProgramEvent.TextReady(title, List.of(watching.why(), "", cannot));
     }
   }
 
   /** Returns the plan of the bench before anything is connected. */
-  DeskEvent plan(SequenceShelf sequences, Wish.ShowPlan wish) throws IOException {
+  ProgramEvent plan(SequenceShelf sequences, Wish.ShowPlan wish) throws IOException {
     Optional<SequenceShelf.Found> found = sequences.find(wish.sequence()).flatMap(Read::found);
     return found.isEmpty()
-        ? new DeskEvent.Told("The sequence " + wish.sequence() + " cannot be read.")
+        ? new ProgramEvent.Told("The sequence " + wish.sequence() + " cannot be read.")
         : plan(found.get().sequence(), wish.amplifier(), wish.bench(), List.of());
   }
 
   /** Returns the plan of the bench with what has been measured in the open walk. */
-  DeskEvent planSoFar(Desk desk) {
-    WalkState state = desk.walk().orElseThrow().state();
+  ProgramEvent planSoFar(Program program) {
+    WalkState state = program.walk().orElseThrow().state();
     return plan(
         state.opened().sequence(),
         state.opened().amplifier(),
@@ -81,9 +82,9 @@ record Texts(Supplier<Planning> planning, boolean ascii) {
         Targets.evidenceBefore(state, state.currentId()).observations());
   }
 
-  private DeskEvent plan(
+  private ProgramEvent plan(
       Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
     List<String> lines = planning.get().lines(sequence, amplifier, bench, measured, ascii);
-    return new DeskEvent.TextReady("Plan of " + sequence.name(), lines);
+    return new ProgramEvent.TextReady("Plan of " + sequence.name(), lines);
   }
 }

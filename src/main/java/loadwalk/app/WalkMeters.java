@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
 import loadwalk.view.MeterFill;
 import loadwalk.view.Meters;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Fact;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
@@ -65,15 +65,15 @@ final class WalkMeters {
   }
 
   /** Enters what the meters show. */
-  List<DeskEvent> fill(Desk desk) {
+  List<ProgramEvent> fill(Program program) {
     if (practice.isEmpty()) {
-      MeterFill fill = MeterFill.all(desk);
-      DeskEvent told = new DeskEvent.Told(fill.told());
+      MeterFill fill = MeterFill.all(program);
+      ProgramEvent told = new ProgramEvent.Told(fill.told());
       return fill.intent()
-          .<List<DeskEvent>>map(intent -> List.of(new DeskEvent.OfWalk(intent), told))
+          .<List<ProgramEvent>>map(intent -> List.of(new ProgramEvent.OfWalk(intent), told))
           .orElse(List.of(told));
     }
-    Model model = desk.walk().orElseThrow();
+    Model model = program.walk().orElseThrow();
     double warmSeconds = model.clock().warmSeconds();
     Map<ReadingId, String> answers = practice.get().of(model.state(), warmSeconds);
     String step = model.state().currentId();
@@ -82,29 +82,29 @@ final class WalkMeters {
         warming ? answers : PracticeAnswers.missing(answers, model.state().step(step));
     return List.of(
         texts.isEmpty()
-            ? new DeskEvent.Told("Every reading of this step is in already.")
-            : new DeskEvent.OfWalk(new Intent.EnterAll(step, texts)));
+            ? new ProgramEvent.Told("Every reading of this step is in already.")
+            : new ProgramEvent.OfWalk(new Intent.EnterAll(step, texts)));
   }
 
   /**
    * Returns what the meters show, where that is new. The practice bench's are read anew when the
    * walk has moved or its warm-up went on for a while.
    */
-  List<DeskEvent> news(Desk desk) {
+  List<ProgramEvent> news(Program program) {
     Optional<Meters> meters = board.flatMap(MeterBoard::news);
     if (meters.isPresent()) {
-      return List.of(new DeskEvent.MetersRead(meters.get()));
+      return List.of(new ProgramEvent.MetersRead(meters.get()));
     }
-    Optional<Moment> now = practice.flatMap(bench -> desk.walk()).map(Moment::of);
+    Optional<Moment> now = practice.flatMap(bench -> program.walk()).map(Moment::of);
     if (now.equals(shown)) {
       return List.of();
     }
     shown = now;
-    return List.of(new DeskEvent.PracticeRead(now.map(this::read)));
+    return List.of(new ProgramEvent.PracticeRead(now.map(this::read)));
   }
 
-  private Desk.Practice read(Moment now) {
-    return new Desk.Practice(practice.orElseThrow().of(now.state, now.warmSeconds), speed);
+  private Program.Practice read(Moment now) {
+    return new Program.Practice(practice.orElseThrow().of(now.state, now.warmSeconds), speed);
   }
 
   /** What the practice meters depend on. */

@@ -25,8 +25,9 @@ final class BriefPanel {
 
   private BriefPanel() {}
 
-  static void paint(Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
-    WalkState state = desk.walk().orElseThrow().state();
+  static void paint(
+      Canvas canvas, Program program, PlannedStep planned, WalkScreen screen, Area area) {
+    WalkState state = program.walk().orElseThrow().state();
     StepState step = state.step(planned.id());
     if (step.brief().isEmpty()) {
       canvas.text(
@@ -44,7 +45,7 @@ final class BriefPanel {
     row = paintCautions(canvas, brief, area, row, cautionRows);
     row = paintForecast(canvas, brief, area, row, area.bottom() - fields);
     paintFields(canvas, state, planned, screen, area);
-    paintSupply(canvas, desk, area);
+    paintSupply(canvas, program, area);
   }
 
   /** Returns the cautions of the current step in full, for where the panel has no room for them. */
@@ -66,10 +67,11 @@ final class BriefPanel {
   }
 
   /** Tells what stands at the terminals before anything is started, where a meter tells it. */
-  private static void paintSupply(Canvas canvas, Desk desk, Area area) {
-    desk.meters()
+  private static void paintSupply(Canvas canvas, Program program, Area area) {
+    program
+        .meters()
         .of(ReadingId.SUPPLY_VOLTS)
-        .map(watch -> "supply: meter " + desk.meters().words(watch))
+        .map(watch -> "supply: meter " + program.meters().words(watch))
         .ifPresent(
             text ->
                 canvas.text(

@@ -24,7 +24,7 @@ record ChartScreen(String title, List<Chart> charts, int index, Screen back) imp
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     Chart chart = charts.get(index);
     String place = "chart " + (index + 1) + " of " + charts.size();
     canvas.text(
@@ -35,7 +35,7 @@ record ChartScreen(String title, List<Chart> charts, int index, Screen back) imp
     for (int i = 0; i < lines.size(); i++) {
       canvas.text(1, ABOVE + i, lines.get(i), Style.TEXT);
     }
-    String stop = desk.walk().isPresent() ? "STOP" : "back";
+    String stop = program.walk().isPresent() ? "STOP" : "back";
     Keys.paint(canvas, "Left Right", "other charts", "F10", "back", "Esc", stop);
   }
 
@@ -49,7 +49,7 @@ record ChartScreen(String title, List<Chart> charts, int index, Screen back) imp
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
+  public Answer press(Key key, Program program) {
     switch (key.kind()) {
       case RIGHT:
       case DOWN:

@@ -46,7 +46,7 @@ record FormScreen(
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     canvas.text(1, 0, kind.title, Style.HEADING);
     canvas.text(16, 0, "What is unknown is left empty and said so later.", Style.FAINT);
     for (int i = 0; i < fields.size(); i++) {
@@ -61,13 +61,15 @@ record FormScreen(
     String hint = kind.hints.get(focus);
     Keys.paintMessage(
         canvas,
-        problem.or(desk::notice).orElse(hint.isEmpty() ? "" : kind.labels.get(focus) + ": " + hint),
+        problem
+            .or(program::notice)
+            .orElse(hint.isEmpty() ? "" : kind.labels.get(focus) + ": " + hint),
         problem.isPresent() ? Style.HEED : Style.FAINT);
     Keys.paint(canvas, "Up Down", "move", "Enter", "next", "F9", "done", "F10", "back");
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
+  public Answer press(Key key, Program program) {
     if (Menu.isBack(key)) {
       NewWalkScreen.Stage stage =
           kind == Kind.AMPLIFIER ? NewWalkScreen.Stage.AMPLIFIER : NewWalkScreen.Stage.BENCH;

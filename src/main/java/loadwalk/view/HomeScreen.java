@@ -12,34 +12,35 @@ record HomeScreen(int chosen) implements Screen {
   private static final int FIXED = 5;
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     canvas.text(1, 0, "Loadwalk", Style.HEADING);
     canvas.text(11, 0, "what a car amplifier really delivers", Style.FAINT);
     canvas.rule(1);
-    Menu.paint(canvas, 3, canvas.rows() - 9, lines(desk), chosen);
+    Menu.paint(canvas, 3, canvas.rows() - 9, lines(program), chosen);
     canvas.text(
         1,
         canvas.rows() - 5,
-        Canvas.shortened("Kept in " + desk.home(), canvas.columns() - 2),
+        Canvas.shortened("Kept in " + program.home(), canvas.columns() - 2),
         Style.FAINT);
     Keys.paintMessage(
         canvas,
-        desk.notice()
+        program
+            .notice()
             .orElse(
                 "Loadwalk controls nothing on the bench and never says that something is safe."
                     + " safety-notes.md lists the dangers."),
-        desk.notice().isPresent() ? Style.HEED : Style.FAINT);
+        program.notice().isPresent() ? Style.HEED : Style.FAINT);
     Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F1", "help", "F10", "leave");
   }
 
-  private static List<String> lines(Desk desk) {
+  private static List<String> lines(Program program) {
     List<String> lines = new ArrayList<>();
     lines.add("Practice  a simulated amplifier on a simulated bench");
     lines.add("New walk  an amplifier on your bench");
     lines.add("Ledger    all walks side by side");
     lines.add("Help");
     lines.add("Leave");
-    for (Library.KeptWalk walk : desk.library().walks()) {
+    for (Library.KeptWalk walk : program.library().walks()) {
       String verb = walk.isOpen() ? "Go on     " : "Sheet     ";
       lines.add(
           verb
@@ -56,10 +57,10 @@ record HomeScreen(int chosen) implements Screen {
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
-    int count = lines(desk).size();
+  public Answer press(Key key, Program program) {
+    int count = lines(program).size();
     if (key.is(Key.Kind.ENTER)) {
-      return taken(desk);
+      return taken(program);
     }
     if (key.is(Key.Kind.F1)) {
       return Answer.stay(TextScreen.of("Help", Help.home(), this));
@@ -72,7 +73,7 @@ record HomeScreen(int chosen) implements Screen {
         : Answer.stay(new HomeScreen(Menu.moved(key, chosen, count)));
   }
 
-  private Answer taken(Desk desk) {
+  private Answer taken(Program program) {
     switch (chosen) {
       case 0:
         return Answer.stay(PracticeScreen.fresh());
@@ -85,7 +86,7 @@ record HomeScreen(int chosen) implements Screen {
       case 4:
         return Answer.wish(this, new Wish.Leave());
       default:
-        List<Library.KeptWalk> walks = desk.library().walks();
+        List<Library.KeptWalk> walks = program.library().walks();
         if (chosen - FIXED >= walks.size()) {
           return Answer.say(new HomeScreen(0), "That walk is no longer in the list.");
         }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param field the filter while it is typed
  */
 record LedgerScreen(
-    DeskEvent.LedgerReady ledger,
+    ProgramEvent.LedgerReady ledger,
     int chosen,
     List<String> marked,
     boolean filtering,
@@ -35,12 +35,12 @@ record LedgerScreen(
     marked = List.copyOf(marked);
   }
 
-  static LedgerScreen of(DeskEvent.LedgerReady ledger, List<String> marked) {
+  static LedgerScreen of(ProgramEvent.LedgerReady ledger, List<String> marked) {
     return new LedgerScreen(ledger, 0, marked, false, TextField.EMPTY);
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     String filter = ledger.filter().isEmpty() ? "" : ", holding «" + ledger.filter() + "»";
     int size = ledger.rows().size();
     String count = size == 1 ? "1 walk" : size + " walks";
@@ -55,7 +55,7 @@ record LedgerScreen(
     if (ledger.rows().isEmpty()) {
       canvas.text(1, 4, "No walk is here, or none that holds these words.", Style.TEXT);
     }
-    paintFoot(canvas, desk);
+    paintFoot(canvas, program);
   }
 
   private void paintRow(Canvas canvas, int index, int row) {
@@ -93,7 +93,7 @@ record LedgerScreen(
     }
   }
 
-  private void paintFoot(Canvas canvas, Desk desk) {
+  private void paintFoot(Canvas canvas, Program program) {
     if (filtering) {
       canvas.rule(canvas.rows() - 4);
       canvas.text(1, canvas.rows() - 3, "Only walks that hold every word:", Style.STRONG);
@@ -102,7 +102,7 @@ record LedgerScreen(
       return;
     }
     String chosenWalk = ledger.rows().isEmpty() ? "" : ledger.rows().get(chosen).walk();
-    Keys.paintMessage(canvas, desk.notice().orElse(chosenWalk), Style.FAINT);
+    Keys.paintMessage(canvas, program.notice().orElse(chosenWalk), Style.FAINT);
     Keys.paint(
         canvas,
         "Space",
@@ -120,7 +120,7 @@ record LedgerScreen(
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
+  public Answer press(Key key, Program program) {
     if (filtering) {
       return typed(key);
     }

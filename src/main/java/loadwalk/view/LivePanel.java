@@ -13,8 +13,8 @@ final class LivePanel {
   private LivePanel() {}
 
   /** Paints it into what room there is; the line of numbers comes first. */
-  static void paint(Canvas canvas, Desk desk, Area area) {
-    Live live = desk.live();
+  static void paint(Canvas canvas, Program program, Area area) {
+    Live live = program.live();
     if (live.reading().isEmpty()) {
       String told = live.why().orElse("LIVE  waiting for the sound input");
       Style style = live.why().isPresent() ? Style.HEED : Style.FAINT;
@@ -24,7 +24,8 @@ final class LivePanel {
     LiveReading now = live.reading().get();
     boolean held = live.state() == Live.State.HELD;
     int column = canvas.text(area.column(), area.row(), held ? "HELD" : "LIVE", Style.HEADING) + 2;
-    column = canvas.text(column, area.row(), numbers(now, desk.waves().setup()), Style.STRONG) + 2;
+    column =
+        canvas.text(column, area.row(), numbers(now, program.waves().setup()), Style.STRONG) + 2;
     boolean lit = now.top() || now.bottom() || now.overdriven();
     column = canvas.text(column, area.row(), light(now), lit ? Style.HALT : Style.FAINT) + 2;
     if (held && area.rows() == 1) {

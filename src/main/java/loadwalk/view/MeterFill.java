@@ -47,14 +47,14 @@ public record MeterFill(Optional<Intent> intent, String told) {
    * so that all are judged together. Cold load ohms are left out: a meter that stands on a live
    * output shows something else.
    */
-  public static MeterFill all(Desk desk) {
-    WalkState state = desk.walk().orElseThrow().state();
+  public static MeterFill all(Program program) {
+    WalkState state = program.walk().orElseThrow().state();
     Optional<PlannedStep> current = state.current();
     List<ReadingId> open =
         current
             .map(planned -> RunKeys.readings(state, planned).stream())
             .orElseGet(Stream::empty)
-            .filter(id -> id != ReadingId.LOAD_OHMS && desk.meters().of(id).isPresent())
+            .filter(id -> id != ReadingId.LOAD_OHMS && program.meters().of(id).isPresent())
             .toList();
     if (open.isEmpty()) {
       return new MeterFill(Optional.empty(), NO_METER);
@@ -68,19 +68,19 @@ public record MeterFill(Optional<Intent> intent, String told) {
     return missing.isEmpty()
         ? new MeterFill(
             Optional.empty(), "Every reading with a meter is in already; F11 takes one again.")
-        : of(desk, state.currentId(), missing);
+        : of(program, state.currentId(), missing);
   }
 
   /** Fills one reading of the current step. */
-  public static MeterFill one(Desk desk, ReadingId id) {
-    String step = desk.walk().orElseThrow().state().currentId();
-    return desk.meters().nearest(id).isPresent()
-        ? of(desk, step, List.of(id))
+  public static MeterFill one(Program program, ReadingId id) {
+    String step = program.walk().orElseThrow().state().currentId();
+    return program.meters().nearest(id).isPresent()
+        ? of(program, step, List.of(id))
         : new MeterFill(Optional.empty(), "No meter for the " + id.label() + " is connected.");
   }
 
-  private static MeterFill of(Desk desk, String step, List<ReadingId> ids) {
-    Meters meters = desk.meters();
+  private static MeterFill of(Program program, String step, List<ReadingId> ids) {
+    Meters meters = program.meters();
     Map<ReadingId, String> texts = new LinkedHashMap<>();
     Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();
     List<String> told = new ArrayList<>();

@@ -28,17 +28,17 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     canvas.text(1, 0, "New walk", Style.HEADING);
     canvas.text(1, 2, stage.question, Style.STRONG);
-    Menu.paint(canvas, 4, canvas.rows() - 9, lines(desk), chosen);
-    Keys.paintMessage(canvas, desk.notice().orElse(refused(desk)), Style.HEED);
+    Menu.paint(canvas, 4, canvas.rows() - 9, lines(program), chosen);
+    Keys.paintMessage(canvas, program.notice().orElse(refused(program)), Style.HEED);
     Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F10", "back");
   }
 
   /** Tells which sequence files are not offered: who wrote one looks for it here. */
-  private String refused(Desk desk) {
-    List<String> refused = desk.library().refused();
+  private String refused(Program program) {
+    List<String> refused = program.library().refused();
     if (stage != Stage.SEQUENCE || refused.isEmpty()) {
       return "";
     }
@@ -46,20 +46,20 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
     return "Not offered: " + refused.get(0) + more + ". See loadwalk check.";
   }
 
-  private List<String> lines(Desk desk) {
+  private List<String> lines(Program program) {
     List<String> lines = new ArrayList<>();
     switch (stage) {
       case SEQUENCE:
-        desk.library().sequences().forEach(s -> lines.add(s.name() + "  " + s.title()));
+        program.library().sequences().forEach(s -> lines.add(s.name() + "  " + s.title()));
         break;
       case AMPLIFIER:
         lines.add(
             draft.amplifierLines().isEmpty() ? "a new amplifier" : "the amplifier just typed");
-        desk.library().amplifiers().forEach(a -> lines.add(a.name()));
+        program.library().amplifiers().forEach(a -> lines.add(a.name()));
         break;
       case BENCH:
         lines.add(draft.benchLines().isEmpty() ? "a new bench" : "the bench just typed");
-        desk.library().benches().forEach(b -> lines.add(b.name()));
+        program.library().benches().forEach(b -> lines.add(b.name()));
         break;
       default:
         lines.add("start the walk");
@@ -69,29 +69,31 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
+  public Answer press(Key key, Program program) {
     if (Menu.isBack(key)) {
       return stage == Stage.SEQUENCE
           ? Answer.stay(new HomeScreen(1))
           : Answer.stay(new NewWalkScreen(Stage.values()[stage.ordinal() - 1], 0, draft));
     }
-    int count = lines(desk).size();
+    int count = lines(program).size();
     if (!key.is(Key.Kind.ENTER)) {
       return Answer.stay(new NewWalkScreen(stage, Menu.moved(key, chosen, count), draft));
     }
-    return chosen < count ? taken(desk) : Answer.say(this, "There is nothing to choose from yet.");
+    return chosen < count
+        ? taken(program)
+        : Answer.say(this, "There is nothing to choose from yet.");
   }
 
-  private Answer taken(Desk desk) {
+  private Answer taken(Program program) {
     switch (stage) {
       case SEQUENCE:
-        String name = desk.library().sequences().get(chosen).name();
+        String name = program.library().sequences().get(chosen).name();
         return Answer.stay(new NewWalkScreen(Stage.AMPLIFIER, 0, draft.on(name)));
       case AMPLIFIER:
         List<String> amplifier =
             chosen == 0
                 ? typedOr(draft.amplifierLines(), AmplifierForm.blank())
-                : AmplifierForm.texts(desk.library().amplifiers().get(chosen - 1));
+                : AmplifierForm.texts(program.library().amplifiers().get(chosen - 1));
         return Answer.stay(FormScreen.of(FormScreen.Kind.AMPLIFIER, amplifier, draft));
       case BENCH:
         if (chosen == 0) {
@@ -99,7 +101,7 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
           List<String> typed = typedOr(draft.benchLines(), BenchForm.blank());
           return Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, typed, fresh));
         }
-        Bench earlier = desk.library().benches().get(chosen - 1);
+        Bench earlier = program.library().benches().get(chosen - 1);
         return Answer.stay(
             FormScreen.of(FormScreen.Kind.BENCH, BenchForm.texts(earlier), draft.with(earlier)));
       default:

@@ -21,7 +21,7 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     canvas.text(1, 0, "Practice", Style.HEADING);
     canvas.paragraph(
         1,
@@ -31,7 +31,7 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
         "A simulated amplifier on a simulated bench. You read its meters and type them, or let"
             + " F8 fill them in. Each seed is another amplifier; seed 1 is a friendly one.",
         Style.TEXT);
-    List<Sequence> all = desk.library().sequences();
+    List<Sequence> all = program.library().sequences();
     String name = all.isEmpty() ? "being read" : all.get(sequence % all.size()).name();
     List<String> lines =
         List.of(
@@ -40,22 +40,22 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
             "time       < " + SPEEDS.get(speed) + "× >",
             "start");
     Menu.paint(canvas, 7, ROWS, lines, row);
-    Keys.paintMessage(canvas, desk.notice().orElse(""), Style.HEED);
+    Keys.paintMessage(canvas, program.notice().orElse(""), Style.HEED);
     Keys.paint(
         canvas, "Up Down", "choose", "Left Right", "change", "Enter", "start", "F10", "back");
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
+  public Answer press(Key key, Program program) {
     if (Menu.isBack(key)) {
       return Answer.stay(new HomeScreen(0));
     }
     int turn = key.is(Key.Kind.RIGHT) ? 1 : key.is(Key.Kind.LEFT) ? -1 : 0;
     if (turn != 0) {
-      return Answer.stay(turned(turn, desk.library().sequences()));
+      return Answer.stay(turned(turn, program.library().sequences()));
     }
     if (key.is(Key.Kind.ENTER)) {
-      List<Sequence> all = desk.library().sequences();
+      List<Sequence> all = program.library().sequences();
       return all.isEmpty()
           ? Answer.say(this, "The sequences are still being read.")
           : Answer.wish(

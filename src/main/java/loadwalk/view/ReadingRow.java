@@ -38,7 +38,7 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
    *
    * @param field what is being typed, where the reading is in focus
    */
-  void paint(Canvas canvas, Desk desk, Area area, Optional<TextField> field) {
+  void paint(Canvas canvas, Program program, Area area, Optional<TextField> field) {
     int row = area.row();
     int at = area.column() + LABEL;
     boolean focus = field.isPresent();
@@ -49,7 +49,7 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
       field.get().paint(canvas, at, row, VALUE - 1, true);
     }
     if (empty) {
-      paintValue(canvas, desk, at, row, focus);
+      paintValue(canvas, program, at, row, focus);
     }
     if (focus && empty) {
       canvas.cursor(at, row);
@@ -68,7 +68,7 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
   }
 
   /** Paints what was entered, or else what the meter shows. */
-  private void paintValue(Canvas canvas, Desk desk, int column, int row, boolean focus) {
+  private void paintValue(Canvas canvas, Program program, int column, int row, boolean focus) {
     if (entry.isPresent()) {
       Entry e = entry.get();
       String text = Printer.UTF8.reading(e.value(), shown.unit(), e.resolution());
@@ -77,7 +77,7 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
       canvas.text(column, row, Canvas.shortened(mark + text, VALUE - 1), style);
       return;
     }
-    Optional<String> meter = desk.meterWords(asked);
+    Optional<String> meter = program.meterWords(asked);
     if (meter.isPresent()) {
       String named = "meter " + meter.get();
       String text = named.length() < VALUE ? named : meter.get();

@@ -46,9 +46,9 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     canvas.text(1, 0, "Readings", Style.HEADING);
-    List<Row> rows = rows(desk.walk().orElseThrow().state());
+    List<Row> rows = rows(program.walk().orElseThrow().state());
     int room = canvas.rows() - 6;
     int top = Math.max(0, focus - room + 1);
     for (int i = 0; i < room && top + i < rows.size(); i++) {
@@ -59,12 +59,13 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     }
     if (prompt.isPresent()) {
       canvas.rule(canvas.rows() - 4);
-      prompt.get().prompt().paint(canvas, desk.walk().flatMap(Model::message));
+      prompt.get().prompt().paint(canvas, program.walk().flatMap(Model::message));
       prompt.get().field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, "Enter", "keep", "F10", "back", "Esc", "STOP");
       return;
     }
-    String message = desk.walk().flatMap(w -> w.message()).or(desk::notice).orElse(doubtText(rows));
+    String message =
+        program.walk().flatMap(w -> w.message()).or(program::notice).orElse(doubtText(rows));
     Keys.paintMessage(canvas, message, Style.HEED);
     Keys.paint(
         canvas,
@@ -112,8 +113,8 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
-    List<Row> rows = rows(desk.walk().orElseThrow().state());
+  public Answer press(Key key, Program program) {
+    List<Row> rows = rows(program.walk().orElseThrow().state());
     if (prompt.isPresent()) {
       return prompted(key, prompt.get());
     }

@@ -22,8 +22,9 @@ final class RunPanel {
 
   private RunPanel() {}
 
-  static void paint(Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
-    WalkState state = desk.walk().orElseThrow().state();
+  static void paint(
+      Canvas canvas, Program program, PlannedStep planned, WalkScreen screen, Area area) {
+    WalkState state = program.walk().orElseThrow().state();
     StepState step = state.step(planned.id());
     int number = state.plan().indexOf(planned) + 1;
     canvas.text(
@@ -46,7 +47,7 @@ final class RunPanel {
       ReadingRow.of(step, readings.get(i))
           .paint(
               canvas,
-              desk,
+              program,
               new Area(area.column(), row, area.columns(), 1),
               focus ? Optional.of(screen.field()) : Optional.empty());
       row++;
@@ -57,13 +58,13 @@ final class RunPanel {
     if (readings.isEmpty()) {
       canvas.text(area.column(), row + 1, "Enter: done with this step.", Style.KEY);
     }
-    row = paintNow(canvas, desk, step, readings, area, row);
-    paintDoubts(canvas, desk, state, step, area, row);
+    row = paintNow(canvas, program, step, readings, area, row);
+    paintDoubts(canvas, program, state, step, area, row);
   }
 
   /** Tells whether what is typed on a screen goes into a reading of the step that runs. */
-  static boolean takesTyping(Desk desk, WalkScreen screen) {
-    Model model = desk.walk().orElseThrow();
+  static boolean takesTyping(Program program, WalkScreen screen) {
+    Model model = program.walk().orElseThrow();
     WalkState state = model.state();
     return !model.isStopped()
         && screen.prompt().isEmpty()
@@ -77,19 +78,24 @@ final class RunPanel {
   }
 
   /** Paints the reading in focus anew over what a row of the panel showed. */
-  static void paintFocus(Canvas canvas, Desk desk, WalkScreen screen, Area row) {
-    WalkState state = desk.walk().orElseThrow().state();
+  static void paintFocus(Canvas canvas, Program program, WalkScreen screen, Area row) {
+    WalkState state = program.walk().orElseThrow().state();
     PlannedStep planned = state.current().orElseThrow();
     ReadingId id = RunKeys.readings(state, planned).get(screen.focus());
     canvas.clear(row);
     ReadingRow.of(state.step(planned.id()), id)
-        .paint(canvas, desk, row, Optional.of(screen.field()));
+        .paint(canvas, program, row, Optional.of(screen.field()));
   }
 
   /** What the meters of readings that are in already show at this moment. */
   private static int paintNow(
-      Canvas canvas, Desk desk, StepState step, List<ReadingId> readings, Area area, int row) {
-    Meters meters = desk.meters();
+      Canvas canvas,
+      Program program,
+      StepState step,
+      List<ReadingId> readings,
+      Area area,
+      int row) {
+    Meters meters = program.meters();
     String now =
         readings.stream()
             .filter(id -> ReadingRow.of(step, id).entry().isPresent())
@@ -141,7 +147,7 @@ final class RunPanel {
   }
 
   private static void paintDoubts(
-      Canvas canvas, Desk desk, WalkState state, StepState step, Area area, int top) {
+      Canvas canvas, Program program, WalkState state, StepState step, Area area, int top) {
     int row = top;
     for (ReadingId id : step.openDoubts()) {
       Doubt doubt = step.latest(id).orElseThrow().doubts().get(0);
@@ -168,24 +174,25 @@ final class RunPanel {
     if (step.openDoubts().isEmpty() && row < area.bottom() - 1) {
       row = paintJoint(canvas, state, step, area, row);
     }
-    row = paintLive(canvas, desk, state, area, row);
+    row = paintLive(canvas, program, state, area, row);
     if (step.openDoubts().isEmpty() && row < area.bottom()) {
       String finish = step.entryCount() > 0 ? "F9 finishes the step." : "";
       canvas.text(
-          area.column(), area.bottom() - 1, WaveKeys.words(desk, state) + finish, Style.KEY);
+          area.column(), area.bottom() - 1, WaveKeys.words(program, state) + finish, Style.KEY);
     }
   }
 
   /** What is heard stands below doubts; where they leave no room it takes the last row. */
-  private static int paintLive(Canvas canvas, Desk desk, WalkState state, Area area, int row) {
-    boolean shown = desk.live().state() != Live.State.OFF && WaveKeys.areUseful(state);
+  private static int paintLive(
+      Canvas canvas, Program program, WalkState state, Area area, int row) {
+    boolean shown = program.live().state() != Live.State.OFF && WaveKeys.areUseful(state);
     if (!shown) {
       return row;
     }
     int top = Math.min(row, area.bottom() - 1);
     int keys = area.bottom() - top > 1 ? 1 : 0;
     Area room = new Area(area.column(), top, area.columns(), area.bottom() - top - keys);
-    LivePanel.paint(canvas, desk, room);
+    LivePanel.paint(canvas, program, room);
     return keys > 0 ? area.bottom() - 1 : area.bottom();
   }
 

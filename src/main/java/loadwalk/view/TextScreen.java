@@ -27,7 +27,7 @@ record TextScreen(String title, List<String> lines, List<Chart> charts, int top,
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     canvas.text(1, 0, title, Style.HEADING);
     int room = canvas.rows() - 1 - FOOT;
     for (int i = 0; i < room && top + i < lines.size(); i++) {
@@ -37,7 +37,7 @@ record TextScreen(String title, List<String> lines, List<Chart> charts, int top,
     String place =
         "lines " + (lines.isEmpty() ? 0 : top + 1) + " to " + last + " of " + lines.size();
     canvas.text(canvas.columns() - place.length() - 1, 0, place, Style.FAINT);
-    String stop = desk.walk().isPresent() ? "STOP" : "back";
+    String stop = program.walk().isPresent() ? "STOP" : "back";
     List<String> keys = new ArrayList<>(List.of("Up Down PageUp PageDown", "move"));
     keys.addAll(charts.isEmpty() ? List.of("Enter", "back") : List.of("F6", "charts"));
     keys.addAll(List.of("F10", "back", "Esc", stop));
@@ -45,7 +45,7 @@ record TextScreen(String title, List<String> lines, List<Chart> charts, int top,
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
+  public Answer press(Key key, Program program) {
     int most = Math.max(0, lines.size() - 1);
     switch (key.kind()) {
       case UP:

@@ -6,8 +6,8 @@ import loadwalk.walk.Model;
 final class TooSmall {
   private TooSmall() {}
 
-  static void paint(Canvas canvas, Desk desk) {
-    boolean stopped = desk.walk().filter(Model::isStopped).isPresent();
+  static void paint(Canvas canvas, Program program) {
+    boolean stopped = program.walk().filter(Model::isStopped).isPresent();
     if (stopped) {
       canvas.paragraph(
           0,
@@ -18,7 +18,7 @@ final class TooSmall {
           Style.HALT);
       return;
     }
-    String walking = desk.walk().isPresent() ? " Esc still stops the walk at once." : "";
+    String walking = program.walk().isPresent() ? " Esc still stops the walk at once." : "";
     String sentence =
         "Loadwalk needs "
             + Size.LEAST.columns()

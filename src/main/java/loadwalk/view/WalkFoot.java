@@ -19,18 +19,20 @@ record WalkFoot(Optional<String> alarm, String message, Style style) {
   private static final int MESSAGE_LINES_MOST = 2;
   private static final int RULE_AND_KEYS = 2;
 
-  static WalkFoot of(Desk desk, WalkScreen screen) {
-    Model model = desk.walk().orElseThrow();
+  static WalkFoot of(Program program, WalkScreen screen) {
+    Model model = program.walk().orElseThrow();
     if (screen.prompt().isPresent()) {
       return new WalkFoot(Optional.empty(), "", Style.TEXT);
     }
     return model
         .keepProblem()
-        .map(why -> new WalkFoot(alarm(desk, model), notOnDisk(why), Style.HALT))
+        .map(why -> new WalkFoot(alarm(program, model), notOnDisk(why), Style.HALT))
         .orElseGet(
             () ->
                 new WalkFoot(
-                    alarm(desk, model), model.message().or(desk::notice).orElse(""), Style.HEED));
+                    alarm(program, model),
+                    model.message().or(program::notice).orElse(""),
+                    Style.HEED));
   }
 
   private static String notOnDisk(String why) {
@@ -39,10 +41,10 @@ record WalkFoot(Optional<String> alarm, String message, Style style) {
         + " The walk holds; nothing of it is lost from the screen. Trying again.";
   }
 
-  private static Optional<String> alarm(Desk desk, Model model) {
+  private static Optional<String> alarm(Program program, Model model) {
     WalkState state = model.state();
     boolean running = state.step(state.currentId()).status() == Status.RUNNING;
-    return desk.meters().alarm().map(Alarm::sentence).filter(told -> running);
+    return program.meters().alarm().map(Alarm::sentence).filter(told -> running);
   }
 
   /** Returns how many rows it takes, the rule above and the keys below among them. */

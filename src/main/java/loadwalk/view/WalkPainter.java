@@ -19,24 +19,24 @@ final class WalkPainter {
 
   private WalkPainter() {}
 
-  static void paint(Canvas canvas, Desk desk, WalkScreen screen) {
-    Model model = desk.walk().orElseThrow();
+  static void paint(Canvas canvas, Program program, WalkScreen screen) {
+    Model model = program.walk().orElseThrow();
     if (model.isStopped()) {
       StopPanel.paint(canvas, model, screen);
       return;
     }
-    paintHead(canvas, desk, model);
+    paintHead(canvas, program, model);
     int top = paintStrip(canvas, model.state(), 1);
     canvas.rule(top);
-    WalkFoot foot = WalkFoot.of(desk, screen);
+    WalkFoot foot = WalkFoot.of(program, screen);
     Area area = panel(canvas, foot, top + 1);
-    paintPanel(canvas, desk, model.state(), screen, area);
+    paintPanel(canvas, program, model.state(), screen, area);
     if (hasSide(canvas)) {
       Area side = new Area(area.columns() + 2, top + 1, SIDE_WIDTH, area.rows());
       SidePanel.paint(canvas, model.state(), side);
     }
     foot.paint(canvas);
-    paintKeys(canvas, desk, model, screen);
+    paintKeys(canvas, program, model, screen);
   }
 
   private static boolean hasSide(Canvas canvas) {
@@ -49,12 +49,12 @@ final class WalkPainter {
     return new Area(1, row, width - 2, canvas.rows() - foot.rows(canvas) - row);
   }
 
-  private static void paintHead(Canvas canvas, Desk desk, Model model) {
+  private static void paintHead(Canvas canvas, Program program, Model model) {
     WalkState state = model.state();
     String left = "Loadwalk  " + state.opened().amplifier().name();
     String right =
         state.opened().sequence().name()
-            + desk.practice().map(p -> " · practice bench, " + p.speed() + "×").orElse("");
+            + program.practice().map(p -> " · practice bench, " + p.speed() + "×").orElse("");
     canvas.text(1, 0, Canvas.shortened(left, canvas.columns() - right.length() - 4), Style.HEADING);
     canvas.text(canvas.columns() - right.length() - 1, 0, right, Style.FAINT);
   }
@@ -92,7 +92,7 @@ final class WalkPainter {
   }
 
   private static void paintPanel(
-      Canvas canvas, Desk desk, WalkState state, WalkScreen screen, Area area) {
+      Canvas canvas, Program program, WalkState state, WalkScreen screen, Area area) {
     Optional<PlannedStep> current = state.current();
     if (state.hold() == WalkState.Hold.PAUSED) {
       PausePanel.paint(canvas, state, area);
@@ -105,26 +105,26 @@ final class WalkPainter {
     PlannedStep planned = current.get();
     StepState step = state.step(planned.id());
     if (step.status() != Status.RUNNING) {
-      BriefPanel.paint(canvas, desk, planned, screen, area);
+      BriefPanel.paint(canvas, program, planned, screen, area);
     } else if (planned.step() instanceof Step.WarmUp) {
-      WarmPanel.paint(canvas, desk, planned, screen, area);
+      WarmPanel.paint(canvas, program, planned, screen, area);
     } else {
-      RunPanel.paint(canvas, desk, planned, screen, area);
+      RunPanel.paint(canvas, program, planned, screen, area);
     }
   }
 
-  private static void paintKeys(Canvas canvas, Desk desk, Model model, WalkScreen screen) {
+  private static void paintKeys(Canvas canvas, Program program, Model model, WalkScreen screen) {
     if (screen.prompt().isPresent()) {
       Prompt prompt = screen.prompt().get();
       prompt.paint(canvas, model.message());
       screen.field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, prompt.keys());
     } else {
-      Keys.paint(canvas, keys(model, desk, screen, canvas.columns()).toArray(String[]::new));
+      Keys.paint(canvas, keys(model, program, screen, canvas.columns()).toArray(String[]::new));
     }
   }
 
-  private static List<String> keys(Model model, Desk desk, WalkScreen screen, int columns) {
+  private static List<String> keys(Model model, Program program, WalkScreen screen, int columns) {
     WalkState state = model.state();
     if (state.hold() == WalkState.Hold.PAUSED) {
       return List.of("Enter", "go on", "F2", "note", "F6", "sheet", "F10", "leave", "Esc", "STOP");
@@ -144,13 +144,13 @@ final class WalkPainter {
           "Esc",
           "STOP");
     }
-    return stepKeys(desk, screen, columns);
+    return stepKeys(program, screen, columns);
   }
 
   /** The keys of a step that goes on; the less needed ones give way where the line is short. */
-  private static List<String> stepKeys(Desk desk, WalkScreen screen, int columns) {
-    boolean field = screen.hasMeterInFocus(desk);
-    boolean fill = desk.practice().isPresent() || !desk.meters().isEmpty();
+  private static List<String> stepKeys(Program program, WalkScreen screen, int columns) {
+    boolean field = screen.hasMeterInFocus(program);
+    boolean fill = program.practice().isPresent() || !program.meters().isEmpty();
     List<String> keys = new ArrayList<>();
     Collections.addAll(keys, "F1", "help", "F2", "note", "F3", "skip");
     Collections.addAll(keys, "F4", fill ? "list" : "readings", "F5", "pause");

@@ -38,20 +38,20 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
-    WalkPainter.paint(canvas, desk, this);
+  public void paint(Canvas canvas, Program program) {
+    WalkPainter.paint(canvas, program, this);
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
-    Model model = desk.walk().orElseThrow();
+  public Answer press(Key key, Program program) {
+    Model model = program.walk().orElseThrow();
     if (model.isStopped()) {
       return stopped(key);
     }
     if (prompt.isPresent()) {
       return prompted(key, prompt.get());
     }
-    Optional<Answer> command = command(key, desk, model);
+    Optional<Answer> command = command(key, program, model);
     if (command.isPresent()) {
       return command.get();
     }
@@ -94,7 +94,7 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
   }
 
   /** The keys that work at every step. */
-  private Optional<Answer> command(Key key, Desk desk, Model model) {
+  private Optional<Answer> command(Key key, Program program, Model model) {
     WalkState state = model.state();
     String step = state.currentId();
     switch (key.kind()) {
@@ -118,11 +118,11 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
         return Optional.of(reason(model));
       case F8:
         return Optional.of(
-            desk.practice().isPresent()
+            program.practice().isPresent()
                 ? Answer.wish(at(focus), new Wish.FillStep())
-                : filled(MeterFill.all(desk)));
+                : filled(MeterFill.all(program)));
       case F11:
-        return Optional.of(inFocus(desk, model));
+        return Optional.of(inFocus(program, model));
       case F9:
         return Optional.of(Answer.want(at(0), new Intent.Finish()));
       case F10:
@@ -133,7 +133,7 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
       case WAVE:
       case LISTEN:
       case HOLD:
-        return Optional.of(WaveKeys.press(this, key, desk, state));
+        return Optional.of(WaveKeys.press(this, key, program, state));
       case F12:
         return Optional.of(Answer.wish(this, new Wish.ShowPlanSoFar()));
       default:
@@ -155,22 +155,22 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
   }
 
   /** Reads the meter of the row in focus. */
-  private Answer inFocus(Desk desk, Model model) {
+  private Answer inFocus(Program program, Model model) {
     WalkState state = model.state();
     List<ReadingId> rows =
         state.current().map(planned -> RunKeys.readings(state, planned)).orElse(List.of());
     return focus < rows.size()
-        ? filled(MeterFill.one(desk, rows.get(focus)))
+        ? filled(MeterFill.one(program, rows.get(focus)))
         : Answer.say(this, "No reading is in focus.");
   }
 
   /** Tells whether the row in focus is a reading that a connected meter can fill. */
-  boolean hasMeterInFocus(Desk desk) {
-    WalkState state = desk.walk().orElseThrow().state();
+  boolean hasMeterInFocus(Program program) {
+    WalkState state = program.walk().orElseThrow().state();
     boolean running = state.step(state.currentId()).status() == Status.RUNNING;
     List<ReadingId> rows =
         state.current().map(planned -> RunKeys.readings(state, planned)).orElse(List.of());
-    return running && focus < rows.size() && desk.meters().nearest(rows.get(focus)).isPresent();
+    return running && focus < rows.size() && program.meters().nearest(rows.get(focus)).isPresent();
   }
 
   /** What the reason key means now: lift a halt, stand by a reading, end early, warm again. */

@@ -18,8 +18,9 @@ final class WarmPanel {
 
   private WarmPanel() {}
 
-  static void paint(Canvas canvas, Desk desk, PlannedStep planned, WalkScreen screen, Area area) {
-    Model model = desk.walk().orElseThrow();
+  static void paint(
+      Canvas canvas, Program program, PlannedStep planned, WalkScreen screen, Area area) {
+    Model model = program.walk().orElseThrow();
     Step.WarmUp warm = (Step.WarmUp) planned.step();
     StepState step = model.state().step(planned.id());
     double left = warm.minutes() * 60 - model.clock().warmSeconds();
@@ -41,7 +42,8 @@ final class WarmPanel {
     boolean focus = screen.prompt().isEmpty();
     canvas.text(column, area.bottom() - 2, "> heatsink now", focus ? Style.STRONG : Style.TEXT);
     screen.field().paint(canvas, column + FIELD_AT, area.bottom() - 2, FIELD, focus);
-    desk.meterWords(ReadingId.SINK_CELSIUS)
+    program
+        .meterWords(ReadingId.SINK_CELSIUS)
         .map(meter -> Canvas.shortened("meter " + meter, area.columns() - FIELD_AT - FIELD - 2))
         .ifPresent(
             meter ->

@@ -16,12 +16,12 @@ final class WaveKeys {
         .isPresent();
   }
 
-  static Answer press(WalkScreen screen, Key key, Desk desk, WalkState state) {
+  static Answer press(WalkScreen screen, Key key, Program program, WalkState state) {
     if (!areUseful(state)) {
       return Answer.say(screen, "A wave is taken while a step runs that asks for output volts.");
     }
     WalkScreen back = screen.at(screen.focus());
-    Live live = desk.live();
+    Live live = program.live();
     boolean held = live.state() == Live.State.HELD;
     if (key.is(Key.Kind.HOLD)) {
       return live.reading().isPresent() && live.isOn()
@@ -29,21 +29,21 @@ final class WaveKeys {
           : Answer.say(screen, "Nothing is heard that could be held; Ctrl-L listens.");
     }
     if (key.is(Key.Kind.LISTEN)) {
-      return live.isOn() || desk.waves().cautioned()
+      return live.isOn() || program.waves().cautioned()
           ? Answer.wish(screen, new Wish.Listen(!live.isOn()))
-          : Answer.stay(WaveScreen.beforeListening(state.currentId(), desk.waves(), back));
+          : Answer.stay(WaveScreen.beforeListening(state.currentId(), program.waves(), back));
     }
     return held
         ? Answer.wish(back, new Wish.KeepHeld(state.currentId()))
-        : Answer.stay(WaveScreen.of(state.currentId(), desk.waves(), back));
+        : Answer.stay(WaveScreen.of(state.currentId(), program.waves(), back));
   }
 
   /** Returns the keys that mean something now, a sentence each. */
-  static String words(Desk desk, WalkState state) {
+  static String words(Program program, WalkState state) {
     if (!areUseful(state)) {
       return "";
     }
-    Live live = desk.live();
+    Live live = program.live();
     if (live.state() == Live.State.HELD) {
       return "Ctrl-W takes what is held. Ctrl-T goes on. Ctrl-L ends. ";
     }

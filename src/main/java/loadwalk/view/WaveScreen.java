@@ -131,7 +131,7 @@ record WaveScreen(
   }
 
   @Override
-  public Answer press(Key key, Desk desk) {
+  public Answer press(Key key, Program program) {
     if (key.is(Key.Kind.F10)) {
       return Answer.stay(stage == Stage.FOUND ? at(Stage.FORM) : back);
     }
@@ -198,32 +198,32 @@ record WaveScreen(
   }
 
   @Override
-  public void paint(Canvas canvas, Desk desk) {
+  public void paint(Canvas canvas, Program program) {
     canvas.text(1, 0, "A captured wave for " + step, Style.HEADING);
     switch (stage) {
       case CAUTIONS:
       case CAUTIONS_OF_LIVE:
-        paintCautions(canvas, desk);
+        paintCautions(canvas, program);
         break;
       case FOUND:
-        paintFound(canvas, desk);
+        paintFound(canvas, program);
         break;
       default:
-        paintForm(canvas, desk);
+        paintForm(canvas, program);
     }
   }
 
-  private void paintCautions(Canvas canvas, Desk desk) {
+  private void paintCautions(Canvas canvas, Program program) {
     int row = 2;
     for (String line : CaptureCaution.LINES) {
       int width = canvas.columns() - 4;
       row = canvas.paragraph(2, row, width, canvas.rows() - 4 - row, line, Style.HEED) + 1;
     }
-    Keys.paintMessage(canvas, desk.notice().orElse(""), Style.HEED);
+    Keys.paintMessage(canvas, program.notice().orElse(""), Style.HEED);
     Keys.paint(canvas, "Enter", "read, and they hold", "F10", "back", "Esc", "STOP");
   }
 
-  private void paintForm(Canvas canvas, Desk desk) {
+  private void paintForm(Canvas canvas, Program program) {
     for (int i = 0; i < fields.size(); i++) {
       boolean focused = i == focus && stage == Stage.FORM;
       canvas.text(
@@ -241,27 +241,28 @@ record WaveScreen(
     String hint = LABELS.get(focus) + ": " + HINTS.get(focus);
     Keys.paintMessage(
         canvas,
-        problem.or(desk::notice).orElse(hint),
+        problem.or(program::notice).orElse(hint),
         problem.isPresent() ? Style.HEED : Style.FAINT);
     Keys.paint(
         canvas, "Up Down", "move", "Enter", "next", "F9", "read it", "F10", "back", "Esc", "STOP");
   }
 
-  private void paintFound(Canvas canvas, Desk desk) {
+  private void paintFound(Canvas canvas, Program program) {
     int row = 2;
     int bottom = canvas.rows() - 4;
-    for (String line : desk.waves().lines()) {
+    for (String line : program.waves().lines()) {
       row = canvas.paragraph(2, row, canvas.columns() - 4, bottom - row, line, Style.TEXT);
     }
     int height = Math.min(12, bottom - row - 1);
-    desk.waves()
+    program
+        .waves()
         .found()
         .flatMap(WaveFound::capture)
         .ifPresent(
             c ->
                 Scope.paint(
                     canvas, c.cycle(), new Area(2, bottom - height, width(canvas), height)));
-    Keys.paintMessage(canvas, desk.notice().orElse(""), Style.HEED);
+    Keys.paintMessage(canvas, program.notice().orElse(""), Style.HEED);
     Keys.paint(canvas, "Enter", "take it as the reading", "F10", "another file", "Esc", "STOP");
   }
 

@@ -26,10 +26,10 @@ public final class Gate {
 
   /** Returns why the current step may not start, or nothing where it may. */
   public static Optional<String> refusal(WalkState state) {
-    return refusal(state, Passing.NOTHING);
+    return refusal(state, StartOverride.NOTHING);
   }
 
-  static Optional<String> refusal(WalkState state, Passing passing) {
+  static Optional<String> refusal(WalkState state, StartOverride override) {
     Optional<PlannedStep> current = state.current();
     if (current.isEmpty()) {
       return Optional.of("Every step is done; nothing is left to start.");
@@ -42,12 +42,12 @@ public final class Gate {
       return Optional.of(current.get().id() + " has no brief yet.");
     }
     return haltRefusal(step)
-        .or(() -> doubtRefusal(state, current.get(), step).filter(why -> holds(passing)))
+        .or(() -> doubtRefusal(state, current.get(), step).filter(why -> holds(override)))
         .or(() -> armRefusal(state, current.get(), step));
   }
 
-  private static boolean holds(Passing passing) {
-    return passing != Passing.OPEN_DOUBTS;
+  private static boolean holds(StartOverride override) {
+    return override != StartOverride.OPEN_DOUBTS;
   }
 
   private static Optional<String> haltRefusal(StepState step) {

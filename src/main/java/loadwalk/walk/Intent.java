@@ -20,7 +20,7 @@ public sealed interface Intent extends Event {
   record Arm(String text) implements Intent {
     /** Makes the text whole. */
     public Arm {
-      text = Whole.text(text);
+      text = TypedText.text(text);
     }
   }
 
@@ -32,7 +32,7 @@ public sealed interface Intent extends Event {
   record LiftHalt(String reason) implements Intent {
     /** Makes the text whole. */
     public LiftHalt {
-      reason = Whole.text(reason);
+      reason = TypedText.text(reason);
     }
   }
 
@@ -46,7 +46,7 @@ public sealed interface Intent extends Event {
   record Enter(String step, ReadingId reading, String text) implements Intent {
     /** Makes the text whole. */
     public Enter {
-      text = Whole.text(text);
+      text = TypedText.text(text);
     }
   }
 
@@ -67,7 +67,7 @@ public sealed interface Intent extends Event {
     /** Copies the maps, order kept, and makes the texts whole. */
     public EnterAll {
       Map<ReadingId, String> copy = new LinkedHashMap<>(texts);
-      copy.replaceAll((id, text) -> Whole.text(text));
+      copy.replaceAll((id, text) -> TypedText.text(text));
       texts = Collections.unmodifiableMap(copy);
       instruments = Map.copyOf(instruments);
     }
@@ -86,7 +86,7 @@ public sealed interface Intent extends Event {
   record StandBy(String step, ReadingId reading, String reason) implements Intent {
     /** Makes the text whole. */
     public StandBy {
-      reason = Whole.text(reason);
+      reason = TypedText.text(reason);
     }
   }
 
@@ -102,8 +102,8 @@ public sealed interface Intent extends Event {
   record AddPair(String step, String voltsText, String thdText) implements Intent {
     /** Makes the text whole. */
     public AddPair {
-      voltsText = Whole.text(voltsText);
-      thdText = Whole.text(thdText);
+      voltsText = TypedText.text(voltsText);
+      thdText = TypedText.text(thdText);
     }
   }
 
@@ -114,7 +114,7 @@ public sealed interface Intent extends Event {
   record EndEarly(String reason) implements Intent {
     /** Makes the text whole. */
     public EndEarly {
-      reason = Whole.text(reason);
+      reason = TypedText.text(reason);
     }
   }
 
@@ -122,7 +122,7 @@ public sealed interface Intent extends Event {
   record Skip(String reason) implements Intent {
     /** Makes the text whole. */
     public Skip {
-      reason = Whole.text(reason);
+      reason = TypedText.text(reason);
     }
   }
 
@@ -133,7 +133,7 @@ public sealed interface Intent extends Event {
   record Note(String text) implements Intent {
     /** Makes the text whole. */
     public Note {
-      text = Whole.text(text);
+      text = TypedText.text(text);
     }
   }
 
@@ -146,8 +146,8 @@ public sealed interface Intent extends Event {
   record Attach(String path, String caption) implements Intent {
     /** Makes the texts whole. */
     public Attach {
-      path = Whole.text(path);
-      caption = Whole.text(caption);
+      path = TypedText.text(path);
+      caption = TypedText.text(caption);
     }
 
     /** Reads one line: the path, in double quotes where it holds spaces, then the caption. */
@@ -169,7 +169,7 @@ public sealed interface Intent extends Event {
   record ExplainStop(String reason) implements Intent {
     /** Makes the text whole. */
     public ExplainStop {
-      reason = Whole.text(reason);
+      reason = TypedText.text(reason);
     }
   }
 

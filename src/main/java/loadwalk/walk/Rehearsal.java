@@ -37,7 +37,7 @@ public final class Rehearsal {
   private Model model;
 
   private Rehearsal(Forecaster forecaster, Script script) {
-    walker = new Walker(forecaster, Passing.OPEN_DOUBTS);
+    walker = new Walker(forecaster, StartOverride.OPEN_DOUBTS);
     answers = script.answers();
     model = Model.of(WalkState.begin(script.opened(), 0), 1);
   }

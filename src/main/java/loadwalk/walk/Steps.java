@@ -21,11 +21,11 @@ final class Steps {
   private static final int REASON_LETTERS = 3;
 
   private final Entries entries;
-  private final Passing passing;
+  private final StartOverride override;
 
-  Steps(Entries entries, Passing passing) {
+  Steps(Entries entries, StartOverride override) {
     this.entries = entries;
-    this.passing = passing;
+    this.override = override;
   }
 
   Next intended(Model model, Intent intent) {
@@ -92,7 +92,7 @@ final class Steps {
   }
 
   private Next begin(Model model, PlannedStep planned) {
-    Optional<String> refusal = Gate.refusal(model.state(), passing);
+    Optional<String> refusal = Gate.refusal(model.state(), override);
     return refusal.isPresent()
         ? Next.refused(model, refusal.get())
         : Next.keeping(model, List.of(new Fact.Begun(planned.id())));
@@ -126,7 +126,7 @@ final class Steps {
     }
     Fact armed = new Fact.Armed(planned.id(), text, ohms);
     WalkState then = armed.applyTo(model.state(), model.clock().wallMillis());
-    Optional<String> refusal = Gate.refusal(then, passing);
+    Optional<String> refusal = Gate.refusal(then, override);
     return refusal.isPresent()
         ? Next.refused(model, refusal.get())
         : Next.keeping(model, List.of(armed, new Fact.Begun(planned.id())));

@@ -22,13 +22,13 @@ public final class Walker {
 
   /** Makes a walker that asks the given forecaster. */
   public Walker(Forecaster forecaster) {
-    this(forecaster, Passing.NOTHING);
+    this(forecaster, StartOverride.NOTHING);
   }
 
   /** Makes a walker that lets more pass; for rehearsals alone, where no amplifier is driven. */
-  Walker(Forecaster forecaster, Passing passing) {
+  Walker(Forecaster forecaster, StartOverride override) {
     this.forecaster = forecaster;
-    this.steps = new Steps(new Entries(forecaster), passing);
+    this.steps = new Steps(new Entries(forecaster), override);
   }
 
   /** Returns the new model and what the outside world is asked to do. */
@@ -82,7 +82,7 @@ public final class Walker {
           model, "The last entry is not on disk yet (" + why + "); nothing goes on until it is.");
     }
     if (model.state().hold() != Hold.RUNNING) {
-      return Holding.intended(model, intent);
+      return PausedWalk.intended(model, intent);
     }
     return steps.intended(model, intent);
   }

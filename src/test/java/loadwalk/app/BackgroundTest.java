@@ -8,17 +8,17 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import loadwalk.view.DeskEvent;
+import loadwalk.view.ProgramEvent;
 import org.junit.jupiter.api.Test;
 
 class BackgroundTest {
   private static final int WAIT_SECONDS = 60;
 
-  private final BlockingQueue<DeskEvent> heard = new LinkedBlockingQueue<>();
+  private final BlockingQueue<ProgramEvent> heard = new LinkedBlockingQueue<>();
   private final Background background = Background.threads(heard::add);
 
-  private DeskEvent next() throws InterruptedException {
-    DeskEvent event = heard.poll(WAIT_SECONDS, TimeUnit.SECONDS);
+  private ProgramEvent next() throws InterruptedException {
+    ProgramEvent event = heard.poll(WAIT_SECONDS, TimeUnit.SECONDS);
     assertNotNull(event, "nothing was heard");
     return event;
   }
@@ -26,7 +26,7 @@ class BackgroundTest {
   @Test
   void stop_endsWorkUnderWay_andNotWhatBeginsLater() throws Exception {
     CountDownLatch begun = new CountDownLatch(1);
-    List<DeskEvent> meanwhile =
+    List<ProgramEvent> meanwhile =
         background.answering(
             "Reading.",
             task -> {
@@ -35,14 +35,14 @@ class BackgroundTest {
               while (!task.isStopped()) {
                 Thread.onSpinWait();
               }
-              return new DeskEvent.Told("stopped");
+              return new ProgramEvent.Told("stopped");
             });
-    assertEquals(List.of(new DeskEvent.Told("Reading.")), meanwhile);
+    assertEquals(List.of(new ProgramEvent.Told("Reading.")), meanwhile);
     begun.await();
     background.stop();
-    assertEquals(new DeskEvent.Told("half"), next());
-    assertEquals(new DeskEvent.Told("stopped"), next());
-    background.answering("Again.", task -> new DeskEvent.Told("stopped: " + task.isStopped()));
-    assertEquals(new DeskEvent.Told("stopped: false"), next());
+    assertEquals(new ProgramEvent.Told("half"), next());
+    assertEquals(new ProgramEvent.Told("stopped"), next());
+    background.answering("Again.", task -> new ProgramEvent.Told("stopped: " + task.isStopped()));
+    assertEquals(new ProgramEvent.Told("stopped: false"), next());
   }
 }

@@ -3,10 +3,10 @@ package loadwalk.app;
 import java.io.IOException;
 import java.util.List;
 import loadwalk.forecast.StandardForecaster;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
-import loadwalk.view.DeskLoop;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
@@ -27,17 +27,18 @@ final class BrokenChild {
   }
 
   private static void show(boolean inAThread) throws IOException {
-    DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
-    DeskRunner runner = new DeskRunner(loop, new BrokenOutside(inAThread), Desk.atHome("home"));
+    ProgramUpdate loop = new ProgramUpdate(new Walker(new StandardForecaster()));
+    ProgramRunner runner =
+        new ProgramRunner(loop, new BrokenEffects(inAThread), Program.atHome("home"));
     TerminalLoop terminal = new TerminalLoop(runner, new Look(true), false, Clocks.MACHINE);
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> terminal.broke(fault));
     terminal.run(() -> {});
   }
 
   /** Grants the wish to leave with a fault, here or in a thread. */
-  private record BrokenOutside(boolean inAThread) implements Outside {
+  private record BrokenEffects(boolean inAThread) implements EffectRunner {
     @Override
-    public List<DeskEvent> grant(Wish wish, Desk desk) {
+    public List<ProgramEvent> grant(Wish wish, Program program) {
       if (!inAThread) {
         throw new IllegalStateException(SECRET);
       }
@@ -50,12 +51,12 @@ final class BrokenChild {
     }
 
     @Override
-    public List<DeskEvent> perform(Effect effect) {
+    public List<ProgramEvent> perform(Effect effect) {
       return List.of();
     }
 
     @Override
-    public List<DeskEvent> after(Desk desk) {
+    public List<ProgramEvent> after(Program program) {
       return List.of();
     }
 

@@ -17,9 +17,9 @@ import java.util.List;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
 import loadwalk.result.Criterion;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskLoop;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Wish;
 import loadwalk.walk.Capture;
 import loadwalk.walk.StepState;
@@ -28,27 +28,29 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Waves from files entering a walk in plain mode, read by the real workshop. */
+/** Waves from files entering a walk in plain mode, read by the real effects. */
 class CaptureWalkTest {
   private static final String TO_STEREO_4 = "skip not now\nskip not now\nlift test it\narm 4\n";
 
   @TempDir private Path folder;
-  private Workshop shop;
-  private DeskRunner runner;
+  private MachineEffects effects;
+  private ProgramRunner runner;
 
   @BeforeEach
   void start() throws Exception {
     Planning planning = Planning.of(Tables.stock());
-    shop =
-        new Workshop(
+    effects =
+        new MachineEffects(
             new WalkFolder(new SessionStore(new DataHome(folder), Clock.systemUTC())),
             new SequenceShelf(new DataHome(folder)),
             new Texts(() -> planning, false),
             new FakeClocks(),
             () -> {});
     runner =
-        new DeskRunner(new DeskLoop(new Walker(planning.forecaster())), shop, Desk.atHome("home"));
-    shop.open(Workshop.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)))
+        new ProgramRunner(
+            new ProgramUpdate(new Walker(planning.forecaster())), effects, Program.atHome("home"));
+    effects
+        .open(MachineEffects.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)))
         .forEach(runner::accept);
   }
 
@@ -67,7 +69,7 @@ class CaptureWalkTest {
   }
 
   private StepState step() {
-    return runner.desk().walk().orElseThrow().state().step("stereo-4");
+    return runner.program().walk().orElseThrow().state().step("stereo-4");
   }
 
   @Test
@@ -123,12 +125,12 @@ class CaptureWalkTest {
     Path file = Ramps.write(folder.resolve("a.wav"), Ramps.steady(0.6, 3));
     type(TO_STEREO_4 + "wave confirm\nwave " + file + " full-scale 2 divider 21\n");
     Capture before = step().captures().get(0);
-    String name = runner.desk().walk().orElseThrow().state().opened().walk();
+    String name = runner.program().walk().orElseThrow().state().opened().walk();
     runner.grant(new Wish.CloseWalk());
-    shop.resume(new WalkName(name)).forEach(runner::accept);
+    effects.resume(new WalkName(name)).forEach(runner::accept);
     assertEquals(List.of(before), step().captures());
-    assertTrue(runner.desk().waves().cautioned());
-    assertEquals(42, runner.desk().waves().setup().fullScaleVolts().orElseThrow());
+    assertTrue(runner.program().waves().cautioned());
+    assertEquals(42, runner.program().waves().setup().fullScaleVolts().orElseThrow());
   }
 
   @Test

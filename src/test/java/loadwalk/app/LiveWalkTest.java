@@ -16,12 +16,12 @@ import java.util.function.BooleanSupplier;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
 import loadwalk.view.Frame;
 import loadwalk.view.Key;
 import loadwalk.view.Live;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
 import loadwalk.view.Size;
 import loadwalk.view.Wish;
 import loadwalk.walk.StepState;
@@ -33,29 +33,29 @@ class LiveWalkTest {
   private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(60);
 
   @TempDir private Path folder;
-  private DeskUnderTest desk;
+  private ProgramUnderTest program;
 
   private void start(LiveInput input) {
-    desk = new DeskUnderTest(folder, new FakeClocks(), new Look(false), input);
-    desk.tick();
+    program = new ProgramUnderTest(folder, new FakeClocks(), new Look(false), input);
+    program.tick();
   }
 
   private LiveWalkTest press(Key.Kind... keys) {
     for (Key.Kind key : keys) {
-      desk.accept(new DeskEvent.Pressed(Key.of(key)));
+      program.accept(new ProgramEvent.Pressed(Key.of(key)));
     }
     return this;
   }
 
   private LiveWalkTest type(String text) {
-    text.chars().forEach(c -> desk.accept(new DeskEvent.Pressed(Key.of((char) c))));
+    text.chars().forEach(c -> program.accept(new ProgramEvent.Pressed(Key.of((char) c))));
     return press(Key.Kind.ENTER);
   }
 
   /** Skips to stereo-4, arms it and begins to listen. */
   private void listenAtStereoFour(LiveInput input) {
     start(input);
-    desk.open(
+    program.open(
         new Wish.OpenWalk(
             "stereo-only",
             Amplifier.named("Halvorsen & Pike", "HP 250"),
@@ -78,11 +78,11 @@ class LiveWalkTest {
   }
 
   private StepState step() {
-    return desk.model().state().step("stereo-4");
+    return program.model().state().step("stereo-4");
   }
 
   private Live live() {
-    return desk.desk().live();
+    return program.program().live();
   }
 
   private void until(BooleanSupplier done) {
@@ -90,12 +90,12 @@ class LiveWalkTest {
     while (!done.getAsBoolean()) {
       assertTrue(System.nanoTime() < end, () -> "not within a minute:\n" + picture());
       LockSupport.parkNanos(2_000_000);
-      desk.look();
+      program.look();
     }
   }
 
   private String picture() {
-    Frame frame = desk.paint(new Size(80, 24));
+    Frame frame = program.paint(new Size(80, 24));
     return String.join("\n", frame.lines());
   }
 
@@ -121,7 +121,7 @@ class LiveWalkTest {
     double volts = step().latest(ReadingId.OUTPUT_VOLTS).orElseThrow().value();
     assertEquals(expected, volts, 0.003 * expected);
     assertEquals("stereo-4-1.wav", step().captures().get(0).file());
-    String walk = desk.model().state().opened().walk();
+    String walk = program.model().state().opened().walk();
     assertTrue(Files.exists(folder.resolve("sessions/" + walk + ".waves/stereo-4-1.wav")));
   }
 
@@ -136,7 +136,7 @@ class LiveWalkTest {
     until(() -> live().state() == Live.State.HEARING);
     press(Key.Kind.ESCAPE);
     until(() -> live().state() == Live.State.OFF);
-    assertTrue(desk.model().isStopped());
+    assertTrue(program.model().isStopped());
   }
 
   @Test
@@ -160,7 +160,7 @@ class LiveWalkTest {
     press(Key.Kind.LISTEN);
     assertEquals(Live.State.OFF, live().state());
     latch.countDown();
-    desk.look();
+    program.look();
     assertEquals(Live.State.OFF, live().state());
   }
 
@@ -172,23 +172,23 @@ class LiveWalkTest {
           opened.add(true);
           return Inputs.NONE.open();
         });
-    desk.open(Workshop.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)));
-    Desk before = desk.desk();
+    program.open(MachineEffects.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)));
+    Program before = program.program();
     press(Key.Kind.LISTEN);
     assertTrue(picture().contains("asks for output volts"), this::picture);
-    assertEquals(before.live(), desk.desk().live());
+    assertEquals(before.live(), program.program().live());
     assertEquals(List.of(), opened);
   }
 
   @Test
   void practiceBench_hasAnInputOfItsOwn_whoseDividerIsKnown() {
     start(Inputs.NONE);
-    desk.open(Workshop.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)));
+    program.open(MachineEffects.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)));
     toStereoFour();
     press(Key.Kind.LISTEN);
     assertTrue(picture().contains("only through a divider"), this::picture);
     press(Key.Kind.ENTER);
     until(() -> live().state() == Live.State.OPENING);
-    assertEquals(57, desk.desk().waves().setup().divider().orElseThrow());
+    assertEquals(57, program.program().waves().setup().divider().orElseThrow());
   }
 }

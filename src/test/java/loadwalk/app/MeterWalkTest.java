@@ -16,11 +16,11 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
 import loadwalk.meter.SimulatedInstrument;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
-import loadwalk.view.DeskLoop;
 import loadwalk.view.Key;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Size;
 import loadwalk.view.Wish;
 import loadwalk.walk.Entry;
@@ -30,10 +30,10 @@ import loadwalk.walk.Walker;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Walks with a real workshop whose meter answers on loopback. */
+/** Walks with a real effects whose meter answers on loopback. */
 class MeterWalkTest {
   private final Semaphore nudges = new Semaphore(0);
-  private DeskRunner runner;
+  private ProgramRunner runner;
 
   @Test
   void connectedMeter_fillsTheStep_andItsThreadEndsWithTheWalk(@TempDir Path folder)
@@ -43,19 +43,19 @@ class MeterWalkTest {
             Meters.WHO, query -> OptionalDouble.of(13.71), OptionalLong.empty());
     try (MeterServer server = new MeterServer(instrument, 0)) {
       Bench bench = Meters.bench(Meters.meter(server.line(), "MEAS:VOLT:DC?", 5000));
-      Workshop shop = open(folder, bench);
-      runner.accept(new DeskEvent.OfWalk(new Intent.Skip("warm from before")));
-      runner.accept(new DeskEvent.OfWalk(new Intent.Begin()));
-      assertEquals(StepState.Status.RUNNING, step().status(), runner.desk().toString());
+      MachineEffects effects = open(folder, bench);
+      runner.accept(new ProgramEvent.OfWalk(new Intent.Skip("warm from before")));
+      runner.accept(new ProgramEvent.OfWalk(new Intent.Begin()));
+      assertEquals(StepState.Status.RUNNING, step().status(), runner.program().toString());
       await(() -> screen().contains("meter 13.71 V"));
-      runner.accept(new DeskEvent.Pressed(Key.of(Key.Kind.F8)));
+      runner.accept(new ProgramEvent.Pressed(Key.of(Key.Kind.F8)));
       Entry entry = step().latest(ReadingId.SUPPLY_VOLTS).orElseThrow();
       assertEquals(13.71, entry.value(), 1e-9);
       assertEquals(Meters.WHO.text(), entry.instrument().orElseThrow().identity());
       assertEquals("+1.37100000E+01", entry.instrument().orElseThrow().raw());
       server.pullCable();
       await(() -> !screen().contains("meter 13.71 V"));
-      shop.close();
+      effects.close();
       for (int i = 0; i < 1000 && meterThreads(server) > 0; i++) {
         Thread.sleep(10);
       }
@@ -63,25 +63,25 @@ class MeterWalkTest {
     }
   }
 
-  private Workshop open(Path folder, Bench bench) throws Exception {
+  private MachineEffects open(Path folder, Bench bench) throws Exception {
     DataHome home = new DataHome(folder);
     Planning planning = Planning.of(Tables.stock());
-    Workshop shop =
-        new Workshop(
+    MachineEffects effects =
+        new MachineEffects(
             new WalkFolder(new SessionStore(home, Clock.systemUTC())),
             new SequenceShelf(home),
             new Texts(() -> planning, false),
             Clocks.MACHINE,
             () -> {});
-    shop.nudging(nudges::release);
-    DeskLoop loop = new DeskLoop(new Walker(planning.forecaster()));
-    runner = new DeskRunner(loop, shop, Desk.atHome("home"));
+    effects.nudging(nudges::release);
+    ProgramUpdate loop = new ProgramUpdate(new Walker(planning.forecaster()));
+    runner = new ProgramRunner(loop, effects, Program.atHome("home"));
     Amplifier amplifier = Amplifier.named("Verrin", "V1");
     Wish.OpenWalk wish =
         new Wish.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);
-    shop.open(wish).forEach(runner::accept);
-    assertTrue(runner.desk().walk().isPresent(), runner.desk().notice().orElse(""));
-    return shop;
+    effects.open(wish).forEach(runner::accept);
+    assertTrue(runner.program().walk().isPresent(), runner.program().notice().orElse(""));
+    return effects;
   }
 
   private void await(BooleanSupplier seen) throws InterruptedException {
@@ -101,12 +101,12 @@ class MeterWalkTest {
   }
 
   private StepState step() {
-    return Optional.of(runner.desk().walk().orElseThrow().state())
+    return Optional.of(runner.program().walk().orElseThrow().state())
         .map(state -> state.step(state.currentId()))
         .orElseThrow();
   }
 
   private String screen() {
-    return String.join("\n", runner.desk().paint(new Size(110, 30), new Look(false)).lines());
+    return String.join("\n", runner.program().paint(new Size(110, 30), new Look(false)).lines());
   }
 }

@@ -26,9 +26,9 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
 import loadwalk.meter.SimulatedInstrument;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskLoop;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Wish;
 import loadwalk.walk.Walker;
 import org.junit.jupiter.api.Test;
@@ -51,11 +51,11 @@ class PlainAlarmScenarioTest {
             new BufferedReader(
                 new InputStreamReader(new PipedInputStream(typed), StandardCharsets.UTF_8));
         LineFeed lines = new LineFeed(in)) {
-      Workshop shop = shop(folder);
-      shop.nudging(lines::metersSpoke);
-      DeskLoop loop = new DeskLoop(new Walker(Planning.of(Tables.stock()).forecaster()));
-      DeskRunner runner = new DeskRunner(loop, shop, Desk.atHome("home"));
-      shop.open(wish(server)).forEach(runner::accept);
+      MachineEffects effects = effects(folder);
+      effects.nudging(lines::metersSpoke);
+      ProgramUpdate loop = new ProgramUpdate(new Walker(Planning.of(Tables.stock()).forecaster()));
+      ProgramRunner runner = new ProgramRunner(loop, effects, Program.atHome("home"));
+      effects.open(wish(server)).forEach(runner::accept);
       PrintStream told = new PrintStream(out, true, StandardCharsets.UTF_8);
       FutureTask<Integer> walk =
           new FutureTask<>(
@@ -69,7 +69,7 @@ class PlainAlarmScenarioTest {
       type(typed, "note all is well again\nquit\n");
       assertEquals(0, walk.get(), said());
       assertTrue(said().contains("Turn down by hand"), said());
-      shop.close();
+      effects.close();
     }
   }
 
@@ -78,9 +78,9 @@ class PlainAlarmScenarioTest {
     typed.flush();
   }
 
-  private static Workshop shop(Path folder) throws Exception {
+  private static MachineEffects effects(Path folder) throws Exception {
     DataHome home = new DataHome(folder);
-    return new Workshop(
+    return new MachineEffects(
         new WalkFolder(new SessionStore(home, Clock.systemUTC())),
         new SequenceShelf(home),
         new Texts(() -> Planning.of(Tables.stock()), false),

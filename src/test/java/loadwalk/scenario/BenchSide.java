@@ -16,17 +16,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.locks.LockSupport;
-import loadwalk.app.DeskUnderTest;
 import loadwalk.app.FailingDisk;
 import loadwalk.app.FakeClocks;
+import loadwalk.app.ProgramUnderTest;
 import loadwalk.bench.ReadingId;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.tui.Input;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
-import loadwalk.view.DeskEvent;
 import loadwalk.view.Look;
+import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Entry;
 import loadwalk.walk.FactReader;
 import loadwalk.walk.Model;
@@ -64,7 +64,7 @@ final class BenchSide {
   private final boolean colour;
   private final CountingTerminal terminal;
   private Surface surface;
-  private DeskUnderTest desk;
+  private ProgramUnderTest program;
   private int cells;
   private boolean hasty;
 
@@ -114,9 +114,9 @@ final class BenchSide {
   }
 
   private void start() {
-    desk = new DeskUnderTest(folder, clocks, look);
+    program = new ProgramUnderTest(folder, clocks, look);
     surface = new Surface(terminal, colour);
-    desk.tick();
+    program.tick();
     show();
   }
 
@@ -128,7 +128,7 @@ final class BenchSide {
 
   /** Kills Loadwalk and starts it again; nothing was closed. */
   BenchSide killedAndStartedAgain() {
-    desk.die();
+    program.die();
     terminal.clearScreen();
     start();
     return this;
@@ -161,7 +161,7 @@ final class BenchSide {
     terminal.addInput(stroke);
     KeyStroke got = terminal.pollInput();
     if (KeyMap.of(got) instanceof Input.Pressed pressed) {
-      desk.accept(new DeskEvent.Pressed(pressed.key()));
+      program.accept(new ProgramEvent.Pressed(pressed.key()));
     }
     show();
   }
@@ -169,21 +169,21 @@ final class BenchSide {
   private void waitFor(int seconds) {
     for (int i = 0; i < seconds; i++) {
       clocks.goOn(1);
-      desk.tick();
+      program.tick();
       show();
     }
   }
 
   /** Pastes a text, as a terminal that marks pastes does. */
   BenchSide paste(String text) {
-    desk.accept(new DeskEvent.Pasted(text));
+    program.accept(new ProgramEvent.Pasted(text));
     show();
     return this;
   }
 
   /** Lets a tick come now, without time going by. */
   BenchSide tick() {
-    desk.tick();
+    program.tick();
     show();
     return this;
   }
@@ -197,10 +197,10 @@ final class BenchSide {
 
   private void show() {
     try {
-      int painted = surface.show(desk.paint(surface.size()));
+      int painted = surface.show(program.paint(surface.size()));
       cells += painted;
       if (!hasty) {
-        desk.lookAhead(surface.size());
+        program.lookAhead(surface.size());
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -278,11 +278,11 @@ final class BenchSide {
   }
 
   FailingDisk disk() {
-    return desk.disk();
+    return program.disk();
   }
 
-  DeskUnderTest desk() {
-    return desk;
+  ProgramUnderTest program() {
+    return program;
   }
 
   DefaultVirtualTerminal terminal() {
@@ -290,7 +290,7 @@ final class BenchSide {
   }
 
   Model model() {
-    return desk.model();
+    return program.model();
   }
 
   /** Returns the state of a step. */
@@ -305,12 +305,12 @@ final class BenchSide {
 
   /** Returns the facts in the journal's file. */
   List<Stamped> facts() {
-    return desk.bodies().stream().flatMap(body -> FactReader.facts(body).stream()).toList();
+    return program.bodies().stream().flatMap(body -> FactReader.facts(body).stream()).toList();
   }
 
   /** Checks that the journal's file tells the same walk as the one in memory. */
   BenchSide journalTellsTheSame() {
-    boolean same = FactReader.walk(desk.bodies()).equals(model().state());
+    boolean same = FactReader.walk(program.bodies()).equals(model().state());
     assertTrue(same, "the journal tells another walk than the screen");
     return this;
   }

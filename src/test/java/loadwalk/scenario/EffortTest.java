@@ -54,11 +54,12 @@ class EffortTest {
     int frames = bench.frames();
     int cells = bench.cells();
     int forces = bench.disk().forces();
-    var meters = bench.desk().desk().practice();
-    int judgements = bench.desk().judgements();
+    var meters = bench.program().program().practice();
+    int judgements = bench.program().judgements();
     bench.press("Enter");
-    assertEquals(judgements, bench.desk().judgements(), "judged again, not while it was typed");
-    assertSame(meters, bench.desk().desk().practice(), "the practice bench was reckoned anew");
+    assertEquals(judgements, bench.program().judgements(), "judged again, not while it was typed");
+    assertSame(
+        meters, bench.program().program().practice(), "the practice bench was reckoned anew");
     assertEquals(1, bench.disk().forces() - forces);
     assertEquals(1, bench.frames() - frames);
     int painted = bench.cells() - cells;
@@ -68,21 +69,21 @@ class EffortTest {
   @Test
   void typedReading_isJudgedOnceAKey_andForecastsNothing() {
     BenchSide bench = running();
-    int judgements = bench.desk().judgements();
-    int forecasts = bench.desk().forecasts();
+    int judgements = bench.program().judgements();
+    int forecasts = bench.program().forecasts();
     bench.press("text:15.5", "Enter", "text:15.4");
-    assertEquals(8, bench.desk().judgements() - judgements);
-    assertEquals(forecasts, bench.desk().forecasts());
+    assertEquals(8, bench.program().judgements() - judgements);
+    assertEquals(forecasts, bench.program().forecasts());
   }
 
   @Test
   void finishedStep_isJudgedOnceMoreAtMost_andForecastsTheNextOnce() {
     BenchSide bench = running().press("F8");
-    int judgements = bench.desk().judgements();
-    int forecasts = bench.desk().forecasts();
+    int judgements = bench.program().judgements();
+    int forecasts = bench.program().forecasts();
     bench.press("F9").sees("brief:");
-    assertTrue(bench.desk().judgements() - judgements <= 1);
-    assertEquals(1, bench.desk().forecasts() - forecasts);
+    assertTrue(bench.program().judgements() - judgements <= 1);
+    assertEquals(1, bench.program().forecasts() - forecasts);
   }
 
   @Test

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Counts the classes on the way to the first frame, which decide how long it takes. */
 class FirstFrameTest {
   /** Loaded by what is begun once the first frame is on the screen. */
-  private static final String AFTERWARDS = "loadwalk.view.DeskEvent$LibraryRead";
+  private static final String AFTERWARDS = "loadwalk.view.ProgramEvent$LibraryRead";
 
   /** 1195 on Java 17, 1320 on Java 25, their own some 450 and 750 among them. */
   private static final int CLASSES = 1600;
@@ -56,8 +56,8 @@ class FirstFrameTest {
   private Path script() throws IOException {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     String line =
-        "cd '%s' && clear && XDG_DATA_HOME='%s' exec '%s' -XX:+UseSerialGC "
-            + "-XX:TieredStopAtLevel=1 -Xlog:class+load:file=classes:tags -cp '%s' loadwalk.app.Main";
+        "cd '%s' && clear && XDG_DATA_HOME='%s' exec '%s' -XX:+UseSerialGC -XX:TieredStopAtLevel=1"
+            + " -Xlog:class+load:file=classes:tags -cp '%s' loadwalk.app.Main";
     return Files.writeString(
         folder.resolve("first"),
         String.format(line, folder, folder, java, System.getProperty("java.class.path")));

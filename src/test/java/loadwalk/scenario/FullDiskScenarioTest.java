@@ -43,7 +43,7 @@ class FullDiskScenarioTest {
     bench.press("wait:5").sees("15.4 V").seesNot("NOT ON DISK").press("F10").sees("Go on");
     bench.press("Up", "Enter").disk().fill();
     bench.press("F2", "text:a note", "Enter", "F10", "text:Leave", "Enter").sees("Go on");
-    assertTrue(bench.desk().desk().walk().isEmpty());
+    assertTrue(bench.program().program().walk().isEmpty());
   }
 
   @Test

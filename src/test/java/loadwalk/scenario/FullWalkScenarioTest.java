@@ -22,7 +22,7 @@ class FullWalkScenarioTest {
     bench.press("wait:5", "F8", "wait:5", "F8").seesLeft(5, 0).seesNot("Warm:");
     bench.press("Enter").sees("The warm-up clock has not run out");
     bench.press("wait:2", "F8", "wait:3", "F8");
-    assertEquals(1, bench.desk().bells());
+    assertEquals(1, bench.program().bells());
     bench.sees("time is up", "Not steady yet").press("Enter").sees("warming faster than counts");
     bench.press("wait:16", "F8", "wait:1", "F8", "wait:1", "F8");
     bench.sees("Warm: Enter goes on").press("Enter");

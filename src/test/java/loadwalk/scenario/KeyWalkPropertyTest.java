@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import loadwalk.app.DeskUnderTest;
 import loadwalk.app.FakeClocks;
-import loadwalk.view.DeskEvent;
+import loadwalk.app.ProgramUnderTest;
 import loadwalk.view.Frame;
 import loadwalk.view.Key;
 import loadwalk.view.Look;
+import loadwalk.view.ProgramEvent;
 import loadwalk.view.Size;
 import loadwalk.walk.Fact;
 import loadwalk.walk.FactReader;
@@ -67,7 +67,7 @@ class KeyWalkPropertyTest {
 
   private Random random;
   private FakeClocks clocks;
-  private DeskUnderTest desk;
+  private ProgramUnderTest program;
   private String where = "";
   private boolean full;
   private final Map<String, Integer> kinds = new TreeMap<>();
@@ -90,7 +90,8 @@ class KeyWalkPropertyTest {
     for (int walk = 0; walk * KEYS_A_WALK < keys; walk++) {
       random = new Random(seed + walk);
       clocks = new FakeClocks();
-      desk = new DeskUnderTest(folder.resolve("home-" + walk), clocks, new Look(walk % 2 == 1));
+      program =
+          new ProgramUnderTest(folder.resolve("home-" + walk), clocks, new Look(walk % 2 == 1));
       full = false;
       open();
       for (int key = 0; key < KEYS_A_WALK; key++) {
@@ -101,7 +102,8 @@ class KeyWalkPropertyTest {
       facts += end();
     }
     System.out.printf(
-        "key walks: %d keys and more, seed %d, %d facts kept, %d stops pressed, %d models checked%n%s%n",
+        "key walks: %d keys and more, seed %d, %d facts kept, %d stops pressed, %d models"
+            + " checked%n%s%n",
         keys, seed, facts, stops, checked, kinds);
     for (String kind : List.of("Begun", "Armed", "HaltLifted", "StoodBy", "Stopped")) {
       assertTrue(kinds.getOrDefault(kind, 0) > 0, "never reached: " + kind);
@@ -120,12 +122,12 @@ class KeyWalkPropertyTest {
       key(Key.Kind.RIGHT);
     }
     key(Key.Kind.ENTER);
-    assertTrue(desk.desk().walk().isPresent());
+    assertTrue(program.program().walk().isPresent());
   }
 
   private void act() {
     int dice = random.nextInt(100);
-    if (desk.desk().walk().isEmpty()) {
+    if (program.program().walk().isEmpty()) {
       reopen();
     } else if (held() && dice < 40) {
       type("held");
@@ -148,14 +150,14 @@ class KeyWalkPropertyTest {
       key(Key.Kind.values()[1 + random.nextInt(Key.Kind.values().length - 1)]);
     } else if (dice < 97) {
       clocks.goOn(random.nextInt(3) == 0 ? 15 : 1);
-      desk.tick();
+      program.tick();
     } else {
       world();
     }
   }
 
   private boolean held() {
-    return desk.model().isStopped() || desk.model().state().hold() == WalkState.Hold.PAUSED;
+    return program.model().isStopped() || program.model().state().hold() == WalkState.Hold.PAUSED;
   }
 
   /** Does what brings the walk a step further, so that the heavy steps are reached as well. */
@@ -176,23 +178,24 @@ class KeyWalkPropertyTest {
     } else if (dice == 1) {
       clocks.setForward(-3600);
     } else if (dice == 2) {
-      desk.accept(new DeskEvent.Pasted("pasted\n4\n\u001b" + TEXTS[random.nextInt(TEXTS.length)]));
+      program.accept(
+          new ProgramEvent.Pasted("pasted\n4\n\u001b" + TEXTS[random.nextInt(TEXTS.length)]));
     } else if (dice == 3 && !full) {
-      desk.disk().fill();
+      program.disk().fill();
       full = true;
     } else {
-      desk.disk().makeRoom();
+      program.disk().makeRoom();
       full = false;
     }
-    desk.tick();
+    program.tick();
   }
 
   private void reopen() {
-    desk.disk().makeRoom();
+    program.disk().makeRoom();
     full = false;
     key(Key.Kind.END);
     key(Key.Kind.ENTER);
-    if (desk.desk().walk().isEmpty()) {
+    if (program.program().walk().isEmpty()) {
       key(Key.Kind.F10);
       key(Key.Kind.HOME);
       open();
@@ -200,7 +203,7 @@ class KeyWalkPropertyTest {
   }
 
   private String rightOhms() {
-    String step = desk.model().state().currentId();
+    String step = program.model().state().currentId();
     int dash = step.lastIndexOf('-');
     String ohms = dash < 0 ? "1" : step.substring(dash + 1);
     return ohms.equals("up") ? "4" : ohms;
@@ -208,30 +211,31 @@ class KeyWalkPropertyTest {
 
   private void type(String text) {
     for (char c : text.toCharArray()) {
-      desk.accept(new DeskEvent.Pressed(Key.of(c)));
+      program.accept(new ProgramEvent.Pressed(Key.of(c)));
     }
   }
 
   private void key(Key.Kind kind) {
-    desk.accept(new DeskEvent.Pressed(Key.of(kind)));
+    program.accept(new ProgramEvent.Pressed(Key.of(kind)));
   }
 
   private void escape() {
     stops++;
-    boolean free = !full && !desk.model().isWriting();
+    boolean free = !full && !program.model().isWriting();
     key(Key.Kind.ESCAPE);
-    assertTrue(desk.model().isStopped(), where);
+    assertTrue(program.model().isStopped(), where);
     if (free) {
-      assertFalse(desk.model().stopping(), where);
+      assertFalse(program.model().stopping(), where);
     }
   }
 
   private void check() {
     checked++;
     Size size = SIZES[random.nextInt(SIZES.length)];
-    Frame frame = desk.paint(size);
+    Frame frame = program.paint(size);
     assertEquals(size, frame.size(), where);
-    desk.desk()
+    program
+        .program()
         .walk()
         .ifPresent(model -> assertEquals(model.waiting().isEmpty(), !model.isWriting(), where));
   }
@@ -243,17 +247,17 @@ class KeyWalkPropertyTest {
 
   /** Reads the journals back from their files and holds them against the rules and the model. */
   private long end() {
-    desk.disk().makeRoom();
+    program.disk().makeRoom();
     for (int i = 0; i < 5; i++) {
       clocks.goOn(1);
-      desk.tick();
+      program.tick();
     }
-    if (desk.desk().walk().isEmpty()) {
+    if (program.program().walk().isEmpty()) {
       reopen();
     }
-    Model model = desk.model();
+    Model model = program.model();
     assertFalse(model.isWriting(), where);
-    List<String> bodies = desk.bodies();
+    List<String> bodies = program.bodies();
     assertEquals(model.state(), FactReader.walk(bodies), where);
     List<Fact> facts = new ArrayList<>();
     bodies.forEach(b -> FactReader.facts(b).stream().map(Stamped::fact).forEach(facts::add));

@@ -16,7 +16,7 @@ class SecondLoadwalkScenarioTest {
     BenchSide first = BenchSide.at(folder).warmAtStereoFour();
     BenchSide second = first.second().sees("open at stereo-4");
     second.press("Up", "Enter").sees("Watching only", "Another Loadwalk has this walk open");
-    assertTrue(second.desk().desk().walk().isEmpty());
+    assertTrue(second.program().program().walk().isEmpty());
     second.press("Enter").sees("Practice");
     first.press("text:4", "Enter").sees("stereo-4 running").journalTellsTheSame();
     first.press("F10");

@@ -62,7 +62,7 @@ class SurfacePropertyTest {
   private static void sameAsWhole(BenchSide bench, String where) throws IOException {
     TerminalSize size = bench.terminal().getTerminalSize();
     DefaultVirtualTerminal fresh = new DefaultVirtualTerminal(size);
-    Frame frame = bench.desk().paintWhole(new Size(size.getColumns(), size.getRows()));
+    Frame frame = bench.program().paintWhole(new Size(size.getColumns(), size.getRows()));
     new Surface(fresh, true).show(frame);
     for (int row = 0; row < size.getRows(); row++) {
       for (int column = 0; column < size.getColumns(); column++) {

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 class ChartScreenTest {
   private static final Size LARGE = new Size(120, 40);
 
-  private final DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
-  private Desk desk = Desk.atHome("home");
+  private final ProgramUpdate loop = new ProgramUpdate(new Walker(new StandardForecaster()));
+  private Program program = Program.atHome("home");
 
   private static Chart chart(String title, int series) {
     List<Series> all =
@@ -33,22 +33,22 @@ class ChartScreenTest {
     return Chart.of(title, Axis.fromZero("load, Ω"), Axis.fromZero("power, W"), all);
   }
 
-  private void hear(DeskEvent event) {
-    desk = loop.update(desk, event).desk();
+  private void hear(ProgramEvent event) {
+    program = loop.update(program, event).program();
   }
 
   private void press(Key.Kind kind) {
-    hear(new DeskEvent.Pressed(Key.of(kind)));
+    hear(new ProgramEvent.Pressed(Key.of(kind)));
   }
 
   private List<String> shown(Size size, boolean ascii) {
-    return desk.paint(size, new Look(ascii)).lines();
+    return program.paint(size, new Look(ascii)).lines();
   }
 
   @Test
   void f6_showsTheChartsOfATextOneByOne_asLargeAsTheScreen() {
     List<Chart> charts = List.of(chart("First", 1), chart("Second", 6));
-    hear(new DeskEvent.TextReady("Sheet of x", List.of("a line"), charts));
+    hear(new ProgramEvent.TextReady("Sheet of x", List.of("a line"), charts));
     assertTrue(String.join("\n", shown(Size.LEAST, false)).contains("F6 charts"));
     press(Key.Kind.F6);
     for (String title : List.of("First", "Second")) {
@@ -70,15 +70,15 @@ class ChartScreenTest {
 
   @Test
   void f6_withoutCharts_saysSo() {
-    hear(new DeskEvent.TextReady("Plan", List.of("a line")));
+    hear(new ProgramEvent.TextReady("Plan", List.of("a line")));
     press(Key.Kind.F6);
-    assertEquals("There are no charts here.", desk.notice().orElseThrow());
+    assertEquals("There are no charts here.", program.notice().orElseThrow());
   }
 
   @Test
   void ledgerReadInTheBackground_doesNotPushAnotherScreenAside() {
-    DeskEvent ready = new DeskEvent.LedgerReady(List.of(), "newest", 0, "");
-    hear(new DeskEvent.TextReady("Help", List.of("reading help")));
+    ProgramEvent ready = new ProgramEvent.LedgerReady(List.of(), "newest", 0, "");
+    hear(new ProgramEvent.TextReady("Help", List.of("reading help")));
     hear(ready);
     assertTrue(String.join("\n", shown(Size.LEAST, false)).contains("reading help"));
     press(Key.Kind.F10);
@@ -88,7 +88,7 @@ class ChartScreenTest {
 
   @Test
   void escapeAtHome_stopsWhatIsReadInTheBackground() {
-    DeskNext next = loop.update(desk, new DeskEvent.Pressed(Key.of(Key.Kind.ESCAPE)));
+    ProgramNext next = loop.update(program, new ProgramEvent.Pressed(Key.of(Key.Kind.ESCAPE)));
     assertEquals(List.of(new Wish.StopWork()), next.wishes());
   }
 }

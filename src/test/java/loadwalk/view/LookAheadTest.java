@@ -36,14 +36,14 @@ class LookAheadTest {
        "limit":{"thdPercent":1},"supplyVolts":13.8,"steps":[{"do":"idle"},
        {"do":"measure","mode":"stereo","ohms":4},{"do":"measure","mode":"bridged","ohms":4}]}
       """;
-  private static final DeskEvent ENTER = new DeskEvent.Pressed(Key.of(Key.Kind.ENTER));
+  private static final ProgramEvent ENTER = new ProgramEvent.Pressed(Key.of(Key.Kind.ENTER));
 
-  private final DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
+  private final ProgramUpdate loop = new ProgramUpdate(new Walker(new StandardForecaster()));
   private final LookAhead ahead = new LookAhead(loop);
-  private Desk desk = opened();
+  private Program program = opened();
   private int foreseen;
 
-  private Desk opened() {
+  private Program opened() {
     byte[] bytes = SEQUENCE.getBytes(StandardCharsets.UTF_8);
     Fact.Opened opened =
         new Fact.Opened(
@@ -56,36 +56,36 @@ class LookAheadTest {
             OptionalLong.empty());
     String line = FactWriter.body(List.of(new Stamped(opened, 0)));
     Model model = Model.of(FactReader.walk(List.of(line)), 1);
-    return loop.update(Desk.atHome("home"), new DeskEvent.WalkReady(model)).desk();
+    return loop.update(Program.atHome("home"), new ProgramEvent.WalkReady(model)).program();
   }
 
   /** Takes an event and the answers of a disk that keeps all, each beside the plain loop. */
-  private void hear(DeskEvent first) {
-    Deque<DeskEvent> waiting = new ArrayDeque<>(List.of(first));
+  private void hear(ProgramEvent first) {
+    Deque<ProgramEvent> waiting = new ArrayDeque<>(List.of(first));
     while (!waiting.isEmpty()) {
-      DeskEvent event = waiting.poll();
-      DeskNext next = ahead.update(desk, event);
-      assertEquals(loop.update(desk, event), next, () -> "seed " + SEED + ", " + event);
-      foreseen += next == ahead.update(desk, event) ? 1 : 0;
-      desk = next.desk();
+      ProgramEvent event = waiting.poll();
+      ProgramNext next = ahead.update(program, event);
+      assertEquals(loop.update(program, event), next, () -> "seed " + SEED + ", " + event);
+      foreseen += next == ahead.update(program, event) ? 1 : 0;
+      program = next.program();
       for (Effect effect : next.effects()) {
         if (effect instanceof Effect.AppendJournal append) {
-          waiting.add(new DeskEvent.OfWalk(new Event.Kept(append.facts())));
+          waiting.add(new ProgramEvent.OfWalk(new Event.Kept(append.facts())));
         }
       }
     }
   }
 
   private void press(Key.Kind kind) {
-    hear(new DeskEvent.Pressed(Key.of(kind)));
+    hear(new ProgramEvent.Pressed(Key.of(kind)));
   }
 
   private void type(String text) {
-    text.chars().forEach(c -> hear(new DeskEvent.Pressed(Key.of((char) c))));
+    text.chars().forEach(c -> hear(new ProgramEvent.Pressed(Key.of((char) c))));
   }
 
   private void running() {
-    hear(new DeskEvent.OfWalk(new Event.Reopened(0, 0)));
+    hear(new ProgramEvent.OfWalk(new Event.Reopened(0, 0)));
     press(Key.Kind.ENTER);
   }
 
@@ -93,38 +93,39 @@ class LookAheadTest {
   void typedReading_isForeseenUntilItIsKept() {
     running();
     type("1.5");
-    List<DeskNext> updates = ahead.look(desk);
+    List<ProgramNext> updates = ahead.look(program);
     assertEquals(2, updates.size());
     assertTrue(updates.get(0).effects().get(0) instanceof Effect.AppendJournal);
-    assertEquals(List.of(), ahead.look(desk), "looked twice at one desk");
+    assertEquals(List.of(), ahead.look(program), "looked twice at one program");
     hear(ENTER);
-    assertSame(updates.get(1).desk(), desk);
+    assertSame(updates.get(1).program(), program);
   }
 
   @Test
   void deskThatChangedMeanwhile_isUpdatedAnew() {
     running();
     type("1.5");
-    DeskNext expected = ahead.look(desk).get(0);
-    hear(new DeskEvent.OfWalk(new Event.Tick(9_000_000_000L, 9000)));
-    assertNotSame(expected, ahead.update(desk, ENTER));
-    assertNotEquals(expected.effects(), ahead.update(desk, ENTER).effects(), "the time is another");
+    ProgramNext expected = ahead.look(program).get(0);
+    hear(new ProgramEvent.OfWalk(new Event.Tick(9_000_000_000L, 9000)));
+    assertNotSame(expected, ahead.update(program, ENTER));
+    assertNotEquals(
+        expected.effects(), ahead.update(program, ENTER).effects(), "the time is another");
   }
 
   @Test
   void nothingTyped_orAQuestionOpen_foreseesNothing() {
     running();
-    assertEquals(List.of(), ahead.look(desk));
+    assertEquals(List.of(), ahead.look(program));
     press(Key.Kind.F2);
     type("a note");
-    assertEquals(List.of(), ahead.look(desk));
+    assertEquals(List.of(), ahead.look(program));
   }
 
   @Test
   void unreadableText_foreseesTheRefusalAlone() {
     running();
     type("1.5 Q");
-    assertEquals(1, ahead.look(desk).size());
+    assertEquals(1, ahead.look(program).size());
   }
 
   @Test
@@ -135,10 +136,10 @@ class LookAheadTest {
     press(Key.Kind.ENTER);
     press(Key.Kind.TAB);
     type("40");
-    List<DeskNext> updates = ahead.look(desk);
+    List<ProgramNext> updates = ahead.look(program);
     assertEquals(3, updates.size(), "the load kept, the brief made and kept");
     hear(ENTER);
-    assertSame(updates.get(2).desk(), desk);
+    assertSame(updates.get(2).program(), program);
   }
 
   @Test
@@ -155,11 +156,11 @@ class LookAheadTest {
       } else if (choice < 10) {
         hear(ENTER);
       } else if (choice == 10) {
-        hear(new DeskEvent.OfWalk(new Event.Tick(1_000_000_000L * i, 1000L * i)));
+        hear(new ProgramEvent.OfWalk(new Event.Tick(1_000_000_000L * i, 1000L * i)));
       } else {
         press(others[random.nextInt(others.length)]);
       }
-      ahead.look(desk);
+      ahead.look(program);
     }
     assertTrue(foreseen > 100, foreseen + " updates were foreseen");
   }

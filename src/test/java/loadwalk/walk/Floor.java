@@ -119,7 +119,7 @@ final class Floor implements Forecaster {
     return hear(new Event.Tick(nanos, clock.wallMillis() + Math.round(seconds * 1000)));
   }
 
-  /** Brings the walk to a step by passing over all before it. */
+  /** Brings the walk to a step by override over all before it. */
   Floor at(String step) {
     while (!model.state().currentId().equals(step)) {
       hear(new Intent.Skip("not for this test"));

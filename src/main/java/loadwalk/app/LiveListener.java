@@ -11,7 +11,7 @@ import loadwalk.wave.LiveReading;
  * Listens to a sound input on a thread of its own, keeps the last seconds, and holds them when THD
  * reaches the limit. Nobody else ever waits for the device.
  */
-final class Ear {
+final class LiveListener {
   private static final double KEPT_SECONDS = 12;
 
   /** What follows the limit is kept too, so that the curve through it has two sides. */
@@ -37,14 +37,14 @@ final class Ear {
   record Held(float[] samples, int samplesPerSecond) {}
 
   /**
-   * Makes an ear that does not listen yet.
+   * Makes an listener that does not listen yet.
    *
    * @param channel counted from 1; an input with fewer gives its last
    * @param hertz the tone of the sequence
    * @param limitPercent the THD at which it holds by itself
-   * @param nudge what is run, on the ear's thread, when there is something new
+   * @param nudge what is run, on the listener's thread, when there is something new
    */
-  Ear(LiveInput input, int channel, double hertz, double limitPercent, Runnable nudge) {
+  LiveListener(LiveInput input, int channel, double hertz, double limitPercent, Runnable nudge) {
     this.input = input;
     this.channel = channel;
     this.hertz = hertz;
@@ -53,7 +53,7 @@ final class Ear {
   }
 
   void start() {
-    Thread thread = new Thread(this::listen, "ear");
+    Thread thread = new Thread(this::listen, "listener");
     thread.setDaemon(true);
     thread.start();
   }

@@ -1,11 +1,11 @@
 package loadwalk.walk;
 
 /** Makes typed text fit for a journal, which is Unicode and bounded. */
-final class Whole {
+final class TypedText {
   /** More than any reason or note needs; what lies behind is cut, with a mark. */
   static final int MOST = 4000;
 
-  private Whole() {}
+  private TypedText() {}
 
   /** Returns the text with halves of characters as question marks, cut where it is too long. */
   static String text(String typed) {

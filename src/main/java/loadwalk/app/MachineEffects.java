@@ -11,8 +11,8 @@ import loadwalk.journal.JournalWriter;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
 import loadwalk.view.WaveFound;
 import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
@@ -25,8 +25,8 @@ import loadwalk.walk.Stamped;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
 
-/** The outside world of the desk: journals, sequences, the practice bench, texts to show. */
-final class Workshop implements Outside {
+/** The outside world of the program: journals, sequences, the practice bench, texts to show. */
+final class MachineEffects implements EffectRunner {
   private static final int SAMPLES_PER_SECOND = 48_000;
 
   private final WalkFolder walks;
@@ -34,26 +34,27 @@ final class Workshop implements Outside {
   private final Texts texts;
   private final Clocks clocks;
   private final Runnable bell;
-  private final LiveDesk live;
+  private final WalkSound live;
   private final WalkMeters meters;
   private Optional<OpenWalk> open = Optional.empty();
   private Background background = Background.NONE;
   private Map<List<Stamped>, JournalWriter.Ready> prepared = Map.of();
   private boolean leaving;
 
-  Workshop(WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
+  MachineEffects(
+      WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
     this(walks, sequences, texts, clocks, bell, () -> SoundInput.open(SAMPLES_PER_SECOND));
   }
 
-  /** Makes a workshop that listens to a given input. */
-  Workshop(
+  /** Does effects, listening to a given input. */
+  MachineEffects(
       WalkFolder walks,
       SequenceShelf sequences,
       Texts texts,
       Clocks clocks,
       Runnable bell,
       LiveInput input) {
-    this.live = new LiveDesk(walks.home(), clocks, input);
+    this.live = new WalkSound(walks.home(), clocks, input);
     this.meters = new WalkMeters(clocks);
     this.walks = walks;
     this.sequences = sequences;
@@ -67,8 +68,8 @@ final class Workshop implements Outside {
     background = elsewhere;
   }
 
-  private LedgerDesk ledger() {
-    return new LedgerDesk(new SessionShelf(walks.home()), texts.ascii());
+  private LedgerForScreen ledger() {
+    return new LedgerForScreen(new SessionShelf(walks.home()), texts.ascii());
   }
 
   @Override
@@ -77,12 +78,12 @@ final class Workshop implements Outside {
   }
 
   @Override
-  public List<DeskEvent> perform(Effect effect) {
+  public List<ProgramEvent> perform(Effect effect) {
     if (effect instanceof Effect.AppendJournal append) {
-      return List.of(new DeskEvent.OfWalk(kept(append)));
+      return List.of(new ProgramEvent.OfWalk(kept(append)));
     }
     if (effect instanceof Effect.KeepPhoto photo) {
-      return List.of(new DeskEvent.OfWalk(new PhotoBox(walks.home()).keep(photo)));
+      return List.of(new ProgramEvent.OfWalk(new PhotoBox(walks.home()).keep(photo)));
     }
     bell.run();
     return List.of();
@@ -110,15 +111,15 @@ final class Workshop implements Outside {
   }
 
   @Override
-  public List<DeskEvent> grant(Wish wish, Desk desk) {
+  public List<ProgramEvent> grant(Wish wish, Program program) {
     try {
-      return granted(wish, desk);
+      return granted(wish, program);
     } catch (IOException fault) {
-      return List.of(new DeskEvent.Told(fault.getMessage() + "."));
+      return List.of(new ProgramEvent.Told(fault.getMessage() + "."));
     }
   }
 
-  private List<DeskEvent> granted(Wish wish, Desk desk) throws IOException {
+  private List<ProgramEvent> granted(Wish wish, Program program) throws IOException {
     if (wish instanceof Wish.OpenWalk open) {
       return open(open);
     }
@@ -131,49 +132,49 @@ final class Workshop implements Outside {
     if (wish instanceof Wish.CloseWalk || wish instanceof Wish.Leave) {
       close();
       leaving = wish instanceof Wish.Leave;
-      return leaving ? List.of() : List.of(new DeskEvent.WalkClosed(), libraryRead());
+      return leaving ? List.of() : List.of(new ProgramEvent.WalkClosed(), libraryRead());
     }
     if (wish instanceof Wish.StopWork) {
       background.stop();
       return List.of();
     }
-    Optional<List<DeskEvent>> measured = measured(wish, desk);
-    return measured.isPresent() ? measured.get() : shown(wish, desk);
+    Optional<List<ProgramEvent>> measured = measured(wish, program);
+    return measured.isPresent() ? measured.get() : shown(wish, program);
   }
 
   /** Does what a step asks of meters, captured waves and the live input; empty for other wishes. */
-  private Optional<List<DeskEvent>> measured(Wish wish, Desk desk) {
+  private Optional<List<ProgramEvent>> measured(Wish wish, Program program) {
     if (wish instanceof Wish.FillStep) {
-      return Optional.of(meters.fill(desk));
+      return Optional.of(meters.fill(program));
     }
     if (wish instanceof Wish.SetSpeed set) {
       meters.pace(set.speed());
       return Optional.of(List.of());
     }
     if (wish instanceof Wish.ReadCapture read) {
-      return Optional.of(capture(read, desk));
+      return Optional.of(capture(read, program));
     }
     if (wish instanceof Wish.ConfirmCautions) {
-      return Optional.of(List.of(new DeskEvent.CautionRead()));
+      return Optional.of(List.of(new ProgramEvent.CautionRead()));
     }
     if (wish instanceof Wish.TakeCapture take) {
-      return Optional.of(taken(desk.waves().found(), take.step()));
+      return Optional.of(taken(program.waves().found(), take.step()));
     }
     if (wish instanceof Wish.Listen listen) {
-      return Optional.of(live.listen(listen.on(), desk, meters.practice(), meters.nudge()));
+      return Optional.of(live.listen(listen.on(), program, meters.practice(), meters.nudge()));
     }
     if (wish instanceof Wish.Hold hold) {
       return Optional.of(live.hold(hold.on()));
     }
     return wish instanceof Wish.KeepHeld keep
-        ? Optional.of(live.keep(keep.step(), desk, background))
+        ? Optional.of(live.keep(keep.step(), program, background))
         : Optional.empty();
   }
 
   /** Makes the text that a wish asks to see. */
-  private List<DeskEvent> shown(Wish wish, Desk desk) throws IOException {
+  private List<ProgramEvent> shown(Wish wish, Program program) throws IOException {
     if (wish instanceof Wish.ShowSheet sheet) {
-      return List.of(texts.sheet(walks, sheet.walk(), desk));
+      return List.of(texts.sheet(walks, sheet.walk(), program));
     }
     if (wish instanceof Wish.ShowLedger show) {
       return background.answering("Reading walks. Esc stops.", task -> ledger().show(show, task));
@@ -183,12 +184,14 @@ final class Workshop implements Outside {
           "Reading walks. Esc stops.", task -> ledger().compare(compare, task));
     }
     return List.of(
-        wish instanceof Wish.ShowPlan plan ? texts.plan(sequences, plan) : texts.planSoFar(desk));
+        wish instanceof Wish.ShowPlan plan
+            ? texts.plan(sequences, plan)
+            : texts.planSoFar(program));
   }
 
   /** Reads what is at hand to start from. */
-  DeskEvent libraryRead() throws IOException {
-    return new DeskEvent.LibraryRead(walks.library(sequences));
+  ProgramEvent libraryRead() throws IOException {
+    return new ProgramEvent.LibraryRead(walks.library(sequences));
   }
 
   static Wish.OpenWalk onPracticeBench(Wish.OpenPractice practice) {
@@ -201,7 +204,7 @@ final class Workshop implements Outside {
         practice.speed());
   }
 
-  List<DeskEvent> open(Wish.OpenWalk wish) throws IOException {
+  List<ProgramEvent> open(Wish.OpenWalk wish) throws IOException {
     Optional<Read<SequenceShelf.Found>> found = sequences.find(wish.sequence());
     if (found.isEmpty()) {
       return told("There is no sequence named " + wish.sequence() + ".");
@@ -228,16 +231,16 @@ final class Workshop implements Outside {
     meters.pace(warmSecondsASecond);
   }
 
-  List<DeskEvent> resume(WalkName name) {
+  List<ProgramEvent> resume(WalkName name) {
     return opened(walks.store().open(name));
   }
 
-  private List<DeskEvent> opened(Opening opening) {
+  private List<ProgramEvent> opened(Opening opening) {
     if (opening instanceof Opening.Refused refused) {
       return told(refused.why());
     }
     if (opening instanceof Opening.Watching watching) {
-      return List.of(texts.watching(watching), new DeskEvent.Told(watching.why()));
+      return List.of(texts.watching(watching), new ProgramEvent.Told(watching.why()));
     }
     Opening.Writing writing = (Opening.Writing) opening;
     try {
@@ -245,45 +248,46 @@ final class Workshop implements Outside {
       open = Optional.of(writing.walk());
       WalkState state = WalkFolder.state(writing.read());
       meters.connect(state.opened());
-      List<DeskEvent> events = new ArrayList<>();
-      events.add(new DeskEvent.WalkReady(Model.of(state, meters.pace())));
-      events.add(new DeskEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
-      writing.told().ifPresent(told -> events.add(new DeskEvent.Told(told)));
+      List<ProgramEvent> events = new ArrayList<>();
+      events.add(new ProgramEvent.WalkReady(Model.of(state, meters.pace())));
+      events.add(
+          new ProgramEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
+      writing.told().ifPresent(told -> events.add(new ProgramEvent.Told(told)));
       return events;
     } catch (UnreadableFact | IOException fault) {
       return told("The walk cannot be taken up: " + fault.getMessage() + ".");
     }
   }
 
-  private static List<DeskEvent> told(String sentence) {
-    return List.of(new DeskEvent.Told(sentence));
+  private static List<ProgramEvent> told(String sentence) {
+    return List.of(new ProgramEvent.Told(sentence));
   }
 
   /** Reads a captured wave; where it is to be taken at once nobody waits for a screen. */
-  private List<DeskEvent> capture(Wish.ReadCapture wish, Desk desk) {
-    WalkState state = desk.walk().orElseThrow().state();
+  private List<ProgramEvent> capture(Wish.ReadCapture wish, Program program) {
+    WalkState state = program.walk().orElseThrow().state();
     double limit = state.opened().sequence().limitThdPercent();
-    if (!desk.waves().cautioned()) {
+    if (!program.waves().cautioned()) {
       return told("The cautions of a capture must be read and confirmed first.");
     }
     if (!wish.take()) {
       return background.answering(
           "Reading the wave.",
           task ->
-              new DeskEvent.CaptureRead(
+              new ProgramEvent.CaptureRead(
                   wish, CaptureReader.read(wish.file(), wish.setup(), limit)));
     }
     WaveFound found = CaptureReader.read(wish.file(), wish.setup(), limit);
-    List<DeskEvent> events = new ArrayList<>(List.of(new DeskEvent.CaptureRead(wish, found)));
+    List<ProgramEvent> events = new ArrayList<>(List.of(new ProgramEvent.CaptureRead(wish, found)));
     events.addAll(taken(Optional.of(found), state.currentId()));
     return events;
   }
 
-  private List<DeskEvent> taken(Optional<WaveFound> found, String step) {
+  private List<ProgramEvent> taken(Optional<WaveFound> found, String step) {
     return found
         .flatMap(WaveFound::capture)
         .map(c -> new Intent.TakeCapture(step, c, clocks.wallMillis()))
-        .<List<DeskEvent>>map(intent -> List.of(new DeskEvent.OfWalk(intent)))
+        .<List<ProgramEvent>>map(intent -> List.of(new ProgramEvent.OfWalk(intent)))
         .orElse(List.of());
   }
 
@@ -293,9 +297,9 @@ final class Workshop implements Outside {
   }
 
   @Override
-  public List<DeskEvent> after(Desk desk) {
-    List<DeskEvent> heard = live.after(desk);
-    return heard.isEmpty() ? meters.news(desk) : heard;
+  public List<ProgramEvent> after(Program program) {
+    List<ProgramEvent> heard = live.after(program);
+    return heard.isEmpty() ? meters.news(program) : heard;
   }
 
   /** Lets the open walk go; all of it is on the disk already. */

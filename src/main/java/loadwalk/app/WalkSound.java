@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.practice.PracticeTone;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
 import loadwalk.view.Live;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Model;
 import loadwalk.walk.PracticeAnswers;
 import loadwalk.walk.StepState.Status;
@@ -18,7 +18,7 @@ import loadwalk.wave.CaptureSetup;
 import loadwalk.wave.MonoWav;
 
 /** The live input of the open walk: the machine's, or the practice bench's. */
-final class LiveDesk {
+final class WalkSound {
   private static final int FILES_MOST = 999;
 
   /** The practice bench's sound input takes 2 V peak behind 56 kΩ over 1 kΩ. */
@@ -27,9 +27,9 @@ final class LiveDesk {
   private final DataHome home;
   private final Clocks clocks;
   private final LiveInput machine;
-  private Optional<Ear> ear = Optional.empty();
+  private Optional<LiveListener> listener = Optional.empty();
 
-  LiveDesk(DataHome home, Clocks clocks, LiveInput machine) {
+  WalkSound(DataHome home, Clocks clocks, LiveInput machine) {
     this.home = home;
     this.clocks = clocks;
     this.machine = machine;
@@ -40,25 +40,26 @@ final class LiveDesk {
    *
    * @param bench the practice bench that is heard in place of the machine's input
    */
-  List<DeskEvent> listen(boolean on, Desk desk, Optional<PracticeAnswers> bench, Runnable nudge) {
+  List<ProgramEvent> listen(
+      boolean on, Program program, Optional<PracticeAnswers> bench, Runnable nudge) {
     close();
     if (!on) {
-      return List.of(new DeskEvent.LiveHeard(Live.OFF));
+      return List.of(new ProgramEvent.LiveHeard(Live.OFF));
     }
-    Model model = desk.walk().orElseThrow();
+    Model model = program.walk().orElseThrow();
     WalkState state = model.state();
     Optional<LiveInput> practice =
         bench.flatMap(b -> b.tone(state, model.clock().warmSeconds())).map(this::input);
-    Ear fresh =
-        new Ear(
+    LiveListener fresh =
+        new LiveListener(
             practice.orElse(machine),
-            desk.waves().setup().channel(),
+            program.waves().setup().channel(),
             state.opened().sequence().toneHertz(),
             state.opened().sequence().limitThdPercent(),
             nudge);
-    ear = Optional.of(fresh);
+    listener = Optional.of(fresh);
     fresh.start();
-    return practice.isPresent() ? List.of(new DeskEvent.InputKnown(PRACTICE_INPUT)) : List.of();
+    return practice.isPresent() ? List.of(new ProgramEvent.InputKnown(PRACTICE_INPUT)) : List.of();
   }
 
   private LiveInput input(PracticeTone tone) {
@@ -68,29 +69,30 @@ final class LiveDesk {
   }
 
   /** Holds what is heard, or goes on. */
-  List<DeskEvent> hold(boolean on) {
+  List<ProgramEvent> hold(boolean on) {
     if (on) {
-      ear.ifPresent(Ear::hold);
+      listener.ifPresent(LiveListener::hold);
     } else {
-      ear.ifPresent(Ear::goOn);
+      listener.ifPresent(LiveListener::goOn);
     }
     return List.of();
   }
 
   /** Keeps what is held as a file beside the journal. */
-  List<DeskEvent> keep(String step, Desk desk, Background background) {
-    Optional<Ear.Held> held = ear.flatMap(Ear::held);
+  List<ProgramEvent> keep(String step, Program program, Background background) {
+    Optional<LiveListener.Held> held = listener.flatMap(LiveListener::held);
     if (held.isEmpty()) {
-      return List.of(new DeskEvent.Told("The tail of the wave is still being heard: once more."));
+      return List.of(
+          new ProgramEvent.Told("The tail of the wave is still being heard: once more."));
     }
-    WalkName walk = new WalkName(desk.walk().orElseThrow().state().opened().walk());
+    WalkName walk = new WalkName(program.walk().orElseThrow().state().opened().walk());
     return background.answering("Keeping the wave.", task -> kept(step, walk, held.get()));
   }
 
-  private DeskEvent kept(String step, WalkName walk, Ear.Held held) {
+  private ProgramEvent kept(String step, WalkName walk, LiveListener.Held held) {
     Path folder = home.sessions().resolve(walk.waveFolder());
     if (!home.stays(folder)) {
-      return new DeskEvent.Told("The folder of waves leads out of the data home by a link.");
+      return new ProgramEvent.Told("The folder of waves leads out of the data home by a link.");
     }
     byte[] bytes = MonoWav.of(held.samples(), held.samplesPerSecond());
     try {
@@ -98,12 +100,12 @@ final class LiveDesk {
       for (int number = 1; number <= FILES_MOST; number++) {
         Path file = folder.resolve(step + "-" + number + ".wav");
         if (made(file, bytes)) {
-          return new DeskEvent.HeldKept(step, file.toAbsolutePath().toString());
+          return new ProgramEvent.HeldKept(step, file.toAbsolutePath().toString());
         }
       }
-      return new DeskEvent.Told("There are too many waves of this step already.");
+      return new ProgramEvent.Told("There are too many waves of this step already.");
     } catch (IOException fault) {
-      return new DeskEvent.Told(DiskFaults.of(folder.resolve(step), fault).getMessage());
+      return new ProgramEvent.Told(DiskFaults.of(folder.resolve(step), fault).getMessage());
     }
   }
 
@@ -117,22 +119,24 @@ final class LiveDesk {
   }
 
   /** Returns what is new; an input is let go as soon as no step needs it. */
-  List<DeskEvent> after(Desk desk) {
-    if (ear.isEmpty()) {
+  List<ProgramEvent> after(Program program) {
+    if (listener.isEmpty()) {
       return List.of();
     }
-    if (!measures(desk)) {
+    if (!measures(program)) {
       close();
-      return List.of(new DeskEvent.LiveHeard(Live.OFF));
+      return List.of(new ProgramEvent.LiveHeard(Live.OFF));
     }
-    return ear.get()
+    return listener
+        .get()
         .news()
-        .<List<DeskEvent>>map(n -> List.of(new DeskEvent.LiveHeard(n)))
+        .<List<ProgramEvent>>map(n -> List.of(new ProgramEvent.LiveHeard(n)))
         .orElse(List.of());
   }
 
-  private static boolean measures(Desk desk) {
-    return desk.walk()
+  private static boolean measures(Program program) {
+    return program
+        .walk()
         .map(Model::state)
         .filter(s -> s.hold() == WalkState.Hold.RUNNING)
         .filter(s -> s.current().isPresent())
@@ -141,7 +145,7 @@ final class LiveDesk {
   }
 
   void close() {
-    ear.ifPresent(Ear::close);
-    ear = Optional.empty();
+    listener.ifPresent(LiveListener::close);
+    listener = Optional.empty();
   }
 }

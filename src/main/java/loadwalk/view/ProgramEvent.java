@@ -7,35 +7,35 @@ import loadwalk.walk.Event;
 import loadwalk.walk.Model;
 import loadwalk.wave.CaptureSetup;
 
-/** Something that reaches the desk from outside. */
-public sealed interface DeskEvent {
+/** Something that reaches the program from outside. */
+public sealed interface ProgramEvent {
 
   /** A key was pressed. */
-  record Pressed(Key key) implements DeskEvent {}
+  record Pressed(Key key) implements ProgramEvent {}
 
   /** Text was pasted; line breaks in it press nothing. */
-  record Pasted(String text) implements DeskEvent {}
+  record Pasted(String text) implements ProgramEvent {}
 
   /** Something reached the open walk. */
-  record OfWalk(Event event) implements DeskEvent {}
+  record OfWalk(Event event) implements ProgramEvent {}
 
   /** A walk was opened or read back. */
-  record WalkReady(Model model) implements DeskEvent {}
+  record WalkReady(Model model) implements ProgramEvent {}
 
   /** The open walk was closed. */
-  record WalkClosed() implements DeskEvent {}
+  record WalkClosed() implements ProgramEvent {}
 
   /** The library was read. */
-  record LibraryRead(Library library) implements DeskEvent {}
+  record LibraryRead(Library library) implements ProgramEvent {}
 
   /** The practice bench's meters were read. */
-  record PracticeRead(Optional<Desk.Practice> practice) implements DeskEvent {}
+  record PracticeRead(Optional<Program.Practice> practice) implements ProgramEvent {}
 
   /** The connected meters of the bench have said something. */
-  record MetersRead(Meters meters) implements DeskEvent {}
+  record MetersRead(Meters meters) implements ProgramEvent {}
 
   /** The cautions of a capture were read and confirmed. */
-  record CautionRead() implements DeskEvent {}
+  record CautionRead() implements ProgramEvent {}
 
   /**
    * A captured wave was read, or could not be.
@@ -43,16 +43,16 @@ public sealed interface DeskEvent {
    * @param asked what this answers
    * @param found what it came to
    */
-  record CaptureRead(Wish.ReadCapture asked, WaveFound found) implements DeskEvent {}
+  record CaptureRead(Wish.ReadCapture asked, WaveFound found) implements ProgramEvent {}
 
   /** The live input has something new. */
-  record LiveHeard(Live live) implements DeskEvent {}
+  record LiveHeard(Live live) implements ProgramEvent {}
 
   /** It is known what the live input's samples stand for. */
-  record InputKnown(CaptureSetup setup) implements DeskEvent {}
+  record InputKnown(CaptureSetup setup) implements ProgramEvent {}
 
   /** The held wave of a step is kept in a file. */
-  record HeldKept(String step, String file) implements DeskEvent {}
+  record HeldKept(String step, String file) implements ProgramEvent {}
 
   /**
    * A text is to be shown on a screen of its own.
@@ -61,7 +61,7 @@ public sealed interface DeskEvent {
    * @param lines its lines
    * @param charts its charts, each to be shown as large as the screen
    */
-  record TextReady(String title, List<String> lines, List<Chart> charts) implements DeskEvent {
+  record TextReady(String title, List<String> lines, List<Chart> charts) implements ProgramEvent {
     /** Copies the lists. */
     public TextReady {
       lines = List.copyOf(lines);
@@ -75,10 +75,10 @@ public sealed interface DeskEvent {
   }
 
   /** Something is to be told. */
-  record Told(String sentence) implements DeskEvent {}
+  record Told(String sentence) implements ProgramEvent {}
 
   /** A new walk on a sequence is wanted, its amplifier and bench not described yet. */
-  record FormsWanted(String sequence) implements DeskEvent {}
+  record FormsWanted(String sequence) implements ProgramEvent {}
 
   /**
    * The ledger was read.
@@ -89,7 +89,7 @@ public sealed interface DeskEvent {
    * @param filter the words each walk holds
    */
   record LedgerReady(List<LedgerRow> rows, String order, int sort, String filter)
-      implements DeskEvent {
+      implements ProgramEvent {
     /** Copies the rows. */
     public LedgerReady {
       rows = List.copyOf(rows);

@@ -5,8 +5,8 @@ import java.util.List;
 import loadwalk.walk.WalkState.Hold;
 
 /** Takes intents while the walk is paused or stopped. */
-final class Holding {
-  private Holding() {}
+final class PausedWalk {
+  private PausedWalk() {}
 
   static Next intended(Model model, Intent intent) {
     if (intent instanceof Intent.Note note) {

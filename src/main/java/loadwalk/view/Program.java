@@ -23,7 +23,7 @@ import loadwalk.walk.Model;
  * @param notice a sentence to show until the next key
  * @param home the folder everything is kept in, as shown on the home screen
  */
-public record Desk(
+public record Program(
     Screen screen,
     Optional<Model> walk,
     Library library,
@@ -49,9 +49,9 @@ public record Desk(
     }
   }
 
-  /** Returns the desk at start: the home screen, nothing read yet. */
-  public static Desk atHome(String home) {
-    return new Desk(
+  /** Returns the program at start: the home screen, nothing read yet. */
+  public static Program atHome(String home) {
+    return new Program(
         new HomeScreen(0),
         Optional.empty(),
         Library.empty(),
@@ -63,40 +63,40 @@ public record Desk(
         home);
   }
 
-  Desk on(Screen next) {
-    return new Desk(next, walk, library, practice, meters, waves, live, notice, home);
+  Program on(Screen next) {
+    return new Program(next, walk, library, practice, meters, waves, live, notice, home);
   }
 
-  Desk with(Optional<Model> model) {
-    return new Desk(screen, model, library, practice, meters, waves, live, notice, home);
+  Program with(Optional<Model> model) {
+    return new Program(screen, model, library, practice, meters, waves, live, notice, home);
   }
 
-  Desk with(Library read) {
-    return new Desk(screen, walk, read, practice, meters, waves, live, notice, home);
+  Program with(Library read) {
+    return new Program(screen, walk, read, practice, meters, waves, live, notice, home);
   }
 
-  Desk practising(Optional<Practice> bench) {
-    return new Desk(screen, walk, library, bench, meters, waves, live, notice, home);
+  Program practising(Optional<Practice> bench) {
+    return new Program(screen, walk, library, bench, meters, waves, live, notice, home);
   }
 
-  Desk metering(Meters read) {
-    return new Desk(screen, walk, library, practice, read, waves, live, notice, home);
+  Program metering(Meters read) {
+    return new Program(screen, walk, library, practice, read, waves, live, notice, home);
   }
 
-  Desk capturing(Waves next) {
-    return new Desk(screen, walk, library, practice, meters, next, live, notice, home);
+  Program capturing(Waves next) {
+    return new Program(screen, walk, library, practice, meters, next, live, notice, home);
   }
 
-  Desk hearing(Live now) {
-    return new Desk(screen, walk, library, practice, meters, waves, now, notice, home);
+  Program hearing(Live now) {
+    return new Program(screen, walk, library, practice, meters, waves, now, notice, home);
   }
 
-  Desk saying(Optional<String> sentence) {
-    return new Desk(screen, walk, library, practice, meters, waves, live, sentence, home);
+  Program saying(Optional<String> sentence) {
+    return new Program(screen, walk, library, practice, meters, waves, live, sentence, home);
   }
 
-  /** Returns the desk with its notice taken down. */
-  public Desk silent() {
+  /** Returns the program with its notice taken down. */
+  public Program silent() {
     return saying(Optional.empty());
   }
 
@@ -130,7 +130,7 @@ public record Desk(
     }
   }
 
-  /** Paints the desk for a terminal. */
+  /** Paints the program for a terminal. */
   public Frame paint(Size size, Look look) {
     Canvas canvas = new Canvas(size, look);
     if (size.isEnough()) {

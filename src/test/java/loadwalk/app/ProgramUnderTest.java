@@ -17,20 +17,20 @@ import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Target;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
-import loadwalk.view.DeskLoop;
-import loadwalk.view.DeskPainter;
 import loadwalk.view.Frame;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramPainter;
+import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Size;
 import loadwalk.view.Wish;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
 import loadwalk.walk.Walker;
 
-/** The real desk and workshop on a folder of a test, with clocks, processes and disk of its own. */
-public final class DeskUnderTest {
+/** The real program on a folder of a test, with clocks, processes and disk of its own. */
+public final class ProgramUnderTest {
   private static final FakeProcesses MACHINE = new FakeProcesses(1);
   private static final AtomicLong NEXT_PROCESS = new AtomicLong(100);
   private static final String SHOWN_HOME = "the data home";
@@ -39,29 +39,29 @@ public final class DeskUnderTest {
   private final FakeClocks clocks;
   private final FailingDisk disk = new FailingDisk();
   private final long process = NEXT_PROCESS.incrementAndGet();
-  private final Workshop shop;
-  private final DeskRunner runner;
+  private final MachineEffects effects;
+  private final ProgramRunner runner;
   private final Look look;
-  private final DeskPainter painter;
+  private final ProgramPainter painter;
   private int bells;
   private int judgements;
   private int forecasts;
 
   /** Starts a Loadwalk in a process of its own, on a machine without a sound input. */
-  public DeskUnderTest(Path folder, FakeClocks clocks, Look look) {
+  public ProgramUnderTest(Path folder, FakeClocks clocks, Look look) {
     this(folder, clocks, look, Inputs.NONE);
   }
 
-  DeskUnderTest(Path folder, FakeClocks clocks, Look look, LiveInput input) {
+  ProgramUnderTest(Path folder, FakeClocks clocks, Look look, LiveInput input) {
     this.home = new DataHome(folder);
     this.clocks = clocks;
     this.look = look;
-    this.painter = new DeskPainter(look);
+    this.painter = new ProgramPainter(look);
     Planning planning = Planning.of(Tables.stock());
     Clock wall = Clock.fixed(Instant.ofEpochMilli(clocks.wallMillis()), ZoneOffset.UTC);
     SessionStore store = new SessionStore(home, MACHINE.as(process), wall, disk::before);
-    this.shop =
-        new Workshop(
+    this.effects =
+        new MachineEffects(
             new WalkFolder(store),
             new SequenceShelf(home),
             new Texts(() -> planning, look.ascii()),
@@ -69,12 +69,12 @@ public final class DeskUnderTest {
             () -> bells++,
             input);
     this.runner =
-        new DeskRunner(
-            new DeskLoop(new Walker(counting(planning.forecaster()))),
-            shop,
-            Desk.atHome(SHOWN_HOME));
+        new ProgramRunner(
+            new ProgramUpdate(new Walker(counting(planning.forecaster()))),
+            effects,
+            Program.atHome(SHOWN_HOME));
     try {
-      runner.accept(shop.libraryRead());
+      runner.accept(effects.libraryRead());
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
@@ -124,42 +124,42 @@ public final class DeskUnderTest {
   }
 
   /** Takes one event. */
-  public void accept(DeskEvent event) {
+  public void accept(ProgramEvent event) {
     runner.accept(event);
   }
 
-  /** Lets the desk take in what became known outside. */
+  /** Lets the program take in what became known outside. */
   public void look() {
     runner.look();
   }
 
-  /** Tells the desk what the clocks say now. */
+  /** Tells the program what the clocks say now. */
   public void tick() {
-    runner.accept(new DeskEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+    runner.accept(new ProgramEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
   }
 
   /** Opens a walk by its name, as the command does. */
   public void resume(String walk) {
-    shop.resume(new WalkName(walk)).forEach(runner::accept);
+    effects.resume(new WalkName(walk)).forEach(runner::accept);
   }
 
   /** Begins a walk. */
   void open(Wish.OpenWalk wish) {
     try {
-      shop.open(wish).forEach(runner::accept);
+      effects.open(wish).forEach(runner::accept);
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
   }
 
-  /** Returns the desk as it is. */
-  public Desk desk() {
-    return runner.desk();
+  /** Returns the program as it is. */
+  public Program program() {
+    return runner.program();
   }
 
   /** Returns the open walk. */
   public Model model() {
-    return runner.desk().walk().orElseThrow(() -> new AssertionError("no walk is open"));
+    return runner.program().walk().orElseThrow(() -> new AssertionError("no walk is open"));
   }
 
   /** Tells whether the operator has left. */
@@ -167,9 +167,9 @@ public final class DeskUnderTest {
     return runner.isLeaving();
   }
 
-  /** Paints the desk as the terminal's loop does, after what it painted before. */
+  /** Paints the program as the terminal's loop does, after what it painted before. */
   public Frame paint(Size size) {
-    return painter.paint(runner.desk(), size);
+    return painter.paint(runner.program(), size);
   }
 
   /** Works out what Enter would do, as the terminal's loop does while nothing is pressed. */
@@ -177,9 +177,9 @@ public final class DeskUnderTest {
     runner.lookAhead().ifPresent(likely -> painter.expect(likely, size));
   }
 
-  /** Paints the desk from nothing. */
+  /** Paints the program from nothing. */
   public Frame paintWhole(Size size) {
-    return runner.desk().paint(size, look);
+    return runner.program().paint(size, look);
   }
 
   /** Returns the bodies that are in the journal of the open walk, read from its file. */

@@ -16,8 +16,8 @@ import loadwalk.report.LedgerGathering;
 import loadwalk.report.LedgerSort;
 import loadwalk.report.Page;
 import loadwalk.report.TextPage;
-import loadwalk.view.DeskEvent;
 import loadwalk.view.LedgerRow;
+import loadwalk.view.ProgramEvent;
 import loadwalk.view.Wish;
 
 /**
@@ -26,12 +26,12 @@ import loadwalk.view.Wish;
  * @param shelf where the walks are
  * @param ascii whether only plain ASCII may be used
  */
-record LedgerDesk(WalkShelf shelf, boolean ascii) {
+record LedgerForScreen(WalkShelf shelf, boolean ascii) {
   private static final int COLUMNS = 78;
   private static final String UNKNOWN = "?";
 
   /** Returns the rows in an order and under a filter. */
-  DeskEvent show(Wish.ShowLedger wish, Background.Task task) {
+  ProgramEvent show(Wish.ShowLedger wish, Background.Task task) {
     LedgerSort[] orders = LedgerSort.values();
     int index = Math.floorMod(wish.sort(), orders.length);
     try {
@@ -42,14 +42,14 @@ record LedgerDesk(WalkShelf shelf, boolean ascii) {
       Ledger all = read.ledger().sorted(orders[index]);
       Ledger shown = wish.filter().isBlank() ? all : all.filtered(wish.filter());
       List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, e)).toList();
-      return new DeskEvent.LedgerReady(rows, orders[index].word(), index, wish.filter());
+      return new ProgramEvent.LedgerReady(rows, orders[index].word(), index, wish.filter());
     } catch (IOException fault) {
-      return new DeskEvent.Told(fault.getMessage() + ".");
+      return new ProgramEvent.Told(fault.getMessage() + ".");
     }
   }
 
   /** Returns the comparison of marked walks with its charts. */
-  DeskEvent compare(Wish.Compare wish, Background.Task task) {
+  ProgramEvent compare(Wish.Compare wish, Background.Task task) {
     try {
       LedgerGathering read = read(task);
       if (task.isStopped()) {
@@ -59,10 +59,10 @@ record LedgerDesk(WalkShelf shelf, boolean ascii) {
       List<LedgerEntry> walks = new ArrayList<>();
       wish.walks().forEach(name -> all.find(name).ifPresent(walks::add));
       Page page = ComparisonPage.of(walks);
-      return new DeskEvent.TextReady(
+      return new ProgramEvent.TextReady(
           "Comparison", TextPage.lines(page, COLUMNS, ascii), page.charts());
     } catch (IOException | IllegalArgumentException fault) {
-      return new DeskEvent.Told(fault.getMessage() + ".");
+      return new ProgramEvent.Told(fault.getMessage() + ".");
     }
   }
 
@@ -71,8 +71,8 @@ record LedgerDesk(WalkShelf shelf, boolean ascii) {
         shelf, sentence -> task.tell(sentence + ". Esc stops."), task::isStopped);
   }
 
-  private static DeskEvent stopped(LedgerGathering read) {
-    return new DeskEvent.Told(
+  private static ProgramEvent stopped(LedgerGathering read) {
+    return new ProgramEvent.Told(
         "Stopped; the " + read.folded() + " walks read just now need not be read again.");
   }
 

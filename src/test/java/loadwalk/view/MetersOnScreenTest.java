@@ -42,7 +42,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Walks a step whose supply volts and amps come from connected meters. */
-class MetersOnDeskTest {
+class MetersOnScreenTest {
   private static final long WALL = 1_770_000_000_000L;
   private static final Identity WHO = new Identity("Brightmoor", "M6", "0", "1.0");
   private static final String SEQUENCE =
@@ -52,9 +52,9 @@ class MetersOnDeskTest {
        {"do":"measure","mode":"stereo","ohms":4}]}
       """;
 
-  private final DeskLoop loop = new DeskLoop(new Walker(new StandardForecaster()));
+  private final ProgramUpdate loop = new ProgramUpdate(new Walker(new StandardForecaster()));
   private final List<String> journal = new ArrayList<>();
-  private Desk desk = Desk.atHome("home");
+  private Program program = Program.atHome("home");
   private int bells;
   private long now = 10_000;
   private MeterWatch volts = MeterWatch.begin(meter(ReadingId.SUPPLY_VOLTS), 0).identified(WHO);
@@ -98,19 +98,19 @@ class MetersOnDeskTest {
             bench,
             OptionalLong.empty());
     journal.add(FactWriter.body(List.of(new Stamped(opened, WALL))));
-    hear(new DeskEvent.WalkReady(Model.of(FactReader.walk(journal), 1)));
-    hear(new DeskEvent.OfWalk(new Event.Reopened(now * 1_000_000, WALL)));
+    hear(new ProgramEvent.WalkReady(Model.of(FactReader.walk(journal), 1)));
+    hear(new ProgramEvent.OfWalk(new Event.Reopened(now * 1_000_000, WALL)));
   }
 
-  private void hear(DeskEvent first) {
-    Deque<DeskEvent> waiting = new ArrayDeque<>(List.of(first));
+  private void hear(ProgramEvent first) {
+    Deque<ProgramEvent> waiting = new ArrayDeque<>(List.of(first));
     while (!waiting.isEmpty()) {
-      DeskNext next = loop.update(desk, waiting.poll());
-      desk = next.desk();
+      ProgramNext next = loop.update(program, waiting.poll());
+      program = next.program();
       for (Effect effect : next.effects()) {
         if (effect instanceof Effect.AppendJournal append) {
           journal.add(FactWriter.body(append.facts()));
-          waiting.add(new DeskEvent.OfWalk(new Event.Kept(append.facts())));
+          waiting.add(new ProgramEvent.OfWalk(new Event.Kept(append.facts())));
         } else {
           bells++;
         }
@@ -119,7 +119,7 @@ class MetersOnDeskTest {
   }
 
   private void press(Key.Kind kind) {
-    hear(new DeskEvent.Pressed(Key.of(kind)));
+    hear(new ProgramEvent.Pressed(Key.of(kind)));
   }
 
   private void metersSay(MeterReading voltsNow, MeterReading ampsNow) {
@@ -127,7 +127,7 @@ class MetersOnDeskTest {
     volts = volts.after(voltsNow, now);
     amps = amps.after(ampsNow, now);
     hear(
-        new DeskEvent.MetersRead(
+        new ProgramEvent.MetersRead(
             new Meters(List.of(volts, amps), now, WALL + now, Optional.empty())));
   }
 
@@ -144,7 +144,7 @@ class MetersOnDeskTest {
   }
 
   private WalkState state() {
-    return desk.walk().orElseThrow().state();
+    return program.walk().orElseThrow().state();
   }
 
   private StepState step() {
@@ -156,7 +156,7 @@ class MetersOnDeskTest {
   }
 
   private String screen(int columns) {
-    return String.join("\n", desk.paint(new Size(columns, 30), new Look(false)).lines());
+    return String.join("\n", program.paint(new Size(columns, 30), new Look(false)).lines());
   }
 
   @Test
@@ -175,9 +175,11 @@ class MetersOnDeskTest {
     // s of 13.70 and 13.72 is 0.02/√2 (JCGM 100:2008, 4.2.2).
     assertEquals(0.02 / Math.sqrt(2), by.scatter(), 1e-9);
     assertEquals(1.6, step().latest(ReadingId.SUPPLY_AMPS).orElseThrow().value(), 1e-9);
-    assertTrue(desk.notice().orElseThrow().contains("Spread of the last 2: "), desk.notice().get());
-    assertTrue(desk.notice().orElseThrow().contains("supply volts 20 mV"), desk.notice().get());
-    assertTrue(desk.notice().orElseThrow().endsWith("; read within 0.0 s."), screen());
+    assertTrue(
+        program.notice().orElseThrow().contains("Spread of the last 2: "), program.notice().get());
+    assertTrue(
+        program.notice().orElseThrow().contains("supply volts 20 mV"), program.notice().get());
+    assertTrue(program.notice().orElseThrow().endsWith("; read within 0.0 s."), screen());
     metersSay(volts(13.69), amps(1.7));
     assertTrue(screen().contains("meters now: supply amps 1.70 A, supply volts 13.69 V"), screen());
     assertEquals(state(), FactReader.walk(journal));
@@ -206,7 +208,8 @@ class MetersOnDeskTest {
       press(Key.Kind.F8);
       press(Key.Kind.F11);
       assertEquals(0, step().entryCount(), reading.toString());
-      assertTrue(desk.notice().orElseThrow().contains("nothing was entered"), reading.toString());
+      assertTrue(
+          program.notice().orElseThrow().contains("nothing was entered"), reading.toString());
     }
   }
 
@@ -214,11 +217,11 @@ class MetersOnDeskTest {
   void staleReading_isNotEntered_evenWhereItsMeterSaysNothingMore() {
     metersSay(volts(13.7), amps(1.6));
     now += MeterWatch.STALE_MILLIS + 2000;
-    hear(new DeskEvent.OfWalk(new Event.Tick(now * 1_000_000, WALL + now)));
+    hear(new ProgramEvent.OfWalk(new Event.Tick(now * 1_000_000, WALL + now)));
     assertTrue(screen().contains("stale, 7 s old"), screen());
     press(Key.Kind.F8);
     assertEquals(0, step().entryCount());
-    assertTrue(desk.notice().orElseThrow().contains("last answered 7 s ago"), screen());
+    assertTrue(program.notice().orElseThrow().contains("last answered 7 s ago"), screen());
   }
 
   @Test
@@ -229,7 +232,7 @@ class MetersOnDeskTest {
     press(Key.Kind.F8);
     assertTrue(step().latest(ReadingId.SUPPLY_VOLTS).isEmpty());
     assertTrue(step().latest(ReadingId.SUPPLY_AMPS).isPresent());
-    assertTrue(desk.notice().orElseThrow().contains("is its hold on?"), screen());
+    assertTrue(program.notice().orElseThrow().contains("is its hold on?"), screen());
   }
 
   @Test
@@ -286,13 +289,13 @@ class MetersOnDeskTest {
     metersSay(volts(13.69), amps(9.4));
     metersSay(volts(13.7), amps(9.5));
     press(Key.Kind.F8);
-    String notice = desk.notice().orElseThrow();
-    String alarm = desk.meters().alarm().orElseThrow().sentence();
+    String notice = program.notice().orElseThrow();
+    String alarm = program.meters().alarm().orElseThrow().sentence();
     assertTrue(alarm.length() > 78 && notice.length() > 78, alarm + notice);
     String told = least().replaceAll("\\s+", " ");
     assertTrue(told.contains(alarm + " " + notice), least());
     press(Key.Kind.F4);
-    String what = desk.meters().alarm().orElseThrow().what();
+    String what = program.meters().alarm().orElseThrow().what();
     assertEquals(" " + what, least().lines().findFirst().orElseThrow().stripTrailing());
   }
 
@@ -301,17 +304,18 @@ class MetersOnDeskTest {
   void typing_besidesAnAlarm_paintsTheSame() {
     metersSay(volts(13.69), amps(9.5));
     press(Key.Kind.F11);
-    DeskPainter painter = new DeskPainter(new Look(false));
-    painter.paint(desk, Size.LEAST);
+    ProgramPainter painter = new ProgramPainter(new Look(false));
+    painter.paint(program, Size.LEAST);
     for (char c : "13.7".toCharArray()) {
-      hear(new DeskEvent.Pressed(Key.of(c)));
+      hear(new ProgramEvent.Pressed(Key.of(c)));
       assertEquals(
-          desk.paint(Size.LEAST, new Look(false)).lines(), painter.paint(desk, Size.LEAST).lines());
+          program.paint(Size.LEAST, new Look(false)).lines(),
+          painter.paint(program, Size.LEAST).lines());
     }
   }
 
   private String least() {
-    return String.join("\n", desk.paint(Size.LEAST, new Look(false)).lines());
+    return String.join("\n", program.paint(Size.LEAST, new Look(false)).lines());
   }
 
   @Test
@@ -332,7 +336,7 @@ class MetersOnDeskTest {
     metersSay(volts(13.7), amps(8.0));
     metersSay(volts(13.71), amps(1.6));
     press(Key.Kind.F8);
-    String told = desk.notice().orElseThrow();
+    String told = program.notice().orElseThrow();
     assertTrue(told.startsWith("NOT SETTLED, wait and take again by F11: supply amps. "), told);
     assertTrue(told.contains("supply amps 6.4 A"), told);
   }
@@ -349,7 +353,8 @@ class MetersOnDeskTest {
         2, step().entries().get(ReadingId.SUPPLY_AMPS).size(), "the first is never erased");
     assertEquals(1, step().entries().get(ReadingId.SUPPLY_VOLTS).size());
     press(Key.Kind.F8);
-    assertTrue(desk.notice().orElseThrow().contains("in already; F11 takes one again"), screen());
+    assertTrue(
+        program.notice().orElseThrow().contains("in already; F11 takes one again"), screen());
   }
 
   @Test
@@ -391,8 +396,8 @@ class MetersOnDeskTest {
             "{\"do\":\"idle\"}",
             "{\"do\":\"warm-up\",\"minutes\":15,\"powerFraction\":0.5,"
                 + "\"steadyCelsiusPerMinute\":0.5}"));
-    hear(new DeskEvent.OfWalk(new Intent.LiftHalt("small supply, low level")));
-    hear(new DeskEvent.OfWalk(new Intent.Arm("4 ohm")));
+    hear(new ProgramEvent.OfWalk(new Intent.LiftHalt("small supply, low level")));
+    hear(new ProgramEvent.OfWalk(new Intent.Arm("4 ohm")));
     assertEquals(StepState.Status.RUNNING, step().status(), screen());
     assertFalse(screen().contains("meter 41"), screen());
     for (double celsius : new double[] {41.2, 41.6}) {
@@ -400,7 +405,9 @@ class MetersOnDeskTest {
       MeterWatch heat =
           MeterWatch.begin(meter(ReadingId.SINK_CELSIUS), now)
               .after(value(ReadingId.SINK_CELSIUS, celsius), now);
-      hear(new DeskEvent.MetersRead(new Meters(List.of(heat), now, WALL + now, Optional.empty())));
+      hear(
+          new ProgramEvent.MetersRead(
+              new Meters(List.of(heat), now, WALL + now, Optional.empty())));
       assertTrue(screen(80).contains("meter " + celsius + "0 °C"), screen(80));
       press(Key.Kind.F11);
     }
@@ -411,10 +418,10 @@ class MetersOnDeskTest {
   @Test
   void withoutAnyMeter_typingWorks_andTheKeysSayWhy() {
     press(Key.Kind.F8);
-    assertEquals(Optional.of(MeterFill.NO_METER), desk.notice());
+    assertEquals(Optional.of(MeterFill.NO_METER), program.notice());
     press(Key.Kind.F11);
-    assertTrue(desk.notice().orElseThrow().startsWith("No meter for the "), screen());
-    "1.6 A".chars().forEach(c -> hear(new DeskEvent.Pressed(Key.of((char) c))));
+    assertTrue(program.notice().orElseThrow().startsWith("No meter for the "), screen());
+    "1.6 A".chars().forEach(c -> hear(new ProgramEvent.Pressed(Key.of((char) c))));
     press(Key.Kind.ENTER);
     assertEquals(1, step().entryCount(), screen());
     assertTrue(step().latest().values().iterator().next().instrument().isEmpty());

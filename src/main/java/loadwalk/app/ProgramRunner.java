@@ -4,33 +4,33 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import loadwalk.view.Desk;
-import loadwalk.view.DeskEvent;
-import loadwalk.view.DeskLoop;
-import loadwalk.view.DeskNext;
 import loadwalk.view.LookAhead;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramNext;
+import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Wish;
 
-/** Runs the desk: one event in, all that follows from it done, on the caller's thread alone. */
-final class DeskRunner {
+/** Runs the program: one event in, all that follows from it done, on the caller's thread alone. */
+final class ProgramRunner {
   private final LookAhead loop;
-  private final Outside outside;
-  private Desk desk;
+  private final EffectRunner outside;
+  private Program program;
 
-  DeskRunner(DeskLoop loop, Outside outside, Desk desk) {
+  ProgramRunner(ProgramUpdate loop, EffectRunner outside, Program program) {
     this.loop = new LookAhead(loop);
     this.outside = outside;
-    this.desk = desk;
+    this.program = program;
   }
 
-  Desk desk() {
-    return desk;
+  Program program() {
+    return program;
   }
 
   /** Takes the notice down and returns it, so that it is told once. */
   Optional<String> takeNotice() {
-    Optional<String> notice = desk.notice();
-    desk = desk.silent();
+    Optional<String> notice = program.notice();
+    program = program.silent();
     return notice;
   }
 
@@ -40,46 +40,46 @@ final class DeskRunner {
 
   /** Grants a wish that comes from no screen. */
   void grant(Wish wish) {
-    outside.grant(wish, desk).forEach(this::accept);
+    outside.grant(wish, program).forEach(this::accept);
   }
 
   /** Takes one event and does everything that follows from it. */
-  void accept(DeskEvent event) {
+  void accept(ProgramEvent event) {
     settle(new ArrayDeque<>(List.of(event)));
   }
 
   /** Takes what has become known outside without an event, such as what a meter said. */
   void look() {
-    settle(new ArrayDeque<>(outside.after(desk)));
+    settle(new ArrayDeque<>(outside.after(program)));
   }
 
   /** Tells whether there is something to work out ahead. */
   boolean canLookAhead() {
-    return loop.isDue(desk);
+    return loop.isDue(program);
   }
 
   /**
    * Works out what Enter would do to what is typed, so that little is left when it comes.
    *
-   * @return the desk it would lead to, where that was not known yet
+   * @return the program it would lead to, where that was not known yet
    */
-  Optional<Desk> lookAhead() {
-    List<DeskNext> updates = loop.look(desk);
+  Optional<Program> lookAhead() {
+    List<ProgramNext> updates = loop.look(program);
     if (updates.isEmpty()) {
       return Optional.empty();
     }
     outside.prepare(updates.stream().flatMap(next -> next.effects().stream()).toList());
-    return Optional.of(updates.get(updates.size() - 1).desk());
+    return Optional.of(updates.get(updates.size() - 1).program());
   }
 
-  private void settle(Deque<DeskEvent> waiting) {
+  private void settle(Deque<ProgramEvent> waiting) {
     while (!waiting.isEmpty()) {
-      DeskNext next = loop.update(desk, waiting.poll());
-      desk = next.desk();
+      ProgramNext next = loop.update(program, waiting.poll());
+      program = next.program();
       next.effects().forEach(effect -> waiting.addAll(outside.perform(effect)));
-      next.wishes().forEach(wish -> waiting.addAll(outside.grant(wish, desk)));
+      next.wishes().forEach(wish -> waiting.addAll(outside.grant(wish, program)));
       if (waiting.isEmpty()) {
-        waiting.addAll(outside.after(desk));
+        waiting.addAll(outside.after(program));
       }
     }
   }

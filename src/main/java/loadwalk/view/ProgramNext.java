@@ -4,15 +4,15 @@ import java.util.List;
 import loadwalk.walk.Effect;
 
 /**
- * The outcome of an update of the desk.
+ * The outcome of an update of the program.
  *
- * @param desk the new desk
+ * @param program the new program
  * @param effects what the walk asks of the outside world
  * @param wishes what the screens ask of it
  */
-public record DeskNext(Desk desk, List<Effect> effects, List<Wish> wishes) {
+public record ProgramNext(Program program, List<Effect> effects, List<Wish> wishes) {
   /** Copies the lists. */
-  public DeskNext {
+  public ProgramNext {
     effects = List.copyOf(effects);
     wishes = List.copyOf(wishes);
   }
