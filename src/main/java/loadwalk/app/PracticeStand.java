@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.practice.PracticeRig;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
@@ -30,15 +31,15 @@ final class PracticeStand {
   private final Clocks clocks;
   private PracticeRig rig;
   private long since;
-  private Setting setting = new Setting(Mode.STEREO, 4, PracticeRig.Kind.LOADED, false);
+  private Setting setting = new Setting(Mode.STEREO, 4, Target.Kind.LOADED, false);
 
   /** What stands on the bench. */
-  private record Setting(Mode mode, double ohms, PracticeRig.Kind kind, boolean overloaded) {
+  private record Setting(Mode mode, double ohms, Target.Kind kind, boolean overloaded) {
     double powerFraction() {
-      return kind == PracticeRig.Kind.LOADED ? 1 : 0;
+      return kind == Target.Kind.LOADED ? 1 : 0;
     }
 
-    Setting as(PracticeRig.Kind next) {
+    Setting as(Target.Kind next) {
       return new Setting(mode, ohms, next, false);
     }
 
@@ -72,11 +73,11 @@ final class PracticeStand {
     Setting next = setting;
     if (load.matches() && Double.parseDouble(load.group(2)) >= LEAST_OHMS) {
       Mode mode = load.group(1).equals("stereo") ? Mode.STEREO : Mode.BRIDGED;
-      next = new Setting(mode, Double.parseDouble(load.group(2)), PracticeRig.Kind.LOADED, false);
+      next = new Setting(mode, Double.parseDouble(load.group(2)), Target.Kind.LOADED, false);
     } else if (text.equals("open")) {
-      next = setting.as(PracticeRig.Kind.OPEN_LOAD);
+      next = setting.as(Target.Kind.OPEN_LOAD);
     } else if (text.equals("idle")) {
-      next = setting.as(PracticeRig.Kind.IDLE);
+      next = setting.as(Target.Kind.IDLE);
     } else if (text.equals("overload")) {
       next = new Setting(setting.mode, setting.ohms, setting.kind, true);
     } else {
@@ -99,7 +100,7 @@ final class PracticeStand {
       return OptionalDouble.of(OVERLOAD);
     }
     Map<ReadingId, Double> all = now().read(setting.mode, setting.ohms, setting.kind);
-    boolean open = setting.kind == PracticeRig.Kind.OPEN_LOAD;
+    boolean open = setting.kind == Target.Kind.OPEN_LOAD;
     Double value = all.get(open && id == ReadingId.OUTPUT_VOLTS ? ReadingId.OPEN_VOLTS : id);
     if (value != null) {
       return OptionalDouble.of(value);

@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import java.util.Locale;
+import loadwalk.bench.Target;
 
 /** Says what a forecast rests on, and why it is wide where it is. */
 final class Basis {

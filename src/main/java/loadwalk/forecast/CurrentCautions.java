@@ -10,6 +10,7 @@ import loadwalk.bench.FuseCurve;
 import loadwalk.bench.Lead;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
 import loadwalk.bench.Wire;
 import loadwalk.quantity.Unit;
 

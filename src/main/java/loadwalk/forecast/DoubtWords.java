@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Printer;
 
 /** Words doubts: what is off and by how much, how it was decided, what to look at. */

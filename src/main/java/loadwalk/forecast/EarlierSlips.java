@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * Looks for a slip of an earlier step that only the entries at hand can show.

@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import java.util.List;
 import java.util.Map;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /** Predicts steps and judges entries; pure, so every part of Loadwalk gets the same answer. */
 public interface Forecaster {

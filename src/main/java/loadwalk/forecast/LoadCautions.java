@@ -13,6 +13,7 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Unit;
 
 /** Weighs a step's load against the amplifier's least load and the resistors it is made of. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * Judges output and supply current of a loaded step together.

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * Looks for what is off in the output and the supply current of a loaded step, or in a step before

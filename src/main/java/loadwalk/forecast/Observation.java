@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import java.util.Map;
 import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * The readings of one step that later forecasts may rest on; doubted ones are left out.

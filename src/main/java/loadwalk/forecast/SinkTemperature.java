@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /** Tells the heatsink's temperature from the one read last. */
 final class SinkTemperature {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * A value that may have been meant where another was entered.

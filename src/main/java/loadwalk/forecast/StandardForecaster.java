@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * Forecasts and judges by a Gaussian posterior mixed over a few discrete and one gridded parameter.

@@ -6,6 +6,7 @@ import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /** The band of every reading of a step, and what the step asks of the bench. */
 record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {

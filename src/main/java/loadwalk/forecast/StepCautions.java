@@ -11,6 +11,7 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
 
 /**
  * Computes what a step asks of the bench that deserves a warning, for the plan and for the briefs

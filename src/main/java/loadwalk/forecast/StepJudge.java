@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {

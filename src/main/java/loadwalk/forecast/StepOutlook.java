@@ -1,6 +1,7 @@
 package loadwalk.forecast;
 
 import loadwalk.bench.Mode;
+import loadwalk.bench.Target;
 
 /**
  * The predictive densities of one loaded step, at the limit or at a part of the power.

@@ -7,6 +7,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /** Holds what the cautions of one step are computed from. */
 record StepQuestion(

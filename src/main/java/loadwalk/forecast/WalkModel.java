@@ -7,6 +7,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 
 /** All that the evidence of one walk tells of the steps still to come. */
 final class WalkModel {

@@ -8,6 +8,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /** Brings the readings of a walk to what one channel does into the load that it sees. */
 final class WalkReadings {

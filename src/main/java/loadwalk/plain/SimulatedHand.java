@@ -3,7 +3,7 @@ package loadwalk.plain;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;

@@ -9,6 +9,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
 import loadwalk.bench.Wire;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Evidence;
@@ -16,7 +17,6 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.StepCautions;
-import loadwalk.forecast.Target;
 import loadwalk.sequence.Sequence;
 
 /**

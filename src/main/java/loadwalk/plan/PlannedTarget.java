@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import loadwalk.bench.Mode;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.Step;

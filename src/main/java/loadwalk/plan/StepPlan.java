@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Stress;
-import loadwalk.forecast.Target;
 
 /**
  * What one step will do to the bench.

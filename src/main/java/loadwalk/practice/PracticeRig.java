@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * A practice amplifier on the practice bench at one moment.
@@ -28,14 +29,6 @@ public record PracticeRig(
   private static final double WARM_UP_OHMS = 4;
   private static final double VOLTS_SCATTER = 0.002;
   private static final double AMPS_SCATTER = 0.004;
-
-  /** What the operator does while reading. */
-  public enum Kind {
-    WARM_UP,
-    IDLE,
-    LOADED,
-    OPEN_LOAD
-  }
 
   /** Returns a cold amplifier just switched on, everything drawn from one seed. */
   public static PracticeRig ofSeed(long seed) {
@@ -103,7 +96,7 @@ public record PracticeRig(
    * @param kind what the operator does; a loaded reading is taken at the limit of 1 % THD
    * @return every reading that such a step may ask for, in the order it is taken
    */
-  public Map<ReadingId, Double> read(Mode mode, double ohms, Kind kind) {
+  public Map<ReadingId, Double> read(Mode mode, double ohms, Target.Kind kind) {
     Map<ReadingId, Double> readings = new EnumMap<>(ReadingId.class);
     switch (kind) {
       case WARM_UP -> sink(readings, kind, mode, ohms);
@@ -116,42 +109,64 @@ public record PracticeRig(
 
   private void idle(Map<ReadingId, Double> readings, Mode mode, double ohms) {
     OperatingPoint idle = point(Mode.STEREO, WARM_UP_OHMS, 0);
-    supply(readings, idle, Kind.IDLE, mode, ohms);
-    sink(readings, Kind.IDLE, mode, ohms);
+    supply(readings, idle, Target.Kind.IDLE, mode, ohms);
+    sink(readings, Target.Kind.IDLE, mode, ohms);
   }
 
   private void loaded(Map<ReadingId, Double> readings, Mode mode, double ohms) {
     OperatingPoint point = point(mode, ohms, 1);
-    put(readings, ReadingId.LOAD_OHMS, bench.trueOhms(ohms), 0.0005, Kind.LOADED, mode, ohms);
-    volts(readings, point, Kind.LOADED, mode, ohms);
+    put(
+        readings,
+        ReadingId.LOAD_OHMS,
+        bench.trueOhms(ohms),
+        0.0005,
+        Target.Kind.LOADED,
+        mode,
+        ohms);
+    volts(readings, point, Target.Kind.LOADED, mode, ohms);
     if (mode == Mode.STEREO) {
       double other = point.otherOutputVolts();
-      put(readings, ReadingId.OTHER_OUTPUT_VOLTS, other, VOLTS_SCATTER, Kind.LOADED, mode, ohms);
+      put(
+          readings,
+          ReadingId.OTHER_OUTPUT_VOLTS,
+          other,
+          VOLTS_SCATTER,
+          Target.Kind.LOADED,
+          mode,
+          ohms);
     }
-    supply(readings, point, Kind.LOADED, mode, ohms);
-    put(readings, ReadingId.THD_PERCENT, LIMIT_THD_PERCENT, 0.03, Kind.LOADED, mode, ohms);
-    sink(readings, Kind.LOADED, mode, ohms);
+    supply(readings, point, Target.Kind.LOADED, mode, ohms);
+    put(readings, ReadingId.THD_PERCENT, LIMIT_THD_PERCENT, 0.03, Target.Kind.LOADED, mode, ohms);
+    sink(readings, Target.Kind.LOADED, mode, ohms);
   }
 
   private void openLoad(Map<ReadingId, Double> readings, Mode mode, double ohms) {
     OperatingPoint point = point(mode, ohms, 1);
-    volts(readings, point, Kind.OPEN_LOAD, mode, ohms);
+    volts(readings, point, Target.Kind.OPEN_LOAD, mode, ohms);
     double open = point.openVolts();
-    put(readings, ReadingId.OPEN_VOLTS, open, VOLTS_SCATTER, Kind.OPEN_LOAD, mode, ohms);
+    put(readings, ReadingId.OPEN_VOLTS, open, VOLTS_SCATTER, Target.Kind.OPEN_LOAD, mode, ohms);
   }
 
   private void volts(
-      Map<ReadingId, Double> readings, OperatingPoint point, Kind kind, Mode mode, double ohms) {
+      Map<ReadingId, Double> readings,
+      OperatingPoint point,
+      Target.Kind kind,
+      Mode mode,
+      double ohms) {
     put(readings, ReadingId.OUTPUT_VOLTS, point.outputVolts(), VOLTS_SCATTER, kind, mode, ohms);
   }
 
   private void supply(
-      Map<ReadingId, Double> readings, OperatingPoint point, Kind kind, Mode mode, double ohms) {
+      Map<ReadingId, Double> readings,
+      OperatingPoint point,
+      Target.Kind kind,
+      Mode mode,
+      double ohms) {
     put(readings, ReadingId.SUPPLY_VOLTS, point.supplyVolts(), 0.0005, kind, mode, ohms);
     put(readings, ReadingId.SUPPLY_AMPS, point.supplyAmps(), AMPS_SCATTER, kind, mode, ohms);
   }
 
-  private void sink(Map<ReadingId, Double> readings, Kind kind, Mode mode, double ohms) {
+  private void sink(Map<ReadingId, Double> readings, Target.Kind kind, Mode mode, double ohms) {
     put(readings, ReadingId.SINK_CELSIUS, sinkCelsius, 0.002, kind, mode, ohms);
   }
 
@@ -160,7 +175,7 @@ public record PracticeRig(
       ReadingId id,
       double value,
       double scatter,
-      Kind kind,
+      Target.Kind kind,
       Mode mode,
       double ohms) {
     Object[] occasion = {kind, mode, ohms, Math.round(elapsedSeconds)};

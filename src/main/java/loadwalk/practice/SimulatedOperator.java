@@ -8,6 +8,7 @@ import java.util.Random;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Unit;
 
 /**
@@ -29,8 +30,7 @@ public record SimulatedOperator(long seed) {
    * @param ohms the nominal load
    * @param kind what is done
    */
-  public Map<ReadingId, String> answers(
-      PracticeRig rig, Mode mode, double ohms, PracticeRig.Kind kind) {
+  public Map<ReadingId, String> answers(PracticeRig rig, Mode mode, double ohms, Target.Kind kind) {
     Map<ReadingId, String> texts = new LinkedHashMap<>();
     rig.read(mode, ohms, kind)
         .forEach(

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
@@ -16,7 +17,6 @@ import loadwalk.report.Block.Table;
 import loadwalk.report.Page.Section;
 import loadwalk.result.OutputFit;
 import loadwalk.result.StepResult;
-import loadwalk.result.TakenStep;
 import loadwalk.result.WalkResult;
 
 /** Words what the readings amount to, and how far they agree with each other. */
@@ -51,7 +51,7 @@ final class ComputedPage {
   }
 
   private static boolean hasPower(StepResult r) {
-    boolean loaded = r.watts().isPresent() && r.kind() != TakenStep.Kind.OPEN_LOAD;
+    boolean loaded = r.watts().isPresent() && r.kind() != Target.Kind.OPEN_LOAD;
     return r.inputWatts().isPresent() || loaded;
   }
 
@@ -90,7 +90,7 @@ final class ComputedPage {
   }
 
   private static List<String> powerRow(StepResult r) {
-    boolean idle = r.kind() == TakenStep.Kind.IDLE;
+    boolean idle = r.kind() == Target.Kind.IDLE;
     return List.of(
         r.stepId(),
         idle ? "none" : Wording.quantity(r.totalWatts()),

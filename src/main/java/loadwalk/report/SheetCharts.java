@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
+import loadwalk.bench.Target;
 import loadwalk.chart.Axis;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
@@ -19,7 +20,6 @@ import loadwalk.quantity.Unit;
 import loadwalk.report.Block.Figure;
 import loadwalk.result.OutputFit;
 import loadwalk.result.StepResult;
-import loadwalk.result.TakenStep;
 
 /** Makes the charts of a sheet; one without anything to show is left out. */
 public final class SheetCharts {
@@ -270,7 +270,7 @@ public final class SheetCharts {
   }
 
   private static boolean isLoaded(StepResult step) {
-    return step.kind() == TakenStep.Kind.LOADED
+    return step.kind() == Target.Kind.LOADED
         && step.outputVolts().isPresent()
         && step.totalWatts().isPresent();
   }

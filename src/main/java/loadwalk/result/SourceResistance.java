@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
@@ -40,7 +41,7 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
     }
     List<TakenStep> loaded =
         steps.stream()
-            .filter(s -> s.kind() == TakenStep.Kind.LOADED && hasVolts(s))
+            .filter(s -> s.kind() == Target.Kind.LOADED && hasVolts(s))
             .filter(s -> s.mode() == open.mode())
             .toList();
     Optional<TakenStep> same =

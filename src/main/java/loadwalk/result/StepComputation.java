@@ -8,6 +8,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 
@@ -40,7 +41,7 @@ final class StepComputation {
     Optional<Quantity> volts = readings.of(step, ReadingId.SUPPLY_VOLTS);
     Optional<Quantity> amps = readings.of(step, ReadingId.SUPPLY_AMPS);
     Optional<Quantity> input = product(volts, amps);
-    Optional<Quantity> used = step.kind() == TakenStep.Kind.IDLE ? noWatts() : total;
+    Optional<Quantity> used = step.kind() == Target.Kind.IDLE ? noWatts() : total;
     Optional<Quantity> efficiency =
         total.flatMap(
             out ->
@@ -131,7 +132,7 @@ final class StepComputation {
   }
 
   private Optional<RatingComparison> rating(Output output, Optional<Quantity> supplyVolts) {
-    if (step.kind() != TakenStep.Kind.LOADED || output.power().isEmpty()) {
+    if (step.kind() != Target.Kind.LOADED || output.power().isEmpty()) {
       return Optional.empty();
     }
     Quantity one = output.power().get().watts();

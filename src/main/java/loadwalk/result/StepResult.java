@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Quantity;
 
 /**
@@ -32,7 +33,7 @@ import loadwalk.quantity.Quantity;
  */
 public record StepResult(
     String stepId,
-    TakenStep.Kind kind,
+    Target.Kind kind,
     Mode mode,
     double ohms,
     Criterion criterion,
@@ -59,7 +60,7 @@ public record StepResult(
 
   /** Tells whether the step has a power to publish. */
   boolean isMeasured() {
-    return kind == TakenStep.Kind.LOADED && outputVolts.isPresent() && totalWatts.isPresent();
+    return kind == Target.Kind.LOADED && outputVolts.isPresent() && totalWatts.isPresent();
   }
 
   /** Tells whether another step had the same load, nominally. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * The raw readings of one step.
@@ -22,21 +23,13 @@ import loadwalk.bench.ReadingId;
  */
 public record TakenStep(
     String stepId,
-    Kind kind,
+    Target.Kind kind,
     Mode mode,
     double ohms,
     Criterion criterion,
     Map<ReadingId, Taken> readings,
     List<LimitPair> pairs,
     Optional<String> recheckOf) {
-
-  /** What a step did, as far as its result cares. */
-  public enum Kind {
-    WARM_UP,
-    IDLE,
-    LOADED,
-    OPEN_LOAD
-  }
 
   /** Checks and copies. */
   public TakenStep {
@@ -45,7 +38,7 @@ public record TakenStep(
     Objects.requireNonNull(mode, "mode");
     Objects.requireNonNull(criterion, "criterion");
     Objects.requireNonNull(recheckOf, "recheckOf");
-    boolean open = Double.isNaN(ohms) && kind != Kind.LOADED;
+    boolean open = Double.isNaN(ohms) && kind != Target.Kind.LOADED;
     if (!open && (!(ohms > 0) || Double.isInfinite(ohms))) {
       throw new IllegalArgumentException(
           "ohms of step " + stepId + " must be a number above 0, got " + ohms);
@@ -61,7 +54,14 @@ public record TakenStep(
   public static TakenStep loaded(
       String stepId, Mode mode, double ohms, Criterion criterion, List<Taken> readings) {
     return new TakenStep(
-        stepId, Kind.LOADED, mode, ohms, criterion, byId(readings), List.of(), Optional.empty());
+        stepId,
+        Target.Kind.LOADED,
+        mode,
+        ohms,
+        criterion,
+        byId(readings),
+        List.of(),
+        Optional.empty());
   }
 
   /** Returns this step marked as a recheck of an earlier one. */

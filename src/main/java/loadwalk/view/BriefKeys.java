@@ -1,7 +1,7 @@
 package loadwalk.view;
 
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.walk.Gate;

@@ -3,7 +3,7 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Asks;

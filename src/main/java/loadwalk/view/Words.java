@@ -3,7 +3,7 @@ package loadwalk.view;
 import java.util.Locale;
 import java.util.Optional;
 import loadwalk.bench.Mode;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;

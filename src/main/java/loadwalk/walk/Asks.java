@@ -3,7 +3,7 @@ package loadwalk.walk;
 import java.util.List;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 
 /** Lists the readings a step asks for, in the order an operator takes them. */
 public final class Asks {

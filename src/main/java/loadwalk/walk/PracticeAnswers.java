@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.practice.PracticeRig;
 import loadwalk.practice.PracticeTone;
 import loadwalk.practice.SimulatedOperator;
@@ -43,7 +43,7 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
     }
     Target asked = target.get();
     double ohms = asked.kind() == Target.Kind.IDLE ? 4 : asked.ohms();
-    PracticeRig.Kind kind = PracticeRig.Kind.valueOf(asked.kind().name());
+    Target.Kind kind = asked.kind();
     Map<ReadingId, String> shown =
         operator.answers(now(state, warmSeconds), asked.mode(), ohms, kind);
     Map<ReadingId, String> ordered = new LinkedHashMap<>();

@@ -9,11 +9,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
-import loadwalk.forecast.Target;
 import loadwalk.quantity.Typed;
 import loadwalk.sequence.PlannedStep;
 

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.result.ResultComputation;
 import loadwalk.result.Taken;
 import loadwalk.result.TakenStep;
@@ -82,7 +82,7 @@ public final class Results {
     boolean idle = target.kind() == Target.Kind.IDLE;
     return new TakenStep(
         target.stepId(),
-        TakenStep.Kind.valueOf(target.kind().name()),
+        target.kind(),
         idle ? Mode.STEREO : target.mode(),
         target.ohms(),
         step.criterion(),

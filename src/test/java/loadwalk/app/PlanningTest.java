@@ -8,10 +8,10 @@ import java.util.Map;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
-import loadwalk.forecast.Target;
 import loadwalk.practice.PracticeRig;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +25,7 @@ class PlanningTest {
 
   private static Evidence evidence() {
     PracticeRig rig = PracticeRig.ofSeed(1).warm(900, 0.125);
-    Map<ReadingId, Double> read = rig.read(Mode.STEREO, 4, PracticeRig.Kind.LOADED);
+    Map<ReadingId, Double> read = rig.read(Mode.STEREO, 4, Target.Kind.LOADED);
     return new Evidence(
         rig.amplifier().printed(),
         rig.bench().described(),

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Slip;
-import loadwalk.forecast.Target;
 
 /**
  * Weighs the slips of a step as somebody who knows the population and how the experiment makes

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.random.RandomGenerator;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 
 /**
  * What the operator reads off the meters, in the order it is typed: output, supply volts, amps.

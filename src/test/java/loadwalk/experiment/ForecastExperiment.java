@@ -11,6 +11,7 @@ import java.util.stream.DoubleStream;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Evidence;
@@ -18,7 +19,6 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.Slip;
-import loadwalk.forecast.Target;
 import loadwalk.forecast.Verdict;
 
 /**

@@ -2,7 +2,7 @@ package loadwalk.experiment;
 
 import java.util.List;
 import loadwalk.bench.Mode;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.sequence.Step;
 
 /** The loads of full-walk in its order. */

@@ -11,8 +11,8 @@ import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Slip;
-import loadwalk.forecast.Target;
 import org.junit.jupiter.api.Test;
 
 /** Holds the simulated populations to physics, and the slips to what they are said to be. */

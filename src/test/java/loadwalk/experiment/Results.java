@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.IntPredicate;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Slip;
-import loadwalk.forecast.Target;
 
 /** What one forecaster did on one population, with or without supply amps. */
 final class Results {

@@ -9,8 +9,8 @@ import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Slip;
-import loadwalk.forecast.Target;
 
 /**
  * Makes a slip of an honest step the way an operator would.

@@ -12,6 +12,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /** Amplifiers and walks that the tests of the forecast share; makers are invented. */
 final class Amplifiers {

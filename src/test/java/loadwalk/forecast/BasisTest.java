@@ -9,6 +9,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 class BasisTest {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** The words and edges of the cautions of shock, meters and heat, and how they are sorted. */

@@ -13,6 +13,7 @@ import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 
 /** A bench of which the tests of the cautions change one part at a time. */
 final class BriefedBench {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** What the supply current asks of supplies, fuses and leads, at the edges of each rule. */

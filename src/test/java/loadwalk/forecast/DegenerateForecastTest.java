@@ -13,6 +13,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** Input that a real bench gives now and then: no exception, no NaN, a wide band and a sentence. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** Slips that raise no doubt where they are made and that a later, right reading shows. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** A hand that types 14.92 V types 9.10 V too, of which only 9.1 is left to see. */

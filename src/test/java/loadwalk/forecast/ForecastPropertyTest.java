@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** Bounds that hold for every voltage source behind a resistance, and sameness of answers. */

@@ -14,6 +14,7 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** What a step asks of the amplifier's least load and of the resistors, at each rule's edge. */
@@ -80,8 +81,8 @@ class LoadCautionsTest {
     watts(600, 650);
     Caution told = told("load-watts", STEREO_4);
     assertEquals(
-        "Load resistor \"4.0 ohm\" rated 100 W takes about 75 W, at worst 81.3 W; at worst a burst of"
-            + " 30.8 s from cold (an estimate).",
+        "Load resistor \"4.0 ohm\" rated 100 W takes about 75 W, at worst 81.3 W; at worst a burst"
+            + " of 30.8 s from cold (an estimate).",
         told.text());
     assertEquals(0.8125, told.severity(), 1e-12);
     watts(3900, 4100);

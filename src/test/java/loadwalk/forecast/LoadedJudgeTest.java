@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** Output and supply current judged together: densities that sum to one, and what they decide. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** Common practice, no source: how far a heatsink goes from one step to the next. */

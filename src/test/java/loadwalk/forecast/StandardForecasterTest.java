@@ -14,6 +14,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 class StandardForecasterTest {

@@ -19,6 +19,7 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** The bands of a step among each other: power, heat, drop and the supply. */

@@ -20,6 +20,7 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** Checks each rule of the cautions at its limit. */

@@ -17,6 +17,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** Entries that are judged alone or by another entry of their step, and what waits for what. */

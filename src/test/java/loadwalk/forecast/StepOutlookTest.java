@@ -12,6 +12,7 @@ import java.util.function.DoubleUnaryOperator;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 class StepOutlookTest {

@@ -9,7 +9,7 @@ import java.util.Set;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.practice.PracticeRig.Kind;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 class PracticeRigTest {
@@ -19,10 +19,13 @@ class PracticeRigTest {
       PracticeRig one = PracticeRig.ofSeed(seed).warm(900, 0.5);
       PracticeRig two = PracticeRig.ofSeed(seed).warm(900, 0.5);
       assertEquals(
-          one.read(Mode.STEREO, 4, Kind.LOADED), two.read(Mode.STEREO, 4, Kind.LOADED), "" + seed);
+          one.read(Mode.STEREO, 4, Target.Kind.LOADED),
+          two.read(Mode.STEREO, 4, Target.Kind.LOADED),
+          "" + seed);
       PracticeRig later = one.warm(60, 0);
       assertNotEquals(
-          one.read(Mode.STEREO, 4, Kind.LOADED), later.read(Mode.STEREO, 4, Kind.LOADED));
+          one.read(Mode.STEREO, 4, Target.Kind.LOADED),
+          later.read(Mode.STEREO, 4, Target.Kind.LOADED));
     }
   }
 
@@ -30,16 +33,16 @@ class PracticeRigTest {
   void eachKind_readsWhatItsStepAsksFor() {
     PracticeRig rig = PracticeRig.ofSeed(1);
     assertEquals(
-        EnumSet.of(ReadingId.SINK_CELSIUS), rig.read(Mode.STEREO, 4, Kind.WARM_UP).keySet());
+        EnumSet.of(ReadingId.SINK_CELSIUS), rig.read(Mode.STEREO, 4, Target.Kind.WARM_UP).keySet());
     assertEquals(
         EnumSet.of(ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.SINK_CELSIUS),
-        rig.read(Mode.STEREO, 4, Kind.IDLE).keySet());
-    Set<ReadingId> loaded = rig.read(Mode.STEREO, 4, Kind.LOADED).keySet();
+        rig.read(Mode.STEREO, 4, Target.Kind.IDLE).keySet());
+    Set<ReadingId> loaded = rig.read(Mode.STEREO, 4, Target.Kind.LOADED).keySet();
     assertTrue(loaded.contains(ReadingId.OTHER_OUTPUT_VOLTS));
     assertTrue(loaded.contains(ReadingId.LOAD_OHMS));
     assertEquals(
         EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OPEN_VOLTS),
-        rig.read(Mode.BRIDGED, 4, Kind.OPEN_LOAD).keySet());
+        rig.read(Mode.BRIDGED, 4, Target.Kind.OPEN_LOAD).keySet());
   }
 
   @Test
@@ -51,7 +54,8 @@ class PracticeRigTest {
     double squares = 0;
     for (int i = 0; i < draws; i++) {
       PracticeRig moment = rig.at(rig.sinkCelsius(), 10 * i);
-      double off = moment.read(Mode.STEREO, 4, Kind.LOADED).get(ReadingId.OUTPUT_VOLTS) / truth - 1;
+      double off =
+          moment.read(Mode.STEREO, 4, Target.Kind.LOADED).get(ReadingId.OUTPUT_VOLTS) / truth - 1;
       sum += off;
       squares += off * off;
     }

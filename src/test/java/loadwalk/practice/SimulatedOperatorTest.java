@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.practice.PracticeRig.Kind;
+import loadwalk.bench.Target;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import org.junit.jupiter.api.Test;
@@ -20,7 +20,7 @@ class SimulatedOperatorTest {
     for (long seed = 1; seed <= 60; seed++) {
       PracticeRig rig = PracticeRig.ofSeed(seed).warm(60, 0.5);
       SimulatedOperator operator = new SimulatedOperator(seed);
-      for (Kind kind : Kind.values()) {
+      for (Target.Kind kind : Target.Kind.values()) {
         for (double ohms : new double[] {4, 0.5}) {
           Mode mode = seed % 2 == 0 ? Mode.STEREO : Mode.BRIDGED;
           Map<ReadingId, Double> shown = rig.read(mode, ohms, kind);
@@ -48,7 +48,7 @@ class SimulatedOperatorTest {
   }
 
   private static Map<ReadingId, String> answers(long seed, PracticeRig rig) {
-    return new SimulatedOperator(seed).answers(rig, Mode.STEREO, 4, Kind.LOADED);
+    return new SimulatedOperator(seed).answers(rig, Mode.STEREO, 4, Target.Kind.LOADED);
   }
 
   private static void assertUnderstood(ReadingId id, String text, double shown) {

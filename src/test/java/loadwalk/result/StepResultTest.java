@@ -24,6 +24,7 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
 import loadwalk.quantity.Quantity;
 import org.junit.jupiter.api.Test;
 
@@ -126,7 +127,7 @@ class StepResultTest {
     TakenStep idle =
         new TakenStep(
             "idle",
-            TakenStep.Kind.IDLE,
+            Target.Kind.IDLE,
             Mode.STEREO,
             Double.NaN,
             Criterion.BELOW_LIMIT,

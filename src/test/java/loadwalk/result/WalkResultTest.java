@@ -25,6 +25,7 @@ import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.numeric.LinearFit;
 import loadwalk.numeric.MonteCarlo;
 import org.junit.jupiter.api.Test;
@@ -114,7 +115,7 @@ class WalkResultTest {
     TakenStep open =
         new TakenStep(
             "open-load",
-            TakenStep.Kind.OPEN_LOAD,
+            Target.Kind.OPEN_LOAD,
             Mode.STEREO,
             Double.NaN,
             Criterion.BELOW_LIMIT,

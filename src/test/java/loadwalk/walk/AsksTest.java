@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 
 /** What each kind of step asks for, and what it cannot do without. */

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Target;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.walk.StepState.Status;
 import org.junit.jupiter.api.Test;

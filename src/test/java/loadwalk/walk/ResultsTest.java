@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.result.Taken;
 import loadwalk.result.TakenStep;
 import org.junit.jupiter.api.Test;
@@ -42,7 +43,7 @@ class ResultsTest {
     typed("recheck", ReadingId.OUTPUT_VOLTS, "25.9");
     List<TakenStep> steps = taken();
     assertEquals(
-        List.of(TakenStep.Kind.IDLE, TakenStep.Kind.LOADED, TakenStep.Kind.LOADED),
+        List.of(Target.Kind.IDLE, Target.Kind.LOADED, Target.Kind.LOADED),
         steps.stream().map(TakenStep::kind).toList());
     assertEquals(
         List.of(Mode.STEREO, Mode.BRIDGED, Mode.BRIDGED),

@@ -1,9 +1,7 @@
-package loadwalk.forecast;
-
-import loadwalk.bench.Mode;
+package loadwalk.bench;
 
 /**
- * A step as the forecast sees it.
+ * What a step does to the amplifier.
  *
  * @param stepId the step's id
  * @param kind what is done
@@ -12,7 +10,7 @@ import loadwalk.bench.Mode;
  * @param powerFraction the part of the power at the limit: 1 at the limit, below 1 in a warm-up
  */
 public record Target(String stepId, Kind kind, Mode mode, double ohms, double powerFraction) {
-  /** What a step does, as far as the forecast cares. */
+  /** What is done. */
   public enum Kind {
     WARM_UP,
     IDLE,
@@ -26,12 +24,12 @@ public record Target(String stepId, Kind kind, Mode mode, double ohms, double po
   }
 
   /** Returns the same step with another load connected, ohms. */
-  Target into(double otherOhms) {
+  public Target into(double otherOhms) {
     return otherOhms == ohms ? this : new Target(stepId, kind, mode, otherOhms, powerFraction);
   }
 
   /** Returns the same step with the loads connected in another mode. */
-  Target in(Mode other) {
+  public Target in(Mode other) {
     return new Target(stepId, kind, other, ohms, powerFraction);
   }
 

@@ -1,17 +1,12 @@
-package loadwalk.forecast;
+package loadwalk.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Map;
-import java.util.OptionalDouble;
-import loadwalk.bench.Mode;
-import loadwalk.bench.ReadingId;
 import org.junit.jupiter.api.Test;
 
-/** A step as the forecast sees it, and what was read in it. */
+/** What a step does to the amplifier. */
 class TargetTest {
   @Test
   void into_anotherLoad_changesOnlyTheLoad() {
@@ -33,21 +28,5 @@ class TargetTest {
     assertTrue(Double.isNaN(idle.ohms()));
     assertEquals(0, idle.powerFraction());
     assertEquals(1, Target.loaded("stereo-4", Mode.STEREO, 4).powerFraction());
-  }
-
-  @Test
-  void observation_givesWhatWasRead_andNothingElse() {
-    Observation read = new Observation(Target.idle("idle"), Map.of(ReadingId.SUPPLY_AMPS, 1.9));
-    assertEquals(OptionalDouble.of(1.9), read.reading(ReadingId.SUPPLY_AMPS));
-    assertEquals(OptionalDouble.empty(), read.reading(ReadingId.SUPPLY_VOLTS));
-  }
-
-  @Test
-  void observation_ofNoFiniteNumber_isRefused() {
-    for (double value : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
-      Map<ReadingId, Double> readings = Map.of(ReadingId.SUPPLY_AMPS, value);
-      assertThrows(
-          IllegalArgumentException.class, () -> new Observation(Target.idle("idle"), readings));
-    }
   }
 }
