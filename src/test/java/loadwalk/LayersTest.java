@@ -38,7 +38,8 @@ class LayersTest {
           Map.entry("numeric", 1),
           Map.entry("chart", 1),
           Map.entry("quantity", 0),
-          Map.entry("json", 0));
+          Map.entry("json", 0),
+          Map.entry("text", -1));
 
   private static final Set<String> WORLD =
       Set.of(
