@@ -19,7 +19,7 @@ final class LoadedSearch {
    *
    * <p>A doubt costs the operator seconds, a slip missed an amplifier, so less than even odds will
    * do. How much less is a matter of honest readings: this and those below let at most about one
-   * honest entry in three hundred be doubted in the populations told of in DEVELOPERS.md, spent
+   * honest entry in three hundred be doubted in the populations of src/test/EVIDENCE.md, spent
    * where it buys most.
    */
   private static final double NEEDED_LOG_ODDS = -2.1;

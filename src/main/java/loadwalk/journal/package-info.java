@@ -1,6 +1,13 @@
 /**
  * Row 2: framed append-only records and their recovery; knows no amplifier.
  *
+ * <pre>
+ *  body ──Framing──> a line ──JournalWriter──> Storage: write, force ──> KeepResult
+ *  bytes ──Recovery──> Recovered: the records, and what stands after them
+ * </pre>
+ *
+ * <p>Open {@link loadwalk.journal.Recovery} first; {@code Row} is its table of cases.
+ *
  * <h2>The journal format, version 1</h2>
  *
  * <p>A journal is a UTF-8 text file of lines, each ended by one line feed (byte 0A; no carriage

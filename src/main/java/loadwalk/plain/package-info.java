@@ -1,2 +1,11 @@
-/** Row 5: the same walk as lines of text, for pipes, scripts and screen readers. */
+/**
+ * Row 5: the same walk as lines of text, for pipes, scripts and screen readers.
+ *
+ * <pre>
+ *  a line typed ──PlainParser──> PlainLine ──> the walk ──PlainWriter──> lines: what has changed
+ *                                  SimulatedHand: what a hand that never slips would type next
+ * </pre>
+ *
+ * <p>It says all that the screen says. Open {@link loadwalk.plain.PlainWriter} first.
+ */
 package loadwalk.plain;

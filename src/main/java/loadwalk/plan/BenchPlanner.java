@@ -22,9 +22,9 @@ import loadwalk.sequence.Sequence;
 /**
  * Plans a bench for a sequence.
  *
- * <p>Worked by hand in DEVELOPERS.md and again in a test: a lead's drop is I·R and its heat I²·R
- * (Ohm, Joule), a supply's share its part of the summed ratings, a fuse's time that of its table at
- * current over rating.
+ * <p>Worked by hand in src/test/EVIDENCE.md and again in a test: a lead's drop is I·R and its heat
+ * I²·R (Ohm, Joule), a supply's share its part of the summed ratings, a fuse's time that of its
+ * table at current over rating.
  */
 public final class BenchPlanner {
   private final Forecaster forecaster;

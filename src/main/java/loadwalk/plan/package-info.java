@@ -1,2 +1,14 @@
-/** Row 3: the bench planned before anything is connected: leads, fuses, load wiring. */
+/**
+ * Row 3: the bench planned before anything is connected: supplies, leads, fuses, load wiring.
+ *
+ * <pre>
+ *  sequence, amplifier, bench ──BenchPlanner──> BenchPlan: a StepPlan a step, Needs to buy
+ *                                   │
+ *                                   └─ WiringLoadBank ──WiringSearch──> Network ──> WiringPicture
+ * </pre>
+ *
+ * <p>Forecast and cautions are those of the walk; the planner adds shares, drops and wiring. The
+ * search is exact for small stocks ({@link loadwalk.plan.WiringSearch}), by grids for large ones.
+ * Open {@link loadwalk.plan.BenchPlanner} first.
+ */
 package loadwalk.plan;

@@ -1,2 +1,11 @@
-/** Row 5: Lanterna: keys to events, frame to screen. */
+/**
+ * Row 5: the terminal, through Lanterna; the only package that knows it.
+ *
+ * <pre>
+ *  bytes ──PatientInput, KeyMap──> Input: a key, a paste, leaving
+ *  Frame ──Surface──> the cells that changed, on a TtyTerminal
+ * </pre>
+ *
+ * <p>Open {@link loadwalk.tui.Surface} first.
+ */
 package loadwalk.tui;

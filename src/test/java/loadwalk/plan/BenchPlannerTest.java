@@ -30,7 +30,7 @@ import loadwalk.sequence.Sequence;
 import loadwalk.sequence.Step;
 import org.junit.jupiter.api.Test;
 
-/** Reproduces the example worked by hand in DEVELOPERS.md, and checks the forms of a plan. */
+/** Reproduces the example worked by hand in EVIDENCE.md, and checks the forms of a plan. */
 class BenchPlannerTest {
   private static final Tables TABLES = Tables.stock();
   private static final WiringLoadBank BANK = new WiringLoadBank(TABLES);

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Measures how the ledger grows: {@code mvn test -Dtest=LedgerGrowthTest -Dtest.included=long
- * -Dtest.excluded=} prints the figures that DEVELOPERS.md states.
+ * -Dtest.excluded=} prints the figures that EVIDENCE.md states.
  */
 class LedgerGrowthTest {
   private static final long SEED = 20260314;
