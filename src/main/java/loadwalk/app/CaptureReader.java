@@ -98,10 +98,9 @@ final class CaptureReader {
                   first,
                   s -> LimitFinder.find(s, setup.channel(), limitPercent, calibration)));
     }
+    Optional<LimitFinding.Found> found = limit.flatMap(LimitFinding::reached);
     Capture capture =
-        limit.isPresent() && limit.get() instanceof LimitFinding.Found found
-            ? Capture.of(source, reading, found)
-            : Capture.of(source, reading);
+        found.isPresent() ? Capture.of(source, reading, found.get()) : Capture.of(source, reading);
     tell(capture, reading, first.notes(), limit);
     return new WaveFound(Optional.of(capture), kept, lines);
   }
@@ -163,9 +162,7 @@ final class CaptureReader {
       lines.add("Was the input that captured driven to its end? " + capture.overdriven() + ".");
     }
     notes.forEach(note -> lines.add(withoutDashes(note)));
-    if (limit.isPresent() && limit.get() instanceof LimitFinding.NotFound missing) {
-      lines.add(missing.sentence());
-    }
+    limit.flatMap(LimitFinding::missing).ifPresent(lines::add);
     if (!capture.atLimit()) {
       reading.notes().forEach(lines::add);
     }

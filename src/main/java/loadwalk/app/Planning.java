@@ -16,8 +16,9 @@ import loadwalk.forecast.Observation;
 import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.StepCautions;
 import loadwalk.plan.BenchPlanner;
-import loadwalk.plan.PlanText;
 import loadwalk.plan.WiringLoadBank;
+import loadwalk.report.Page;
+import loadwalk.report.PlanPage;
 import loadwalk.sequence.Sequence;
 
 /**
@@ -58,13 +59,8 @@ record Planning(Tables tables, Forecaster forecaster, BenchPlanner planner) {
     };
   }
 
-  /** Returns the plan of a bench as lines. */
-  List<String> lines(
-      Sequence sequence,
-      Amplifier amplifier,
-      Bench bench,
-      List<Observation> measured,
-      boolean ascii) {
-    return PlanText.lines(planner.plan(sequence, amplifier, bench, measured), tables, ascii);
+  /** Returns the plan of a bench as a page. */
+  Page page(Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
+    return PlanPage.of(planner.plan(sequence, amplifier, bench, measured), tables);
   }
 }

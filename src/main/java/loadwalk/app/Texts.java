@@ -84,7 +84,8 @@ record Texts(Supplier<Planning> planning, boolean ascii) {
 
   private ProgramEvent plan(
       Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
-    List<String> lines = planning.get().lines(sequence, amplifier, bench, measured, ascii);
+    Page page = planning.get().page(sequence, amplifier, bench, measured);
+    List<String> lines = TextPage.lines(page, COLUMNS, ascii);
     return new ProgramEvent.TextReady("Plan of " + sequence.name(), lines);
   }
 }

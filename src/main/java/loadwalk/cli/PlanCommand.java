@@ -2,7 +2,6 @@ package loadwalk.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,9 +21,8 @@ import loadwalk.json.Read;
 import loadwalk.plan.BenchPlan;
 import loadwalk.plan.BenchPlanner;
 import loadwalk.plan.PlanJson;
-import loadwalk.plan.PlanMarkdown;
-import loadwalk.plan.PlanText;
 import loadwalk.plan.WiringLoadBank;
+import loadwalk.report.PlanPage;
 import loadwalk.sequence.Sequence;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -45,6 +43,7 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private HomeOption home;
+  @Mixin private PageOptions outputs;
 
   @Parameters(paramLabel = "SEQUENCE", description = "The name of a sequence, or a file.")
   private String sequence;
@@ -57,25 +56,6 @@ public final class PlanCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "The bench; without it the plan says what a bench would need.")
   private String bench;
-
-  @Option(
-      names = "--json",
-      arity = "0..1",
-      fallbackValue = Destination.STDOUT,
-      paramLabel = "FILE",
-      description = "Write the plan as JSON; - is stdout.")
-  private String json;
-
-  @Option(
-      names = "--markdown",
-      arity = "0..1",
-      fallbackValue = Destination.STDOUT,
-      paramLabel = "FILE",
-      description = "Write the plan as Markdown; - is stdout.")
-  private String markdown;
-
-  @Option(names = "--ascii", description = "Print in plain ASCII.")
-  private boolean ascii;
 
   /**
    * Makes the command.
@@ -124,21 +104,13 @@ public final class PlanCommand implements Callable<Integer> {
   }
 
   private int write(BenchPlan plan, Tables tables) {
-    PrintWriter out = spec.commandLine().getOut();
-    boolean piped = Destination.STDOUT.equals(json) || Destination.STDOUT.equals(markdown);
     try {
-      if (json != null) {
-        Destination.write(json, PlanJson.text(plan, tables), out);
-      }
-      if (markdown != null) {
-        Destination.write(markdown, PlanMarkdown.text(plan, tables), out);
-      }
-    } catch (IOException | InvalidPathException e) {
-      return refused(List.of("the plan could not be written: " + e.getMessage()));
-    }
-    if (!piped) {
-      PlanText.lines(plan, tables, ascii).forEach(out::println);
-      out.flush();
+      outputs.write(
+          PlanPage.of(plan, tables),
+          () -> PlanJson.text(plan, tables),
+          spec.commandLine().getOut());
+    } catch (IOException e) {
+      return refused(List.of("The plan was not written: " + e.getMessage() + "."));
     }
     return plan.verdict() == Verdict.HALT ? ExitCode.HELD : ExitCode.DONE;
   }

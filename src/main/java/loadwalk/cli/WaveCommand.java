@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import loadwalk.report.WaveFindings;
+import loadwalk.report.WaveFindingsJson;
+import loadwalk.report.WavePage;
 import loadwalk.wave.AudioSource;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureCaution;
@@ -37,12 +40,10 @@ import picocli.CommandLine.Spec;
 public final class WaveCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private HomeOption home;
+  @Mixin private PageOptions outputs;
 
   @Parameters(paramLabel = "FILE", description = "A WAV or CSV file, or - for stdin.")
   private String file;
-
-  @Option(names = "--json", description = "Print the result as one JSON object.")
-  private boolean json;
 
   @Option(
       names = "--channel",
@@ -95,30 +96,16 @@ public final class WaveCommand implements Callable<Integer> {
       description = "CSV: V, mV or kV.")
   private String voltUnit;
 
-  /** Everything found about one file. */
-  record Findings(
-      String name,
-      String sha256,
-      int channel,
-      WaveReading reading,
-      Optional<LimitFinding> limit,
-      List<String> notes) {}
-
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
     try {
-      Findings findings = findings();
-      PrintWriter out = spec.commandLine().getOut();
-      if (json) {
-        out.println(WaveText.json(findings));
-      } else {
+      WaveFindings findings = findings();
+      if (outputs.printsText()) {
         CaptureCaution.LINES.forEach(err::println);
         err.flush();
-        WaveText.lines(findings).forEach(out::println);
       }
-      out.flush();
-      return ExitCode.DONE;
+      return write(findings);
     } catch (CaptureException | IllegalArgumentException e) {
       err.println(e.getMessage());
     } catch (IOException e) {
@@ -128,7 +115,20 @@ public final class WaveCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private Findings findings() throws IOException, CaptureException {
+  private int write(WaveFindings findings) {
+    try {
+      outputs.write(
+          WavePage.of(findings),
+          () -> WaveFindingsJson.text(findings),
+          spec.commandLine().getOut());
+      return ExitCode.DONE;
+    } catch (IOException e) {
+      spec.commandLine().getErr().println("The result was not written: " + e.getMessage() + ".");
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private WaveFindings findings() throws IOException, CaptureException {
     ScopeCsv.Given given = CsvUnits.given(timeUnit, voltUnit, "--");
     try (CaptureFile capture = CaptureFile.open(file, System.in, given)) {
       CaptureFile.Outcome<WaveReading> first =
@@ -151,7 +151,7 @@ public final class WaveCommand implements Callable<Integer> {
       if (!calibration.known()) {
         notes.add("No calibration was given: volts are parts of full scale (--full-scale).");
       }
-      return new Findings(capture.name(), first.sha256(), channel, reading, found, notes);
+      return new WaveFindings(capture.name(), first.sha256(), channel, reading, found, notes);
     } catch (InvalidPathException e) {
       throw new CaptureException("There is no file " + file + ".");
     }
@@ -165,7 +165,7 @@ public final class WaveCommand implements Callable<Integer> {
       return Calibration.NONE;
     }
     double ratio = divider == null ? 1 : divider;
-    if (source instanceof ScopeCsv) {
+    if (source.isInVolts()) {
       return certain(Calibration.volts(ratio));
     }
     if (fullScale == null && divider != null) {

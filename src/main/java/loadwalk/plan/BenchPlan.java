@@ -1,7 +1,10 @@
 package loadwalk.plan;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import loadwalk.bench.Tables;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Verdict;
 
@@ -25,8 +28,18 @@ public record BenchPlan(
   }
 
   /** Returns an earlier step that asks the same and is answered the same, if there is one. */
-  Optional<StepPlan> sameBefore(StepPlan step) {
+  public Optional<StepPlan> sameBefore(StepPlan step) {
     return steps.stream().takeWhile(s -> s != step).filter(s -> same(s, step)).findFirst();
+  }
+
+  /** Returns the wirings that the steps use, each load once, at its worst watts. */
+  public List<WiringSummary> wirings(Tables tables) {
+    Map<String, WiringSummary> byTitle = new LinkedHashMap<>();
+    for (StepPlan step : steps) {
+      step.wired(tables)
+          .ifPresent(w -> byTitle.merge(w.title(), w, (a, b) -> b.watts() > a.watts() ? b : a));
+    }
+    return List.copyOf(byTitle.values());
   }
 
   private static boolean same(StepPlan a, StepPlan b) {

@@ -153,7 +153,7 @@ final class Needs {
   private List<String> loads() {
     Map<String, StepPlan> worst = new LinkedHashMap<>();
     for (StepPlan step : steps) {
-      if (step.wiring().orElse(null) instanceof WiringAnswer.None) {
+      if (step.unwired().isPresent()) {
         String load = step.target().mode().word() + " " + Figures.three(step.target().ohms());
         worst.merge(load, step, (a, b) -> watts(b) > watts(a) ? b : a);
       }
@@ -161,7 +161,7 @@ final class Needs {
     List<String> out = new ArrayList<>();
     worst.forEach(
         (load, step) -> {
-          WiringAnswer.None none = (WiringAnswer.None) step.wiring().orElseThrow();
+          WiringAnswer.None none = step.unwired().orElseThrow();
           String each =
               watts(step) > 0 ? ", " + Figures.three(watts(step)) + " W each at worst" : "";
           String buy = none.purchase().map(Needs::bought).orElse(none.sentence());

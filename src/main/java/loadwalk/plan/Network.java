@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 
@@ -37,6 +38,27 @@ public sealed interface Network {
 
   /** Returns the network on one line: "(A #1 + A #2) || B #1". */
   String formula();
+
+  /** Returns the network as a member of a formula: in brackets unless it is one resistor. */
+  default String member() {
+    return "(" + formula() + ")";
+  }
+
+  /** Returns what stands one after the other in it: itself, unless it is wired in series. */
+  default List<Network> inSeries() {
+    return List.of(this);
+  }
+
+  /** Returns what stands side by side in it: itself, unless it is wired in parallel. */
+  default List<Network> inParallel() {
+    return List.of(this);
+  }
+
+  /** Wires it between two nodes, resistor by resistor from left to right. */
+  void wire(String from, String to, Joints joints);
+
+  /** Draws it, resistor by resistor from left to right. */
+  WiringBlock draw(WiringPicture picture);
 
   /** Returns the hottest resistor, measured against its rating, with watts in the whole. */
   default Heat hottest(double watts) {
@@ -108,6 +130,21 @@ public sealed interface Network {
     public String formula() {
       return name();
     }
+
+    @Override
+    public String member() {
+      return name();
+    }
+
+    @Override
+    public void wire(String from, String to, Joints joints) {
+      joints.resistor(from, to);
+    }
+
+    @Override
+    public WiringBlock draw(WiringPicture picture) {
+      return picture.resistor();
+    }
   }
 
   /**
@@ -154,6 +191,26 @@ public sealed interface Network {
     @Override
     public String formula() {
       return joined(members, " + ");
+    }
+
+    @Override
+    public List<Network> inSeries() {
+      return members;
+    }
+
+    @Override
+    public void wire(String from, String to, Joints joints) {
+      String left = from;
+      for (int i = 0; i < members.size(); i++) {
+        String right = i == members.size() - 1 ? to : joints.node();
+        members.get(i).wire(left, right, joints);
+        left = right;
+      }
+    }
+
+    @Override
+    public WiringBlock draw(WiringPicture picture) {
+      return WiringBlock.row(members.stream().map(member -> member.draw(picture)).toList());
     }
   }
 
@@ -208,6 +265,21 @@ public sealed interface Network {
     public String formula() {
       return joined(members, " || ");
     }
+
+    @Override
+    public List<Network> inParallel() {
+      return members;
+    }
+
+    @Override
+    public void wire(String from, String to, Joints joints) {
+      members.forEach(member -> member.wire(from, to, joints));
+    }
+
+    @Override
+    public WiringBlock draw(WiringPicture picture) {
+      return WiringBlock.stack(members.stream().map(member -> member.draw(picture)).toList());
+    }
   }
 
   private static List<Network> several(List<Network> members) {
@@ -218,12 +290,6 @@ public sealed interface Network {
   }
 
   private static String joined(List<Network> members, String sign) {
-    StringBuilder text = new StringBuilder();
-    for (Network member : members) {
-      String part = member.formula();
-      text.append(text.isEmpty() ? "" : sign);
-      text.append(member instanceof Part ? part : "(" + part + ")");
-    }
-    return text.toString();
+    return members.stream().map(Network::member).collect(Collectors.joining(sign));
   }
 }

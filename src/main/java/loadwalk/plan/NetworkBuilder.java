@@ -59,13 +59,7 @@ final class NetworkBuilder {
     }
     List<Network> flat = new ArrayList<>();
     for (Network member : members) {
-      if (join == NetworkStore.SERIES && member instanceof Network.Series series) {
-        flat.addAll(series.members());
-      } else if (join == NetworkStore.PARALLEL && member instanceof Network.Parallel parallel) {
-        flat.addAll(parallel.members());
-      } else {
-        flat.add(member);
-      }
+      flat.addAll(join == NetworkStore.SERIES ? member.inSeries() : member.inParallel());
     }
     return join == NetworkStore.SERIES ? new Network.Series(flat) : new Network.Parallel(flat);
   }

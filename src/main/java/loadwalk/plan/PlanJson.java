@@ -158,13 +158,15 @@ public final class PlanJson {
 
   private void wiring(StepPlan step, WiringAnswer answer) throws IOException {
     out.writeObjectFieldStart("wiring");
-    if (answer instanceof WiringAnswer.Found found) {
-      double watts = step.forecast().demand().loadWatts().map(Band::high).orElse(0.0);
-      found(WiringSummary.of(step.target().mode(), Math.max(0, watts), found, tables));
-    } else if (answer instanceof WiringAnswer.None none) {
-      out.writeStringField("none", none.sentence());
-      if (none.purchase().isPresent()) {
-        buy(none.purchase().get());
+    Optional<WiringSummary> wired = step.wired(tables);
+    if (wired.isPresent()) {
+      found(wired.get());
+    }
+    Optional<WiringAnswer.None> lacking = answer.lacking();
+    if (lacking.isPresent()) {
+      out.writeStringField("none", lacking.get().sentence());
+      if (lacking.get().purchase().isPresent()) {
+        buy(lacking.get().purchase().get());
       }
     }
     out.writeEndObject();

@@ -74,7 +74,7 @@ final class Purchase {
     if (larger.stream().mapToLong(LoadResistor::count).sum() > Stock.MOST) {
       return false;
     }
-    return WiringSearch.quick(larger, request) instanceof WiringAnswer.Found;
+    return WiringSearch.quick(larger, request).wired().isPresent();
   }
 
   /** Returns the smallest grid of one kind alone that makes all loads, as a count to buy. */

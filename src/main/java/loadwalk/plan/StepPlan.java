@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Forecast;
@@ -41,6 +42,25 @@ public record StepPlan(
   /** Returns the supply current where it can be told. */
   public Optional<Band> amps() {
     return forecast.band(ReadingId.SUPPLY_AMPS);
+  }
+
+  /** Returns the output volts, those without a load where none is connected. */
+  public Optional<Band> output() {
+    Optional<Band> open = forecast.band(ReadingId.OPEN_VOLTS);
+    return open.isPresent() ? open : forecast.band(ReadingId.OUTPUT_VOLTS);
+  }
+
+  /** Returns how the load is wired, at its worst watts, where a way was found. */
+  public Optional<WiringSummary> wired(Tables tables) {
+    double watts = Math.max(0, forecast.demand().loadWatts().map(Band::high).orElse(0.0));
+    return wiring
+        .flatMap(WiringAnswer::wired)
+        .map(found -> WiringSummary.of(target.mode(), watts, found, tables));
+  }
+
+  /** Returns why the load cannot be wired, where it cannot. */
+  public Optional<WiringAnswer.None> unwired() {
+    return wiring.flatMap(WiringAnswer::lacking);
   }
 
   /** Returns what gives first: what is stressed most against what it bears. */

@@ -6,6 +6,11 @@ import loadwalk.bench.LoadResistor;
 
 /** The outcome of a search for a wiring. */
 public sealed interface WiringAnswer {
+  /** Returns the wiring where one was found. */
+  Optional<Found> wired();
+
+  /** Returns what is lacking where none was found. */
+  Optional<None> lacking();
 
   /**
    * A wiring.
@@ -18,6 +23,16 @@ public sealed interface WiringAnswer {
     /** Copies the list. */
     public Found {
       loads = List.copyOf(loads);
+    }
+
+    @Override
+    public Optional<Found> wired() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public Optional<None> lacking() {
+      return Optional.empty();
     }
 
     /** Returns how many resistors it takes in all. */
@@ -40,5 +55,15 @@ public sealed interface WiringAnswer {
    * @param sentence why, and whether that is proved
    * @param purchase the fewest resistors found that would make it possible
    */
-  record None(String sentence, Optional<LoadResistor> purchase) implements WiringAnswer {}
+  record None(String sentence, Optional<LoadResistor> purchase) implements WiringAnswer {
+    @Override
+    public Optional<Found> wired() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<None> lacking() {
+      return Optional.of(this);
+    }
+  }
 }

@@ -76,15 +76,15 @@ public final class WiringLoadBank implements LoadBank {
             WiringRequest.DEFAULT_TOLERANCE_PERCENT,
             derating.continuousShare());
     WiringAnswer first = search.find(forEver);
-    if (first instanceof WiringAnswer.Found) {
+    if (first.wired().isPresent()) {
       return first;
     }
     WiringAnswer reading = search.find(forEver.withShare(readingShare));
-    if (reading instanceof WiringAnswer.Found) {
+    if (reading.wired().isPresent()) {
       return reading;
     }
     WiringAnswer shortest = search.find(forEver.withShare(derating.largestMultiple()));
-    return shortest instanceof WiringAnswer.Found ? shortest : first;
+    return shortest.wired().isPresent() ? shortest : first;
   }
 
   @Override
@@ -98,12 +98,10 @@ public final class WiringLoadBank implements LoadBank {
     if (total > Stock.MOST || evenly.orElseThrow().share() > derating.largestMultiple()) {
       return evenly;
     }
-    if (wiring(bench.loads(), mode, ohms, loadWatts) instanceof WiringAnswer.Found found) {
-      return found.loads().stream()
-          .map(load -> load.hottest(loadWatts))
-          .max((a, b) -> Double.compare(a.share(), b.share()))
-          .map(heat -> new Hottest(heat.part().name(), heat.watts(), heat.part().ratedWatts()));
-    }
-    return Optional.empty();
+    return wiring(bench.loads(), mode, ohms, loadWatts).wired().stream()
+        .flatMap(found -> found.loads().stream())
+        .map(load -> load.hottest(loadWatts))
+        .max((a, b) -> Double.compare(a.share(), b.share()))
+        .map(heat -> new Hottest(heat.part().name(), heat.watts(), heat.part().ratedWatts()));
   }
 }

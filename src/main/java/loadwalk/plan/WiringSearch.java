@@ -31,11 +31,12 @@ public final class WiringSearch {
    */
   public WiringAnswer find(WiringRequest request) {
     WiringAnswer answer = search(stock, request, BUDGET);
-    if (answer instanceof WiringAnswer.None none) {
-      Optional<LoadResistor> purchase = new Purchase(stock, request).smallest();
-      return new WiringAnswer.None(none.sentence(), purchase);
+    Optional<WiringAnswer.None> lacking = answer.lacking();
+    if (lacking.isEmpty()) {
+      return answer;
     }
-    return answer;
+    Optional<LoadResistor> purchase = new Purchase(stock, request).smallest();
+    return new WiringAnswer.None(lacking.get().sentence(), purchase);
   }
 
   /** Finds a wiring quickly, with less of the exact search and no word on what to buy. */

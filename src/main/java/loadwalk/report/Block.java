@@ -9,12 +9,57 @@ import loadwalk.chart.Chart;
  */
 public sealed interface Block {
 
+  /** Has a format write this piece. */
+  void writeTo(Writer writer);
+
+  /** Returns the chart where this piece is one. */
+  default Optional<Chart> drawnChart() {
+    return Optional.empty();
+  }
+
+  /** Tells whether this piece is a picture that may stand beside another. */
+  default boolean isPicture() {
+    return false;
+  }
+
+  /** A format: it knows every kind of piece. */
+  interface Writer {
+    /** Writes running text. */
+    void paragraph(Paragraph paragraph);
+
+    /** Writes a list. */
+    void bullets(Bullets bullets);
+
+    /** Writes terms with their texts. */
+    void terms(Terms terms);
+
+    /** Writes a table. */
+    void table(Table table);
+
+    /** Writes what is read first. */
+    void headline(Headline headline);
+
+    /** Writes a chart. */
+    void figure(Figure figure);
+
+    /** Writes a photo. */
+    void photo(Photo photo);
+
+    /** Writes a drawing of signs. */
+    void drawing(Drawing drawing);
+  }
+
   /**
    * Running text.
    *
    * @param text one or more sentences
    */
-  record Paragraph(String text) implements Block {}
+  record Paragraph(String text) implements Block {
+    @Override
+    public void writeTo(Writer writer) {
+      writer.paragraph(this);
+    }
+  }
 
   /**
    * A list without order.
@@ -25,6 +70,11 @@ public sealed interface Block {
     /** Copies the items. */
     public Bullets {
       items = List.copyOf(items);
+    }
+
+    @Override
+    public void writeTo(Writer writer) {
+      writer.bullets(this);
     }
   }
 
@@ -37,6 +87,11 @@ public sealed interface Block {
     /** Copies the pairs. */
     public Terms {
       pairs = List.copyOf(pairs);
+    }
+
+    @Override
+    public void writeTo(Writer writer) {
+      writer.terms(this);
     }
   }
 
@@ -67,6 +122,11 @@ public sealed interface Block {
         }
       }
     }
+
+    @Override
+    public void writeTo(Writer writer) {
+      writer.table(this);
+    }
   }
 
   /**
@@ -74,7 +134,12 @@ public sealed interface Block {
    *
    * @param table the table
    */
-  record Headline(Table table) implements Block {}
+  record Headline(Table table) implements Block {
+    @Override
+    public void writeTo(Writer writer) {
+      writer.headline(this);
+    }
+  }
 
   /**
    * A chart.
@@ -82,7 +147,22 @@ public sealed interface Block {
    * @param chart the chart
    * @param caption one sentence that says what to see in it
    */
-  record Figure(Chart chart, String caption) implements Block {}
+  record Figure(Chart chart, String caption) implements Block {
+    @Override
+    public void writeTo(Writer writer) {
+      writer.figure(this);
+    }
+
+    @Override
+    public Optional<Chart> drawnChart() {
+      return Optional.of(chart);
+    }
+
+    @Override
+    public boolean isPicture() {
+      return true;
+    }
+  }
 
   /**
    * A photo.
@@ -94,10 +174,39 @@ public sealed interface Block {
    */
   record Photo(String caption, String where, String path, Optional<Picture> picture)
       implements Block {
+    @Override
+    public void writeTo(Writer writer) {
+      writer.photo(this);
+    }
+
+    @Override
+    public boolean isPicture() {
+      return true;
+    }
+
     /** Says where it is, for formats and moments without the picture. */
     String told() {
       String missing = picture.isPresent() ? "" : "; not shown here";
       return where + ": " + caption + " (" + path + missing + ")";
+    }
+  }
+
+  /**
+   * A drawing made of signs, one line under the other; its spaces count.
+   *
+   * @param caption what it shows
+   * @param lines its lines
+   * @param words what is written in its place where the lines are too long
+   */
+  record Drawing(String caption, List<String> lines, String words) implements Block {
+    /** Copies the lines. */
+    public Drawing {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public void writeTo(Writer writer) {
+      writer.drawing(this);
     }
   }
 

@@ -15,14 +15,14 @@ import loadwalk.chart.SvgChart;
  * template would hold a few lines of markup and one more language, and here there is one place
  * where text becomes markup, {@link #text}, which nothing can go round.
  */
-public final class HtmlPage {
+public final class HtmlPage implements Block.Writer {
   private static final int NARROW_COLUMNS = 5;
   private static final int LONGEST_WORD = 20;
   private static final String STYLE = style();
 
   private final StringBuilder out = new StringBuilder();
   private int figures;
-  private int tables;
+  private int boxes;
 
   private HtmlPage() {}
 
@@ -69,37 +69,26 @@ public final class HtmlPage {
     out.append(section.id()).append("\">\n<h2 id=\"h-").append(section.id()).append("\">");
     text(section.title());
     out.append("</h2>\n");
-    boolean charts = section.blocks().stream().anyMatch(HtmlPage::isFigure);
+    boolean charts = section.blocks().stream().anyMatch(Block::isPicture);
     out.append(charts ? "<div class=\"figures\">\n" : "");
-    section.blocks().forEach(this::block);
+    section.blocks().forEach(block -> block.writeTo(this));
     out.append(charts ? "</div>\n" : "").append("</section>\n");
   }
 
-  private static boolean isFigure(Block block) {
-    return block instanceof Block.Figure || block instanceof Block.Photo;
+  @Override
+  public void paragraph(Block.Paragraph paragraph) {
+    element("p", paragraph.text());
   }
 
-  private void block(Block block) {
-    if (block instanceof Block.Paragraph p) {
-      element("p", p.text());
-    } else if (block instanceof Block.Bullets b) {
-      out.append("<ul>\n");
-      b.items().forEach(item -> element("li", item));
-      out.append("</ul>\n");
-    } else if (block instanceof Block.Terms t) {
-      terms(t);
-    } else if (block instanceof Block.Table t) {
-      table(t);
-    } else if (block instanceof Block.Headline h) {
-      cards(h.table());
-    } else if (block instanceof Block.Figure f) {
-      figure(f);
-    } else if (block instanceof Block.Photo p) {
-      photo(p);
-    }
+  @Override
+  public void bullets(Block.Bullets bullets) {
+    out.append("<ul>\n");
+    bullets.items().forEach(item -> element("li", item));
+    out.append("</ul>\n");
   }
 
-  private void terms(Block.Terms terms) {
+  @Override
+  public void terms(Block.Terms terms) {
     out.append("<dl class=\"terms\">\n");
     for (Block.Term pair : terms.pairs()) {
       out.append("<div>");
@@ -110,14 +99,10 @@ public final class HtmlPage {
     out.append("</dl>\n");
   }
 
-  /** A wide table scrolls in a box of its own, which the keyboard can reach. */
-  private void table(Block.Table table) {
-    tables++;
-    String id = "table" + tables;
-    out.append("<p class=\"caption\" id=\"").append(id).append("\">");
-    text(table.caption());
-    out.append("</p>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"");
-    out.append(id).append("\">\n<table aria-labelledby=\"").append(id).append('"');
+  @Override
+  public void table(Block.Table table) {
+    String id = openBox(table.caption());
+    out.append("<table aria-labelledby=\"").append(id).append('"');
     out.append(table.columns().size() > NARROW_COLUMNS ? " class=\"wide\">\n" : ">\n");
     out.append("<thead><tr>");
     for (Block.Column column : table.columns()) {
@@ -128,6 +113,28 @@ public final class HtmlPage {
     out.append("</tr></thead>\n<tbody>\n");
     table.rows().forEach(row -> row(table.columns(), row));
     out.append("</tbody>\n</table>\n</div>\n");
+  }
+
+  /** Opens a box: what is wide scrolls in it, and the keyboard can reach it. */
+  private String openBox(String caption) {
+    boxes++;
+    String id = "table" + boxes;
+    out.append("<p class=\"caption\" id=\"").append(id).append("\">");
+    text(caption);
+    out.append("</p>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"");
+    out.append(id).append("\">\n");
+    return id;
+  }
+
+  @Override
+  public void drawing(Block.Drawing drawing) {
+    openBox(drawing.caption());
+    out.append("<pre>");
+    for (String line : drawing.lines()) {
+      signs(Inert.line(line, Inert.SENTENCE));
+      out.append('\n');
+    }
+    out.append("</pre>\n</div>\n");
   }
 
   private void row(List<Block.Column> columns, List<String> row) {
@@ -168,6 +175,11 @@ public final class HtmlPage {
         && Character.isLetter(line.charAt(i + 1));
   }
 
+  @Override
+  public void headline(Block.Headline headline) {
+    cards(headline.table());
+  }
+
   /** The first cell of a row names its card, the second is written large. */
   private void cards(Block.Table table) {
     element("p", table.caption() + ".");
@@ -193,7 +205,8 @@ public final class HtmlPage {
     out.append("</ul>\n");
   }
 
-  private void figure(Block.Figure figure) {
+  @Override
+  public void figure(Block.Figure figure) {
     figures++;
     out.append("<figure>\n");
     inline("h3", figure.chart().title());
@@ -202,7 +215,8 @@ public final class HtmlPage {
     out.append("</figure>\n");
   }
 
-  private void photo(Block.Photo photo) {
+  @Override
+  public void photo(Block.Photo photo) {
     out.append("<figure class=\"photo\">\n");
     if (photo.picture().isPresent()) {
       out.append("<img src=\"").append(photo.picture().get().dataAddress()).append("\" alt=\"");
@@ -228,7 +242,10 @@ public final class HtmlPage {
 
   /** Writes text, inert and with every sign of markup as a character reference. */
   private void text(String content) {
-    String line = Glue.glued(Inert.line(content, Inert.SENTENCE));
+    signs(Glue.glued(Inert.line(content, Inert.SENTENCE)));
+  }
+
+  private void signs(String line) {
     for (int i = 0; i < line.length(); i++) {
       char c = line.charAt(i);
       switch (c) {

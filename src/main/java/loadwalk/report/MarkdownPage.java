@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  * stays on one line, so that what was typed stays text. Charts are left to the formats that can
  * draw them; their numbers are in the tables.
  */
-public final class MarkdownPage {
+public final class MarkdownPage implements Block.Writer {
   private static final String MARKUP = "\\`*_{}[]<>#|~!&$^";
 
   private final StringBuilder out = new StringBuilder();
@@ -32,40 +32,57 @@ public final class MarkdownPage {
       out.append("\n> **Warning.** ").append(escaped(warning)).append("\n");
     }
     for (Page.Section section : page.sections()) {
-      if (section.blocks().stream().allMatch(Block.Figure.class::isInstance)) {
-        continue;
+      int start = out.length();
+      section.blocks().forEach(block -> block.writeTo(this));
+      if (out.length() > start) {
+        out.insert(start, "\n## " + escaped(section.title()) + "\n");
       }
-      out.append("\n## ").append(escaped(section.title())).append("\n");
-      section.blocks().stream().filter(b -> !(b instanceof Block.Figure)).forEach(this::block);
     }
   }
 
-  private void block(Block block) {
+  @Override
+  public void paragraph(Block.Paragraph paragraph) {
+    out.append("\n").append(started(paragraph.text())).append("\n");
+  }
+
+  @Override
+  public void bullets(Block.Bullets bullets) {
     out.append("\n");
-    if (block instanceof Block.Paragraph p) {
-      out.append(started(p.text())).append("\n");
-    } else if (block instanceof Block.Bullets b) {
-      b.items().forEach(item -> out.append("- ").append(started(item)).append("\n"));
-    } else if (block instanceof Block.Terms t) {
-      t.pairs()
-          .forEach(
-              p ->
-                  out.append("- **")
-                      .append(escaped(p.term()))
-                      .append("**: ")
-                      .append(escaped(p.text()))
-                      .append("\n"));
-    } else if (block instanceof Block.Table t) {
-      table(t);
-    } else if (block instanceof Block.Headline h) {
-      table(h.table());
-    } else if (block instanceof Block.Photo p) {
-      photo(p);
+    bullets.items().forEach(item -> out.append("- ").append(started(item)).append("\n"));
+  }
+
+  @Override
+  public void terms(Block.Terms terms) {
+    out.append("\n");
+    for (Block.Term pair : terms.pairs()) {
+      out.append("- **").append(escaped(pair.term())).append("**: ");
+      out.append(escaped(pair.text())).append("\n");
     }
+  }
+
+  @Override
+  public void headline(Block.Headline headline) {
+    table(headline.table());
+  }
+
+  /** Writes nothing: the numbers of a chart are in the tables. */
+  @Override
+  public void figure(Block.Figure figure) {}
+
+  /** Fences the lines; the marks of the fence become others within them. */
+  @Override
+  public void drawing(Block.Drawing drawing) {
+    out.append("\n").append(started(drawing.caption())).append("\n\n```\n");
+    for (String line : drawing.lines()) {
+      out.append(Inert.line(line, Inert.SENTENCE).replace('`', '\'')).append("\n");
+    }
+    out.append("```\n");
   }
 
   /** Links to the file beside the journals, from the data home on. */
-  private void photo(Block.Photo photo) {
+  @Override
+  public void photo(Block.Photo photo) {
+    out.append("\n");
     if (photo.picture().isEmpty()) {
       out.append(started(photo.told())).append("\n");
       return;
@@ -85,8 +102,9 @@ public final class MarkdownPage {
     return address.toString();
   }
 
-  private void table(Block.Table table) {
-    out.append(started(table.caption())).append(":\n\n");
+  @Override
+  public void table(Block.Table table) {
+    out.append("\n").append(started(table.caption())).append(":\n\n");
     row(table.columns().stream().map(c -> escaped(c.name())).toList());
     row(table.columns().stream().map(c -> c.numeric() ? "---:" : ":---").toList());
     table.rows().forEach(r -> row(r.stream().map(MarkdownPage::escaped).toList()));

@@ -5,7 +5,7 @@ import java.util.List;
 import loadwalk.chart.Chart;
 
 /**
- * What a sheet or a ledger says, before any format.
+ * What a sheet, a ledger, a plan or a judged wave says, before any format.
  *
  * @param title the title
  * @param subtitle one line below it
@@ -24,9 +24,7 @@ public record Page(String title, String subtitle, List<String> warnings, List<Se
     List<Chart> charts = new ArrayList<>();
     for (Section section : sections) {
       for (Block block : section.blocks()) {
-        if (block instanceof Block.Figure figure) {
-          charts.add(figure.chart());
-        }
+        block.drawnChart().ifPresent(charts::add);
       }
     }
     return charts;

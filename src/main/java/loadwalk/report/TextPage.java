@@ -3,11 +3,13 @@ package loadwalk.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import loadwalk.chart.Chart;
 import loadwalk.chart.TextChart;
 
 /** Writes a page as lines for a terminal or a text file; nothing is wider than its columns. */
-public final class TextPage {
+public final class TextPage implements Block.Writer {
   private static final String GAP = "  ";
+  private static final String DRAWING_INDENT = "    ";
   private static final int WIDEST_LEAST_CELL = 16;
   private static final int CHART_COLUMNS = 76;
   private static final int CHART_ROWS = 11;
@@ -55,26 +57,58 @@ public final class TextPage {
   }
 
   private void block(Block block) {
-    if (block instanceof Block.Paragraph p) {
-      wrapped(p.text(), "", "");
-    } else if (block instanceof Block.Bullets b) {
-      b.items().forEach(item -> wrapped(item, ascii ? "* " : "• ", "  "));
-    } else if (block instanceof Block.Terms t) {
-      terms(t);
-    } else if (block instanceof Block.Table t) {
-      table(t);
-    } else if (block instanceof Block.Headline h) {
-      table(h.table());
-    } else if (block instanceof Block.Figure f) {
-      wrapped(f.chart().title() + ". " + f.caption(), "", "");
-      lines.addAll(TextChart.lines(f.chart(), Math.min(columns, CHART_COLUMNS), CHART_ROWS, ascii));
-    } else if (block instanceof Block.Photo p) {
-      wrapped(p.where() + ": " + p.caption() + " (" + p.path() + ")", ascii ? "* " : "• ", "  ");
-    }
+    block.writeTo(this);
     lines.add("");
   }
 
-  private void terms(Block.Terms terms) {
+  @Override
+  public void paragraph(Block.Paragraph paragraph) {
+    wrapped(paragraph.text(), "", "");
+  }
+
+  @Override
+  public void bullets(Block.Bullets bullets) {
+    bullets.items().forEach(this::bullet);
+  }
+
+  private void bullet(String item) {
+    wrapped(item, ascii ? "* " : "• ", "  ");
+  }
+
+  @Override
+  public void headline(Block.Headline headline) {
+    table(headline.table());
+  }
+
+  @Override
+  public void figure(Block.Figure figure) {
+    Chart chart = figure.chart();
+    wrapped(chart.title() + ". " + figure.caption(), "", "");
+    lines.addAll(TextChart.lines(chart, Math.min(columns, CHART_COLUMNS), CHART_ROWS, ascii));
+  }
+
+  @Override
+  public void photo(Block.Photo photo) {
+    bullet(photo.where() + ": " + photo.caption() + " (" + photo.path() + ")");
+  }
+
+  @Override
+  public void drawing(Block.Drawing drawing) {
+    wrapped(drawing.caption(), "", "");
+    List<String> drawn = new ArrayList<>();
+    for (String line : drawing.lines()) {
+      String safe = Inert.line(line, Inert.SENTENCE);
+      drawn.add(DRAWING_INDENT + (ascii ? Inert.ascii(safe) : safe));
+    }
+    if (drawn.stream().allMatch(line -> Inert.columns(line) <= columns)) {
+      lines.addAll(drawn);
+    } else {
+      wrapped(drawing.words(), DRAWING_INDENT, DRAWING_INDENT);
+    }
+  }
+
+  @Override
+  public void terms(Block.Terms terms) {
     int width =
         terms.pairs().stream().mapToInt(p -> Inert.columns(shown(p.term()))).max().orElse(0);
     String indent = " ".repeat(width + GAP.length());
@@ -84,7 +118,8 @@ public final class TextPage {
     }
   }
 
-  private void table(Block.Table table) {
+  @Override
+  public void table(Block.Table table) {
     wrapped(table.caption() + ":", "", "");
     List<List<String>> all = new ArrayList<>();
     all.add(table.columns().stream().map(c -> shown(c.name())).toList());

@@ -19,6 +19,11 @@ public interface AudioSource {
     return OptionalDouble.empty();
   }
 
+  /** Tells whether a sample is volts at the input already, not a part of full scale. */
+  default boolean isInVolts() {
+    return false;
+  }
+
   /**
    * Reads the next frames, full scale at 1.
    *

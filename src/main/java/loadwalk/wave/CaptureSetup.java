@@ -66,7 +66,7 @@ public record CaptureSetup(
     if (knownVolts.isPresent()) {
       return Calibration.NONE;
     }
-    if (source instanceof ScopeCsv) {
+    if (source.isInVolts()) {
       return certain(Calibration.volts(divider.orElse(1)));
     }
     if (fullScaleVolts.isEmpty() && divider.isPresent()) {

@@ -1,10 +1,17 @@
 package loadwalk.wave;
 
 import java.util.List;
+import java.util.Optional;
 import loadwalk.quantity.Quantity;
 
 /** Whether a capture shows the output at which the distortion reaches a limit. */
 public sealed interface LimitFinding {
+  /** Returns the output at the limit where the capture shows it. */
+  Optional<Found> reached();
+
+  /** Returns what is missing where it does not. */
+  Optional<String> missing();
+
   /**
    * The output at the limit.
    *
@@ -28,6 +35,16 @@ public sealed interface LimitFinding {
       cycle = List.copyOf(cycle);
       harmonics = List.copyOf(harmonics);
     }
+
+    @Override
+    public Optional<Found> reached() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public Optional<String> missing() {
+      return Optional.empty();
+    }
   }
 
   /**
@@ -35,5 +52,15 @@ public sealed interface LimitFinding {
    *
    * @param sentence what is missing
    */
-  record NotFound(String sentence) implements LimitFinding {}
+  record NotFound(String sentence) implements LimitFinding {
+    @Override
+    public Optional<Found> reached() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> missing() {
+      return Optional.of(sentence);
+    }
+  }
 }

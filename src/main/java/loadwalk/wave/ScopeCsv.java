@@ -146,6 +146,11 @@ public final class ScopeCsv implements AudioSource {
   }
 
   @Override
+  public boolean isInVolts() {
+    return true;
+  }
+
+  @Override
   public int channels() {
     return rows.length;
   }

@@ -56,7 +56,7 @@ class PlanCommandTest {
   @Test
   void plan_withAHalt_gives3() throws IOException {
     assertEquals(3, run("full-walk", "--amp", file("amp.json", AMPLIFIER)));
-    assertTrue(out.toString().contains("What the bench would need:"), out.toString());
+    assertTrue(out.toString().contains("What the bench would need"), out.toString());
   }
 
   @Test
@@ -69,6 +69,19 @@ class PlanCommandTest {
     assertTrue(Files.readString(target).contains("\"loadwalk-plan/1\""));
     run("rated-conditions", "--amp", amplifier, "--markdown", target.toString());
     assertTrue(Files.readString(target).startsWith("# Bench plan for rated"));
+    run("rated-conditions", "--amp", amplifier, "--html", target.toString());
+    assertTrue(Files.readString(target).contains("<h1>Bench plan for rated-conditions</h1>"));
+  }
+
+  @Test
+  void ascii_isAscii_whateverTheNames() throws IOException {
+    String amplifier = file("amp.json", AMPLIFIER.replace("Brightmoor", "Blåmyr Ω 音"));
+    String bench = file("bench.json", BENCH.replace("North bench", "Büchen µ–±"));
+    assertEquals(
+        0,
+        run("rated-conditions", "--amp", amplifier, "--bench", bench, "--ascii"),
+        err.toString());
+    assertTrue(out.toString().chars().allMatch(c -> c == '\n' || (c >= ' ' && c <= '~')));
   }
 
   @Test

@@ -87,6 +87,21 @@ class WaveCommandTest {
   }
 
   @Test
+  void pages_areWrittenInEveryFormat() throws Exception {
+    Path file = tone("--hertz", 40, "--seconds", 2, "--dbfs", -12);
+    Path html = dir.resolve("wave.html");
+    Run run = run(new WaveCommand(), file, "--html", html, "--markdown");
+    assertEquals(0, run.code, run.err);
+    assertTrue(run.out.startsWith("# Wave of tone.wav\n"), run.out);
+    assertTrue(Files.readString(html).contains("<h1>Wave of tone.wav</h1>"));
+    Run ascii = run(new WaveCommand(), file, "--ascii");
+    assertTrue(ascii.out.chars().allMatch(c -> c == '\n' || (c >= ' ' && c <= '~')), ascii.out);
+    Run nowhere = run(new WaveCommand(), file, "--html", dir);
+    assertEquals(2, nowhere.code);
+    assertTrue(nowhere.err.contains("could not be written: it is a folder"), nowhere.err);
+  }
+
+  @Test
   void stdin_isRead() throws Exception {
     byte[] bytes = Files.readAllBytes(tone("--seconds", 2));
     InputStream before = System.in;

@@ -1,29 +1,23 @@
 package loadwalk.plan;
 
+import static loadwalk.plan.PlanExample.AMPLIFIER;
+import static loadwalk.plan.PlanExample.BANK;
+import static loadwalk.plan.PlanExample.BENCH;
+import static loadwalk.plan.PlanExample.CAUTIONS;
+import static loadwalk.plan.PlanExample.FORETELLS;
+import static loadwalk.plan.PlanExample.STEREO_4;
+import static loadwalk.plan.PlanExample.TABLES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import loadwalk.bench.Amplifier;
-import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
-import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
-import loadwalk.bench.ReadingId;
-import loadwalk.bench.Supply;
-import loadwalk.bench.Tables;
-import loadwalk.bench.Target;
-import loadwalk.forecast.Band;
-import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
-import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.StandardForecaster;
-import loadwalk.forecast.StepCautions;
 import loadwalk.forecast.Verdict;
 import loadwalk.json.JsonText;
 import loadwalk.sequence.Sequence;
@@ -32,74 +26,8 @@ import org.junit.jupiter.api.Test;
 
 /** Reproduces the example worked by hand in EVIDENCE.md, and checks the forms of a plan. */
 class BenchPlannerTest {
-  private static final Tables TABLES = Tables.stock();
-  private static final WiringLoadBank BANK = new WiringLoadBank(TABLES);
-  private static final StepCautions CAUTIONS = new StepCautions(TABLES, BANK);
-
-  private static final Amplifier AMPLIFIER =
-      BareAmplifier.limited(OptionalDouble.of(2), OptionalDouble.of(4), List.of(30.0, 30.0));
-
-  /** 50 A and 30 A supplies, 2 m of AWG 4 each way, 60 A fuse, eight 8 Ω and four 4 Ω of 100 W. */
-  private static final Bench BENCH =
-      new Bench(
-          "North bench",
-          List.of(new Supply(13.8, 50), new Supply(13.8, 30)),
-          List.of(
-              new Lead("plus", new Lead.Awg(4), 2, 1), new Lead("minus", new Lead.Awg(4), 2, 1)),
-          OptionalDouble.of(60),
-          List.of(
-              new LoadResistor("8 ohm", 8, 5, 100, 8, OptionalDouble.empty()),
-              new LoadResistor("4 ohm", 4, 5, 100, 4, OptionalDouble.empty())),
-          List.of(),
-          0.9);
-
-  private static final Sequence STEREO_4 =
-      new Sequence(
-          "one-step",
-          "One step",
-          1000,
-          1,
-          13.8,
-          List.of(new Step.Measure(Mode.STEREO, 4, false)),
-          "0");
-
-  /**
-   * Foretells 40 A, at worst 81 A, and 100 W, at worst 144 W, into each load, whatever is asked.
-   */
-  private static final Forecaster FORETELLS =
-      new Forecaster() {
-        @Override
-        public Forecast forecast(Evidence evidence, Target target) {
-          Map<ReadingId, Band> readings =
-              Map.of(
-                  ReadingId.SUPPLY_AMPS, new Band(30, 40, 81),
-                  ReadingId.OUTPUT_VOLTS, new Band(18, 20, 24));
-          Forecast.Demand demand =
-              new Forecast.Demand(
-                  Optional.of(new Band(81, 100, 144)),
-                  Optional.of(new Band(162, 200, 288)),
-                  Optional.empty(),
-                  Optional.empty());
-          StepCautions.Outcome outcome = CAUTIONS.of(evidence, target, readings, demand);
-          return new Forecast(
-              target.stepId(),
-              0.95,
-              readings,
-              demand,
-              outcome.cautions(),
-              outcome.verdict(),
-              "as told");
-        }
-
-        @Override
-        public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
-          return List.of();
-        }
-      };
-
   private static BenchPlan plan(Sequence sequence, Bench bench) {
-    return new BenchPlanner(FORETELLS, CAUTIONS, TABLES, BANK)
-        .plan(sequence, AMPLIFIER, bench, List.of());
+    return PlanExample.plan(sequence, AMPLIFIER, bench);
   }
 
   /**
@@ -159,40 +87,11 @@ class BenchPlannerTest {
   }
 
   @Test
-  void text_fitsEightyColumnsAndAsciiIsAscii() {
-    BenchPlan plan = plan(STEREO_4, BENCH);
-    for (String line : PlanText.lines(plan, TABLES, false)) {
-      assertTrue(line.length() <= 80, line);
-    }
-    for (String line : PlanText.lines(plan, TABLES, true)) {
-      assertTrue(line.chars().allMatch(c -> c >= ' ' && c <= '~'), line);
-    }
-    List<String> lines = PlanText.lines(plan, TABLES, false);
-    assertTrue(
-        lines.contains(
-            "stereo-4     halt    20/24     100/144   40/81     13.7/13.5 amplifier-fuse 135%"),
-        String.join("\n", lines));
-    assertTrue(
-        lines.contains("    left+ --+-[R1]-+-- left-"), "the picture is missing in the text");
-  }
-
-  @Test
   void json_isReadBackAndCarriesItsFormat() {
     String json = PlanJson.text(plan(STEREO_4, BENCH), TABLES);
     assertTrue(JsonText.strict("plan").read(json).found().isPresent());
     assertTrue(json.contains("\"format\" : \"loadwalk-plan/1\""), json);
     assertTrue(json.contains("\"code\" : \"amplifier-fuse\""), json);
-  }
-
-  @Test
-  void hostileNames_areInertInMarkdown() {
-    Amplifier named = Amplifier.named("<script>|", "a*b\u202e`");
-    String markdown =
-        PlanMarkdown.text(
-            new BenchPlanner(FORETELLS, CAUTIONS, TABLES, BANK)
-                .plan(STEREO_4, named, BENCH, List.of()),
-            TABLES);
-    assertTrue(markdown.contains("\\<script\\>\\| a\\*b \\`"), markdown);
   }
 
   @Test

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import loadwalk.json.Shown;
 import loadwalk.walk.WalkState;
@@ -32,7 +33,16 @@ class HostileTextTest {
   private static final Page LEDGER = LedgerPage.of(Ledger.of(List.of(LedgerEntry.of(WALK))));
   private static final Page COMPARISON =
       ComparisonPage.of(List.of(LedgerEntry.of(WALK), LedgerEntry.of(Walks.eventful().state())));
-  private static final List<Page> PAGES = List.of(SheetPage.of(SHEET), LEDGER, COMPARISON);
+  private static final List<Page> PAGES =
+      List.of(SheetPage.of(SHEET), LEDGER, COMPARISON, PlanPageTest.hostile(), wave());
+
+  private static Page wave() {
+    try {
+      return WavePageTest.page(String.join(" ", Hostile.ALL), Optional.empty());
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
 
   @Test
   void text_holdsNothingThatSteers() {

@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import loadwalk.plan.PlanExample;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -94,6 +96,9 @@ class HtmlBrowserTest {
     PAGES.put(
         "comparison",
         HtmlPage.html(ComparisonPage.of(List.of(practice, eventful, hostile, walks.get(0)))));
+    PAGES.put("plan", HtmlPage.html(PlanPageTest.page(PlanExample.AMPLIFIER, PlanExample.BENCH)));
+    PAGES.put("hostile-plan", HtmlPage.html(PlanPageTest.hostile()));
+    PAGES.put("wave", HtmlPage.html(WavePageTest.page(Hostile.LINK, Optional.empty())));
     Files.createDirectories(FOLDER);
     for (Map.Entry<String, String> page : PAGES.entrySet()) {
       Files.writeString(file(page.getKey()), page.getValue());

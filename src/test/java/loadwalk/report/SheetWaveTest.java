@@ -27,7 +27,7 @@ class SheetWaveTest {
   private static final String HASH = "0123456789abcdef".repeat(4);
 
   /** Two seconds of a sine cut off at 0.8, as 50 Hz at 48 kHz. */
-  private static final class Clipped implements AudioSource {
+  static final class Clipped implements AudioSource {
     private int at;
 
     @Override

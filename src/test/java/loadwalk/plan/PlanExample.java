@@ -1,0 +1,107 @@
+package loadwalk.plan;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.BareAmplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Lead;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.StepCautions;
+import loadwalk.sequence.Sequence;
+import loadwalk.sequence.Step;
+
+/** One bench and one step, foretold by a forecast that always says the same. */
+public final class PlanExample {
+  /** The stock tables. */
+  public static final Tables TABLES = Tables.stock();
+
+  /** How loads are wired. */
+  static final WiringLoadBank BANK = new WiringLoadBank(TABLES);
+
+  /** What warns of a step. */
+  public static final StepCautions CAUTIONS = new StepCautions(TABLES, BANK);
+
+  /** An amplifier with two fuses of 30 A. */
+  public static final Amplifier AMPLIFIER =
+      BareAmplifier.limited(OptionalDouble.of(2), OptionalDouble.of(4), List.of(30.0, 30.0));
+
+  /** 50 A and 30 A supplies, 2 m of AWG 4 each way, 60 A fuse, eight 8 Ω and four 4 Ω of 100 W. */
+  public static final Bench BENCH =
+      new Bench(
+          "North bench",
+          List.of(new Supply(13.8, 50), new Supply(13.8, 30)),
+          List.of(
+              new Lead("plus", new Lead.Awg(4), 2, 1), new Lead("minus", new Lead.Awg(4), 2, 1)),
+          OptionalDouble.of(60),
+          List.of(
+              new LoadResistor("8 ohm", 8, 5, 100, 8, OptionalDouble.empty()),
+              new LoadResistor("4 ohm", 4, 5, 100, 4, OptionalDouble.empty())),
+          List.of(),
+          0.9);
+
+  /** One step at 4 Ω. */
+  public static final Sequence STEREO_4 =
+      new Sequence(
+          "one-step",
+          "One step",
+          1000,
+          1,
+          13.8,
+          List.of(new Step.Measure(Mode.STEREO, 4, false)),
+          "0");
+
+  /**
+   * Foretells 40 A, at worst 81 A, and 100 W, at worst 144 W, into each load, whatever is asked.
+   */
+  public static final Forecaster FORETELLS =
+      new Forecaster() {
+        @Override
+        public Forecast forecast(Evidence evidence, Target target) {
+          Map<ReadingId, Band> readings =
+              Map.of(
+                  ReadingId.SUPPLY_AMPS, new Band(30, 40, 81),
+                  ReadingId.OUTPUT_VOLTS, new Band(18, 20, 24));
+          Forecast.Demand demand =
+              new Forecast.Demand(
+                  Optional.of(new Band(81, 100, 144)),
+                  Optional.of(new Band(162, 200, 288)),
+                  Optional.empty(),
+                  Optional.empty());
+          StepCautions.Outcome outcome = CAUTIONS.of(evidence, target, readings, demand);
+          return new Forecast(
+              target.stepId(),
+              0.95,
+              readings,
+              demand,
+              outcome.cautions(),
+              outcome.verdict(),
+              "as told");
+        }
+
+        @Override
+        public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+          return List.of();
+        }
+      };
+
+  private PlanExample() {}
+
+  /** Returns the plan of a sequence. */
+  public static BenchPlan plan(Sequence sequence, Amplifier amplifier, Bench bench) {
+    return new BenchPlanner(FORETELLS, CAUTIONS, TABLES, BANK)
+        .plan(sequence, amplifier, bench, List.of());
+  }
+}
