@@ -60,10 +60,10 @@ final class Entries {
       Optional<String> refusal = refusal(state.step(stepId), e.getKey());
       Typed typed =
           refusal.<Typed>map(Typed.Problem::new).orElseGet(() -> parse(e.getKey(), e.getValue()));
-      if (typed instanceof Typed.Problem problem) {
-        return Next.refused(model, e.getKey().label() + ": " + problem.sentence());
+      if (typed.problem().isPresent()) {
+        return Next.refused(model, e.getKey().label() + ": " + typed.problem().get());
       }
-      Typed.Number number = (Typed.Number) typed;
+      Typed.Number number = typed.number().orElseThrow();
       ReadingId id = inUnit(e.getKey(), number.unit());
       numbers.put(id, number);
       kept.put(id, e.getValue());
@@ -93,10 +93,8 @@ final class Entries {
     Unit twin = id == ReadingId.OUTPUT_VOLTS ? Unit.WATT : Unit.VOLT;
     Typed typed =
         output ? EntryParser.parse(text, id.unit(), twin) : EntryParser.parse(text, id.unit());
-    boolean below =
-        typed instanceof Typed.Number number
-            && number.value() < (id == ReadingId.SINK_CELSIUS ? ABSOLUTE_ZERO_CELSIUS : 0);
-    if (!below) {
+    double least = id == ReadingId.SINK_CELSIUS ? ABSOLUTE_ZERO_CELSIUS : 0;
+    if (typed.number().filter(number -> number.value() < least).isEmpty()) {
       return typed;
     }
     return new Typed.Problem(

@@ -12,11 +12,19 @@ public sealed interface Event
         Event.Reopened,
         Intent {
 
+  /** Returns the model after this event and what the outside world is asked to do. */
+  Next reach(Model model, Walker walker);
+
   /** The facts are on disk. */
   record Kept(List<Stamped> facts) implements Event {
     /** Copies the list. */
     public Kept {
       facts = List.copyOf(facts);
+    }
+
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return walker.kept(model, facts);
     }
   }
 
@@ -25,7 +33,12 @@ public sealed interface Event
    *
    * @param why one sentence
    */
-  record NotKept(String why) implements Event {}
+  record NotKept(String why) implements Event {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return Next.quiet(model.notKept(why));
+    }
+  }
 
   /**
    * A photo is on disk.
@@ -35,14 +48,26 @@ public sealed interface Event
    * @param sha256 the SHA-256 of its bytes, in hexadecimal
    * @param mediaType {@code image/png} or {@code image/jpeg}
    */
-  record PhotoKept(String path, String caption, String sha256, String mediaType) implements Event {}
+  record PhotoKept(String path, String caption, String sha256, String mediaType) implements Event {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      String step = model.state().currentId();
+      return Next.keeping(
+          model, List.of(new Fact.Attached(step, path, caption, sha256, mediaType)));
+    }
+  }
 
   /**
    * A photo cannot be attached.
    *
    * @param why one sentence
    */
-  record PhotoRefused(String why) implements Event {}
+  record PhotoRefused(String why) implements Event {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return Next.refused(model, why);
+    }
+  }
 
   /**
    * Time went on.
@@ -50,8 +75,18 @@ public sealed interface Event
    * @param monoNanos a clock that only goes forward, ns
    * @param wallMillis the wall clock, ms since 1970
    */
-  record Tick(long monoNanos, long wallMillis) implements Event {}
+  record Tick(long monoNanos, long wallMillis) implements Event {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return WarmClock.tick(model, this);
+    }
+  }
 
   /** The walk was read back from its journal. */
-  record Reopened(long monoNanos, long wallMillis) implements Event {}
+  record Reopened(long monoNanos, long wallMillis) implements Event {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return walker.reopened(model, this);
+    }
+  }
 }

@@ -22,6 +22,34 @@ public sealed interface Fact {
   /** Returns the state after this fact; {@link Opened} is the only one that needs no state. */
   WalkState applyTo(WalkState state, long wallMillis);
 
+  /** Tells whether later briefs rest on it, so that one shown already must be made anew. */
+  default boolean changesEvidence() {
+    return false;
+  }
+
+  /** Tells whether the running warm-up clock starts again from what the state says. */
+  default boolean resetsWarmClock() {
+    return false;
+  }
+
+  /** Returns what the operator is told once it is on disk, where no screen shows it. */
+  default Optional<String> toldOnceKept() {
+    return Optional.empty();
+  }
+
+  /** Returns the walk that it opens; only the first fact of a journal opens one. */
+  default Optional<Opened> opening() {
+    return Optional.empty();
+  }
+
+  /** Returns its judgement of a reading, where it holds one. */
+  default Optional<OfReading> judgement() {
+    return Optional.empty();
+  }
+
+  /** Lets a replay judge anew what this fact says of a whole step; most say nothing of one. */
+  default void judgeStepAnew(Replay replay) {}
+
   /** A fact about one step. */
   sealed interface OfStep extends Fact {
     /** Returns the id of the step. */
@@ -33,6 +61,28 @@ public sealed interface Fact {
     @Override
     default WalkState applyTo(WalkState state, long wallMillis) {
       return state.step(step(), this::change).at(wallMillis);
+    }
+  }
+
+  /** A fact that judges one reading of a step. */
+  sealed interface OfReading extends OfStep {
+    /** Returns the reading. */
+    ReadingId reading();
+
+    /** Returns what it doubts; empty where it doubts nothing. */
+    List<Doubt> doubts();
+
+    /** Returns the value entered with it; empty where an earlier one is judged. */
+    Optional<Entered> entered();
+
+    @Override
+    default boolean changesEvidence() {
+      return true;
+    }
+
+    @Override
+    default Optional<OfReading> judgement() {
+      return Optional.of(this);
     }
   }
 
@@ -72,6 +122,11 @@ public sealed interface Fact {
     public WalkState applyTo(WalkState state, long wallMillis) {
       return WalkState.begin(this, wallMillis);
     }
+
+    @Override
+    public Optional<Opened> opening() {
+      return Optional.of(this);
+    }
   }
 
   /** A brief was shown. */
@@ -79,6 +134,11 @@ public sealed interface Fact {
     @Override
     public StepState change(StepState before) {
       return before.briefed(forecast);
+    }
+
+    @Override
+    public void judgeStepAnew(Replay replay) {
+      replay.compareBrief(this);
     }
   }
 
@@ -133,7 +193,7 @@ public sealed interface Fact {
       List<Doubt> doubts,
       double warmSeconds,
       Optional<Instrument> instrument)
-      implements OfStep {
+      implements OfReading {
     /** Copies the doubts. */
     public Entered {
       doubts = List.copyOf(doubts);
@@ -165,10 +225,15 @@ public sealed interface Fact {
               warmSeconds,
               instrument));
     }
+
+    @Override
+    public Optional<Entered> entered() {
+      return Optional.of(this);
+    }
   }
 
   /** A value kept earlier was contradicted by a later one of its step. */
-  record Doubted(String step, ReadingId reading, List<Doubt> doubts) implements OfStep {
+  record Doubted(String step, ReadingId reading, List<Doubt> doubts) implements OfReading {
     /** Copies the doubts. */
     public Doubted {
       doubts = List.copyOf(doubts);
@@ -178,6 +243,11 @@ public sealed interface Fact {
     public StepState change(StepState before) {
       return before.doubted(reading, doubts);
     }
+
+    @Override
+    public Optional<Entered> entered() {
+      return Optional.empty();
+    }
   }
 
   /** The operator stood by a doubted value. */
@@ -186,6 +256,11 @@ public sealed interface Fact {
     public StepState change(StepState before) {
       return before.stoodBy(reading, reason);
     }
+
+    @Override
+    public boolean changesEvidence() {
+      return true;
+    }
   }
 
   /** The operator said at what the output was read. */
@@ -193,6 +268,11 @@ public sealed interface Fact {
     @Override
     public StepState change(StepState before) {
       return before.at(criterion);
+    }
+
+    @Override
+    public boolean changesEvidence() {
+      return true;
     }
   }
 
@@ -227,6 +307,16 @@ public sealed interface Fact {
       WalkState done = state.step(step, before -> before.with(Status.DONE)).at(wallMillis);
       boolean warm = state.planned(step).filter(p -> p.step() instanceof Step.WarmUp).isPresent();
       return warm ? done.cooledBecause(Optional.empty()) : done;
+    }
+
+    @Override
+    public boolean changesEvidence() {
+      return true;
+    }
+
+    @Override
+    public void judgeStepAnew(Replay replay) {
+      replay.compareEnd(step, List.of());
     }
   }
 
@@ -271,6 +361,11 @@ public sealed interface Fact {
       return state
           .attached(new WalkState.Attachment(step, path, caption, sha256, mediaType, wallMillis))
           .at(wallMillis);
+    }
+
+    @Override
+    public Optional<String> toldOnceKept() {
+      return Optional.of("The photo is kept as " + path + ".");
     }
   }
 
@@ -317,6 +412,16 @@ public sealed interface Fact {
                   : before.status() == Status.RUNNING ? backToAhead(before.cold()) : before.cold();
       return state.step(step, restart).cooledBecause(Optional.of(why)).at(wallMillis);
     }
+
+    @Override
+    public boolean changesEvidence() {
+      return true;
+    }
+
+    @Override
+    public boolean resetsWarmClock() {
+      return true;
+    }
   }
 
   /** A warm-up is to be done again; the step it is done for must be briefed and armed anew. */
@@ -327,6 +432,11 @@ public sealed interface Fact {
           .step(state.currentId(), Fact::backToAhead)
           .step(step, before -> before.cold().with(Status.AHEAD))
           .at(wallMillis);
+    }
+
+    @Override
+    public boolean resetsWarmClock() {
+      return true;
     }
   }
 

@@ -2,25 +2,94 @@ package loadwalk.walk;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
+import loadwalk.sequence.PlannedStep;
 
-/** Something the operator wants. */
+/** Something the operator wants; each says itself what comes of it. */
 public sealed interface Intent extends Event {
 
+  /** An intent that waits its turn: for the disk, then for a walk that goes on. */
+  sealed interface InTurn extends Intent {
+    @Override
+    default Next reach(Model model, Walker walker) {
+      return walker.intended(model.silent(), this);
+    }
+
+    /** Returns what comes of it while the walk runs. */
+    Next whileRunning(Model model, Steps steps);
+
+    /** Returns what comes of it while the walk is paused. */
+    default Next whilePaused(Model model) {
+      return Next.refused(model, "The walk is paused: go on first.");
+    }
+
+    /** Returns what comes of it after a stop whose reason is still to be given. */
+    default Next whileStopped(Model model) {
+      return Next.refused(model, "The walk was stopped: say why first.");
+    }
+  }
+
+  /** An intent about the step to be done now. */
+  sealed interface OfCurrent extends InTurn {
+    /** Returns what comes of it at that step. */
+    Next at(PlannedStep current, Model model, Steps steps);
+
+    @Override
+    default Next whileRunning(Model model, Steps steps) {
+      Optional<PlannedStep> current = model.state().current();
+      return current.isPresent()
+          ? at(current.get(), model, steps)
+          : Next.refused(model, "Every step is done.");
+    }
+  }
+
+  /** An intent that is taken at any time, the walk running or not. */
+  sealed interface AnyTime extends InTurn {
+    /** Returns what comes of it. */
+    Next taken(Model model);
+
+    @Override
+    default Next whileRunning(Model model, Steps steps) {
+      return taken(model);
+    }
+
+    @Override
+    default Next whilePaused(Model model) {
+      return taken(model);
+    }
+
+    @Override
+    default Next whileStopped(Model model) {
+      return taken(model);
+    }
+  }
+
   /** Start the briefed step; only a clear one starts without arming. */
-  record Begin() implements Intent {}
+  record Begin() implements OfCurrent {
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return steps.begin(model, current);
+    }
+  }
 
   /**
    * Arm the briefed step.
    *
    * @param text the load in ohms that is really connected, as typed
    */
-  record Arm(String text) implements Intent {
-    /** Makes the text whole. */
+  record Arm(String text) implements OfCurrent {
+    /** Makes the text fit for the journal. */
     public Arm {
       text = TypedText.text(text);
+    }
+
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return steps.arm(model, current, text);
     }
   }
 
@@ -29,10 +98,15 @@ public sealed interface Intent extends Event {
    *
    * @param reason why, as typed
    */
-  record LiftHalt(String reason) implements Intent {
-    /** Makes the text whole. */
+  record LiftHalt(String reason) implements OfCurrent {
+    /** Makes the text fit for the journal. */
     public LiftHalt {
       reason = TypedText.text(reason);
+    }
+
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return Steps.lift(model, current, reason);
     }
   }
 
@@ -43,10 +117,15 @@ public sealed interface Intent extends Event {
    * @param reading the reading
    * @param text the value as typed
    */
-  record Enter(String step, ReadingId reading, String text) implements Intent {
-    /** Makes the text whole. */
+  record Enter(String step, ReadingId reading, String text) implements InTurn {
+    /** Makes the text fit for the journal. */
     public Enter {
       text = TypedText.text(text);
+    }
+
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return steps.enter(model, step, Map.of(reading, text), Map.of());
     }
   }
 
@@ -58,18 +137,23 @@ public sealed interface Intent extends Event {
    * @param instruments what those were read from for which a meter itself was asked
    */
   record EnterAll(String step, Map<ReadingId, String> texts, Map<ReadingId, Instrument> instruments)
-      implements Intent {
+      implements InTurn {
     /** Makes values that were typed. */
     public EnterAll(String step, Map<ReadingId, String> texts) {
       this(step, texts, Map.of());
     }
 
-    /** Copies the maps, order kept, and makes the texts whole. */
+    /** Copies the maps, order kept, and makes the texts fit for the journal. */
     public EnterAll {
       Map<ReadingId, String> copy = new LinkedHashMap<>(texts);
       copy.replaceAll((id, text) -> TypedText.text(text));
       texts = Collections.unmodifiableMap(copy);
       instruments = Map.copyOf(instruments);
+    }
+
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return steps.enter(model, step, texts, instruments);
     }
   }
 
@@ -80,18 +164,33 @@ public sealed interface Intent extends Event {
    * @param capture what the wave shows
    * @param wallMillis when it was read, ms since 1970
    */
-  record TakeCapture(String step, Capture capture, long wallMillis) implements Intent {}
+  record TakeCapture(String step, Capture capture, long wallMillis) implements InTurn {
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return steps.take(model, this);
+    }
+  }
 
   /** Stand by a doubted reading. */
-  record StandBy(String step, ReadingId reading, String reason) implements Intent {
-    /** Makes the text whole. */
+  record StandBy(String step, ReadingId reading, String reason) implements InTurn {
+    /** Makes the text fit for the journal. */
     public StandBy {
       reason = TypedText.text(reason);
+    }
+
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return Steps.standBy(model, this);
     }
   }
 
   /** Say at what the step's output was read. */
-  record SetCriterion(String step, Criterion criterion) implements Intent {}
+  record SetCriterion(String step, Criterion criterion) implements InTurn {
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return Next.keeping(model, List.of(new Fact.CriterionSet(step, criterion)));
+    }
+  }
 
   /**
    * Add volts and THD read together near the limit.
@@ -99,41 +198,71 @@ public sealed interface Intent extends Event {
    * @param voltsText output volts, as typed
    * @param thdText THD in percent, as typed
    */
-  record AddPair(String step, String voltsText, String thdText) implements Intent {
-    /** Makes the text whole. */
+  record AddPair(String step, String voltsText, String thdText) implements InTurn {
+    /** Makes the text fit for the journal. */
     public AddPair {
       voltsText = TypedText.text(voltsText);
       thdText = TypedText.text(thdText);
     }
+
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return Steps.addPair(model, this);
+    }
   }
 
   /** Finish the running step. */
-  record Finish() implements Intent {}
+  record Finish() implements OfCurrent {
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return steps.finish(model, current);
+    }
+  }
 
   /** End the running warm-up before its time. */
-  record EndEarly(String reason) implements Intent {
-    /** Makes the text whole. */
+  record EndEarly(String reason) implements OfCurrent {
+    /** Makes the text fit for the journal. */
     public EndEarly {
       reason = TypedText.text(reason);
+    }
+
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return Steps.endEarly(model, current, reason);
     }
   }
 
   /** Pass over the current step. */
-  record Skip(String reason) implements Intent {
-    /** Makes the text whole. */
+  record Skip(String reason) implements OfCurrent {
+    /** Makes the text fit for the journal. */
     public Skip {
       reason = TypedText.text(reason);
+    }
+
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return Steps.skip(model, current, reason);
     }
   }
 
   /** Go back to the warm-up before going on. */
-  record WarmAgain() implements Intent {}
+  record WarmAgain() implements OfCurrent {
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return Steps.warmAgain(model, current);
+    }
+  }
 
   /** Write a note at the current step. */
-  record Note(String text) implements Intent {
-    /** Makes the text whole. */
+  record Note(String text) implements AnyTime {
+    /** Makes the text fit for the journal. */
     public Note {
       text = TypedText.text(text);
+    }
+
+    @Override
+    public Next taken(Model model) {
+      return Steps.note(model, this);
     }
   }
 
@@ -143,8 +272,8 @@ public sealed interface Intent extends Event {
    * @param path where it lies, as typed
    * @param caption what it shows, as typed
    */
-  record Attach(String path, String caption) implements Intent {
-    /** Makes the texts whole. */
+  record Attach(String path, String caption) implements AnyTime {
+    /** Makes the texts fit for the journal. */
     public Attach {
       path = TypedText.text(path);
       caption = TypedText.text(caption);
@@ -160,25 +289,65 @@ public sealed interface Intent extends Event {
       String[] parts = text.split("\\s+", 2);
       return new Attach(parts[0], parts.length == 2 ? parts[1] : "");
     }
+
+    @Override
+    public Next taken(Model model) {
+      return Steps.attach(model, this);
+    }
   }
 
   /** Stop at once: output down, supply off. */
-  record Stop() implements Intent {}
+  record Stop() implements Intent {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return Walker.stop(model.silent());
+    }
+  }
 
   /** Say why the walk was stopped. */
-  record ExplainStop(String reason) implements Intent {
-    /** Makes the text whole. */
+  record ExplainStop(String reason) implements InTurn {
+    /** Makes the text fit for the journal. */
     public ExplainStop {
       reason = TypedText.text(reason);
+    }
+
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return Next.refused(model, PausedWalk.NOTHING_HELD);
+    }
+
+    @Override
+    public Next whileStopped(Model model) {
+      return PausedWalk.explain(model, reason);
     }
   }
 
   /** Pause the walk. */
-  record Pause() implements Intent {}
+  record Pause() implements InTurn {
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return Steps.pause(model);
+    }
+  }
 
   /** Go on after a pause or a stop. */
-  record Resume() implements Intent {}
+  record Resume() implements InTurn {
+    @Override
+    public Next whileRunning(Model model, Steps steps) {
+      return Next.refused(model, PausedWalk.NOTHING_HELD);
+    }
+
+    @Override
+    public Next whilePaused(Model model) {
+      return PausedWalk.resume(model);
+    }
+  }
 
   /** Try again to write what is not on disk yet. */
-  record Retry() implements Intent {}
+  record Retry() implements Intent {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return Walker.retry(model.silent());
+    }
+  }
 }

@@ -103,6 +103,12 @@ public record Model(
     return with(all);
   }
 
+  /** Returns the model after facts could not be written: the walk holds and tries again later. */
+  Model notKept(String why) {
+    OptionalLong since = OptionalLong.of(clock.monoNanos().orElse(0));
+    return failing(Optional.of(why)).with(clock.failedAt(since));
+  }
+
   Model failing(Optional<String> why) {
     return new Model(state, waiting, why, stopping, clock, message);
   }

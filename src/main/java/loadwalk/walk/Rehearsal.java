@@ -11,7 +11,6 @@ import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.json.Nearest;
-import loadwalk.quantity.Typed;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 
@@ -163,9 +162,7 @@ public final class Rehearsal {
   }
 
   private static Optional<String> fault(ReadingId id, String text) {
-    return Entries.parse(id, text) instanceof Typed.Problem problem
-        ? Optional.of(problem.sentence())
-        : Optional.empty();
+    return Entries.parse(id, text).problem();
   }
 
   private void start(PlannedStep planned) {

@@ -86,7 +86,7 @@ public final class Replay {
     boolean opens =
         !records.isEmpty()
             && !records.get(0).isEmpty()
-            && records.get(0).get(0).fact() instanceof Fact.Opened;
+            && records.get(0).get(0).fact().opening().isPresent();
     if (!opens) {
       throw new UnreadableFact("the first fact does not open a walk");
     }
@@ -100,10 +100,10 @@ public final class Replay {
     while (next < facts.size()) {
       int end = entryEnd(facts, next);
       if (end > next) {
-        compareRun(facts.subList(next, end).stream().map(Stamped::fact).toList());
+        compareRun(judgements(facts.subList(next, end)));
       } else {
         end = next + 1;
-        compareOther(facts.get(next).fact());
+        facts.get(next).fact().judgeStepAnew(this);
       }
       facts.subList(next, end).forEach(s -> state = s.fact().applyTo(state, s.wallMillis()));
       next = end;
@@ -113,40 +113,41 @@ public final class Replay {
   /** Returns where a run of readings, and of doubts with them or late ones alone, ends. */
   private static int entryEnd(List<Stamped> facts, int start) {
     int end = start;
-    while (end < facts.size()
-        && (facts.get(end).fact() instanceof Fact.Entered
-            || facts.get(end).fact() instanceof Fact.Doubted)) {
+    while (end < facts.size() && facts.get(end).fact().judgement().isPresent()) {
       end++;
     }
     return end;
   }
 
-  private void compareRun(List<Fact> kept) {
-    if (kept.get(0) instanceof Fact.Doubted late) {
-      compareEnd(late.step(), kept);
-    } else {
-      compareEntry(kept);
-    }
+  private static List<Fact.OfReading> judgements(List<Stamped> facts) {
+    return judged(facts.stream().map(Stamped::fact).toList());
   }
 
-  private void compareOther(Fact kept) {
-    if (kept instanceof Fact.Briefed briefed) {
-      compareBrief(briefed);
-    } else if (kept instanceof Fact.Done done) {
-      compareEnd(done.step(), List.of());
+  private static List<Fact.OfReading> judged(List<Fact> facts) {
+    return facts.stream().flatMap(fact -> fact.judgement().stream()).toList();
+  }
+
+  private void compareRun(List<Fact.OfReading> kept) {
+    Fact.OfReading first = kept.get(0);
+    if (first.entered().isEmpty()) {
+      compareEnd(first.step(), kept);
+    } else {
+      compareEntry(first.step(), kept);
     }
   }
 
   /** Compares what was doubted as a step ended: what had waited for a reading that never came. */
-  private void compareEnd(String step, List<Fact> kept) {
-    target(step).ifPresent(t -> compareSlips(step, kept, entries.atEnd(state, t), Map.of()));
+  void compareEnd(String step, List<Fact.OfReading> kept) {
+    target(step)
+        .ifPresent(t -> compareSlips(step, kept, judged(entries.atEnd(state, t)), Map.of()));
   }
 
   private Optional<Target> target(String step) {
     return state.planned(step).flatMap(p -> Targets.of(state, p));
   }
 
-  private void compareBrief(Fact.Briefed briefed) {
+  /** Compares the verdict and the cautions of a brief. */
+  void compareBrief(Fact.Briefed briefed) {
     Optional<PlannedStep> planned = state.planned(briefed.step());
     if (planned.isEmpty()) {
       return;
@@ -171,26 +172,31 @@ public final class Replay {
     }
   }
 
-  private void compareEntry(List<Fact> kept) {
-    Fact.Entered first = (Fact.Entered) kept.get(0);
-    Optional<Target> target = target(first.step());
+  private void compareEntry(String step, List<Fact.OfReading> kept) {
+    Optional<Target> target = target(step);
     if (target.isEmpty()) {
       return;
     }
     Map<ReadingId, String> texts = new LinkedHashMap<>();
     Map<ReadingId, Typed.Number> typed = new LinkedHashMap<>();
-    for (Fact fact : kept) {
-      if (fact instanceof Fact.Entered e) {
-        texts.put(e.reading(), e.text());
-        typed.put(e.reading(), new Typed.Number(e.value(), e.reading().unit(), e.resolution()));
-      }
+    for (Fact.OfReading fact : kept) {
+      fact.entered()
+          .ifPresent(
+              e -> {
+                texts.put(e.reading(), e.text());
+                typed.put(
+                    e.reading(), new Typed.Number(e.value(), e.reading().unit(), e.resolution()));
+              });
     }
     List<Fact> today = entries.facts(Model.of(state, 1), target.get(), texts, typed, Map.of());
-    compareSlips(first.step(), kept, today, texts);
+    compareSlips(step, kept, judged(today), texts);
   }
 
   private void compareSlips(
-      String step, List<Fact> kept, List<Fact> today, Map<ReadingId, String> texts) {
+      String step,
+      List<Fact.OfReading> kept,
+      List<Fact.OfReading> today,
+      Map<ReadingId, String> texts) {
     Map<ReadingId, Set<String>> before = slips(kept);
     Map<ReadingId, Set<String>> after = slips(today);
     Set<ReadingId> all = new TreeSet<>(before.keySet());
@@ -210,15 +216,9 @@ public final class Replay {
     return texts.getOrDefault(id, earlier);
   }
 
-  private static Map<ReadingId, Set<String>> slips(List<Fact> facts) {
+  private static Map<ReadingId, Set<String>> slips(List<Fact.OfReading> facts) {
     Map<ReadingId, Set<String>> slips = new LinkedHashMap<>();
-    for (Fact fact : facts) {
-      if (fact instanceof Fact.Entered e) {
-        slips.put(e.reading(), codes(e.doubts()));
-      } else if (fact instanceof Fact.Doubted d) {
-        slips.put(d.reading(), codes(d.doubts()));
-      }
-    }
+    facts.forEach(fact -> slips.put(fact.reading(), codes(fact.doubts())));
     return slips;
   }
 

@@ -16,7 +16,7 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Step;
 import loadwalk.walk.StepState.Status;
 
-/** Takes intents while the walk runs. */
+/** Takes what the operator wants of a step while the walk runs. */
 final class Steps {
   private static final int REASON_LETTERS = 3;
 
@@ -28,70 +28,25 @@ final class Steps {
     this.override = override;
   }
 
-  Next intended(Model model, Intent intent) {
-    if (intent instanceof Intent.Note note) {
-      return note(model, note);
-    }
-    if (intent instanceof Intent.Attach attach) {
-      return attach(model, attach);
-    }
-    if (intent instanceof Intent.Enter enter) {
-      return entries.enter(model, enter.step(), Map.of(enter.reading(), enter.text()), Map.of());
-    }
-    if (intent instanceof Intent.EnterAll all) {
-      return entries.enter(model, all.step(), all.texts(), all.instruments());
-    }
-    if (intent instanceof Intent.TakeCapture take) {
-      return Captures.take(entries, model, take);
-    }
-    if (intent instanceof Intent.StandBy stand) {
-      return standBy(model, stand);
-    }
-    if (intent instanceof Intent.SetCriterion set) {
-      return Next.keeping(model, List.of(new Fact.CriterionSet(set.step(), set.criterion())));
-    }
-    if (intent instanceof Intent.AddPair pair) {
-      return addPair(model, pair);
-    }
-    if (intent instanceof Intent.Pause) {
-      List<Fact> facts = new ArrayList<>(WarmClock.soFar(model));
-      facts.add(new Fact.Paused());
-      return Next.keeping(model, facts);
-    }
-    return ofCurrent(model, intent);
+  Next enter(
+      Model model,
+      String step,
+      Map<ReadingId, String> texts,
+      Map<ReadingId, Instrument> instruments) {
+    return entries.enter(model, step, texts, instruments);
   }
 
-  private Next ofCurrent(Model model, Intent intent) {
-    Optional<PlannedStep> current = model.state().current();
-    if (current.isEmpty()) {
-      return Next.refused(model, "Every step is done.");
-    }
-    PlannedStep planned = current.get();
-    if (intent instanceof Intent.Begin) {
-      return begin(model, planned);
-    }
-    if (intent instanceof Intent.Arm arm) {
-      return arm(model, planned, arm.text());
-    }
-    if (intent instanceof Intent.LiftHalt lift) {
-      return lift(model, planned, lift.reason());
-    }
-    if (intent instanceof Intent.Finish) {
-      return finish(model, planned);
-    }
-    if (intent instanceof Intent.EndEarly early) {
-      return endEarly(model, planned, early.reason());
-    }
-    if (intent instanceof Intent.Skip skip) {
-      return skip(model, planned, skip.reason());
-    }
-    if (intent instanceof Intent.WarmAgain) {
-      return warmAgain(model, planned);
-    }
-    return Next.refused(model, "Nothing is paused or stopped.");
+  Next take(Model model, Intent.TakeCapture take) {
+    return Captures.take(entries, model, take);
   }
 
-  private Next begin(Model model, PlannedStep planned) {
+  static Next pause(Model model) {
+    List<Fact> facts = new ArrayList<>(WarmClock.soFar(model));
+    facts.add(new Fact.Paused());
+    return Next.keeping(model, facts);
+  }
+
+  Next begin(Model model, PlannedStep planned) {
     Optional<String> refusal = Gate.refusal(model.state(), override);
     return refusal.isPresent()
         ? Next.refused(model, refusal.get())
@@ -102,7 +57,7 @@ final class Steps {
    * Arms and, where nothing else holds the step, starts it; a clear step needs no load typed, but
    * one that is typed all the same must be the step's.
    */
-  private Next arm(Model model, PlannedStep planned, String text) {
+  Next arm(Model model, PlannedStep planned, String text) {
     Optional<Target> target = Targets.of(model.state(), planned);
     StepState step = model.state().step(planned.id());
     if (target.isEmpty() || step.status() != Status.BRIEFED) {
@@ -113,10 +68,10 @@ final class Steps {
       return begin(model, planned);
     }
     Typed typed = EntryParser.parse(text, Unit.OHM);
-    if (typed instanceof Typed.Problem problem) {
-      return Next.refused(model, problem.sentence());
+    if (typed.problem().isPresent()) {
+      return Next.refused(model, typed.problem().get());
     }
-    double ohms = ((Typed.Number) typed).value();
+    double ohms = typed.number().orElseThrow().value();
     Optional<String> problem = Gate.armProblem(target.get(), ohms);
     if (problem.isPresent()) {
       return Next.refused(model, problem.get());
@@ -132,7 +87,7 @@ final class Steps {
         : Next.keeping(model, List.of(armed, new Fact.Begun(planned.id())));
   }
 
-  private static Next lift(Model model, PlannedStep planned, String reason) {
+  static Next lift(Model model, PlannedStep planned, String reason) {
     StepState step = model.state().step(planned.id());
     boolean halted =
         step.status() == Status.BRIEFED
@@ -151,7 +106,7 @@ final class Steps {
     return Next.keeping(model, List.of(new Fact.HaltLifted(planned.id(), codes, reason.strip())));
   }
 
-  private static Next standBy(Model model, Intent.StandBy stand) {
+  static Next standBy(Model model, Intent.StandBy stand) {
     boolean open =
         model.state().step(stand.step()).latest(stand.reading()).filter(Entry::isOpen).isPresent();
     if (!open) {
@@ -164,25 +119,25 @@ final class Steps {
             List.of(new Fact.StoodBy(stand.step(), stand.reading(), stand.reason().strip())));
   }
 
-  private static Next addPair(Model model, Intent.AddPair pair) {
+  static Next addPair(Model model, Intent.AddPair pair) {
     Optional<String> early = Entries.refusal(model.state().step(pair.step()));
     if (early.isPresent()) {
       return Next.refused(model, "The pair is not kept: " + early.get() + ".");
     }
     Typed volts = EntryParser.parse(pair.voltsText(), Unit.VOLT);
     Typed thd = EntryParser.parse(pair.thdText(), Unit.PERCENT);
-    if (volts instanceof Typed.Number v && thd instanceof Typed.Number t) {
-      if (!(v.value() > 0 && t.value() > 0)) {
-        return Next.refused(model, "Volts and THD of a pair must both be above zero.");
-      }
-      LimitPair limitPair = new LimitPair(v.value(), t.value());
-      return Next.keeping(model, List.of(new Fact.PairAdded(pair.step(), limitPair)));
+    Optional<String> wrong = volts.problem().or(thd::problem);
+    if (wrong.isPresent()) {
+      return Next.refused(model, wrong.get());
     }
-    Typed wrong = volts instanceof Typed.Problem ? volts : thd;
-    return Next.refused(model, ((Typed.Problem) wrong).sentence());
+    double v = volts.number().orElseThrow().value();
+    double t = thd.number().orElseThrow().value();
+    return v > 0 && t > 0
+        ? Next.keeping(model, List.of(new Fact.PairAdded(pair.step(), new LimitPair(v, t))))
+        : Next.refused(model, "Volts and THD of a pair must both be above zero.");
   }
 
-  private Next finish(Model model, PlannedStep planned) {
+  Next finish(Model model, PlannedStep planned) {
     StepState step = model.state().step(planned.id());
     boolean confirmed = planned.step() instanceof Step.Note && step.status() == Status.BRIEFED;
     if (step.status() != Status.RUNNING && !confirmed) {
@@ -235,7 +190,7 @@ final class Steps {
     return watts || step.latest(id).isPresent();
   }
 
-  private static Next endEarly(Model model, PlannedStep planned, String reason) {
+  static Next endEarly(Model model, PlannedStep planned, String reason) {
     boolean running = model.state().step(planned.id()).status() == Status.RUNNING;
     if (!running || !(planned.step() instanceof Step.WarmUp)) {
       return Next.refused(model, "No warm-up is running.");
@@ -250,7 +205,7 @@ final class Steps {
                 new Fact.Done(planned.id())));
   }
 
-  private static Next skip(Model model, PlannedStep planned, String reason) {
+  static Next skip(Model model, PlannedStep planned, String reason) {
     boolean optional = planned.step() instanceof Step.Measure measure && measure.optional();
     if (isTooShort(reason) && !optional) {
       return Next.refused(model, "A step is skipped only with a reason in words.");
@@ -259,7 +214,7 @@ final class Steps {
     return Next.keeping(model, List.of(new Fact.Skipped(planned.id(), why)));
   }
 
-  private static Next warmAgain(Model model, PlannedStep planned) {
+  static Next warmAgain(Model model, PlannedStep planned) {
     List<PlannedStep> before =
         model.state().plan().subList(0, model.state().plan().indexOf(planned) + 1);
     Optional<PlannedStep> warm =

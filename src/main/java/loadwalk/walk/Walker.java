@@ -33,61 +33,27 @@ public final class Walker {
 
   /** Returns the new model and what the outside world is asked to do. */
   public Next update(Model model, Event event) {
-    if (event instanceof Event.Kept kept) {
-      return kept(model, kept.facts());
-    }
-    if (event instanceof Event.NotKept failure) {
-      Model.Clock clock = model.clock();
-      return Next.quiet(
-          model.failing(Optional.of(failure.why())).with(clock.failedAt(retryFrom(clock))));
-    }
-    if (event instanceof Event.Tick tick) {
-      return WarmClock.tick(model, tick);
-    }
-    if (event instanceof Event.Reopened reopened) {
-      return reopened(model, reopened);
-    }
-    if (event instanceof Event.PhotoKept photo) {
-      return Next.keeping(model, List.of(attached(model, photo)));
-    }
-    if (event instanceof Event.PhotoRefused refused) {
-      return Next.refused(model, refused.why());
-    }
-    return intended(model.silent(), (Intent) event);
+    return event.reach(model, this);
   }
 
-  private static Fact attached(Model model, Event.PhotoKept photo) {
-    return new Fact.Attached(
-        model.state().currentId(),
-        photo.path(),
-        photo.caption(),
-        photo.sha256(),
-        photo.mediaType());
-  }
-
-  private static OptionalLong retryFrom(Model.Clock clock) {
-    return OptionalLong.of(clock.monoNanos().orElse(0));
-  }
-
-  private Next intended(Model model, Intent intent) {
-    if (intent instanceof Intent.Stop) {
-      return stop(model);
-    }
-    if (intent instanceof Intent.Retry) {
-      return model.isWriting() ? retry(model) : Next.quiet(model);
-    }
+  /** Takes an intent that waits its turn: for the disk, then for a walk that goes on. */
+  Next intended(Model model, Intent.InTurn intent) {
     if (model.isWriting()) {
       String why = model.keepProblem().orElse("it is being written");
       return Next.refused(
           model, "The last entry is not on disk yet (" + why + "); nothing goes on until it is.");
     }
-    if (model.state().hold() != Hold.RUNNING) {
-      return PausedWalk.intended(model, intent);
+    switch (model.state().hold()) {
+      case STOPPED:
+        return intent.whileStopped(model);
+      case PAUSED:
+        return intent.whilePaused(model);
+      default:
+        return intent.whileRunning(model, steps);
     }
-    return steps.intended(model, intent);
   }
 
-  private static Next stop(Model model) {
+  static Next stop(Model model) {
     if (model.isStopped()) {
       return Next.quiet(model);
     }
@@ -96,24 +62,28 @@ public final class Walker {
     return Next.keeping(model.stopping(true), facts);
   }
 
+  /** Tries again to write what waits, if anything does. */
   static Next retry(Model model) {
+    if (!model.isWriting()) {
+      return Next.quiet(model);
+    }
     Model again = model.failing(Optional.empty());
     return new Next(again, List.of(new Effect.AppendJournal(again.waiting())));
   }
 
-  private Next kept(Model model, List<Stamped> facts) {
+  Next kept(Model model, List<Stamped> facts) {
     WalkState state = model.state();
     List<Stamped> rest = new ArrayList<>(model.waiting());
     boolean renew = false;
     for (Stamped stamped : facts) {
       state = stamped.fact().applyTo(state, stamped.wallMillis());
       rest.remove(stamped);
-      renew |= changesEvidence(stamped.fact());
+      renew |= stamped.fact().changesEvidence();
     }
     boolean stopping = model.stopping() && state.hold() != Hold.STOPPED;
     Model.Clock clock = model.clock().failedAt(OptionalLong.empty());
     boolean sameStep = state.currentId().equals(model.state().currentId());
-    boolean reset = facts.stream().anyMatch(s -> resetsClock(s.fact()));
+    boolean reset = facts.stream().anyMatch(s -> s.fact().resetsWarmClock());
     double warm =
         sameStep && !reset ? clock.warmSeconds() : state.step(state.currentId()).warmSeconds();
     Model next =
@@ -129,28 +99,13 @@ public final class Walker {
     return followed(told(next, facts), renew);
   }
 
-  /** Says of a photo that it is kept, which nothing on the screen shows. */
+  /** Says what nothing on the screen shows, such as that a photo is kept. */
   private static Model told(Model model, List<Stamped> facts) {
     Model told = model;
     for (Stamped stamped : facts) {
-      if (stamped.fact() instanceof Fact.Attached photo) {
-        told = told.saying("The photo is kept as " + photo.path() + ".");
-      }
+      told = stamped.fact().toldOnceKept().map(told::saying).orElse(told);
     }
     return told;
-  }
-
-  private static boolean resetsClock(Fact fact) {
-    return fact instanceof Fact.Cooled || fact instanceof Fact.WarmAgain;
-  }
-
-  private static boolean changesEvidence(Fact fact) {
-    return fact instanceof Fact.Entered
-        || fact instanceof Fact.StoodBy
-        || fact instanceof Fact.Doubted
-        || fact instanceof Fact.CriterionSet
-        || fact instanceof Fact.Done
-        || fact instanceof Fact.Cooled;
   }
 
   /** Briefs the current step when it is reached, and anew when what it rests on has changed. */
@@ -172,7 +127,7 @@ public final class Walker {
     return Next.keeping(model, List.of(new Fact.Briefed(current.get().id(), brief)));
   }
 
-  private Next reopened(Model model, Event.Reopened event) {
+  Next reopened(Model model, Event.Reopened event) {
     Model heard = model.with(model.clock().heard(event.monoNanos(), event.wallMillis()));
     if (model.state().plan().stream().allMatch(p -> isUntouched(model.state(), p))) {
       return followed(heard, false);
