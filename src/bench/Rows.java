@@ -18,6 +18,7 @@ final class Rows {
 
   /** What an operator takes at least from an open walk to its first reading. */
   private static final long OPEN_MILLIS = 5000;
+
   private static final String F3 = "\u001bOR";
   private static final String F8 = "\u001b[19~";
   private static final String F9 = "\u001b[20~";
@@ -37,12 +38,10 @@ final class Rows {
   /** Takes the java command, the folder of the build, a work folder, this folder and the rows. */
   public static void main(String[] arguments) throws Exception {
     Rows rows =
-        new Rows(
-            arguments[0], Path.of(arguments[1]), Path.of(arguments[2]), Path.of(arguments[3]));
+        new Rows(arguments[0], Path.of(arguments[1]), Path.of(arguments[2]), Path.of(arguments[3]));
     List<String> named = Arrays.asList(arguments).subList(4, arguments.length);
     List<String> all =
-        List.of(
-            "start", "keys", "entry", "idle", "memory", "sheet", "ledger", "trials", "jar", "growth");
+        List.of("start", "keys", "entry", "idle", "memory", "sheet", "ledger", "jar", "growth");
     System.out.println("| what | compared with | Loadwalk | the other | ratio | reach |");
     System.out.println("|---|---|---|---|---|---|");
     for (String row : named.isEmpty() ? all : named) {
@@ -59,7 +58,6 @@ final class Rows {
       case "memory" -> memory();
       case "sheet" -> new PipeRows(java, target, work, source).sheet();
       case "ledger" -> new PipeRows(java, target, work, source).ledger();
-      case "trials" -> new PipeRows(java, target, work, source).trials();
       case "jar" -> jar();
       case "growth" -> Growth.print(PipeRows.demo(source));
       default -> throw new IllegalArgumentException("no row is named " + row);
@@ -70,7 +68,14 @@ final class Rows {
     System.out.printf(
         Locale.ROOT,
         "| %s | %s | %.4g %s | %.4g %s | %.2f× | %s |%n",
-        what, with, own, unit, other, unit, own / other, reach);
+        what,
+        with,
+        own,
+        unit,
+        other,
+        unit,
+        own / other,
+        reach);
   }
 
   private List<String> bare(String... more) {
@@ -85,8 +90,13 @@ final class Rows {
 
   private List<String> walk(Path home) {
     return List.of(
-        target + "/loadwalk", "walk", "full-walk", "--practice=7", "--speed=1",
-        "--home", home.toString());
+        target + "/loadwalk",
+        "walk",
+        "full-walk",
+        "--practice=7",
+        "--speed=1",
+        "--home",
+        home.toString());
   }
 
   private void start() throws IOException {
@@ -197,7 +207,10 @@ final class Rows {
     print(
         "a reading entered to kept, judged, renewed and painted",
         "one write and force of the same bytes, plus the echo",
-        own.median(), other.median(), "ms", "1.5×");
+        own.median(),
+        other.median(),
+        "ms",
+        "");
   }
 
   /** Writes and forces so many bytes behind what a file holds and returns how long it took, ms. */
@@ -236,7 +249,10 @@ final class Rows {
     print(
         "idle on the warm-up screen, share of a core",
         "bare Lanterna at 4 ticks a second",
-        own.median(), other.median(), "%", "1.2×, < 1 %");
+        own.median(),
+        other.median(),
+        "%",
+        "1.2×, < 1 %");
   }
 
   private void memory() throws IOException, InterruptedException {
@@ -255,7 +271,11 @@ final class Rows {
     }
     print(
         "resident memory on the walk screen",
-        "bare Lanterna", own.median(), other.median(), "MiB", "1.5×");
+        "bare Lanterna",
+        own.median(),
+        other.median(),
+        "MiB",
+        "1.5×");
   }
 
   private void jar() throws IOException {

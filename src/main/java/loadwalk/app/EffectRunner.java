@@ -12,9 +12,6 @@ interface EffectRunner {
   /** Does what a walk asks. */
   List<ProgramEvent> perform(Effect effect);
 
-  /** Hears what is likely to be asked next, in place of what it heard before. */
-  default void prepare(List<Effect> likely) {}
-
   /** Does what a screen asks. */
   List<ProgramEvent> grant(Wish wish, Program program);
 

@@ -4,11 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/**
- * Says which names a file may have so that every platform takes it and none reads more into it.
- *
- * <p>Patterns and streams would cost a sheet in a pipe a tenth of its time.
- */
+/** Says which names a file may have so that every platform takes it and none reads more into it. */
 final class FileNames {
   static final int LONGEST = 200;
 

@@ -2,12 +2,9 @@ package loadwalk.app;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import loadwalk.journal.JournalWriter;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
@@ -21,7 +18,6 @@ import loadwalk.walk.Fact;
 import loadwalk.walk.FactWriter;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.walk.Stamped;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
 
@@ -38,7 +34,6 @@ final class MachineEffects implements EffectRunner {
   private final WalkMeters meters;
   private Optional<OpenWalk> open = Optional.empty();
   private Background background = Background.NONE;
-  private Map<List<Stamped>, JournalWriter.Ready> prepared = Map.of();
   private boolean leaving;
 
   MachineEffects(
@@ -89,22 +84,8 @@ final class MachineEffects implements EffectRunner {
     return List.of();
   }
 
-  @Override
-  public void prepare(List<Effect> likely) {
-    prepared = new IdentityHashMap<>();
-    for (Effect effect : likely) {
-      if (effect instanceof Effect.AppendJournal append && open.isPresent()) {
-        String body = FactWriter.body(append.facts());
-        prepared.put(append.facts(), open.get().ready(body, prepared.size()));
-      }
-    }
-  }
-
   private Event kept(Effect.AppendJournal append) {
-    OpenWalk walk = open.orElseThrow();
-    JournalWriter.Ready ready = prepared.get(append.facts());
-    KeepResult result =
-        ready == null ? walk.append(FactWriter.body(append.facts())) : walk.append(ready);
+    KeepResult result = open.orElseThrow().append(FactWriter.body(append.facts()));
     return result instanceof KeepResult.NotKept failed
         ? new Event.NotKept(failed.why())
         : new Event.Kept(append.facts());

@@ -15,7 +15,6 @@ import java.util.Optional;
 import loadwalk.cli.BadInput;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
-import loadwalk.cli.HomeOption;
 import loadwalk.cli.LedgerCommand;
 import loadwalk.cli.Loadwalk;
 import loadwalk.cli.MetersCommand;
@@ -63,7 +62,7 @@ public final class Main {
       code = unwritten(code, lost.get(), utf8(FileDescriptor.err));
     }
     // All is closed and flushed by now. System.exit would, on newer Javas, set up logging to tell
-    // of it, which takes longer than a kept sheet.
+    // of it, which takes time.
     Runtime.getRuntime().halt(code);
   }
 
@@ -81,11 +80,6 @@ public final class Main {
         return new Machine().home(new World.Surroundings(Optional.empty(), false));
       }
       List<String> words = CommandWords.commandFirst(List.of(arguments), COMMANDS);
-      Optional<SheetWords> sheet = SheetWords.of(words);
-      if (sheet.isPresent()) {
-        return new PlainSheet(dataHome(HomeOption.toRead(sheet.get().home())), Build.identity())
-            .print(sheet.get().walk(), OUT, utf8(FileDescriptor.err));
-      }
       return commands(new Machine(), words.get(0))
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
           .execute(words.toArray(String[]::new));

@@ -22,19 +22,9 @@ public final class OpenWalk implements Closeable {
     return name;
   }
 
-  /** Makes a record ready to be added behind so many others, without adding it. */
-  JournalWriter.Ready ready(String body, int others) {
-    return writer.ready(body, others);
-  }
-
   /** Adds a record; it counts only when the answer says that it is kept. */
   public KeepResult append(String body) {
     return writer.append(body);
-  }
-
-  /** Adds a record that was made ready, as {@link #append(String)} does. */
-  KeepResult append(JournalWriter.Ready record) {
-    return writer.append(record);
   }
 
   /** Lets the walk go; everything kept is on the disk already. */

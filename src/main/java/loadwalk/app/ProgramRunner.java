@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import loadwalk.view.LookAhead;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramNext;
@@ -13,12 +12,12 @@ import loadwalk.view.Wish;
 
 /** Runs the program: one event in, all that follows from it done, on the caller's thread alone. */
 final class ProgramRunner {
-  private final LookAhead loop;
+  private final ProgramUpdate loop;
   private final EffectRunner outside;
   private Program program;
 
   ProgramRunner(ProgramUpdate loop, EffectRunner outside, Program program) {
-    this.loop = new LookAhead(loop);
+    this.loop = loop;
     this.outside = outside;
     this.program = program;
   }
@@ -51,25 +50,6 @@ final class ProgramRunner {
   /** Takes what has become known outside without an event, such as what a meter said. */
   void look() {
     settle(new ArrayDeque<>(outside.after(program)));
-  }
-
-  /** Tells whether there is something to work out ahead. */
-  boolean canLookAhead() {
-    return loop.isDue(program);
-  }
-
-  /**
-   * Works out what Enter would do to what is typed, so that little is left when it comes.
-   *
-   * @return the program it would lead to, where that was not known yet
-   */
-  Optional<Program> lookAhead() {
-    List<ProgramNext> updates = loop.look(program);
-    if (updates.isEmpty()) {
-      return Optional.empty();
-    }
-    outside.prepare(updates.stream().flatMap(next -> next.effects().stream()).toList());
-    return Optional.of(updates.get(updates.size() - 1).program());
   }
 
   private void settle(Deque<ProgramEvent> waiting) {

@@ -79,16 +79,10 @@ public final class SessionStore {
 
   /** Lists the walks, the last changed first; links and files of other names are passed over. */
   public List<Listed> list() throws IOException {
-    return list(home);
-  }
-
-  /** Lists the walks of a data home, as {@link #list()} does. */
-  static List<Listed> list(DataHome home) throws IOException {
     List<Listed> walks = new ArrayList<>();
     if (!Files.isDirectory(home.sessions()) || !home.stays(home.sessions())) {
       return walks;
     }
-    // Neither patterns nor lambdas: a sheet in a pipe comes by here.
     try (DirectoryStream<Path> files = Files.newDirectoryStream(home.sessions())) {
       for (Path file : files) {
         Optional<Listed> walk = listed(file);
@@ -159,15 +153,11 @@ public final class SessionStore {
       return OUTSIDE;
     }
     try {
-      return watching(Recovery.read(bytes(home, name)), why);
+      Path file = home.sessions().resolve(name.journalFile());
+      return watching(Recovery.read(FileStorage.read(file)), why);
     } catch (IOException e) {
       return new Opening.Refused(DiskFaults.sentence(e));
     }
-  }
-
-  /** Returns the bytes of a journal, whoever holds it. */
-  static byte[] bytes(DataHome home, WalkName name) throws IOException {
-    return FileStorage.read(home.sessions().resolve(name.journalFile()));
   }
 
   private static Opening watching(Recovered read, String why) {

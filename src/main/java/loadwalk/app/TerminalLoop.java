@@ -5,7 +5,6 @@ import com.googlecode.lanterna.input.KeyType;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -15,7 +14,6 @@ import loadwalk.tui.Surface;
 import loadwalk.tui.TtyTerminal;
 import loadwalk.view.Key;
 import loadwalk.view.Look;
-import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramPainter;
 import loadwalk.walk.Event;
@@ -29,9 +27,6 @@ import loadwalk.walk.Event;
 final class TerminalLoop {
   private static final int QUEUE = 4096;
   private static final long TICK_MILLIS = 1000;
-
-  /** Who types on is not kept waiting by what is worked out ahead; before Enter a hand pauses. */
-  private static final long PAUSE_NANOS = TimeUnit.MILLISECONDS.toNanos(30);
 
   private static final int PASTE_MOST = 100_000;
   private static final int PASTE_QUIET_SECONDS = 2;
@@ -104,17 +99,8 @@ final class TerminalLoop {
     for (Signal signal : signals) {
       hear(signal, surface, terminal);
     }
-    if (signals.isEmpty()) {
-      lookAhead(surface);
-    } else if (!over && !runner.isLeaving()) {
+    if (!over && !runner.isLeaving()) {
       paint(surface);
-    }
-  }
-
-  private void lookAhead(Surface surface) throws IOException {
-    Optional<Program> likely = runner.lookAhead();
-    if (likely.isPresent()) {
-      painter.expect(likely.get(), surface.size());
     }
   }
 
@@ -122,13 +108,12 @@ final class TerminalLoop {
     surface.show(painter.paint(runner.program(), surface.size()));
   }
 
-  /** Returns what has come; nothing where a pause came first in which to look ahead. */
+  /** Returns what has come, after a second at most. */
   private List<Signal> drained() {
     List<Signal> signals = new ArrayList<>();
     try {
       long tick = Math.max(0, nextTick - clocks.monoNanos());
-      long wait = runner.canLookAhead() ? Math.min(PAUSE_NANOS, tick) : tick;
-      Signal first = queue.poll(wait, TimeUnit.NANOSECONDS);
+      Signal first = queue.poll(tick, TimeUnit.NANOSECONDS);
       if (first != null) {
         signals.add(first);
         queue.drainTo(signals);

@@ -54,11 +54,6 @@ public record WalkName(String text) {
     return text + ".lock";
   }
 
-  /** Hidden and not kept under version, because it can be made anew at any time. */
-  String sheetFile() {
-    return "." + text + ".sheet";
-  }
-
   String photoFolder() {
     return text + ".photos";
   }

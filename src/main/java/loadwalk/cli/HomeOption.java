@@ -21,25 +21,19 @@ public final class HomeOption {
     return Optional.ofNullable(home);
   }
 
-  /** Returns the folder, where one was given, as {@link #toRead} does. */
-  public Optional<Path> homeToRead() {
-    return toRead(home());
-  }
-
   /**
-   * Returns a folder that was named to a command that only reads: in a mistyped one it would find
-   * nothing and not say why.
+   * Returns the folder, where one was given, for a command that only reads: in a mistyped one it
+   * would find nothing and not say why.
    *
    * @throws BadInput with one sentence if it is no folder
    */
-  public static Optional<Path> toRead(Optional<Path> named) {
-    // No lambda: a kept sheet is printed by way of this, and loading one takes time.
-    if (named.isPresent() && !Files.isDirectory(named.get())) {
-      String shown = "--home " + Shown.text(named.get().toString(), SHOWN);
-      boolean there = Files.exists(named.get());
+  public Optional<Path> homeToRead() {
+    if (home != null && !Files.isDirectory(home)) {
+      String shown = "--home " + Shown.text(home.toString(), SHOWN);
+      boolean there = Files.exists(home);
       String fault = there ? " is a file; it must be a folder." : ": there is no such folder.";
       throw new BadInput(shown + fault);
     }
-    return named;
+    return home();
   }
 }

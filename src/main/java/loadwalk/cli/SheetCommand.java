@@ -1,8 +1,20 @@
 package loadwalk.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.Optional;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import loadwalk.report.Picture;
+import loadwalk.report.Sheet;
+import loadwalk.report.SheetCsv;
+import loadwalk.report.SheetJson;
+import loadwalk.report.SheetOptions;
+import loadwalk.report.SheetPage;
+import loadwalk.walk.FactReader;
+import loadwalk.walk.UnreadableFact;
+import loadwalk.walk.WalkState;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,24 +53,52 @@ public final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new SheetRun(
-            shelves.at(home.homeToRead()),
-            Optional.ofNullable(walk),
-            showSerial,
-            outputs,
-            spec.commandLine().getOut(),
-            spec.commandLine().getErr())
-        .run();
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      return write(shelves.at(home.homeToRead()), err);
+    } catch (IOException e) {
+      return refused(err, e.getMessage(), ExitCode.BAD_INPUT);
+    } catch (UnreadableFact e) {
+      return refused(err, "This walk cannot be read: " + e.getMessage() + ".", ExitCode.DAMAGED);
+    } finally {
+      err.flush();
+    }
   }
 
-  /**
-   * Prints a sheet as this command without options does, but takes no command line in: reading the
-   * options by reflection costs a fifth of the time.
-   *
-   * @return the exit code
-   */
-  public static int print(
-      WalkShelf shelf, Optional<String> walk, PrintWriter out, PrintWriter err) {
-    return new SheetRun(shelf, walk, false, new ReportOptions(), out, err).run();
+  private int write(WalkShelf shelf, PrintWriter err) throws IOException {
+    WalkShelf.Journal journal = shelf.read(walk == null ? newest(shelf) : walk);
+    journal.damaged().ifPresent(err::println);
+    if (journal.bodies().isEmpty()) {
+      return refused(err, "This walk holds no record that can be read.", ExitCode.DAMAGED);
+    }
+    WalkState state = FactReader.walk(journal.bodies());
+    Sheet sheet = Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)));
+    outputs.write(
+        SheetPage.of(sheet),
+        () -> SheetCsv.text(sheet),
+        () -> SheetJson.text(sheet),
+        spec.commandLine().getOut());
+    return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
+  }
+
+  private static Map<String, Picture> pictures(WalkShelf shelf, WalkState state) {
+    Map<String, Picture> pictures = new HashMap<>();
+    for (WalkState.Attachment a : state.attachments()) {
+      shelf.photo(a.path(), a.sha256()).ifPresent(p -> pictures.put(a.sha256(), p));
+    }
+    return pictures;
+  }
+
+  private static String newest(WalkShelf shelf) throws IOException {
+    List<WalkShelf.Listed> walks = shelf.list();
+    if (walks.isEmpty()) {
+      throw new IOException("There is no walk yet.");
+    }
+    return walks.get(0).name();
+  }
+
+  private static int refused(PrintWriter err, String sentence, int code) {
+    err.println(sentence);
+    return code;
   }
 }

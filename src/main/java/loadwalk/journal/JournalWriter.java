@@ -42,35 +42,13 @@ public final class JournalWriter implements Closeable {
   }
 
   /**
-   * A record that is checked and framed already, but not added yet.
-   *
-   * @param seq the number it is framed for
-   * @param body its body
-   * @param line its line
-   */
-  public record Ready(long seq, String body, byte[] line) {}
-
-  /**
-   * Makes a record ready to be added.
+   * Adds one record and forces it to the disk.
    *
    * @param body one JSON object on one line; the first names the format
-   * @param others how many records are likely to be added before it
    * @throws IllegalArgumentException if the body cannot be framed; the caller made a mistake
    */
-  public Ready ready(String body, int others) {
-    long seq = lastSeq + 1 + others;
-    return new Ready(seq, body, Framing.line(seq, body));
-  }
-
-  /** Adds one record that was not made ready before, as {@link #append(Ready)} does. */
   public KeepResult append(String body) {
-    return append(ready(body, 0));
-  }
-
-  /** Adds one record and forces it to the disk; it is framed anew if another number is due. */
-  public KeepResult append(Ready ready) {
-    String body = ready.body();
-    byte[] line = ready.seq() == lastSeq + 1 ? ready.line() : Framing.line(lastSeq + 1, body);
+    byte[] line = Framing.line(lastSeq + 1, body);
     if (lastSeq == 0 && Body.head(body) != Facts.Head.OURS) {
       throw new IllegalArgumentException("the first body must name the format " + Body.FORMAT);
     }

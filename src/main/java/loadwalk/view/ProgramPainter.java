@@ -11,27 +11,14 @@ public final class ProgramPainter {
   private final Look look;
   private Program before;
   private Frame shown;
-  private Program expected;
-  private Frame ahead;
 
   /** Makes a painter for a terminal that shows these characters. */
   public ProgramPainter(Look look) {
     this.look = look;
   }
 
-  /** Paints a program that is likely to come, so that it need not be painted then. */
-  public void expect(Program program, Size size) {
-    expected = program;
-    ahead = program.paint(size, look);
-  }
-
   /** Paints a program for a size. */
   public Frame paint(Program program, Size size) {
-    if (program == expected && ahead.size().equals(size)) {
-      shown = ahead;
-      before = program;
-      return shown;
-    }
     boolean typed =
         shown != null
             && shown.size().equals(size)

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 /** Holds that {@code --home} means the same ahead of every command as behind it. */
 class HomeOptionTest {
@@ -163,12 +164,17 @@ class HomeOptionTest {
     Path amplifier = folder.resolve("amp.json");
     assertEquals("--home " + mistyped + ": there is no such folder.", refusal(mistyped));
     assertEquals("--home " + amplifier + " is a file; it must be a folder.", refusal(amplifier));
-    assertEquals(Optional.of(empty), HomeOption.toRead(Optional.of(empty)));
-    assertEquals(Optional.empty(), HomeOption.toRead(Optional.empty()));
+    assertEquals(Optional.of(empty), given("--home", empty.toString()).homeToRead());
+    assertEquals(Optional.empty(), given().homeToRead());
   }
 
   private static String refusal(Path home) {
-    return assertThrows(BadInput.class, () -> HomeOption.toRead(Optional.of(home))).getMessage();
+    HomeOption option = given("--home", home.toString());
+    return assertThrows(BadInput.class, option::homeToRead).getMessage();
+  }
+
+  private static HomeOption given(String... words) {
+    return CommandLine.populateCommand(new HomeOption(), words);
   }
 
   @Test

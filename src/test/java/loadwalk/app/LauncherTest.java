@@ -116,7 +116,6 @@ class LauncherTest {
         String asked = asked(words.toArray(String[]::new));
         boolean computes = List.of("rehearse", "replay", "plan", "wave").contains(command);
         assertEquals(!computes, asked.contains("TieredStopAtLevel=1"), asked);
-        assertEquals(command.equals("sheet"), asked.contains("CompileThreshold"), asked);
         assertTrue(asked.endsWith("loadwalk.jar\n" + String.join("\n", words) + "\n"), asked);
       }
     }

@@ -172,11 +172,6 @@ public final class ProgramUnderTest {
     return painter.paint(runner.program(), size);
   }
 
-  /** Works out what Enter would do, as the terminal's loop does while nothing is pressed. */
-  public void lookAhead(Size size) {
-    runner.lookAhead().ifPresent(likely -> painter.expect(likely, size));
-  }
-
   /** Paints the program from nothing. */
   public Frame paintWhole(Size size) {
     return runner.program().paint(size, look);

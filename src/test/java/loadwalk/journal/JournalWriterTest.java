@@ -49,36 +49,8 @@ class JournalWriterTest {
   }
 
   @Test
-  void append_ofRecordsMadeReady_givesTheSameJournal() {
-    List<String> bodies = bodies(5);
-    keep(bodies.subList(0, 1));
-    List<JournalWriter.Ready> ready =
-        List.of(
-            writer.ready(bodies.get(1), 0),
-            writer.ready(bodies.get(2), 1),
-            writer.ready(bodies.get(3), 2));
-    assertArrayEquals(of(bodies.subList(0, 1)), disk.platter());
-    for (int i = 0; i < ready.size(); i++) {
-      assertEquals(new Kept(i + 2), writer.append(ready.get(i)));
-    }
-    keep(bodies.subList(4, 5));
-    assertArrayEquals(of(bodies), disk.platter());
-  }
-
-  @Test
-  void append_ofARecordReadyForAnotherNumber_framesItAnew() {
-    List<String> bodies = bodies(3);
-    JournalWriter.Ready early = writer.ready(bodies.get(1), 0);
-    JournalWriter.Ready late = writer.ready(bodies.get(2), 7);
-    keep(bodies.subList(0, 1));
-    assertEquals(new Kept(2), writer.append(early));
-    assertEquals(new Kept(3), writer.append(late));
-    assertArrayEquals(of(bodies), disk.platter());
-  }
-
-  @Test
-  void ready_ofABodyThatCannotBeFramed_isRefusedAtOnce() {
-    assertThrows(IllegalArgumentException.class, () -> writer.ready("no object", 0));
+  void append_ofABodyThatCannotBeFramed_isRefused() {
+    assertThrows(IllegalArgumentException.class, () -> writer.append("no object"));
   }
 
   @ParameterizedTest

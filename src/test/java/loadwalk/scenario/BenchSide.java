@@ -66,7 +66,6 @@ final class BenchSide {
   private Surface surface;
   private ProgramUnderTest program;
   private int cells;
-  private boolean hasty;
 
   private BenchSide(Path folder, FakeClocks clocks, Look look, boolean colour) {
     this.folder = folder;
@@ -118,12 +117,6 @@ final class BenchSide {
     surface = new Surface(terminal, colour);
     program.tick();
     show();
-  }
-
-  /** Presses keys from now on before Loadwalk can work out what Enter would do. */
-  BenchSide hasty() {
-    hasty = true;
-    return this;
   }
 
   /** Kills Loadwalk and starts it again; nothing was closed. */
@@ -199,9 +192,6 @@ final class BenchSide {
     try {
       int painted = surface.show(program.paint(surface.size()));
       cells += painted;
-      if (!hasty) {
-        program.lookAhead(surface.size());
-      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
