@@ -5,22 +5,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.Asks;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
 import loadwalk.walk.StepState.Status;
-import loadwalk.walk.Targets;
 import loadwalk.walk.WalkState;
 import loadwalk.walk.WalkState.Hold;
 
@@ -127,7 +123,7 @@ public record PlainWriter(Printer printer) {
             + planned.id()
             + ", brief: "
             + brief.verdict().word().toUpperCase(Locale.ROOT));
-    Targets.of(state, planned).map(PlainWriter::load).ifPresent(lines::add);
+    planned.instruction(state.context(planned)).lines().forEach(line -> lines.add("  " + line));
     for (Caution caution : brief.cautions()) {
       lines.add("  " + caution.gravity().word().toUpperCase(Locale.ROOT) + ": " + caution.text());
     }
@@ -144,14 +140,6 @@ public record PlainWriter(Printer printer) {
     return lines;
   }
 
-  private static String load(Target target) {
-    if (Double.isNaN(target.ohms())) {
-      return "  no tone, no load driven";
-    }
-    String across = target.mode() == Mode.STEREO ? " to each channel" : " across the bridge";
-    return "  connect " + target.ohms() + " ohm" + across;
-  }
-
   private static String start(WalkState state, PlannedStep planned) {
     if (Gate.isHalted(state)) {
       return "Type lift REASON, or skip REASON.";
@@ -162,7 +150,7 @@ public record PlainWriter(Printer printer) {
   }
 
   private static String asks(WalkState state, PlannedStep planned) {
-    List<ReadingId> readings = Targets.of(state, planned).map(Asks::readings).orElse(List.of());
+    List<ReadingId> readings = planned.readings(state.context(planned));
     return readings.isEmpty()
         ? "none; type done."
         : String.join(", ", readings.stream().map(ReadingId::key).toList()) + "; then done.";

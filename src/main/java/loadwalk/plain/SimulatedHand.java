@@ -6,7 +6,6 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
@@ -50,7 +49,7 @@ public record SimulatedHand(PracticeAnswers bench) {
     if (halted) {
       return new Intent.LiftHalt(LIFTED);
     }
-    if (planned.step() instanceof Step.Note) {
+    if (planned.step().isConfirmed()) {
       return new Intent.Finish();
     }
     Optional<Target> target = Targets.of(state, planned);
@@ -64,7 +63,7 @@ public record SimulatedHand(PracticeAnswers bench) {
       ReadingId doubted = step.openDoubts().get(0);
       return Optional.of(new Intent.StandBy(planned.id(), doubted, STANDS));
     }
-    if (planned.step() instanceof Step.WarmUp) {
+    if (planned.step().warmUp().isPresent()) {
       return warm(model, planned, step);
     }
     Map<ReadingId, String> shown = bench.of(model.state(), model.clock().warmSeconds());

@@ -17,6 +17,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.StepCautions;
+import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
 
 /**
@@ -65,9 +66,17 @@ public final class BenchPlanner {
             sequence.toneHertz(), sequence.limitThdPercent(), sequence.supplyVolts());
     Evidence evidence = new Evidence(amplifier, bench, conditions, observations);
     List<StepPlan> steps =
-        PlannedTarget.of(sequence).stream().map(target -> step(evidence, target)).toList();
+        targets(sequence).stream().map(target -> step(evidence, target)).toList();
     List<String> needs = new Needs(tables, evidence, steps).sentences();
     return new BenchPlan(sequence.name(), evidence, steps, needs);
+  }
+
+  /** Before the walk the heaviest step is taken to be the heaviest of the sequence. */
+  private static List<Target> targets(Sequence sequence) {
+    List<PlannedStep> walked = PlannedStep.of(sequence);
+    return walked.stream()
+        .flatMap(planned -> planned.target(planned.in(sequence, walked, any -> true)).stream())
+        .toList();
   }
 
   private StepPlan step(Evidence evidence, Target target) {

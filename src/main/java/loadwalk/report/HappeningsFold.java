@@ -14,7 +14,7 @@ import loadwalk.report.Sheet.Answer;
 import loadwalk.result.ResultComputation;
 import loadwalk.result.Taken;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
+import loadwalk.sequence.WarmUp;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Results;
 import loadwalk.walk.StepState;
@@ -38,14 +38,12 @@ final class HappeningsFold {
   Sheet.Happenings happenings() {
     for (PlannedStep planned : state.plan()) {
       StepState step = state.step(planned.id());
-      entries(planned.id(), step, planned.step() instanceof Step.WarmUp);
+      entries(planned.id(), step, planned.step().warmUp().isPresent());
       lift(planned.id(), step);
       if (step.status() == StepState.Status.SKIPPED) {
         skips.add(new Sheet.Skip(planned.id(), step.reason().orElse("no reason kept")));
       }
-      if (planned.step() instanceof Step.WarmUp warm) {
-        warmUps.add(warmUp(planned.id(), warm, step));
-      }
+      planned.step().warmUp().ifPresent(warm -> warmUps.add(warmUp(planned.id(), warm, step)));
     }
     return new Sheet.Happenings(
         doubts,
@@ -121,7 +119,7 @@ final class HappeningsFold {
     lifts.add(new Sheet.Lift(stepId, halts, step.liftReason().get()));
   }
 
-  private Sheet.WarmUp warmUp(String stepId, Step.WarmUp warm, StepState step) {
+  private Sheet.WarmUp warmUp(String stepId, WarmUp warm, StepState step) {
     List<Sheet.Temperature> temperatures = lastRun(stepId, step);
     boolean done = step.status() == StepState.Status.DONE;
     return new Sheet.WarmUp(

@@ -18,7 +18,6 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Results;
 import loadwalk.walk.StepState;
-import loadwalk.walk.Targets;
 import loadwalk.walk.WalkState;
 
 /** Gathers a sheet from a walk. */
@@ -142,7 +141,7 @@ final class SheetFold {
         step.status(),
         step.brief(),
         armed,
-        planned.recheckOf().flatMap(of -> Targets.recheckOf(state, planned)),
+        state.context(planned).repeated().map(PlannedStep::id),
         step.criterion(),
         readings,
         step.pairs(),

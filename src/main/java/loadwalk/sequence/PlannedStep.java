@@ -1,62 +1,68 @@
 package loadwalk.sequence;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
 /**
  * One step as it is walked, with an id of its own.
  *
  * @param id the step's id, unique in the walk: {@code stereo-4}, {@code warm-up#2}
  * @param step what it does
- * @param recheckOf for a recheck the id of the step measured again, or {@link
- *     Step.Recheck#HEAVIEST}
  */
-public record PlannedStep(String id, Step step, Optional<String> recheckOf) {
-  /** The part of full power of a warm-up that does not say. */
-  public static final double DEFAULT_POWER_FRACTION = 0.5;
-
-  /** The slope at which a heatsink counts as steady where a warm-up does not say, K/min. */
-  public static final double DEFAULT_STEADY_CELSIUS_PER_MINUTE = 0.5;
-
-  /**
-   * Returns the steps of a sequence as they are walked, in order. A recheck becomes its warm-up,
-   * like the sequence's first one but of its own length, and one step for each id it names.
-   */
+public record PlannedStep(String id, Step step) {
+  /** Returns the steps of a sequence as they are walked, in order. */
   public static List<PlannedStep> of(Sequence sequence) {
     Map<String, Integer> counts = new HashMap<>();
     List<PlannedStep> out = new ArrayList<>();
     for (Step step : sequence.steps()) {
-      if (step instanceof Step.Recheck recheck) {
-        if (recheck.afterWarmMinutes() > 0) {
-          Step warmUp = warmUp(sequence, recheck.afterWarmMinutes());
-          out.add(plain(warmUp, counts));
-        }
-        for (String target : recheck.of()) {
-          String id = numbered(recheck.baseId(), counts);
-          out.add(new PlannedStep(id, recheck, Optional.of(target)));
-        }
-      } else {
-        out.add(plain(step, counts));
+      for (Step walked : step.walked(sequence)) {
+        out.add(new PlannedStep(numbered(walked.baseId(), counts), walked));
       }
     }
     return List.copyOf(out);
   }
 
-  private static PlannedStep plain(Step step, Map<String, Integer> counts) {
-    return new PlannedStep(numbered(step.baseId(), counts), step, Optional.empty());
+  /**
+   * Returns where this step stands in a walk.
+   *
+   * @param sequence the sequence it belongs to
+   * @param plan every step of the walk
+   * @param counts which of them may be the heaviest that a recheck takes up again
+   */
+  public StepContext in(Sequence sequence, List<PlannedStep> plan, Predicate<PlannedStep> counts) {
+    return new StepContext(sequence, step.repeats().flatMap(of -> repeated(of, plan, counts)));
   }
 
-  private static Step warmUp(Sequence sequence, double minutes) {
-    return sequence.steps().stream()
-        .filter(Step.WarmUp.class::isInstance)
-        .map(Step.WarmUp.class::cast)
-        .findFirst()
-        .map(w -> new Step.WarmUp(minutes, w.powerFraction(), w.steadyCelsiusPerMinute()))
-        .orElse(
-            new Step.WarmUp(minutes, DEFAULT_POWER_FRACTION, DEFAULT_STEADY_CELSIUS_PER_MINUTE));
+  private static Optional<PlannedStep> repeated(
+      String of, List<PlannedStep> plan, Predicate<PlannedStep> counts) {
+    return of.equals(Recheck.HEAVIEST)
+        ? plan.stream()
+            .filter(planned -> planned.step.load().isPresent())
+            .filter(counts)
+            .min(Comparator.comparing(p -> p.step.load().orElseThrow(), Load.HEAVIEST_FIRST))
+        : plan.stream().filter(planned -> planned.id.equals(of)).findFirst();
+  }
+
+  /** Returns what the step does to the amplifier; empty where it asks nothing of it. */
+  public Optional<Target> target(StepContext context) {
+    return step.target(id, context);
+  }
+
+  /** Returns what the step asks of the operator, in whole sentences. */
+  public String instruction(StepContext context) {
+    return step.instruction(context);
+  }
+
+  /** Returns the readings that the step asks for; none where it asks nothing of the amplifier. */
+  public List<ReadingId> readings(StepContext context) {
+    return target(context).map(target -> step.readings(target.mode())).orElse(List.of());
   }
 
   /** Returns the base id, with #2 and so on from its second use. */

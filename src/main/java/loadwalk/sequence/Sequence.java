@@ -2,6 +2,7 @@ package loadwalk.sequence;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A scripted procedure.
@@ -26,5 +27,19 @@ public record Sequence(
   public Sequence {
     Objects.requireNonNull(name, "name");
     steps = List.copyOf(steps);
+  }
+
+  /** Returns the first load that a step names: the one for warm-ups and for the unloaded volts. */
+  public Optional<Load> firstLoad() {
+    return steps.stream().flatMap(step -> step.load().stream()).findFirst();
+  }
+
+  /** Returns the first warm-up as it would be with another least time, minutes. */
+  WarmUp warmUpOf(double minutes) {
+    return steps.stream()
+        .flatMap(step -> step.warmUp().stream())
+        .findFirst()
+        .map(warmUp -> warmUp.lastingInstead(minutes))
+        .orElseGet(() -> WarmUp.lasting(minutes));
   }
 }

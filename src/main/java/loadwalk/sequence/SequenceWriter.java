@@ -40,26 +40,26 @@ public final class SequenceWriter {
   }
 
   private static void writeRest(JsonGenerator out, Step step) throws IOException {
-    if (step instanceof Step.WarmUp warmUp) {
+    if (step instanceof WarmUp warmUp) {
       number(out, "minutes", warmUp.minutes());
       number(out, "powerFraction", warmUp.powerFraction());
       number(out, "steadyCelsiusPerMinute", warmUp.steadyCelsiusPerMinute());
-    } else if (step instanceof Step.Measure measure) {
+    } else if (step instanceof Measure measure) {
       out.writeStringField("mode", measure.mode().word());
       number(out, "ohms", measure.ohms());
       if (measure.optional()) {
         out.writeBooleanField("optional", true);
       }
-    } else if (step instanceof Step.Recheck recheck) {
+    } else if (step instanceof Recheck recheck) {
       out.writeArrayFieldStart("of");
       for (String target : recheck.of()) {
         out.writeString(target);
       }
       out.writeEndArray();
       number(out, "afterWarmMinutes", recheck.afterWarmMinutes());
-    } else if (step instanceof Step.Music music) {
+    } else if (step instanceof Music music) {
       number(out, "minutes", music.minutes());
-    } else if (step instanceof Step.Note note) {
+    } else if (step instanceof Note note) {
       out.writeStringField("text", note.text());
     }
   }

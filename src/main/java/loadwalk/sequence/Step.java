@@ -1,10 +1,16 @@
 package loadwalk.sequence;
 
 import java.util.List;
+import java.util.Optional;
 import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 
-/** One entry of a sequence. */
-public sealed interface Step {
+/**
+ * One entry of a sequence. Each kind is a record that answers for itself whatever a caller asks of
+ * a step, so that nobody needs to ask which kind it is.
+ */
+public sealed interface Step permits WarmUp, Idle, Measure, OpenLoad, Recheck, Music, Note {
 
   /** Returns what the step does, the word of its {@code do} key. */
   String verb();
@@ -14,105 +20,71 @@ public sealed interface Step {
     return verb();
   }
 
-  /**
-   * Runs the amplifier warm at part of its power.
-   *
-   * @param minutes the least time, minutes
-   * @param powerFraction the part of full power, above 0 up to 1
-   * @param steadyCelsiusPerMinute the slope at or below which the heatsink counts as steady, K/min
-   */
-  record WarmUp(double minutes, double powerFraction, double steadyCelsiusPerMinute)
-      implements Step {
-    @Override
-    public String verb() {
-      return "warm-up";
-    }
-  }
-
-  /** Reads the idle current, no tone. */
-  record Idle() implements Step {
-    @Override
-    public String verb() {
-      return "idle";
-    }
-  }
+  /** Returns what the operator is asked to connect, to do and to read, in whole sentences. */
+  String instruction(StepContext context);
 
   /**
-   * Raises the tone to the limit into a load and reads volts and amps.
+   * Returns what the step does to the amplifier; empty where it drives no load and reads no supply.
    *
-   * @param mode stereo or bridged
-   * @param ohms the load, ohms
-   * @param optional whether the operator may pass it over without a reason
+   * @param id the step's id in the walk
+   * @param context where it stands
    */
-  record Measure(Mode mode, double ohms, boolean optional) implements Step {
-    @Override
-    public String verb() {
-      return "measure";
-    }
-
-    @Override
-    public String baseId() {
-      return loadId(mode, ohms);
-    }
-  }
-
-  /** Reads the volts with the load taken off, generator untouched. */
-  record OpenLoad() implements Step {
-    @Override
-    public String verb() {
-      return "open-load";
-    }
-  }
+  Optional<Target> target(String id, StepContext context);
 
   /**
-   * Measures earlier steps again after another warm-up.
+   * Returns the readings that the step asks for, in the order an operator takes them.
    *
-   * @param of the ids of the steps, or {@link #HEAVIEST}
-   * @param afterWarmMinutes the warm-up before, minutes; 0 for none
+   * @param mode how its load is connected
    */
-  record Recheck(List<String> of, double afterWarmMinutes) implements Step {
-    /** Stands for the heaviest step measured so far. */
-    public static final String HEAVIEST = "heaviest";
+  List<ReadingId> readings(Mode mode);
 
-    /** Copies the list. */
-    public Recheck {
-      of = List.copyOf(of);
-    }
+  /** Returns the readings that the step cannot be finished without; they are among those asked. */
+  List<ReadingId> required();
 
-    @Override
-    public String verb() {
-      return "recheck";
-    }
+  /** Returns the load that the step itself names. */
+  default Optional<Load> load() {
+    return Optional.empty();
+  }
+
+  /** Returns the warm-up that the step is, run by a clock. */
+  default Optional<WarmUp> warmUp() {
+    return Optional.empty();
+  }
+
+  /** Returns the step that this one measures again: its id, or {@link Recheck#HEAVIEST}. */
+  default Optional<String> repeats() {
+    return Optional.empty();
+  }
+
+  /** Tells whether the step is done as soon as the operator confirms its brief. */
+  default boolean isConfirmed() {
+    return false;
+  }
+
+  /** Tells whether the operator may pass the step over without a reason. */
+  default boolean isOptional() {
+    return false;
+  }
+
+  /** Returns the steps that are walked for this one, in order. */
+  default List<Step> walked(Sequence sequence) {
+    return List.of(this);
   }
 
   /**
-   * Plays music and listens.
+   * Returns what keeps the step from standing behind the steps before it.
    *
-   * @param minutes how long, minutes
+   * @param measured the ids of the measure steps before it
    */
-  record Music(double minutes) implements Step {
-    @Override
-    public String verb() {
-      return "music";
-    }
+  default List<Misplaced> misplaced(List<String> measured) {
+    return List.of();
   }
 
   /**
-   * Shows a text the operator confirms.
+   * A step that cannot stand where it does.
    *
-   * @param text what to read or do
+   * @param key the key at fault
+   * @param sentence what is wrong
    */
-  record Note(String text) implements Step {
-    @Override
-    public String verb() {
-      return "note";
-    }
-  }
-
-  /** Returns the id of a load: {@code stereo-4}, {@code bridged-0.5}. */
-  static String loadId(Mode mode, double ohms) {
-    String number =
-        ohms == Math.rint(ohms) && ohms < 1e9 ? String.valueOf((long) ohms) : String.valueOf(ohms);
-    return mode.word() + "-" + number;
-  }
+  record Misplaced(String key, String sentence) {}
 }

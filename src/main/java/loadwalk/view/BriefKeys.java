@@ -3,7 +3,6 @@ package loadwalk.view;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Targets;
@@ -67,7 +66,7 @@ final class BriefKeys {
     if (onColdLoad(screen, state, planned) && needsArming) {
       return Answer.stay(screen.at(0));
     }
-    if (planned.step() instanceof Step.Note) {
+    if (planned.step().isConfirmed()) {
       return Answer.want(screen.at(0), new Intent.Finish());
     }
     return Answer.want(screen.at(0), needsArming ? new Intent.Arm(text) : new Intent.Begin());

@@ -18,6 +18,12 @@ import loadwalk.walk.WalkState;
 
 /** The brief of a step: what to connect, the cautions worst first, the forecast, the arming. */
 final class BriefPanel {
+  /** The most rows of an instruction beside a forecast: the longest is a bridged open-load step. */
+  static final int INSTRUCTION_ROWS = 3;
+
+  /** Title, caution, basis of two rows and hint. */
+  private static final int ROWS_BESIDE_A_NOTE = 5;
+
   private static final int FIELD = 16;
 
   /** The width of a caution's gravity with the blanks behind it. */
@@ -38,7 +44,12 @@ final class BriefPanel {
     int row = paintTitle(canvas, state, planned, brief, area);
     row =
         canvas.paragraph(
-            area.column(), row, area.columns(), 2, Words.instruction(state, planned), Style.STRONG);
+            area.column(),
+            row,
+            area.columns(),
+            instructionRows(brief, area),
+            planned.instruction(state.context(planned)),
+            Style.STRONG);
     int fields = BriefKeys.rows(state, planned) + 1;
     int forecastRows = Math.min(4, brief.readings().size());
     int cautionRows = area.bottom() - row - fields - forecastRows - 1;
@@ -46,6 +57,13 @@ final class BriefPanel {
     row = paintForecast(canvas, brief, area, row, area.bottom() - fields);
     paintFields(canvas, state, planned, screen, area);
     paintSupply(canvas, program, area);
+  }
+
+  /** A step without a forecast, such as a note, has the room of one for what it says. */
+  private static int instructionRows(Forecast brief, Area area) {
+    return brief.readings().isEmpty()
+        ? Math.max(INSTRUCTION_ROWS, area.rows() - ROWS_BESIDE_A_NOTE)
+        : INSTRUCTION_ROWS;
   }
 
   /** Returns the cautions of the current step in full, for where the panel has no room for them. */

@@ -68,7 +68,7 @@ final class PowerChart {
     for (PlannedStep planned : state.plan()) {
       Optional<Target> target =
           Targets.of(state, planned)
-              .filter(t -> t.kind() == Target.Kind.LOADED && planned.recheckOf().isEmpty());
+              .filter(t -> t.kind() == Target.Kind.LOADED && planned.step().repeats().isEmpty());
       Optional<Band> watts =
           state.step(planned.id()).brief().flatMap(brief -> brief.demand().loadWatts());
       if (target.isPresent() && watts.isPresent()) {

@@ -6,7 +6,6 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.Asks;
 import loadwalk.walk.Intent;
 import loadwalk.walk.StepState;
 import loadwalk.walk.Targets;
@@ -18,7 +17,7 @@ final class RunKeys {
 
   /** Returns the readings of the step's rows; loaded steps have two more rows behind them. */
   static List<ReadingId> readings(WalkState state, PlannedStep planned) {
-    return Targets.of(state, planned).map(Asks::readings).orElse(List.of());
+    return planned.readings(state.context(planned));
   }
 
   static boolean hasCriterion(WalkState state, PlannedStep planned) {

@@ -10,7 +10,6 @@ import loadwalk.bench.Tables;
 import loadwalk.forecast.Doubt;
 import loadwalk.plan.WireBackCheck;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
@@ -37,8 +36,8 @@ final class RunPanel {
             area.column(),
             area.row() + 1,
             area.columns(),
-            2,
-            Words.instruction(state, planned),
+            BriefPanel.INSTRUCTION_ROWS,
+            planned.instruction(state.context(planned)),
             Style.TEXT);
     List<ReadingId> readings = RunKeys.readings(state, planned);
     boolean free = screen.prompt().isEmpty();
@@ -72,7 +71,7 @@ final class RunPanel {
         && state
             .current()
             .filter(planned -> state.step(planned.id()).status() == StepState.Status.RUNNING)
-            .filter(planned -> !(planned.step() instanceof Step.WarmUp))
+            .filter(planned -> planned.step().warmUp().isEmpty())
             .filter(planned -> screen.focus() < RunKeys.readings(state, planned).size())
             .isPresent();
   }

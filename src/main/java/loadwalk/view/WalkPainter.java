@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
 import loadwalk.walk.StepState.Status;
@@ -106,7 +105,7 @@ final class WalkPainter {
     StepState step = state.step(planned.id());
     if (step.status() != Status.RUNNING) {
       BriefPanel.paint(canvas, program, planned, screen, area);
-    } else if (planned.step() instanceof Step.WarmUp) {
+    } else if (planned.step().warmUp().isPresent()) {
       WarmPanel.paint(canvas, program, planned, screen, area);
     } else {
       RunPanel.paint(canvas, program, planned, screen, area);

@@ -5,7 +5,6 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
@@ -186,7 +185,7 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
       return Answer.stay(asking(Prompt.of(Prompt.Kind.LIFT, id)));
     }
     boolean warming =
-        state.current().filter(p -> p.step() instanceof Step.WarmUp).isPresent()
+        state.current().filter(p -> p.step().warmUp().isPresent()).isPresent()
             && step.status() == Status.RUNNING;
     if (warming) {
       return Answer.stay(asking(Prompt.of(Prompt.Kind.EARLY, id)));

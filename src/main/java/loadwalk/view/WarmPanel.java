@@ -5,7 +5,7 @@ import java.util.Locale;
 import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
+import loadwalk.sequence.WarmUp;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
@@ -21,7 +21,7 @@ final class WarmPanel {
   static void paint(
       Canvas canvas, Program program, PlannedStep planned, WalkScreen screen, Area area) {
     Model model = program.walk().orElseThrow();
-    Step.WarmUp warm = (Step.WarmUp) planned.step();
+    WarmUp warm = planned.step().warmUp().orElseThrow();
     StepState step = model.state().step(planned.id());
     double left = warm.minutes() * 60 - model.clock().warmSeconds();
     int column = area.column();
@@ -36,7 +36,12 @@ final class WarmPanel {
     int row = area.row() + 3 + BigDigits.ROWS;
     row =
         canvas.paragraph(
-            column, row, area.columns(), 2, Words.instruction(model.state(), planned), Style.TEXT);
+            column,
+            row,
+            area.columns(),
+            2,
+            planned.instruction(model.state().context(planned)),
+            Style.TEXT);
     row = canvas.paragraph(column, row, area.columns(), 2, standing(model, planned), Style.STRONG);
     canvas.text(column, row, temperatures(step), Style.FAINT);
     boolean focus = screen.prompt().isEmpty();

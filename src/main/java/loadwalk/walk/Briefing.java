@@ -11,7 +11,6 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 
 /** Makes the brief of a step from all that is known before it. */
 public final class Briefing {
@@ -29,13 +28,13 @@ public final class Briefing {
         forecaster.forecast(Targets.evidenceBefore(state, planned.id()), target.get());
     List<Caution> more = new ArrayList<>();
     heldByDoubt(state, planned).ifPresent(more::add);
-    cooled(state, planned).ifPresent(more::add);
+    cooled(state, target.get()).ifPresent(more::add);
     return more.isEmpty() ? forecast : adding(forecast, more);
   }
 
   private static Forecast withoutLoad(PlannedStep planned) {
     String basis =
-        planned.step() instanceof Step.Recheck
+        planned.step().repeats().isPresent()
             ? "No step has been measured that could be rechecked."
             : "No load is driven at the limit in this step, so nothing is forecast.";
     return new Forecast(
@@ -60,10 +59,8 @@ public final class Briefing {
                     1));
   }
 
-  private static Optional<Caution> cooled(WalkState state, PlannedStep planned) {
-    boolean loaded =
-        planned.step() instanceof Step.Measure || planned.step() instanceof Step.Recheck;
-    return loaded
+  private static Optional<Caution> cooled(WalkState state, Target target) {
+    return target.kind() == Target.Kind.LOADED
         ? state.cooled().map(why -> new Caution("cooled", Verdict.HEED, why, 0.9))
         : Optional.empty();
   }

@@ -19,15 +19,18 @@ final class Captures {
 
   static Next take(Entries entries, Model model, Intent.TakeCapture take) {
     WalkState state = model.state();
-    Optional<List<ReadingId>> asked =
-        state.planned(take.step()).flatMap(p -> Targets.of(state, p)).map(Asks::readings);
-    if (asked.filter(ids -> ids.contains(ReadingId.OUTPUT_VOLTS)).isEmpty()) {
+    List<ReadingId> asked =
+        state
+            .planned(take.step())
+            .map(planned -> planned.readings(state.context(planned)))
+            .orElse(List.of());
+    if (!asked.contains(ReadingId.OUTPUT_VOLTS)) {
       return Next.refused(model, "The step " + take.step() + " takes no output from a wave.");
     }
     Capture capture = take.capture();
     Map<ReadingId, String> texts = new LinkedHashMap<>();
     texts.put(ReadingId.OUTPUT_VOLTS, capture.voltsText());
-    if (asked.get().contains(ReadingId.THD_PERCENT) && capture.thdPercent().isPresent()) {
+    if (asked.contains(ReadingId.THD_PERCENT) && capture.thdPercent().isPresent()) {
       texts.put(ReadingId.THD_PERCENT, Capture.percentText(capture.thdPercent().getAsDouble()));
     }
     Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();

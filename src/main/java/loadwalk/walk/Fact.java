@@ -12,7 +12,6 @@ import loadwalk.forecast.Forecast;
 import loadwalk.result.Criterion;
 import loadwalk.result.LimitPair;
 import loadwalk.sequence.Sequence;
-import loadwalk.sequence.Step;
 import loadwalk.walk.StepState.Status;
 import loadwalk.walk.WalkState.Hold;
 
@@ -305,7 +304,7 @@ public sealed interface Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
       WalkState done = state.step(step, before -> before.with(Status.DONE)).at(wallMillis);
-      boolean warm = state.planned(step).filter(p -> p.step() instanceof Step.WarmUp).isPresent();
+      boolean warm = state.planned(step).filter(p -> p.step().warmUp().isPresent()).isPresent();
       return warm ? done.cooledBecause(Optional.empty()) : done;
     }
 

@@ -2,7 +2,6 @@ package loadwalk.walk;
 
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -12,7 +11,6 @@ import loadwalk.practice.PracticeRig;
 import loadwalk.practice.PracticeTone;
 import loadwalk.practice.SimulatedOperator;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.walk.StepState.Status;
 
 /**
@@ -47,8 +45,10 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
     Map<ReadingId, String> shown =
         operator.answers(now(state, warmSeconds), asked.mode(), ohms, kind);
     Map<ReadingId, String> ordered = new LinkedHashMap<>();
-    List<ReadingId> asks = Asks.readings(asked);
-    asks.stream().filter(shown::containsKey).forEach(id -> ordered.put(id, shown.get(id)));
+    PlannedStep current = state.current().orElseThrow();
+    current.step().readings(asked.mode()).stream()
+        .filter(shown::containsKey)
+        .forEach(id -> ordered.put(id, shown.get(id)));
     return ordered;
   }
 
@@ -86,9 +86,11 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
       StepState step = state.step(planned.id());
       boolean running = step.status() == Status.RUNNING;
       Optional<Target> target = Targets.of(state, planned);
-      if (planned.step() instanceof Step.WarmUp warm && target.isPresent()) {
+      if (planned.step().warmUp().isPresent() && target.isPresent()) {
         double seconds = running ? warmSeconds : step.warmSeconds();
-        rig = rig.run(seconds, target.get().mode(), target.get().ohms(), warm.powerFraction());
+        rig =
+            rig.run(
+                seconds, target.get().mode(), target.get().ohms(), target.get().powerFraction());
       } else if (step.status() == Status.DONE && target.isPresent()) {
         rig = after(rig, target.get());
       }

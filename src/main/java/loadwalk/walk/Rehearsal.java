@@ -12,7 +12,6 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.json.Nearest;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 
 /**
  * Runs a walk without an operator: the same updates as at the bench, fed with answers written
@@ -122,7 +121,7 @@ public final class Rehearsal {
       take(new Intent.EnterAll(id, Map.of(ReadingId.LOAD_OHMS, coldLoad)));
     }
     Forecast brief = state(id).brief().orElseThrow();
-    if (!late.isEmpty() || isDoneWithoutReadings(planned)) {
+    if (!late.isEmpty() || planned.step().required().isEmpty()) {
       start(planned);
     }
     if (!late.isEmpty()) {
@@ -130,12 +129,6 @@ public final class Rehearsal {
     }
     end(planned);
     return new Rehearsed(id, brief, doubts(id));
-  }
-
-  private static boolean isDoneWithoutReadings(PlannedStep planned) {
-    return planned.step() instanceof Step.WarmUp
-        || planned.step() instanceof Step.Music
-        || planned.step() instanceof Step.Note;
   }
 
   /** Returns the answers of a step that can be taken; each other one becomes a problem. */
@@ -172,7 +165,7 @@ public final class Rehearsal {
   }
 
   private void end(PlannedStep planned) {
-    boolean warm = planned.step() instanceof Step.WarmUp;
+    boolean warm = planned.step().warmUp().isPresent();
     take(warm ? new Intent.EndEarly(NO_CLOCK) : new Intent.Finish());
     if (!state(planned.id()).status().isOver() && !doubts(planned.id()).isEmpty()) {
       take(new Intent.Finish());

@@ -39,7 +39,8 @@ public final class Results {
       Optional<Target> target = Targets.of(state, planned);
       boolean skipped = step.status() == StepState.Status.SKIPPED;
       if (target.isPresent() && step.entryCount() > 0 && !skipped) {
-        steps.add(taken(target.get(), step, Targets.recheckOf(state, planned)));
+        steps.add(
+            taken(target.get(), step, state.context(planned).repeated().map(PlannedStep::id)));
       }
     }
     return steps;

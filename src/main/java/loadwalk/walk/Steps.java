@@ -13,7 +13,6 @@ import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
 import loadwalk.result.LimitPair;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.walk.StepState.Status;
 
 /** Takes what the operator wants of a step while the walk runs. */
@@ -139,7 +138,7 @@ final class Steps {
 
   Next finish(Model model, PlannedStep planned) {
     StepState step = model.state().step(planned.id());
-    boolean confirmed = planned.step() instanceof Step.Note && step.status() == Status.BRIEFED;
+    boolean confirmed = planned.step().isConfirmed() && step.status() == Status.BRIEFED;
     if (step.status() != Status.RUNNING && !confirmed) {
       return Next.refused(model, planned.id() + " is not running.");
     }
@@ -155,7 +154,7 @@ final class Steps {
       return Next.keeping(model.saying("Read the doubt first, then finish the step again."), late);
     }
     Fact done = new Fact.Done(planned.id());
-    return planned.step() instanceof Step.WarmUp
+    return planned.step().warmUp().isPresent()
         ? Next.keeping(
             model, List.of(new Fact.Warmed(planned.id(), model.clock().warmSeconds()), done))
         : Next.keeping(model, List.of(done));
@@ -163,12 +162,12 @@ final class Steps {
 
   private static Optional<String> missing(Model model, PlannedStep planned) {
     WalkState state = model.state();
-    if (planned.step() instanceof Step.WarmUp) {
+    if (planned.step().warmUp().isPresent()) {
       return warmMissing(WarmClock.steadiness(state, planned, model.clock().warmSeconds()));
     }
     StepState step = state.step(planned.id());
     return Targets.of(state, planned).stream()
-        .flatMap(t -> Asks.required(t).stream())
+        .flatMap(t -> planned.step().required().stream())
         .filter(id -> !isIn(step, id))
         .findFirst()
         .map(id -> "Enter the " + id.label() + " first, or skip the step with a reason.");
@@ -192,7 +191,7 @@ final class Steps {
 
   static Next endEarly(Model model, PlannedStep planned, String reason) {
     boolean running = model.state().step(planned.id()).status() == Status.RUNNING;
-    if (!running || !(planned.step() instanceof Step.WarmUp)) {
+    if (!running || planned.step().warmUp().isEmpty()) {
       return Next.refused(model, "No warm-up is running.");
     }
     return isTooShort(reason)
@@ -206,8 +205,7 @@ final class Steps {
   }
 
   static Next skip(Model model, PlannedStep planned, String reason) {
-    boolean optional = planned.step() instanceof Step.Measure measure && measure.optional();
-    if (isTooShort(reason) && !optional) {
+    if (isTooShort(reason) && !planned.step().isOptional()) {
       return Next.refused(model, "A step is skipped only with a reason in words.");
     }
     String why = reason.isBlank() ? "optional" : reason.strip();
@@ -219,7 +217,7 @@ final class Steps {
         model.state().plan().subList(0, model.state().plan().indexOf(planned) + 1);
     Optional<PlannedStep> warm =
         before.stream()
-            .filter(p -> p.step() instanceof Step.WarmUp)
+            .filter(p -> p.step().warmUp().isPresent())
             .reduce((first, second) -> second);
     return warm.isEmpty()
         ? Next.refused(model, "This sequence has no warm-up before " + planned.id() + ".")

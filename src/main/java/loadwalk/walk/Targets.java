@@ -1,14 +1,12 @@
 package loadwalk.walk;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Evidence;
@@ -16,7 +14,6 @@ import loadwalk.forecast.Observation;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
-import loadwalk.sequence.Step;
 
 /** Shows the steps of a walk to the forecast: what each asks, and what has been measured. */
 public final class Targets {
@@ -25,60 +22,9 @@ public final class Targets {
 
   private Targets() {}
 
-  /** Returns what a step asks, or nothing where no load or supply current is involved. */
+  /** Returns what a step does to the amplifier; empty where it asks nothing of it. */
   public static Optional<Target> of(WalkState state, PlannedStep planned) {
-    String id = planned.id();
-    Step step = planned.step();
-    if (step instanceof Step.Measure measure) {
-      return Optional.of(Target.loaded(id, measure.mode(), measure.ohms()));
-    }
-    if (step instanceof Step.Recheck) {
-      return recheckOf(state, planned)
-          .flatMap(state::planned)
-          .map(PlannedStep::step)
-          .filter(Step.Measure.class::isInstance)
-          .map(Step.Measure.class::cast)
-          .map(m -> Target.loaded(id, m.mode(), m.ohms()));
-    }
-    if (step instanceof Step.WarmUp warm) {
-      return firstLoad(state.opened().sequence())
-          .map(m -> new Target(id, Target.Kind.WARM_UP, m.mode(), m.ohms(), warm.powerFraction()));
-    }
-    if (step instanceof Step.OpenLoad) {
-      return firstLoad(state.opened().sequence())
-          .map(m -> new Target(id, Target.Kind.OPEN_LOAD, m.mode(), m.ohms(), 1));
-    }
-    return step instanceof Step.Idle ? Optional.of(Target.idle(id)) : Optional.empty();
-  }
-
-  /** Returns the step that a recheck measures again; the heaviest is told from what was done. */
-  public static Optional<String> recheckOf(WalkState state, PlannedStep planned) {
-    return planned
-        .recheckOf()
-        .flatMap(of -> Step.Recheck.HEAVIEST.equals(of) ? heaviest(state) : Optional.of(of));
-  }
-
-  /** Returns the load of the warm-up: the first load of the sequence. */
-  public static Optional<Step.Measure> firstLoad(Sequence sequence) {
-    return sequence.steps().stream()
-        .filter(Step.Measure.class::isInstance)
-        .map(Step.Measure.class::cast)
-        .findFirst();
-  }
-
-  private static Optional<String> heaviest(WalkState state) {
-    return state.plan().stream()
-        .filter(p -> p.step() instanceof Step.Measure)
-        .filter(p -> state.step(p.id()).status() == StepState.Status.DONE)
-        .min(
-            Comparator.comparingDouble(Targets::channelOhms)
-                .thenComparing(p -> ((Step.Measure) p.step()).mode() == Mode.STEREO))
-        .map(PlannedStep::id);
-  }
-
-  private static double channelOhms(PlannedStep planned) {
-    Step.Measure measure = (Step.Measure) planned.step();
-    return measure.mode().channelOhms(measure.ohms());
+    return planned.target(state.context(planned));
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import loadwalk.bench.ReadingId;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.StepContext;
 
 /**
  * A walk as its journal tells it: the fold of its facts.
@@ -124,6 +125,11 @@ public record WalkState(
   /** Finds a step of the plan. */
   public Optional<PlannedStep> planned(String id) {
     return plan.stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  /** Returns where a step stands; the heaviest is told from what was done. */
+  public StepContext context(PlannedStep planned) {
+    return planned.in(opened.sequence(), plan, p -> step(p.id()).status() == StepState.Status.DONE);
   }
 
   /** Returns every doubt that waits for its answer, in the order of the plan. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.numeric.LinearFit;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
+import loadwalk.sequence.WarmUp;
 import loadwalk.walk.StepState.Status;
 
 /**
@@ -69,7 +69,7 @@ public final class WarmClock {
   private static Next advance(Model model, PlannedStep planned, double seconds) {
     double total = model.clock().warmSeconds() + seconds;
     Model moved = model.with(model.clock().warm(total));
-    double target = ((Step.WarmUp) planned.step()).minutes() * 60;
+    double target = planned.step().warmUp().orElseThrow().minutes() * 60;
     double kept = model.state().step(planned.id()).warmSeconds();
     boolean rings = model.clock().warmSeconds() < target && total >= target;
     boolean due = rings || total - kept >= KEPT_EVERY_SECONDS * model.clock().scale();
@@ -84,7 +84,7 @@ public final class WarmClock {
   static Optional<PlannedStep> warming(WalkState state) {
     return state
         .current()
-        .filter(p -> p.step() instanceof Step.WarmUp)
+        .filter(p -> p.step().warmUp().isPresent())
         .filter(p -> state.step(p.id()).status() == Status.RUNNING);
   }
 
@@ -131,7 +131,7 @@ public final class WarmClock {
   private static boolean isWarm(WalkState state) {
     return !state.isFinished()
         && state.plan().stream()
-            .filter(p -> p.step() instanceof Step.WarmUp)
+            .filter(p -> p.step().warmUp().isPresent())
             .map(p -> state.step(p.id()))
             .anyMatch(
                 s ->
@@ -142,7 +142,7 @@ public final class WarmClock {
 
   /** Returns how a warm-up stands: whether the clock and, where known, the slope are content. */
   public static Steadiness steadiness(WalkState state, PlannedStep planned, double warmSeconds) {
-    Step.WarmUp step = (Step.WarmUp) planned.step();
+    WarmUp step = planned.step().warmUp().orElseThrow();
     boolean clock = warmSeconds >= step.minutes() * 60;
     Optional<Double> slope = slopePerMinute(state.step(planned.id()), warmSeconds);
     boolean rising = slope.filter(s -> !(s <= step.steadyCelsiusPerMinute())).isPresent();

@@ -3,7 +3,7 @@ package loadwalk.experiment;
 import java.util.List;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Target;
-import loadwalk.sequence.Step;
+import loadwalk.sequence.Load;
 
 /** The loads of full-walk in its order. */
 final class Ladder {
@@ -24,6 +24,6 @@ final class Ladder {
   private Ladder() {}
 
   private static Target loaded(Mode mode, double ohms) {
-    return Target.loaded(Step.loadId(mode, ohms), mode, ohms);
+    return Target.loaded(new Load(mode, ohms).id(), mode, ohms);
   }
 }

@@ -20,8 +20,13 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.Verdict;
 import loadwalk.json.JsonText;
+import loadwalk.sequence.Idle;
+import loadwalk.sequence.Measure;
+import loadwalk.sequence.Note;
+import loadwalk.sequence.OpenLoad;
+import loadwalk.sequence.Recheck;
 import loadwalk.sequence.Sequence;
-import loadwalk.sequence.Step;
+import loadwalk.sequence.WarmUp;
 import org.junit.jupiter.api.Test;
 
 /** Reproduces the example worked by hand in EVIDENCE.md, and checks the forms of a plan. */
@@ -104,13 +109,13 @@ class BenchPlannerTest {
             1,
             13.8,
             List.of(
-                new Step.WarmUp(15, 0.5, 0.5),
-                new Step.Idle(),
-                new Step.Measure(Mode.STEREO, 4, false),
-                new Step.Measure(Mode.BRIDGED, 2, false),
-                new Step.OpenLoad(),
-                new Step.Recheck(List.of(Step.Recheck.HEAVIEST), 10),
-                new Step.Note("done")),
+                new WarmUp(15, 0.5, 0.5),
+                new Idle(),
+                new Measure(Mode.STEREO, 4, false),
+                new Measure(Mode.BRIDGED, 2, false),
+                new OpenLoad(),
+                new Recheck(List.of(Recheck.HEAVIEST), 10),
+                new Note("done")),
             "0");
     BenchPlan plan =
         new BenchPlanner(new StandardForecaster(CAUTIONS), CAUTIONS, TABLES, BANK)

@@ -20,8 +20,8 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.StepCautions;
+import loadwalk.sequence.Measure;
 import loadwalk.sequence.Sequence;
-import loadwalk.sequence.Step;
 
 /** One bench and one step, foretold by a forecast that always says the same. */
 public final class PlanExample {
@@ -55,13 +55,7 @@ public final class PlanExample {
   /** One step at 4 Ω. */
   public static final Sequence STEREO_4 =
       new Sequence(
-          "one-step",
-          "One step",
-          1000,
-          1,
-          13.8,
-          List.of(new Step.Measure(Mode.STEREO, 4, false)),
-          "0");
+          "one-step", "One step", 1000, 1, 13.8, List.of(new Measure(Mode.STEREO, 4, false)), "0");
 
   /**
    * Foretells 40 A, at worst 81 A, and 100 W, at worst 144 W, into each load, whatever is asked.

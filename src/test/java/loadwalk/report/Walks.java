@@ -28,7 +28,6 @@ import loadwalk.practice.PracticeBench;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
-import loadwalk.sequence.Step;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Fact;
@@ -210,8 +209,8 @@ final class Walks {
   Walks oneStep() {
     PlannedStep planned = state().current().orElseThrow();
     begin();
-    if (planned.step() instanceof Step.WarmUp warm) {
-      for (int i = 0; i <= (int) warm.minutes() + 30; i++) {
+    if (planned.step().warmUp().isPresent()) {
+      for (int i = 0; i <= planned.step().warmUp().orElseThrow().minutes() + 30; i++) {
         answerAll(planned.id());
         pass(60);
         hear(new Intent.Finish());

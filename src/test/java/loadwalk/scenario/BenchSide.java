@@ -21,7 +21,6 @@ import loadwalk.app.FakeClocks;
 import loadwalk.app.ProgramUnderTest;
 import loadwalk.bench.ReadingId;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.Step;
 import loadwalk.tui.Input;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
@@ -239,7 +238,8 @@ final class BenchSide {
   BenchSide seesLeft(int minutes, int seconds) {
     sees("time left");
     PlannedStep planned = model().state().current().orElseThrow();
-    double left = ((Step.WarmUp) planned.step()).minutes() * 60 - model().clock().warmSeconds();
+    double left =
+        planned.step().warmUp().orElseThrow().minutes() * 60 - model().clock().warmSeconds();
     assertEquals(minutes * 60 + seconds, left, 0.5, this::picture);
     return this;
   }

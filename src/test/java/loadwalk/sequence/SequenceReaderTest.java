@@ -57,9 +57,9 @@ class SequenceReaderTest {
             "recheck"),
         ids(stock("full-walk")));
     PlannedStep last = PlannedStep.of(stock("full-walk")).get(11);
-    assertEquals(Step.Recheck.HEAVIEST, last.recheckOf().orElseThrow());
+    assertEquals(Recheck.HEAVIEST, last.step().repeats().orElseThrow());
     PlannedStep second = PlannedStep.of(stock("full-walk")).get(10);
-    assertEquals(new Step.WarmUp(15, 0.5, 0.5), second.step());
+    assertEquals(new WarmUp(15, 0.5, 0.5), second.step());
   }
 
   @Test
@@ -73,7 +73,7 @@ class SequenceReaderTest {
     assertEquals(
         List.of("stereo-4", "stereo-4#2", "recheck", "recheck#2", "warm-up", "recheck#3"),
         ids(sequence));
-    assertEquals(new Step.WarmUp(3, 0.5, 0.5), PlannedStep.of(sequence).get(4).step());
+    assertEquals(new WarmUp(3, 0.5, 0.5), PlannedStep.of(sequence).get(4).step());
   }
 
   @Test
@@ -86,12 +86,12 @@ class SequenceReaderTest {
                 + "{\"do\":\"note\",\"text\":\"one\\ntwo\"}");
     assertEquals(
         List.of(
-            new Step.WarmUp(2, 0.25, 0.5),
-            new Step.Idle(),
-            new Step.Measure(Mode.BRIDGED, 0.5, true),
-            new Step.OpenLoad(),
-            new Step.Music(10),
-            new Step.Note("one\ntwo")),
+            new WarmUp(2, 0.25, 0.5),
+            new Idle(),
+            new Measure(Mode.BRIDGED, 0.5, true),
+            new OpenLoad(),
+            new Music(10),
+            new Note("one\ntwo")),
         sequence.steps());
   }
 

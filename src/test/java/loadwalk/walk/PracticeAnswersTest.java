@@ -61,7 +61,7 @@ class PracticeAnswersTest {
       WalkState state = at(step);
       Map<ReadingId, String> answers = BENCH.of(state, 0);
       List<ReadingId> asks =
-          Asks.readings(Targets.of(state, state.planned(step).orElseThrow()).orElseThrow());
+          state.planned(step).map(p -> p.readings(state.context(p))).orElseThrow();
       assertFalse(answers.isEmpty(), step);
       assertTrue(asks.containsAll(answers.keySet()), step + " shows " + answers);
       assertEquals(

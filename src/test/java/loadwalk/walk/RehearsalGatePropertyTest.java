@@ -23,9 +23,11 @@ import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Slip;
 import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.Verdict;
+import loadwalk.sequence.Idle;
+import loadwalk.sequence.Measure;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
-import loadwalk.sequence.Step;
+import loadwalk.sequence.WarmUp;
 import org.junit.jupiter.api.Test;
 
 class RehearsalGatePropertyTest {
@@ -38,12 +40,12 @@ class RehearsalGatePropertyTest {
           1,
           13.8,
           List.of(
-              new Step.WarmUp(15, 0.5, 0.5),
-              new Step.Idle(),
-              new Step.Measure(Mode.STEREO, 4, false),
-              new Step.Measure(Mode.STEREO, 2, false),
-              new Step.Measure(Mode.BRIDGED, 4, false),
-              new Step.Measure(Mode.BRIDGED, 2, true)),
+              new WarmUp(15, 0.5, 0.5),
+              new Idle(),
+              new Measure(Mode.STEREO, 4, false),
+              new Measure(Mode.STEREO, 2, false),
+              new Measure(Mode.BRIDGED, 4, false),
+              new Measure(Mode.BRIDGED, 2, true)),
           "");
 
   @Test
@@ -153,7 +155,7 @@ class RehearsalGatePropertyTest {
   }
 
   private static boolean isHeavy(WalkState state, PlannedStep planned) {
-    boolean bridged = planned.step() instanceof Step.Measure m && m.mode() == Mode.BRIDGED;
+    boolean bridged = planned.step().load().filter(l -> l.mode() == Mode.BRIDGED).isPresent();
     return bridged || state.step(planned.id()).brief().orElseThrow().verdict() != Verdict.CLEAR;
   }
 

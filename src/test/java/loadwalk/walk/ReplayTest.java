@@ -22,8 +22,8 @@ import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Slip;
 import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.Verdict;
+import loadwalk.sequence.Measure;
 import loadwalk.sequence.Sequence;
-import loadwalk.sequence.Step;
 import loadwalk.walk.Replay.Difference;
 import loadwalk.walk.Replay.What;
 import org.junit.jupiter.api.Test;
@@ -41,8 +41,7 @@ class ReplayTest {
               40,
               1,
               13.8,
-              List.of(
-                  new Step.Measure(Mode.STEREO, 4, false), new Step.Measure(Mode.STEREO, 2, false)),
+              List.of(new Measure(Mode.STEREO, 4, false), new Measure(Mode.STEREO, 2, false)),
               ""),
           "",
           Amplifier.named("Brightmoor", "B2"),

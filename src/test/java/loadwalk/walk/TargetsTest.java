@@ -10,6 +10,7 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Observation;
 import loadwalk.result.Criterion;
+import loadwalk.sequence.PlannedStep;
 import org.junit.jupiter.api.Test;
 
 /** What the forecast is shown of a walk, and how volts and watts stand for each other. */
@@ -136,7 +137,7 @@ class TargetsTest {
 
   private Optional<String> rechecked() {
     WalkState state = floor.model.state();
-    return Targets.recheckOf(state, state.planned("recheck").orElseThrow());
+    return state.context(state.planned("recheck").orElseThrow()).repeated().map(PlannedStep::id);
   }
 
   @Test
@@ -174,7 +175,8 @@ class TargetsTest {
     equal.hear(new Intent.Enter("idle", ReadingId.SUPPLY_AMPS, "1.9")).hear(new Intent.Finish());
     WalkState state = equal.model.state();
     assertEquals(
-        Optional.of("bridged-4"), Targets.recheckOf(state, state.planned("recheck").orElseThrow()));
+        Optional.of("bridged-4"),
+        state.context(state.planned("recheck").orElseThrow()).repeated().map(PlannedStep::id));
   }
 
   /** Watts typed where volts are asked, and volts where watts are. */

@@ -1,0 +1,35 @@
+package loadwalk.sequence;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
+
+/** Reads the idle current, no tone. */
+public record Idle() implements Step {
+  @Override
+  public String verb() {
+    return "idle";
+  }
+
+  @Override
+  public String instruction(StepContext context) {
+    return "No tone. Read the supply current at idle.";
+  }
+
+  @Override
+  public Optional<Target> target(String id, StepContext context) {
+    return Optional.of(Target.idle(id));
+  }
+
+  @Override
+  public List<ReadingId> readings(Mode mode) {
+    return List.of(ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.SINK_CELSIUS);
+  }
+
+  @Override
+  public List<ReadingId> required() {
+    return List.of(ReadingId.SUPPLY_AMPS);
+  }
+}

@@ -1,0 +1,37 @@
+package loadwalk.sequence;
+
+import java.util.Comparator;
+import loadwalk.bench.Mode;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
+
+/**
+ * A load that a step connects.
+ *
+ * @param mode how it is connected
+ * @param ohms one load, ohms
+ */
+public record Load(Mode mode, double ohms) {
+  /** Puts the heaviest first: the least ohms on a channel, and of equal ones the bridged load. */
+  static final Comparator<Load> HEAVIEST_FIRST =
+      Comparator.comparingDouble((Load load) -> load.mode.channelOhms(load.ohms))
+          .thenComparing(load -> load.mode == Mode.STEREO);
+
+  /** Returns the id of a step with this load: {@code stereo-4}, {@code bridged-0.5}. */
+  public String id() {
+    String number =
+        ohms == Math.rint(ohms) && ohms < 1e9 ? String.valueOf((long) ohms) : String.valueOf(ohms);
+    return mode.word() + "-" + number;
+  }
+
+  /** Returns what the operator is to connect. */
+  String connect() {
+    String printed = Printer.UTF8.exact(ohms, Unit.OHM);
+    return switch (mode) {
+      case STEREO -> Sentence.of("Connect {} to each channel.", printed);
+      case BRIDGED ->
+          Sentence.of("Connect one {} load across the bridge; both terminals are live.", printed);
+    };
+  }
+}

@@ -1,0 +1,52 @@
+package loadwalk.sequence;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
+import loadwalk.json.Fields;
+
+/**
+ * Shows a text the operator confirms.
+ *
+ * @param text what to read or do
+ */
+public record Note(String text) implements Step {
+  private static final int LONGEST = 2000;
+
+  static Optional<Step> read(Fields fields) {
+    fields.require("text");
+    return fields.text("text", LONGEST, true).map(Note::new);
+  }
+
+  @Override
+  public String verb() {
+    return "note";
+  }
+
+  @Override
+  public String instruction(StepContext context) {
+    return text;
+  }
+
+  @Override
+  public Optional<Target> target(String id, StepContext context) {
+    return Optional.empty();
+  }
+
+  @Override
+  public List<ReadingId> readings(Mode mode) {
+    return List.of();
+  }
+
+  @Override
+  public List<ReadingId> required() {
+    return List.of();
+  }
+
+  @Override
+  public boolean isConfirmed() {
+    return true;
+  }
+}

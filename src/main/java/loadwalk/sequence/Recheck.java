@@ -1,0 +1,105 @@
+package loadwalk.sequence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
+import loadwalk.json.Fields;
+import loadwalk.text.Sentence;
+
+/**
+ * Measures earlier steps again after another warm-up. What is walked for it is that warm-up, and
+ * one recheck for each step it names.
+ *
+ * @param of the ids of the steps, or {@link #HEAVIEST}
+ * @param afterWarmMinutes the warm-up before, minutes; 0 for none
+ */
+public record Recheck(List<String> of, double afterWarmMinutes) implements Step {
+  /** Stands for the heaviest step measured so far. */
+  public static final String HEAVIEST = "heaviest";
+
+  private static final int MOST_TARGETS = 50;
+
+  /** Copies the list. */
+  public Recheck {
+    of = List.copyOf(of);
+  }
+
+  static Optional<Step> read(Fields fields) {
+    fields.require("of");
+    int before = fields.faults().count();
+    List<String> of = fields.texts("of");
+    boolean whole = fields.faults().count() == before;
+    boolean few = !of.isEmpty() && of.size() <= MOST_TARGETS;
+    if (whole && !few && fields.node("of").isPresent()) {
+      fields.fault("of", "«of» must name 1 to " + MOST_TARGETS + " steps");
+    }
+    double minutes = fields.number("afterWarmMinutes", 0, StepReader.MOST_MINUTES).orElse(0);
+    return whole ? Optional.of(new Recheck(of, minutes)) : Optional.empty();
+  }
+
+  @Override
+  public String verb() {
+    return "recheck";
+  }
+
+  @Override
+  public String instruction(StepContext context) {
+    Optional<Load> load = context.repeatedLoad();
+    return load.isEmpty()
+        ? "No step has been measured that can be checked again. Skip this step."
+        : Sentence.of(
+            "Measure {} again. {}",
+            context.repeated().orElseThrow().id(),
+            Measure.atTheLimit(load.get(), context));
+  }
+
+  @Override
+  public Optional<Target> target(String id, StepContext context) {
+    return context.repeatedLoad().map(l -> Target.loaded(id, l.mode(), l.ohms()));
+  }
+
+  @Override
+  public List<ReadingId> readings(Mode mode) {
+    return Measure.readingsIn(mode);
+  }
+
+  @Override
+  public List<ReadingId> required() {
+    return List.of(ReadingId.OUTPUT_VOLTS);
+  }
+
+  @Override
+  public Optional<String> repeats() {
+    return of.stream().findFirst();
+  }
+
+  @Override
+  public List<Step> walked(Sequence sequence) {
+    List<Step> steps = new ArrayList<>();
+    if (afterWarmMinutes > 0) {
+      steps.add(sequence.warmUpOf(afterWarmMinutes));
+    }
+    of.forEach(id -> steps.add(new Recheck(List.of(id), 0)));
+    return steps;
+  }
+
+  @Override
+  public List<Misplaced> misplaced(List<String> measured) {
+    if (measured.isEmpty()) {
+      return List.of(new Misplaced("do", "a recheck step needs a measure step before it"));
+    }
+    String known = "«heaviest», «" + String.join("», «", measured) + "»";
+    return of.stream()
+        .filter(id -> !id.equals(HEAVIEST) && !measured.contains(id))
+        .map(
+            id ->
+                new Misplaced(
+                    "of",
+                    Sentence.of(
+                        "«{}» is no measure step before this one; it can be {}", id, known)))
+        .toList();
+  }
+}
