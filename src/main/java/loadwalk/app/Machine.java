@@ -20,9 +20,8 @@ import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Tables;
 import loadwalk.cli.BadInput;
 import loadwalk.cli.ExitCode;
@@ -62,10 +61,10 @@ final class Machine implements World {
                       new Wish.OpenPractice(
                           walk.sequence(), walk.practiceSeed().getAsLong(), walk.speed())));
     } else if (walk.amplifier().isPresent()) {
-      Optional<Amplifier> amplifier = read(walk.amplifier().get(), AmplifierReader::read);
+      Optional<Amplifier> amplifier = read(walk.amplifier().get(), BenchFiles.AMPLIFIER::read);
       Optional<Bench> bench =
           walk.bench().isPresent()
-              ? read(walk.bench().get(), BenchReader::read)
+              ? read(walk.bench().get(), BenchFiles.BENCH::read)
               : Optional.of(Bench.unknown());
       if (amplifier.isEmpty() || bench.isEmpty()) {
         return ExitCode.BAD_INPUT;

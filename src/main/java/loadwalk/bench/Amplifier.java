@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * The amplifier on the bench; only maker and model are always known.
@@ -31,7 +33,8 @@ public record Amplifier(
     OptionalDouble minimumStereoOhms,
     OptionalDouble minimumBridgedOhms,
     List<Double> fuses,
-    Optional<Boolean> regulated) {
+    Optional<Boolean> regulated)
+    implements Shaped<Amplifier> {
   /** Checks and copies. */
   public Amplifier {
     Checks.text(maker, "maker");
@@ -57,6 +60,47 @@ public record Amplifier(
         OptionalDouble.empty(),
         List.of(),
         Optional.empty());
+  }
+
+  @Override
+  public Amplifier shape(Shape in) {
+    String itsMaker = in.text("maker", maker);
+    String itsModel = in.text("model", model);
+    Optional<String> itsSerial = in.text("serial", serial);
+    OptionalInt itsYear = in.whole("year", year, 1900, 2200);
+    Optional<String> itsClass = in.text("class", amplifierClass);
+    OptionalInt itsChannels = in.whole("channels", channels, 1, 64);
+    List<Rating> itsRatings = in.listOr("ratings", ratings, Rating.blank());
+    Minimum least = in.part("minimumOhms", minimum(), Minimum.NONE).orElse(Minimum.NONE);
+    return new Amplifier(
+        itsMaker,
+        itsModel,
+        itsSerial,
+        itsYear,
+        itsClass,
+        itsChannels,
+        itsRatings,
+        least.stereo,
+        least.bridged,
+        in.numbersOr("fuses", fuses, 0.1, 10_000),
+        in.flag("regulated", regulated));
+  }
+
+  private Optional<Minimum> minimum() {
+    boolean none = minimumStereoOhms.isEmpty() && minimumBridgedOhms.isEmpty();
+    return none
+        ? Optional.empty()
+        : Optional.of(new Minimum(minimumStereoOhms, minimumBridgedOhms));
+  }
+
+  private record Minimum(OptionalDouble stereo, OptionalDouble bridged) implements Shaped<Minimum> {
+    private static final Minimum NONE = new Minimum(OptionalDouble.empty(), OptionalDouble.empty());
+
+    @Override
+    public Minimum shape(Shape in) {
+      return new Minimum(
+          in.number("stereo", stereo, 0.01, 10_000), in.number("bridged", bridged, 0.01, 10_000));
+    }
   }
 
   /** Returns maker and model as one name. */

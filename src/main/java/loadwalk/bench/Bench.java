@@ -3,6 +3,8 @@ package loadwalk.bench;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * Everything on the bench but the amplifier.
@@ -22,7 +24,8 @@ public record Bench(
     OptionalDouble fuseAmps,
     List<LoadResistor> loads,
     List<Meter> meters,
-    double usableFraction) {
+    double usableFraction)
+    implements Shaped<Bench> {
 
   /** The part of the summed supply current counted on where the bench does not say. */
   public static final double DEFAULT_USABLE_FRACTION = 0.9;
@@ -41,10 +44,46 @@ public record Bench(
     }
   }
 
+  static Bench blank() {
+    return named("bench without a name");
+  }
+
+  @Override
+  public Bench shape(Shape in) {
+    String itsName = in.textOr("name", name);
+    List<Supply> itsSupplies = in.listOr("supplies", supplies, new Supply(1, 1));
+    double usable = in.numberOr("usableFraction", usableFraction, 0.01, 1);
+    List<Lead> itsLeads = in.listOr("leads", leads, Lead.blank());
+    Optional<Fuse> fuse = in.part("fuse", Fuse.of(fuseAmps), new Fuse(1));
+    return new Bench(
+        itsName,
+        itsSupplies,
+        itsLeads,
+        fuse.map(f -> OptionalDouble.of(f.amps)).orElse(OptionalDouble.empty()),
+        in.listOr("loads", loads, LoadResistor.blank()),
+        in.listOr("meters", meters, Meter.blank()),
+        usable);
+  }
+
+  private record Fuse(double amps) implements Shaped<Fuse> {
+    static Optional<Fuse> of(OptionalDouble amps) {
+      return amps.isPresent() ? Optional.of(new Fuse(amps.getAsDouble())) : Optional.empty();
+    }
+
+    @Override
+    public Fuse shape(Shape in) {
+      return new Fuse(in.number("amps", amps, 0.1, 100_000));
+    }
+  }
+
   /** Returns a bench of which nothing is known. */
   public static Bench unknown() {
+    return named("bench not described");
+  }
+
+  private static Bench named(String name) {
     return new Bench(
-        "bench not described",
+        name,
         List.of(),
         List.of(),
         OptionalDouble.empty(),

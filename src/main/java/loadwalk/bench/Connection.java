@@ -1,7 +1,13 @@
 package loadwalk.bench;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
+import loadwalk.quantity.Unit;
 
 /**
  * How a meter is asked for its reading: where it is, what it is asked, what its reply means.
@@ -16,10 +22,13 @@ import java.util.regex.Pattern;
  * @param scale the reading in its own unit for one unit of the reply; 100 for a clamp of 10 mV/A
  * @param answerMillis the time in which the meter must answer, ms
  */
-public record Connection(Line line, String query, String unit, double scale, int answerMillis) {
+public record Connection(Line line, String query, String unit, double scale, int answerMillis)
+    implements Shaped<Connection> {
   /** The time in which a meter must answer where its bench does not say, ms. */
   public static final int DEFAULT_ANSWER_MILLIS = 2000;
 
+  private static final double LARGEST_SCALE = 1e9;
+  private static final int SLOWEST_ANSWER = 60_000;
   private static final int LONGEST_QUERY = 120;
   private static final Pattern QUESTION = Pattern.compile(":?\\w+(:\\w+)*\\?( [ -:<-~]*)?");
   private static final Pattern ACTING =
@@ -41,6 +50,48 @@ public record Connection(Line line, String query, String unit, double scale, int
     }
   }
 
+  static Connection blank(ReadingId reads) {
+    String own = reads.unit().asciiSymbol();
+    return new Connection(Line.BLANKS.get("tcp"), "READ?", own, 1, DEFAULT_ANSWER_MILLIS);
+  }
+
+  /** In reading, the unit at hand is that of the meter's reading. */
+  @Override
+  public Connection shape(Shape in) {
+    Line itsLine = in.oneOf("a connection", line, line.key(), Line.BLANKS);
+    if (in.has("baud", false) && in.has("tcp", false) && !in.has("serial", false)) {
+      in.refuse("baud", "«baud» is for a serial port");
+    }
+    String itsQuery = in.text("query", query);
+    if (!isQuestion(itsQuery)) {
+      in.refuse(
+          "query",
+          "«query» is not one question that only reads: Loadwalk sends queries such as"
+              + " MEAS:VOLT:AC? and controls nothing");
+    }
+    String itsUnit = in.textOr("unit", unit);
+    double itsScale = in.numberOr("scale", scale, -LARGEST_SCALE, LARGEST_SCALE);
+    if (!in.has("scale", true) && !isSame(itsUnit, unit)) {
+      in.refuse("unit", "a reply in another unit needs a «scale» that makes it " + unit);
+    }
+    return new Connection(
+        itsLine,
+        itsQuery,
+        itsUnit,
+        itsScale,
+        in.wholeOr("timeoutMillis", answerMillis, 10, SLOWEST_ANSWER));
+  }
+
+  /** Tells whether a text names the unit that has this symbol in ASCII. */
+  private static boolean isSame(String text, String ascii) {
+    for (Unit unit : Unit.values()) {
+      if (unit.asciiSymbol().equals(ascii) && unit.symbol().equals(text)) {
+        return true;
+      }
+    }
+    return text.equals(ascii);
+  }
+
   /** Tells whether a text is one SCPI question that reads and does nothing else. */
   public static boolean isQuestion(String text) {
     return text.length() <= LONGEST_QUERY
@@ -49,7 +100,20 @@ public record Connection(Line line, String query, String unit, double scale, int
   }
 
   /** Where a meter is. */
-  public sealed interface Line {
+  public sealed interface Line extends Shaped<Line> {
+    /** A blank of each kind by its key, in the order in which they are named. */
+    Map<String, Line> BLANKS = blanks();
+
+    private static Map<String, Line> blanks() {
+      Map<String, Line> blanks = new LinkedHashMap<>();
+      List.of(new Tcp("localhost", Tcp.SCPI_RAW), new Serial("/dev/tty", Serial.DEFAULT_BAUD))
+          .forEach(line -> blanks.put(line.key(), line));
+      return blanks;
+    }
+
+    /** Returns the key of the kind in a file. */
+    String key();
+
     /** Returns the place in words, such as {@code 127.0.0.1:5025}. */
     String text();
   }
@@ -101,6 +165,22 @@ public record Connection(Line line, String query, String unit, double scale, int
     public String text() {
       return (host.indexOf(':') >= 0 ? "[" + host + "]" : host) + ":" + port;
     }
+
+    @Override
+    public String key() {
+      return "tcp";
+    }
+
+    @Override
+    public Line shape(Shape in) {
+      String text = in.text("tcp", text());
+      try {
+        return of(text);
+      } catch (IllegalArgumentException refused) {
+        in.refuse("tcp", refused.getMessage());
+        return this;
+      }
+    }
   }
 
   /**
@@ -131,6 +211,23 @@ public record Connection(Line line, String query, String unit, double scale, int
     @Override
     public String text() {
       return device + " at " + baud + " baud";
+    }
+
+    @Override
+    public String key() {
+      return "serial";
+    }
+
+    @Override
+    public Line shape(Shape in) {
+      String path = in.text("serial", device);
+      int speed = in.wholeOr("baud", baud, SLOWEST, FASTEST);
+      try {
+        return new Serial(path, speed);
+      } catch (IllegalArgumentException refused) {
+        in.refuse("serial", refused.getMessage());
+        return this;
+      }
     }
   }
 }

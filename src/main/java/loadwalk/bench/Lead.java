@@ -1,6 +1,11 @@
 package loadwalk.bench;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * One conductor run between supply and amplifier; the runs of a bench are in series.
@@ -10,7 +15,7 @@ import java.util.Objects;
  * @param metres the length of the conductor, metres
  * @param parallel how many equal conductors lie side by side
  */
-public record Lead(String label, Gauge gauge, double metres, int parallel) {
+public record Lead(String label, Gauge gauge, double metres, int parallel) implements Shaped<Lead> {
   /** Checks the numbers. */
   public Lead {
     Checks.text(label, "label");
@@ -21,13 +26,38 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) {
     }
   }
 
+  static Lead blank() {
+    return new Lead("lead", new Mm2(1), 1, 1);
+  }
+
+  @Override
+  public Lead shape(Shape in) {
+    return new Lead(
+        in.textOr("label", label),
+        in.oneOf("a lead", gauge, gauge.key(), Gauge.BLANKS),
+        in.number("metres", metres, 0.001, 1000),
+        in.wholeOr("parallel", parallel, 1, 1000));
+  }
+
   /**
    * The size of a conductor, in one of the two systems the trade uses.
    *
    * <p>Sizes are keys of the wire tables, so both write out the equality a record would link at its
    * first use: that costs more than reading the tables.
    */
-  public sealed interface Gauge {
+  public sealed interface Gauge extends Shaped<Gauge> {
+    /** A blank of each system by its key, in the order in which they are named. */
+    Map<String, Gauge> BLANKS = blanks();
+
+    private static Map<String, Gauge> blanks() {
+      Map<String, Gauge> blanks = new LinkedHashMap<>();
+      List.of(new Awg(1), new Mm2(1)).forEach(gauge -> blanks.put(gauge.key(), gauge));
+      return blanks;
+    }
+
+    /** Returns the key of the system in a file. */
+    String key();
+
     /** Returns the size as printed: "AWG 4", "AWG 1/0", "25 mm²". */
     String text();
   }
@@ -38,9 +68,12 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) {
    * @param number the gauge number; 1/0 is 0, 2/0 is -1, 3/0 is -2, 4/0 is -3
    */
   public record Awg(int number) implements Gauge {
+    static final int LEAST = -3;
+    static final int MOST = 40;
+
     /** Checks the range from 4/0 to 40. */
     public Awg {
-      if (number < -3 || number > 40) {
+      if (number < LEAST || number > MOST) {
         throw new IllegalArgumentException("awg must lie between 4/0 and 40, got " + number);
       }
     }
@@ -57,7 +90,24 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) {
 
     @Override
     public String text() {
-      return number > 0 ? "AWG " + number : "AWG " + (1 - number) + "/0";
+      return "AWG " + size();
+    }
+
+    /** Returns the number as it is said: "4", "1/0". */
+    String size() {
+      return number > 0 ? String.valueOf(number) : 1 - number + "/0";
+    }
+
+    @Override
+    public String key() {
+      return "awg";
+    }
+
+    @Override
+    public Gauge shape(Shape in) {
+      return in.isText("awg", number <= 0)
+          ? new Awg(in.word("awg", number, BenchFiles.GAUGES))
+          : new Awg(in.whole("awg", number, LEAST, MOST));
     }
   }
 
@@ -86,6 +136,16 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) {
     public String text() {
       return (area == Math.rint(area) ? String.valueOf((long) area) : String.valueOf(area))
           + " mm²";
+    }
+
+    @Override
+    public String key() {
+      return "mm2";
+    }
+
+    @Override
+    public Gauge shape(Shape in) {
+      return new Mm2(in.number("mm2", area, 0.01, 10_000));
     }
   }
 }

@@ -1,6 +1,8 @@
 package loadwalk.bench;
 
 import java.util.OptionalDouble;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * A kind of load resistor and how many the owner has.
@@ -18,7 +20,14 @@ public record LoadResistor(
     double tolerancePercent,
     double watts,
     int count,
-    OptionalDouble ppmPerKelvin) {
+    OptionalDouble ppmPerKelvin)
+    implements Shaped<LoadResistor> {
+  /**
+   * The tolerance of a load that states none, percent: as wirewound resistors are sold (common
+   * practice, no source).
+   */
+  public static final double DEFAULT_TOLERANCE_PERCENT = 5;
+
   /** Checks the numbers. */
   public LoadResistor {
     Checks.text(label, "label");
@@ -28,5 +37,20 @@ public record LoadResistor(
     if (count < 1) {
       throw new IllegalArgumentException("count must be 1 or more, got " + count);
     }
+  }
+
+  static LoadResistor blank() {
+    return new LoadResistor("load", 1, DEFAULT_TOLERANCE_PERCENT, 1, 1, OptionalDouble.empty());
+  }
+
+  @Override
+  public LoadResistor shape(Shape in) {
+    return new LoadResistor(
+        in.textOr("label", label),
+        in.number("ohms", ohms, 0.001, 1e6),
+        in.numberOr("tolerancePercent", tolerancePercent, 0, 100),
+        in.number("watts", watts, 0.01, 1e6),
+        in.wholeOr("count", count, 1, 1000),
+        in.number("ppmPerKelvin", ppmPerKelvin, -100_000, 100_000));
   }
 }

@@ -1,7 +1,10 @@
 package loadwalk.bench;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * A meter's accuracy specification: ±(percent of reading + digits of its resolution).
@@ -21,7 +24,8 @@ public record Meter(
     double digits,
     double resolution,
     Optional<Band> band,
-    Optional<Connection> connection) {
+    Optional<Connection> connection)
+    implements Shaped<Meter> {
   /** Checks the numbers. */
   public Meter {
     Checks.text(label, "label");
@@ -41,6 +45,34 @@ public record Meter(
       double resolution,
       Optional<Band> band) {
     this(label, reads, percent, digits, resolution, band, Optional.empty());
+  }
+
+  static Meter blank() {
+    return new Meter("meter", ReadingId.OUTPUT_VOLTS, 0, 0, 0, Optional.empty());
+  }
+
+  @Override
+  public Meter shape(Shape in) {
+    Optional<String> itsLabel =
+        in.has("label", true) ? Optional.of(in.text("label", label)) : Optional.empty();
+    ReadingId itsReading = in.word("reads", reads, BenchFiles.READINGS);
+    double itsPercent = in.numberOr("percent", percent, 0, 100);
+    double itsDigits = in.numberOr("digits", digits, 0, 100_000);
+    double itsResolution = in.numberOr("resolution", resolution, 0, 1e6);
+    if (!in.has("percent", true) && !in.has("digits", true)) {
+      in.refuse("a meter needs «percent», or «digits» with «resolution», or both");
+    }
+    if (itsDigits > 0 && !(itsResolution > 0)) {
+      in.refuse("digits", "«digits» needs a «resolution» above 0");
+    }
+    return new Meter(
+        itsLabel.orElse(itsReading.label() + " meter"),
+        itsReading,
+        itsPercent,
+        itsDigits,
+        itsResolution,
+        Band.shape(in, band),
+        in.part("connection", connection, Connection.blank(itsReading)));
   }
 
   /** Returns this meter with a connection. */
@@ -66,6 +98,19 @@ public record Meter(
       if (!(highHertz >= lowHertz)) {
         throw new IllegalArgumentException("hertz must be [low, high], got " + highHertz);
       }
+    }
+
+    private static Optional<Band> shape(Shape in, Optional<Band> band) {
+      if (!in.has("hertz", band.isPresent())) {
+        return band;
+      }
+      Band ends = band.orElse(new Band(0, 1));
+      List<Double> hertz = in.numbers("hertz", List.of(ends.lowHertz, ends.highHertz), 0, 1e9);
+      if (hertz.size() != 2 || hertz.get(0) > hertz.get(1)) {
+        in.refuse("hertz", "«hertz» must be [low, high]");
+        return band;
+      }
+      return Optional.of(new Band(hertz.get(0), hertz.get(1)));
     }
 
     /** Tells whether a frequency lies inside, ends included. */

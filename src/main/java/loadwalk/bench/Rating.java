@@ -2,6 +2,8 @@ package loadwalk.bench;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * One line of an amplifier's rated power.
@@ -13,7 +15,8 @@ import java.util.OptionalDouble;
  * @param thdPercent the distortion at which it is rated, percent, where stated
  */
 public record Rating(
-    Mode mode, double ohms, double watts, OptionalDouble supplyVolts, OptionalDouble thdPercent) {
+    Mode mode, double ohms, double watts, OptionalDouble supplyVolts, OptionalDouble thdPercent)
+    implements Shaped<Rating> {
   /** Checks the numbers. */
   public Rating {
     Objects.requireNonNull(mode, "mode");
@@ -21,5 +24,19 @@ public record Rating(
     Checks.positive(watts, "watts");
     supplyVolts.ifPresent(v -> Checks.positive(v, "supplyVolts"));
     thdPercent.ifPresent(v -> Checks.positive(v, "thdPercent"));
+  }
+
+  static Rating blank() {
+    return new Rating(Mode.STEREO, 1, 1, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  @Override
+  public Rating shape(Shape in) {
+    return new Rating(
+        in.word("mode", mode, BenchFiles.MODES),
+        in.number("ohms", ohms, 0.01, 10_000),
+        in.number("watts", watts, 0.001, 1e6),
+        in.number("supplyVolts", supplyVolts, 1, 1000),
+        in.number("thdPercent", thdPercent, 1e-6, 100));
   }
 }

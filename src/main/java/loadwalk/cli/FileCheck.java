@@ -7,8 +7,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import loadwalk.bench.AmplifierReader;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.json.Fault;
 import loadwalk.json.Format;
 import loadwalk.json.JsonText;
@@ -33,8 +32,8 @@ public record FileCheck(String file, String kind, List<Fault> faults) {
 
   static {
     READERS.put("sequence", FileCheck::sequence);
-    READERS.put("amplifier", AmplifierReader::read);
-    READERS.put("bench", BenchReader::read);
+    READERS.put("amplifier", BenchFiles.AMPLIFIER::read);
+    READERS.put("bench", BenchFiles.BENCH::read);
   }
 
   /** Copies the faults. */

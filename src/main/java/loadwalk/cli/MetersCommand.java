@@ -15,10 +15,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import loadwalk.bench.AmplifierWriter;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
-import loadwalk.bench.BenchWriter;
+import loadwalk.bench.BenchFiles;
 import loadwalk.json.Fault;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
@@ -150,7 +148,8 @@ public final class MetersCommand implements Callable<Integer> {
   private Optional<Bench> read() {
     PrintWriter err = spec.commandLine().getErr();
     try (InputStream in = Files.newInputStream(bench)) {
-      Read<Bench> read = BenchReader.read(in.readNBytes(JsonText.LARGEST + 1), bench.toString());
+      Read<Bench> read =
+          BenchFiles.BENCH.read(in.readNBytes(JsonText.LARGEST + 1), bench.toString());
       for (Fault fault : read.faults()) {
         err.println(fault.text());
       }
@@ -241,7 +240,7 @@ public final class MetersCommand implements Callable<Integer> {
   private void hand(MeterRoom.Served served, PrintWriter err) throws IOException {
     if (keep == null) {
       PrintWriter out = spec.commandLine().getOut();
-      out.print(BenchWriter.text(served.bench()));
+      out.print(BenchFiles.BENCH.text(served.bench()));
       out.flush();
       err.println(
           "Simulated meters answer until the input ends. Keep the text above as a file, then:"
@@ -249,8 +248,8 @@ public final class MetersCommand implements Callable<Integer> {
     } else {
       Path amp = keep.resolve("practice-amp.json");
       Path file = keep.resolve("practice-bench.json");
-      Destination.write(amp.toString(), AmplifierWriter.text(served.amplifier()), err);
-      Destination.write(file.toString(), BenchWriter.text(served.bench()), err);
+      Destination.write(amp.toString(), BenchFiles.AMPLIFIER.text(served.amplifier()), err);
+      Destination.write(file.toString(), BenchFiles.BENCH.text(served.bench()), err);
       err.println("Simulated meters answer until the input ends. In another terminal:");
       err.println("loadwalk walk stereo-only --amp " + amp + " --bench " + file);
     }

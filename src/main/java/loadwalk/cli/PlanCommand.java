@@ -9,9 +9,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Tables;
 import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.StepCautions;
@@ -72,11 +71,11 @@ public final class PlanCommand implements Callable<Integer> {
     try {
       PlanInput input = new PlanInput(homes.apply(home.homeToRead()));
       Read<Sequence> steps = input.sequence(sequence);
-      Read<Amplifier> amp = input.file(amplifier, AmplifierReader::read);
+      Read<Amplifier> amp = input.file(amplifier, BenchFiles.AMPLIFIER::read);
       Read<Bench> table =
           bench == null
               ? Read.of(Optional.of(Bench.unknown()), List.of())
-              : input.file(bench, BenchReader::read);
+              : input.file(bench, BenchFiles.BENCH::read);
       List<Fault> faults = new ArrayList<>(steps.faults());
       faults.addAll(amp.faults());
       faults.addAll(table.faults());

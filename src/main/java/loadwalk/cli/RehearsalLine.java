@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.json.Fault;
 import loadwalk.json.Faults;
 import loadwalk.json.Fields;
@@ -58,7 +57,7 @@ record RehearsalLine(
     }
     fields.require("amp");
     Optional<Amplifier> amplifier =
-        fields.node("amp").flatMap(node -> AmplifierReader.embedded(node, faults));
+        fields.node("amp").flatMap(node -> BenchFiles.AMPLIFIER.embedded(node, faults));
     Optional<Bench> bench = bench(fields, faults);
     Answers answers = new Answers(new LinkedHashMap<>(), new ArrayList<>());
     Optional<Node> said = fields.node("answers").filter(node -> !(node instanceof Node.Null));
@@ -79,7 +78,9 @@ record RehearsalLine(
 
   private static Optional<Bench> bench(Fields fields, Faults faults) {
     Optional<Node> node = fields.node("bench").filter(n -> !(n instanceof Node.Null));
-    return node.isEmpty() ? Optional.of(Bench.unknown()) : BenchReader.embedded(node.get(), faults);
+    return node.isEmpty()
+        ? Optional.of(Bench.unknown())
+        : BenchFiles.BENCH.embedded(node.get(), faults);
   }
 
   private static List<Fault> strange(Node.Obj root, String file) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -112,17 +112,17 @@ public final class Fields {
   }
 
   /** Reads a whole number from least to most, where the key is there. */
-  public OptionalInt integer(String key, int least, int most) {
+  OptionalLong whole(String key, long least, long most) {
     OptionalDouble number = number(key, least, most);
     if (number.isEmpty()) {
-      return OptionalInt.empty();
+      return OptionalLong.empty();
     }
     double value = number.getAsDouble();
     if (value != Math.rint(value)) {
       fault(key, Shown.quoted(key) + " must be a whole number, not " + Numbers.text(value));
-      return OptionalInt.empty();
+      return OptionalLong.empty();
     }
-    return OptionalInt.of((int) value);
+    return OptionalLong.of((long) value);
   }
 
   /** Reads a list of numbers, each from least to most; empty where the key is missing. */

@@ -3,8 +3,7 @@ package loadwalk.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Instant;
-import loadwalk.bench.AmplifierWriter;
-import loadwalk.bench.BenchWriter;
+import loadwalk.bench.BenchFiles;
 import loadwalk.json.JsonOut;
 import loadwalk.quantity.Quantity;
 import loadwalk.result.OutputFit;
@@ -41,11 +40,11 @@ public final class SheetJson {
     out.writeBooleanField("finished", sheet.finished());
     JsonParts.texts(out, "warnings", sheet.warnings());
     out.writeFieldName("amplifier");
-    AmplifierWriter.write(out, sheet.amplifier());
+    BenchFiles.AMPLIFIER.write(out, sheet.amplifier());
     out.writeBooleanField("serialKeptBack", sheet.serialKeptBack());
     sequence(out, sheet);
     out.writeFieldName("bench");
-    BenchWriter.write(out, sheet.bench());
+    BenchFiles.BENCH.write(out, sheet.bench());
     JsonParts.objects(out, "loads", sheet.loads(), line -> load(out, line));
     if (steps) {
       JsonParts.objects(out, "steps", sheet.steps(), step -> SheetJsonSteps.write(out, step));

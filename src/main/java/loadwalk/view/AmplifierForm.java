@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.quantity.Unit;
@@ -82,7 +82,7 @@ final class AmplifierForm {
   }
 
   static FormRead<Amplifier> read(List<String> texts) {
-    return FormLines.read(texts, 2, AmplifierForm::amplifier, AmplifierReader::faults);
+    return FormLines.read(texts, 2, AmplifierForm::amplifier, BenchFiles.AMPLIFIER::faults);
   }
 
   private static Amplifier amplifier(FormLines lines) {

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
@@ -72,7 +72,7 @@ final class BenchForm {
   }
 
   static FormRead<Bench> read(List<String> texts) {
-    return FormLines.read(texts, 1, BenchForm::bench, BenchReader::faults);
+    return FormLines.read(texts, 1, BenchForm::bench, BenchFiles.BENCH::faults);
   }
 
   private static Bench bench(FormLines lines) {

@@ -12,9 +12,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
@@ -162,8 +161,8 @@ public final class FactReader {
     Sequence sequence =
         parsed(SequenceReader.read(text.getBytes(StandardCharsets.UTF_8), "sequence"));
     Faults faults = new Faults("journal");
-    Optional<Amplifier> amplifier = AmplifierReader.embedded(m.node("amplifier"), faults);
-    Optional<Bench> bench = BenchReader.embedded(m.node("bench"), faults);
+    Optional<Amplifier> amplifier = BenchFiles.AMPLIFIER.embedded(m.node("amplifier"), faults);
+    Optional<Bench> bench = BenchFiles.BENCH.embedded(m.node("bench"), faults);
     if (!faults.isEmpty()) {
       throw new UnreadableFact(faults.list().get(0).sentence());
     }

@@ -6,8 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import loadwalk.bench.AmplifierWriter;
-import loadwalk.bench.BenchWriter;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
@@ -160,9 +159,9 @@ public final class FactWriter {
     out.writeStringField("version", opened.version());
     out.writeStringField("sequenceText", opened.sequenceText());
     out.writeFieldName("amplifier");
-    AmplifierWriter.write(out, opened.amplifier());
+    BenchFiles.AMPLIFIER.write(out, opened.amplifier());
     out.writeFieldName("bench");
-    BenchWriter.write(out, opened.bench());
+    BenchFiles.BENCH.write(out, opened.bench());
     if (opened.practiceSeed().isPresent()) {
       out.writeNumberField("practiceSeed", opened.practiceSeed().getAsLong());
     }

@@ -14,9 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
 import loadwalk.quantity.Unit;
@@ -138,9 +137,9 @@ class MetersCommandTest {
     assertTrue(err.toString().contains("set to stereo 2"), err.toString());
     assertEquals(2, err.toString().split("set to", -1).length - 1, err.toString());
     byte[] amp = Files.readAllBytes(folder.resolve("practice-amp.json"));
-    assertEquals("V1", AmplifierReader.read(amp, "amp").found().orElseThrow().model());
+    assertEquals("V1", BenchFiles.AMPLIFIER.read(amp, "amp").found().orElseThrow().model());
     byte[] bench = Files.readAllBytes(folder.resolve("practice-bench.json"));
-    assertEquals(Bench.unknown(), BenchReader.read(bench, "bench").found().orElseThrow());
+    assertEquals(Bench.unknown(), BenchFiles.BENCH.read(bench, "bench").found().orElseThrow());
   }
 
   @Test
@@ -151,7 +150,7 @@ class MetersCommandTest {
     for (String name : names) {
       out.getBuffer().setLength(0);
       assertEquals(ExitCode.DONE, run("--example", name));
-      var read = BenchReader.read(out.toString().getBytes(UTF_8), name);
+      var read = BenchFiles.BENCH.read(out.toString().getBytes(UTF_8), name);
       assertEquals(List.of(), read.faults());
       assertTrue(
           read.found().orElseThrow().meters().stream().anyMatch(m -> m.connection().isPresent()));

@@ -10,11 +10,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
-import loadwalk.bench.AmplifierWriter;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
-import loadwalk.bench.BenchWriter;
+import loadwalk.bench.BenchFiles;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
 import loadwalk.sequence.PlannedStep;
@@ -54,8 +51,8 @@ class ReadersFuzzTest {
   /** The three readers, each with a good text and a check of what it read. */
   enum Reader {
     SEQUENCE_FILE(SEQUENCE, SequenceReader::read, ReadersFuzzTest::checkSequence),
-    AMPLIFIER_FILE(AMPLIFIER, AmplifierReader::read, ReadersFuzzTest::checkAmplifier),
-    BENCH_FILE(BENCH, BenchReader::read, ReadersFuzzTest::checkBench);
+    AMPLIFIER_FILE(AMPLIFIER, BenchFiles.AMPLIFIER::read, ReadersFuzzTest::checkAmplifier),
+    BENCH_FILE(BENCH, BenchFiles.BENCH::read, ReadersFuzzTest::checkBench);
 
     private final String good;
     private final BiFunction<byte[], String, Read<?>> read;
@@ -131,14 +128,14 @@ class ReadersFuzzTest {
   }
 
   private static String checkAmplifier(Object value) {
-    byte[] text = AmplifierWriter.text((Amplifier) value).getBytes(StandardCharsets.UTF_8);
-    Amplifier again = AmplifierReader.read(text, "again").found().orElseThrow();
+    byte[] text = BenchFiles.AMPLIFIER.text((Amplifier) value).getBytes(StandardCharsets.UTF_8);
+    Amplifier again = BenchFiles.AMPLIFIER.read(text, "again").found().orElseThrow();
     return again.equals(value) ? "" : "does not survive being written";
   }
 
   private static String checkBench(Object value) {
-    byte[] text = BenchWriter.text((Bench) value).getBytes(StandardCharsets.UTF_8);
-    Bench again = BenchReader.read(text, "again").found().orElseThrow();
+    byte[] text = BenchFiles.BENCH.text((Bench) value).getBytes(StandardCharsets.UTF_8);
+    Bench again = BenchFiles.BENCH.read(text, "again").found().orElseThrow();
     return again.equals(value) ? "" : "does not survive being written";
   }
 }

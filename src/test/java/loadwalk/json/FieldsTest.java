@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
 class FieldsTest {
@@ -18,7 +18,7 @@ class FieldsTest {
     Fields fields =
         open("{\"n\":4,\"i\":3,\"t\":\"a\",\"b\":true,\"u\":null,\"l\":[1,2],\"w\":\"one\"}");
     assertEquals(4, fields.requiredNumber("n", 0, 10));
-    assertEquals(OptionalInt.of(3), fields.integer("i", 0, 10));
+    assertEquals(OptionalLong.of(3), fields.whole("i", 0, 10));
     assertEquals("a", fields.requiredText("t"));
     assertEquals(Optional.of(true), fields.flag("b"));
     assertEquals(Optional.empty(), fields.flag("u"));
@@ -33,7 +33,7 @@ class FieldsTest {
   void build_ofABadObject_reportsEveryFaultWithPlaceAndKey() {
     Fields fields = open("{\n\"n\": 40,\n\"i\": 1.5,\n\"t\": \"\",\n\"w\": \"tow\",\n\"ohm\": 1}");
     fields.requiredNumber("n", 0, 10);
-    fields.integer("i", 0, 10);
+    fields.whole("i", 0, 10);
     fields.requiredText("t");
     fields.word("w", Map.of("one", 1, "two", 2));
     fields.requiredNumber("ohms", 0, 10);

@@ -9,9 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import loadwalk.bench.Amplifier;
-import loadwalk.bench.AmplifierReader;
 import loadwalk.bench.Bench;
-import loadwalk.bench.BenchReader;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Connection;
 import loadwalk.bench.Lead;
 import loadwalk.bench.Meter;
@@ -205,10 +204,10 @@ class FormsTest {
       String digits = number.substring(0, Math.min(30, number.length()));
       int line = 3 + random.nextInt(AMPLIFIER.size() - 3);
       if (AmplifierForm.read(with(AMPLIFIER, line, digits)) instanceof FormRead.Good<Amplifier> a) {
-        assertEquals(List.of(), AmplifierReader.faults(a.value()), digits);
+        assertEquals(List.of(), BenchFiles.AMPLIFIER.faults(a.value()), digits);
       }
       if (BenchForm.read(with(BENCH, 3, digits)) instanceof FormRead.Good<Bench> b) {
-        assertEquals(List.of(), BenchReader.faults(b.value()), digits);
+        assertEquals(List.of(), BenchFiles.BENCH.faults(b.value()), digits);
       }
     }
   }

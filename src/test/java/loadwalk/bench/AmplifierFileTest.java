@@ -15,7 +15,7 @@ import loadwalk.json.Node;
 import loadwalk.json.Read;
 import org.junit.jupiter.api.Test;
 
-class AmplifierReaderTest {
+class AmplifierFileTest {
   private static final String FULL =
       "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"Halvorsen & Pike\",\"model\":\"HP-275\","
           + "\"serial\":\"0042\",\"year\":1994,\"class\":\"AB\",\"channels\":2,"
@@ -43,7 +43,7 @@ class AmplifierReaderTest {
             List.of(30.0, 30.0),
             Optional.of(true)),
         amplifier);
-    assertEquals(amplifier, read(AmplifierWriter.text(amplifier)).found().orElseThrow());
+    assertEquals(amplifier, read(BenchFiles.AMPLIFIER.text(amplifier)).found().orElseThrow());
   }
 
   @Test
@@ -54,9 +54,9 @@ class AmplifierReaderTest {
             .read("{\"maker\":\"Brightmoor\",\"model\":\"B2\",\"regulated\":null}")
             .found()
             .orElseThrow();
-    Amplifier amplifier = AmplifierReader.embedded(node, faults).orElseThrow();
+    Amplifier amplifier = BenchFiles.AMPLIFIER.embedded(node, faults).orElseThrow();
     assertEquals(Amplifier.named("Brightmoor", "B2"), amplifier);
-    assertEquals(amplifier, read(AmplifierWriter.text(amplifier)).found().orElseThrow());
+    assertEquals(amplifier, read(BenchFiles.AMPLIFIER.text(amplifier)).found().orElseThrow());
     assertTrue(faults.isEmpty());
   }
 
@@ -91,6 +91,6 @@ class AmplifierReaderTest {
   }
 
   private static Read<Amplifier> read(String text) {
-    return AmplifierReader.read(text.getBytes(StandardCharsets.UTF_8), "amp.json");
+    return BenchFiles.AMPLIFIER.read(text.getBytes(StandardCharsets.UTF_8), "amp.json");
   }
 }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class BenchReaderTest {
+class BenchFileTest {
   private static final String FULL =
       "{\"format\":\"loadwalk-bench/1\",\"name\":\"North bench\","
           + "\"supplies\":[{\"volts\":13.8,\"amps\":100},{\"volts\":13.8,\"amps\":100}],"
@@ -51,17 +51,17 @@ class BenchReaderTest {
             0.01,
             Optional.of(new Meter.Band(45, 1000))),
         bench.meters().get(0));
-    assertEquals(bench, read(BenchWriter.text(bench)).found().orElseThrow());
+    assertEquals(bench, read(BenchFiles.BENCH.text(bench)).found().orElseThrow());
   }
 
   @Test
   void embedded_withNothing_isABenchOfWhichNothingIsKnown() {
     Faults faults = new Faults("line");
     Node node = JsonText.strict("line").read("{}").found().orElseThrow();
-    Bench bench = BenchReader.embedded(node, faults).orElseThrow();
+    Bench bench = BenchFiles.BENCH.embedded(node, faults).orElseThrow();
     assertEquals(Bench.DEFAULT_USABLE_FRACTION, bench.usableFraction());
     assertTrue(bench.usableAmps().isEmpty());
-    assertEquals(bench, read(BenchWriter.text(bench)).found().orElseThrow());
+    assertEquals(bench, read(BenchFiles.BENCH.text(bench)).found().orElseThrow());
   }
 
   @Test
@@ -101,6 +101,6 @@ class BenchReaderTest {
   }
 
   private static Read<Bench> read(String text) {
-    return BenchReader.read(text.getBytes(StandardCharsets.UTF_8), "bench.json");
+    return BenchFiles.BENCH.read(text.getBytes(StandardCharsets.UTF_8), "bench.json");
   }
 }

@@ -11,7 +11,7 @@ import java.util.List;
 import loadwalk.json.Read;
 import org.junit.jupiter.api.Test;
 
-class ConnectionReaderTest {
+class ConnectionFileTest {
 
   @Test
   void connection_withItsDefaults_isRead_andWrittenBack() {
@@ -30,8 +30,8 @@ class ConnectionReaderTest {
   void exampleFiles_areRead_andWrittenBack() throws IOException {
     for (String name : List.of("net-multimeter", "serial-clamp", "two-channel-multimeter")) {
       String file = "/loadwalk/benches/" + name + ".json";
-      try (InputStream in = ConnectionReaderTest.class.getResourceAsStream(file)) {
-        Read<Bench> read = BenchReader.read(in.readAllBytes(), file);
+      try (InputStream in = ConnectionFileTest.class.getResourceAsStream(file)) {
+        Read<Bench> read = BenchFiles.BENCH.read(in.readAllBytes(), file);
         assertEquals(List.of(), read.faults(), file);
         Bench bench = read.found().orElseThrow();
         assertTrue(bench.meters().stream().anyMatch(m -> m.connection().isPresent()), file);
@@ -41,8 +41,8 @@ class ConnectionReaderTest {
   }
 
   private static void assertRoundTrip(Bench bench) {
-    byte[] written = BenchWriter.text(bench).getBytes(StandardCharsets.UTF_8);
-    assertEquals(bench, BenchReader.read(written, "written").found().orElseThrow());
+    byte[] written = BenchFiles.BENCH.text(bench).getBytes(StandardCharsets.UTF_8);
+    assertEquals(bench, BenchFiles.BENCH.read(written, "written").found().orElseThrow());
   }
 
   @Test
@@ -126,6 +126,6 @@ class ConnectionReaderTest {
             + "\"connection\":"
             + connection
             + "}]}";
-    return BenchReader.read(text.getBytes(StandardCharsets.UTF_8), "bench.json");
+    return BenchFiles.BENCH.read(text.getBytes(StandardCharsets.UTF_8), "bench.json");
   }
 }
