@@ -5,7 +5,13 @@ import loadwalk.bench.Target;
 
 /** Says what a forecast rests on, and why it is wide where it is. */
 final class Basis {
+  /**
+   * The scale of the errors from which a forecast is said to be wide for it, times the usual.
+   * Chosen by hand.
+   */
   private static final double CONTRADICTED = 3;
+
+  /** The probability from which one kind of rails is named. Chosen by hand. */
   private static final double TOLD = 0.9;
 
   private Basis() {}

@@ -13,11 +13,16 @@ import java.util.List;
  * @param softness its standard deviation, from the readings it rests on
  */
 record Bend(double bound, double softness) {
+  /** Standard deviation of ln of a volts reading. Set on the experiment. */
   private static final double SCATTER = 0.0065;
 
-  /** Standard deviation of what sets a bridged reading apart from a stereo one, and of drift. */
+  /**
+   * Standard deviation of ln volts of what sets a bridged reading apart from a stereo one, and of
+   * drift. Set on the experiment.
+   */
   private static final double LOOSE = 0.008;
 
+  /** The probability that the volts bend this way at all. Chosen by hand. */
   private static final double CERTAINTY = 0.99;
 
   /** Tells the bound at a load of a channel, ohms. */

@@ -16,12 +16,24 @@ import loadwalk.quantity.Unit;
 
 /** Weighs the supply current of a step against supplies, fuses and leads. */
 final class CurrentCautions {
-  /** A setting this far above what the sequence asks is taken as a slip that kills amplifiers. */
+  /**
+   * Supply volts over those of the sequence from which the setting is a slip that kills amplifiers.
+   * Common practice, no source.
+   */
   private static final double TOO_HIGH = 1.15;
 
   private static final String AMPLIFIER_FUSE = "amplifier-fuse";
   private static final String BENCH_FUSE = "bench-fuse";
+
+  /**
+   * Volts left at the amplifier over those of the sequence below which it is not rated. Common
+   * practice, no source.
+   */
   private static final double TOO_LOW = 0.95;
+
+  /**
+   * How far the settings of paralleled supplies may differ, a fraction. Common practice, no source.
+   */
   private static final double SPREAD = 0.02;
 
   private final Tables tables;

@@ -10,7 +10,12 @@ import loadwalk.quantity.Printer;
 
 /** Words doubts: what is off and by how much, how it was decided, what to look at. */
 final class DoubtWords {
+  /** The digits of an expected value in a sentence: as many as a reading has. */
   private static final int DIGITS = 3;
+
+  /**
+   * The ratio below which a sentence says "less than a thousandth", which reads better than zeros.
+   */
   private static final double LEAST_RATIO = 1e-3;
 
   private DoubtWords() {}

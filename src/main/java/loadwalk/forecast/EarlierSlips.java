@@ -22,13 +22,19 @@ import loadwalk.bench.Target;
  * Hypotheses}), so the two may be compared.
  */
 final class EarlierSlips {
-  /** By how much ln of the density at its height may rise where a slip is put right. */
+  /**
+   * By how much ln of the density at its height may rise where a slip is put right. Set on the
+   * experiment.
+   */
   private static final double SHARPER = 1.5;
 
-  /** How many steps back are searched. */
+  /** How many steps back are searched: a ladder has no more behind it. Chosen by hand. */
   private static final int MOST_STEPS = 8;
 
-  /** How many slips, the likeliest up to their own step first, are followed to the end. */
+  /**
+   * How many slips, the likeliest up to their own step first, are followed to the end: keeps an
+   * entry quick. Chosen by hand.
+   */
   private static final int MOST_COURSES = 8;
 
   private final Evidence evidence;

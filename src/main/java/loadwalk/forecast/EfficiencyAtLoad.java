@@ -9,7 +9,11 @@ package loadwalk.forecast;
  * @param ways how it goes with the volts
  */
 record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways) {
+  /** The weight below which a part of a product is left out. Chosen by hand. */
   private static final double LEAST_WEIGHT = 1e-3;
+
+  /** Keeps a density above 0 in floating point, so that its logarithm is finite. */
+  private static final double LEAST_DENSITY = 1e-300;
 
   /** The parts to make room for, per part of the volts. */
   private static final int USUAL_PRODUCTS = 12;
@@ -154,7 +158,7 @@ record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways)
             way.weight() * part.weight() * Math.exp(-0.5 * z * z / variance) / Math.sqrt(variance);
       }
     }
-    return Math.log(Math.max(1e-300, density)) - 0.5 * Math.log(2 * Math.PI);
+    return Math.log(Math.max(LEAST_DENSITY, density)) - 0.5 * Math.log(2 * Math.PI);
   }
 
   /** Returns ln of the density of the current above idle where it is highest. */

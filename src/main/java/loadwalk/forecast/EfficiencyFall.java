@@ -13,15 +13,25 @@ package loadwalk.forecast;
  * likely to have the same cause.
  */
 final class EfficiencyFall implements EfficiencyAtLoad.Ways {
-  /** The slopes at which the shares are given; straight lines between them. */
+  /**
+   * The slopes of ln v over ln x at which the shares are given; straight lines between them. Chosen
+   * by hand.
+   */
   private static final double[] SLOPES = {0.35, 0.55, 0.70, 0.85};
 
-  /** Switching stage, sagging rails, several causes at once, resistance or current limit. */
+  /**
+   * β of a switching stage, sagging rails, several causes at once, resistance or current limit.
+   * Energy balance of each stage, rounded; held by the experiment.
+   */
   private static final double[] BETAS = {0.07, 0.25, 0.55, 0.95};
 
+  /** Standard deviation of each β. Set on the experiment. */
   private static final double[] SPREADS = {0.07, 0.08, 0.2, 0.025};
 
-  /** Shares of each β by slope where the supply current is that of the load: classes A to H. */
+  /**
+   * Shares of each β by slope where the supply current is that of the load: classes A to H. Set on
+   * the experiment.
+   */
   private static final double[][] LINEAR = {
     {0.03, 0.02, 0.02, 0.02},
     {0.45, 0.15, 0.03, 0.02},
@@ -29,6 +39,7 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
     {0.42, 0.38, 0.48, 0.88}
   };
 
+  /** The same for a switching stage. Set on the experiment. */
   private static final double[][] SWITCHING = {
     {0.41, 0.60, 0.80, 0.82},
     {0.22, 0.30, 0.15, 0.15},
@@ -36,16 +47,37 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
     {0.25, 0.05, 0.02, 0.01}
   };
 
-  /** Where the volts fall slowly the supply sags along, which takes a little off the last β. */
+  /**
+   * Slopes for the last β: where the volts fall slowly the supply sags along, which takes a little
+   * off it. Set on the experiment.
+   */
   private static final double[] LAST_SLOPES = {0.1, 0.4, 0.85};
 
+  /** The last β at these slopes. Set on the experiment. */
   private static final double[] LAST_BETAS = {0.9, 0.95, 1};
 
+  /** The fall of ln v from which β is read off it; less is scatter. Set on the experiment. */
   private static final double LEAST_FALL = 0.03;
+
+  /** Standard deviation of the change of ln η between two readings. Set on the experiment. */
   private static final double FALL_SCATTER = 0.024;
+
+  /** What every cause keeps, so that none is ruled out by one reading. Chosen by hand. */
   private static final double LEAST_SHARE = 1e-6;
+
+  /**
+   * The probability that falls at like slopes have the same cause, on top of the next. Set on the
+   * experiment.
+   */
   private static final double SAME_CAUSE = 0.72;
+
+  /** The same at any slope. Set on the experiment. */
   private static final double SAME_CAUSE_ANYWAY = 0.2;
+
+  /**
+   * The difference of slopes, as a standard deviation, at which they count as alike. Set on the
+   * experiment.
+   */
   private static final double LIKE_SLOPES = 0.3;
 
   private final double switching;

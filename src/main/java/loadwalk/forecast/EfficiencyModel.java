@@ -16,15 +16,40 @@ import java.util.function.DoubleUnaryOperator;
  * volts as {@link EfficiencyFall} tells.
  */
 final class EfficiencyModel {
+  /** Standard deviation of ln η between readings at one load. Set on the experiment. */
   private static final double SCATTER = 0.016;
 
-  /** Scatter of the amperes alone. */
+  /** Standard deviation of ln of the amperes alone: meters and drift. Set on the experiment. */
   private static final double AMPS_SCATTER = 0.0115;
 
+  /** Standard deviation of ln η per root of an octave of load. Set on the experiment. */
   private static final double WALK = 0.02;
+
+  /**
+   * Standard deviation of a step of ln η per fall of ln v: a limit changes what the current tells.
+   * Set on the experiment.
+   */
   private static final double STEP_PER_FALL = 0.5;
+
+  /** Common scales of the errors, times the usual. Chosen by hand. */
   private static final double[] SCALES = {0.8, 1.5, 4, 12};
+
+  /**
+   * What is held of each scale beforehand; the last is an amplifier like no other. Set on the
+   * experiment.
+   */
   private static final double[] SCALE_PRIORS = {0.60, 0.37, 0.029, 0.001};
+
+  /** The least variance of ln η left, against rounding. */
+  private static final double LEAST_VARIANCE = 1e-8;
+
+  /** Loads nearer than this, octaves, are one load: 3.5 %. */
+  private static final double LEAST_OCTAVES = 0.05;
+
+  /**
+   * The ratio of loads from which a fall of the volts between them tells its cause. Chosen by hand.
+   */
+  private static final double APART = 1.2;
 
   private final ClassPrior prior;
   private final int size;
@@ -117,7 +142,8 @@ final class EfficiencyModel {
       }
       double scale = SCALES[s] * SCALES[s];
       double variance =
-          Math.max(1e-8, spread + position - explained(s, covariances)) + scale * SCATTER * SCATTER;
+          Math.max(LEAST_VARIANCE, spread + position - explained(s, covariances))
+              + scale * SCATTER * SCATTER;
       parts[s] = new EfficiencyAtLoad.Part(shares[s], mean, variance);
     }
     return free
@@ -173,7 +199,7 @@ final class EfficiencyModel {
 
   private double step(int from, int to) {
     double octaves = Math.log(ohms[from] / ohms[to]) / Math.log(2);
-    double fall = octaves < 0.05 ? 0 : STEP_PER_FALL * (logVolts[to] - logVolts[from]);
+    double fall = octaves < LEAST_OCTAVES ? 0 : STEP_PER_FALL * (logVolts[to] - logVolts[from]);
     return WALK * WALK * octaves + fall * fall;
   }
 
@@ -181,7 +207,7 @@ final class EfficiencyModel {
   private EfficiencyFall lastFall() {
     for (int i = size - 1; i > 0; i--) {
       double fall = logVolts[i] - logVolts[i - 1];
-      if (ohms[i - 1] / ohms[i] > 1.2 && fall < 0) {
+      if (ohms[i - 1] / ohms[i] > APART && fall < 0) {
         return new EfficiencyFall(
             prior.switching(),
             Math.log(ohms[i] / ohms[i - 1]),

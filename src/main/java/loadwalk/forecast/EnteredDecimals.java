@@ -4,8 +4,13 @@ import loadwalk.bench.ReadingId;
 
 /** Tells with how many decimals a reading is typed in a walk, from the finest digits seen. */
 final class EnteredDecimals {
+  /** The fewest digits that an entry is taken to have. Chosen by hand. */
   private static final int FEWEST_DIGITS = 3;
+
+  /** The most digits that somebody types. Chosen by hand. */
   private static final int MOST_DIGITS = 5;
+
+  /** The most decimals that somebody types. Chosen by hand. */
   private static final int MOST_DECIMALS = 4;
 
   private EnteredDecimals() {}

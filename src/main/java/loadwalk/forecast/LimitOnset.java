@@ -10,10 +10,18 @@ package loadwalk.forecast;
  * raises the volts, and a current limit is the steepest fall there is.
  */
 final class LimitOnset {
-  /** The part by which two loads may differ and count as the same. */
+  /**
+   * The part by which two loads may differ and count as the same: wiring and tolerance of
+   * resistors. Chosen by hand.
+   */
   static final double SAME_LOAD = 0.03;
 
+  /**
+   * Chance per octave of load that a limit sets in, where the load is rated. Set on the experiment.
+   */
   private static final double RATE_ABOVE = 0.018;
+
+  /** The same below the least rated load. Set on the experiment. */
   private static final double RATE_BELOW = 0.23;
 
   /**
@@ -22,12 +30,38 @@ final class LimitOnset {
    */
   private static final double LOW_OHMS = 2;
 
+  /** What is added per octave below {@link #LOW_OHMS}. Set on the experiment. */
   private static final double RATE_LOW = 0.42;
+
+  /**
+   * The chance that a limit seen at the greatest load measured is gone above it. Set on the
+   * experiment.
+   */
   private static final double RELEASED = 0.15;
+
+  /**
+   * Slopes of ln v over ln x below a limit: converter at its end, current limit, foldback. The
+   * first a little above ½ as the supply sags too; set on the experiment.
+   */
   private static final double[] SLOPES = {0.54, 1, 1.35};
+
+  /** The share of each. Set on the experiment. */
   private static final double[] SLOPE_WEIGHTS = {0.6, 0.39, 0.01};
+
+  /** How much steeper a further limit must be than the one that rules. Chosen by hand. */
   private static final double LEAST_STEEPER = 0.05;
+
+  /** How many normals an even spread is made of. Chosen by hand. */
   private static final int STRATA = 7;
+
+  /** Standard deviation of each of these, in widths of one: overlaps to an even density. */
+  private static final double STRATUM_DEVIATION = 0.35;
+
+  /**
+   * The least standard deviation of each, ln volts: the knee is soft and the meter scatters. Set on
+   * the experiment.
+   */
+  private static final double SOFTNESS = 0.012;
 
   private final double leastRatedOhms;
 
@@ -87,7 +121,7 @@ final class LimitOnset {
       Mixture.Builder builder, double weight, Mixture smooth, double furthest) {
     double mean = smooth.mean();
     double stratum = (furthest - mean) / STRATA;
-    double deviation = Math.hypot(0.35 * stratum, 0.012);
+    double deviation = Math.hypot(STRATUM_DEVIATION * stratum, SOFTNESS);
     for (int i = 0; i < STRATA; i++) {
       builder.add(weight / STRATA, mean + (i + 0.5) * stratum, deviation);
     }

@@ -9,10 +9,35 @@ import java.util.List;
  * wander by a few percent an octave.
  */
 final class LimitedShape implements OutputShape {
+  /**
+   * Standard deviation of ln v about the line per root of an octave of load: the knee is soft. Set
+   * on the experiment.
+   */
   private static final double WALK = 0.04;
+
+  /**
+   * Standard deviation of the offset of all bridged readings against stereo, ln volts. Set on the
+   * experiment.
+   */
   private static final double BRIDGE = 0.008;
+
+  /** Common scales of the errors, times the usual. Chosen by hand. */
   private static final double[] SCALES = {0.75, 1.3, 3};
+
+  /** What is held of each scale beforehand. Set on the experiment. */
   private static final double[] SCALE_PRIORS = {0.5, 0.4, 0.1};
+
+  /** The least width of the gap in which the line may begin, ln volts. Chosen by hand. */
+  private static final double LEAST_GAP = 0.02;
+
+  /** Standard deviation of the edges of that gap, ln volts. Chosen by hand. */
+  private static final double GAP_EDGE = 0.03;
+
+  /** The load at which the walk begins, ohms: above any that is measured. */
+  private static final double WALK_ORIGIN_OHMS = 16;
+
+  /** The weight of the line between the last load above and the first below: either may hold. */
+  private static final double LOWER_IN_GAP = 0.5;
 
   private final SmoothShape above;
   private final List<WalkReadings.Point> points;
@@ -90,11 +115,12 @@ final class LimitedShape implements OutputShape {
 
   @Override
   public Mixture predict(double channelOhms, boolean bridged, double logSupply) {
-    if (above != null && channelOhms > 0.97 * leastOhmsAbove) {
+    if (above != null && channelOhms > (1 - LimitOnset.SAME_LOAD) * leastOhmsAbove) {
       return above.predict(channelOhms, bridged, logSupply);
     }
     Mixture.Builder builder = new Mixture.Builder();
-    double lower = above == null || channelOhms < 1.03 * mostOhms ? 1 : 0.5;
+    double lower =
+        above == null || channelOhms < (1 + LimitOnset.SAME_LOAD) * mostOhms ? 1 : LOWER_IN_GAP;
     addBelow(builder, lower, channelOhms, bridged);
     if (lower < 1) {
       above.predict(channelOhms, bridged, logSupply).addTo(builder, 1 - lower);
@@ -144,13 +170,14 @@ final class LimitedShape implements OutputShape {
     double begin = fit.level(residuals) + slope * Math.log(mostOhms);
     double top = above.predict(mostOhms, false, 0).mean();
     double bottom = above.predict(leastOhmsAbove, false, 0).mean() - room;
-    double width = Math.max(0.02, top - bottom);
+    double width = Math.max(LEAST_GAP, top - bottom);
     double beyond = Math.max(0, Math.max(begin - top, bottom - begin));
-    return -Math.log(width) - 0.5 * Math.pow(beyond / 0.03, 2);
+    return -Math.log(width) - 0.5 * Math.pow(beyond / GAP_EDGE, 2);
   }
 
   private static double shared(double ohms, double otherOhms, boolean bothBridged) {
-    double octaves = Math.max(0, Math.log(16 / Math.max(ohms, otherOhms)) / Math.log(2));
+    double octaves =
+        Math.max(0, Math.log(WALK_ORIGIN_OHMS / Math.max(ohms, otherOhms)) / Math.log(2));
     return WALK * WALK * octaves + (bothBridged ? BRIDGE * BRIDGE : 0);
   }
 }

@@ -13,13 +13,20 @@ import java.util.TreeMap;
  * there as its prior.
  */
 final class Limits {
-  /** Fall of ln v per octave of load from which a limit is looked for. */
+  /** Fall of ln v per octave of load from which a limit is looked for. Set on the experiment. */
   private static final double LEAST_FALL = 0.08;
 
-  /** Mean fall per octave from which the limit may have set in above all loads measured. */
+  /**
+   * Mean fall per octave from which the limit may have set in above all loads measured. Set on the
+   * experiment.
+   */
   private static final double LEAST_MEAN_FALL = 0.15;
 
+  /** How many times steeper than the fall before it a fall must be. Set on the experiment. */
   private static final double STEEPER = 1.4;
+
+  /** The part by which loads may differ and be taken as one here. Chosen by hand. */
+  private static final double ONE_LOAD = 0.1;
 
   private Limits() {}
 
@@ -60,7 +67,7 @@ final class Limits {
 
   private static Double near(TreeMap<Double, double[]> means, double ohms) {
     for (Double known : means.keySet()) {
-      if (Math.abs(known - ohms) < 0.1 * known) {
+      if (Math.abs(known - ohms) < ONE_LOAD * known) {
         return known;
       }
     }

@@ -24,6 +24,9 @@ final class LoadCautions {
   /** Room for the last bits of the subtraction: 4.2 Ω is within 5 % of 4 Ω. */
   private static final double FLOATING = 1e-9;
 
+  /** The part by which a resistor may differ from the load asked for and be of that value. */
+  private static final double SAME_NOMINAL = 0.01;
+
   private final LoadBank bank;
   private final ResistorDerating derating;
 
@@ -153,7 +156,7 @@ final class LoadCautions {
     }
     double tolerance =
         bench.loads().stream()
-            .filter(r -> Math.abs(r.ohms() - wanted) <= 0.01 * wanted)
+            .filter(r -> Math.abs(r.ohms() - wanted) <= SAME_NOMINAL * wanted)
             .mapToDouble(LoadResistor::tolerancePercent)
             .max()
             .orElse(0);

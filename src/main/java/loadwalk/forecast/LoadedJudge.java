@@ -20,13 +20,21 @@ final class LoadedJudge {
 
   /**
    * ln of how often the amplifier is still wired in stereo, per one channel read for the bridge.
+   * Chosen by hand. Held by the experiment.
    */
   private static final double LOG_STILL_STEREO = Math.log(0.3);
 
-  /** The same for the output alone taken from the stereo step of the same load. */
+  /**
+   * The same for the output alone taken from the stereo step of the same load. Chosen by hand. Held
+   * by the experiment.
+   */
   private static final double LOG_SAME_OHMS = Math.log(0.1);
 
+  /** The most that output may stand above input and be taken for that slip. Chosen by hand. */
   private static final double MOST_ABOVE_INPUT = 3;
+
+  /** The least entry reckoned with, in its unit: keeps the logarithm finite. */
+  private static final double LEAST_ENTRY = 1e-6;
 
   /** ln of the range of ln of the volts in which the output is up to that much above the input. */
   private static final double LOG_RANGE_ABOVE_INPUT = Math.log(0.5 * Math.log(MOST_ABOVE_INPUT));
@@ -209,7 +217,7 @@ final class LoadedJudge {
     if (entry == null) {
       return Double.NaN;
     }
-    double value = Math.max(entry, 1e-6);
+    double value = Math.max(entry, LEAST_ENTRY);
     return outputId == ReadingId.OUTPUT_WATTS
         ? 0.5 * (Math.log(value) + Math.log(loadOhms))
         : Math.log(value);

@@ -10,9 +10,20 @@ import loadwalk.bench.ReadingId;
  * practice, no source).
  */
 final class MeterFloor {
+  /**
+   * Half-width of a meter that the bench does not name, a fraction of the reading. Common practice,
+   * no source.
+   */
   private static final double DEFAULT_PART = 0.01;
+
+  /** The steps of its last digit added to that. Common practice, no source. */
   private static final double DEFAULT_DIGITS = 2;
+
+  /** The counts of its display: 3½ digits. */
   private static final double COUNTS = 2000;
+
+  /** Half-width at a reading of nothing, in its unit. Chosen by hand. */
+  private static final double LEAST_HALF_WIDTH = 0.01;
 
   private MeterFloor() {}
 
@@ -35,7 +46,7 @@ final class MeterFloor {
 
   private static double standard(double reading) {
     if (!(reading > 0)) {
-      return 0.01;
+      return LEAST_HALF_WIDTH;
     }
     double range = 2 * Math.pow(10, Math.ceil(Math.log10(reading / 2)));
     return reading * DEFAULT_PART + DEFAULT_DIGITS * range / COUNTS;

@@ -11,17 +11,45 @@ import java.util.Arrays;
  */
 final class Mixture {
   private static final double LOG_ROOT_TWO_PI = 0.5 * Math.log(2 * Math.PI);
+
+  /** The part of the whole weight below which a part is left out: nothing a doubt could rest on. */
   private static final double LEAST_WEIGHT = 1e-7;
+
+  /** Half the squared distance from which e^−x is left out: the least double is near e^−708. */
   private static final double FAR = 600;
+
+  /**
+   * Standard deviations beyond a bound from which what is left is taken as at that distance: the
+   * formulas lose their digits.
+   */
   private static final double FAR_BEYOND = -6;
+
+  /** Standard deviations below a bound from which it takes nothing away, 1e-9. */
   private static final double FAR_BELOW = 6;
+
+  /** The height over the tallest from which a part may hold the highest point. Chosen by hand. */
   private static final double TALL = 0.5;
+
+  /** The least part of the variance left by a bound, against rounding. Chosen by hand. */
   private static final double LEAST_VARIANCE_LEFT = 0.05;
+
+  /** To how much a quantile is found; the argument is a logarithm, so 0.01 %. */
   private static final double QUANTILE_WIDTH = 1e-4;
+
+  /** The probability off which a quantile is near enough. */
   private static final double QUANTILE_PART = 2e-5;
+
+  /** Parts that room is made for at first. */
   private static final int USUAL_PARTS = 24;
+
+  /** Cells a compressed mixture is merged into, by place. Chosen by hand. */
   private static final int BINS = 24;
+
+  /** Widths over the narrowest up to which parts are merged with their like. Chosen by hand. */
   private static final double[] WIDTH_CLASSES = {2.5, 8, Double.POSITIVE_INFINITY};
+
+  /** The least width of a cell, where all parts lie at one place. */
+  private static final double LEAST_STEP = 1e-9;
 
   private final double[] weights;
   private final double[] means;
@@ -175,7 +203,7 @@ final class Mixture {
     double[] weight = new double[cells];
     double[] first = new double[cells];
     double[] second = new double[cells];
-    double step = Math.max(1e-9, (high - low) / BINS);
+    double step = Math.max(LEAST_STEP, (high - low) / BINS);
     for (int i = 0; i < weights.length; i++) {
       int kind = 0;
       while (deviations[i] > WIDTH_CLASSES[kind] * narrow) {

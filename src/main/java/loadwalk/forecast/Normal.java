@@ -2,10 +2,29 @@ package loadwalk.forecast;
 
 /** The standard normal distribution, by rational approximation. */
 final class Normal {
+  /** Standard deviations from which the table says 0 or 1: 1e-9. */
   private static final double REACH = 6;
+
+  /** Cells of the table, for an error below 5e-7. */
   private static final int CELLS = 4096;
+
+  /** Cells per standard deviation. */
   private static final double PER_UNIT = CELLS / (2 * REACH);
+
+  /** The cumulative probability at each edge of a cell. */
   private static final double[] TABLE = new double[CELLS + 2];
+
+  /** The density at 0: 1/√(2π). */
+  private static final double HEIGHT = 0.3989422804014327;
+
+  /** Standard deviations beyond which the formula is below its own error. */
+  private static final double BEYOND = 8;
+
+  /** Standard deviations between which a quantile is sought. */
+  private static final double QUANTILE_REACH = 9;
+
+  /** To how much a quantile is found, standard deviations. */
+  private static final double QUANTILE_WIDTH = 1e-9;
 
   static {
     for (int i = 0; i < TABLE.length; i++) {
@@ -39,13 +58,13 @@ final class Normal {
 
   /** Returns the density. */
   static double density(double z) {
-    return 0.3989422804014327 * Math.exp(-0.5 * z * z);
+    return HEIGHT * Math.exp(-0.5 * z * z);
   }
 
   /** Returns the cumulative probability where the density is known already. */
   static double cumulative(double z, double density) {
     double size = Math.abs(z);
-    if (size > 8) {
+    if (size > BEYOND) {
       return z < 0 ? 0 : 1;
     }
     double t = 1 / (1 + 0.2316419 * size);
@@ -59,9 +78,9 @@ final class Normal {
 
   /** Returns the quantile of a probability strictly between 0 and 1, by bisection. */
   static double quantile(double p) {
-    double low = -9;
-    double high = 9;
-    while (high - low > 1e-9) {
+    double low = -QUANTILE_REACH;
+    double high = QUANTILE_REACH;
+    while (high - low > QUANTILE_WIDTH) {
       double middle = 0.5 * (low + high);
       if (cumulative(middle) < p) {
         low = middle;

@@ -20,15 +20,75 @@ import java.util.List;
  * so far ({@link LimitOnset}).
  */
 final class OutputModel {
+  /**
+   * The change of ln of the supply volts from which readings tell whether the rails follow. Set on
+   * the experiment.
+   */
   private static final double LEAST_VARIATION = 0.004;
+
+  /**
+   * Slopes of ln v over ln x of a limit among the loads measured: converter at its end, between,
+   * current limit. Set on the experiment.
+   */
   private static final double[] LIMIT_SLOPES = {0.54, 0.75, 1};
+
+  /** The share of each. Set on the experiment. */
   private static final double[] LIMIT_SHARES = {0.6, 0.05, 0.35};
 
-  /** The chance that a limit is at work at every load measured. */
+  /** The chance that a limit is at work at every load measured. Set on the experiment. */
   private static final double LIMITED_ALL_ALONG = 0.05;
 
+  /**
+   * ln of supply volts off what was expected below which the output is left as it is. Chosen by
+   * hand.
+   */
   private static final double LEAST_OFF = 0.02;
+
+  /** The share below which a shape is left out. Chosen by hand. */
   private static final double LEAST_SHARE = 1e-5;
+
+  /**
+   * The ratio of loads up to which a reading belongs to the lower part of a limit. Chosen by hand.
+   */
+  private static final double ONE_LOAD = 1.1;
+
+  /** The share of unlimited shapes from which they tell the kind of rails. Chosen by hand. */
+  private static final double TELLING = 0.5;
+
+  /**
+   * The share of regulated rails that hold their volts whatever the supply does. Chosen by hand.
+   */
+  private static final double FIRM = 0.7;
+
+  /** The share that follows by half. Chosen by hand. */
+  private static final double HALF_FOLLOWING = 0.3;
+
+  /** Standard deviation of how far those follow, of the change. Chosen by hand. */
+  private static final double HALF_FOLLOWING_SPREAD = 0.2;
+
+  /** The same for rails that follow. Chosen by hand. */
+  private static final double FOLLOWING_SPREAD = 0.1;
+
+  /**
+   * The range and step of ln of the source resistance in ohms that the prior is summed over: 4 mΩ
+   * to 5 Ω.
+   */
+  private static final double LOWEST = -5.5;
+
+  /** Its upper end. */
+  private static final double HIGHEST = 1.6;
+
+  /** Its step. */
+  private static final double STEP = 0.25;
+
+  /**
+   * How far the volts fall below the least rated load, of the fall of ln of the load, in two equal
+   * parts. Chosen by hand.
+   */
+  private static final double[] DROPS = {0.25, 0.6};
+
+  /** Standard deviations of these. Chosen by hand. */
+  private static final double[] DROP_SPREADS = {0.15, 0.25};
 
   private final RatingPrior prior;
   private final double regulated;
@@ -67,7 +127,7 @@ final class OutputModel {
   /** Returns the probability that the rails are regulated, NaN where no reading can tell. */
   double regulatedProbability() {
     double both = railsTold ? shares[0] + shares[1] : 0;
-    return both > 0.5 ? shares[0] / both : Double.NaN;
+    return both > TELLING ? shares[0] / both : Double.NaN;
   }
 
   /** Returns the probability that a limit has set in among the loads measured. */
@@ -127,9 +187,10 @@ final class OutputModel {
       return steady;
     }
     Mixture.Builder builder = new Mixture.Builder();
-    steady.addTo(builder, regulated * 0.7);
-    steady.addMoved(builder, regulated * 0.3, 1, 0.5 * off, 0.2 * Math.abs(off));
-    steady.addMoved(builder, 1 - regulated, 1, off, 0.1 * Math.abs(off));
+    steady.addTo(builder, regulated * FIRM);
+    steady.addMoved(
+        builder, regulated * HALF_FOLLOWING, 1, 0.5 * off, HALF_FOLLOWING_SPREAD * Math.abs(off));
+    steady.addMoved(builder, 1 - regulated, 1, off, FOLLOWING_SPREAD * Math.abs(off));
     return builder.build();
   }
 
@@ -180,9 +241,9 @@ final class OutputModel {
 
   private void addLimits(List<Double> logs, double from, double scatter) {
     List<WalkReadings.Point> above =
-        points.stream().filter(p -> p.channelOhms() > 1.1 * from).toList();
+        points.stream().filter(p -> p.channelOhms() > ONE_LOAD * from).toList();
     List<WalkReadings.Point> below =
-        points.stream().filter(p -> p.channelOhms() <= 1.1 * from).toList();
+        points.stream().filter(p -> p.channelOhms() <= ONE_LOAD * from).toList();
     double leastAbove =
         above.stream().mapToDouble(WalkReadings.Point::channelOhms).min().orElse(Double.NaN);
     SmoothShape upper =
@@ -225,7 +286,7 @@ final class OutputModel {
     double total = 0;
     double mean = 0;
     double square = 0;
-    for (double log = -5.5; log < 1.6; log += 0.25) {
+    for (double log = LOWEST; log < HIGHEST; log += STEP) {
       double weight = Math.exp(prior.logDensityOfSource(log));
       double at = prior.logVolts(channelOhms, Math.exp(log));
       total += weight;
@@ -239,8 +300,10 @@ final class OutputModel {
     prior.spread(builder, 1 - limited, mean, extra);
     if (limited > 0) {
       double drop = Math.log(least / channelOhms);
-      prior.spread(builder, limited / 2, mean - 0.25 * drop, Math.hypot(extra, 0.15 * drop));
-      prior.spread(builder, limited / 2, mean - 0.6 * drop, Math.hypot(extra, 0.25 * drop));
+      for (int i = 0; i < DROPS.length; i++) {
+        double spread = Math.hypot(extra, DROP_SPREADS[i] * drop);
+        prior.spread(builder, limited / DROPS.length, mean - DROPS[i] * drop, spread);
+      }
     }
   }
 }

@@ -13,14 +13,31 @@ import loadwalk.bench.ReadingId;
  * output stands for it: it is off by much the same factor at every load, which R takes up.
  */
 final class SagModel {
+  /**
+   * Standard deviation of the supply volts without current about the setting, volts. Common
+   * practice, no source.
+   */
   private static final double SET_SPREAD = 0.12;
 
   /** Sag at the current into the usual load, volts: supplies are chosen to suit the amplifier. */
   private static final double USUAL_SAG = 0.15;
 
+  /** Its standard deviation, volts. Set on the experiment. */
   private static final double USUAL_SAG_SPREAD = 0.2;
+
+  /**
+   * Standard deviation of a supply volts reading, a fraction of the setting. Set on the experiment.
+   */
   private static final double SCATTER = 0.006;
+
+  /** How many readings that scatter is worth. Chosen by hand. */
   private static final double PRIOR_FREEDOM = 5;
+
+  /**
+   * The least supply volts told, a fraction of the setting: below it amplifiers switch off. Common
+   * practice, no source.
+   */
+  private static final double LEAST_VOLTS = 0.5;
 
   private final double[] estimate = new double[2];
   private final double[] covariance = new double[3];
@@ -63,7 +80,7 @@ final class SagModel {
 
   /** Returns the middle of the supply volts at a current, amperes. */
   double volts(double amps) {
-    return Math.max(0.5 * setVolts, estimate[0] - estimate[1] * amps);
+    return Math.max(LEAST_VOLTS * setVolts, estimate[0] - estimate[1] * amps);
   }
 
   /** Returns the standard deviation of a supply volts reading at a current that is itself told. */

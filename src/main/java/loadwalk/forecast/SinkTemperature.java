@@ -8,8 +8,17 @@ import loadwalk.bench.Target;
 
 /** Tells the heatsink's temperature from the one read last. */
 final class SinkTemperature {
+  /** How far the heatsink may cool from one step to the next, K. Chosen by hand. */
   private static final double FALL = 8;
+
+  /** How far it may warm, K. Chosen by hand. */
   private static final double RISE = 14;
+
+  /** How many such rises a warm-up may bring. Chosen by hand. */
+  private static final double WARM_UP_RISES = 3;
+
+  /** What it warms by in most steps, K. Chosen by hand. */
+  private static final double USUAL_RISE = 1;
 
   private SinkTemperature() {}
 
@@ -20,8 +29,8 @@ final class SinkTemperature {
       OptionalDouble read = observations.get(i).reading(ReadingId.SINK_CELSIUS);
       if (read.isPresent()) {
         double last = read.getAsDouble();
-        double rise = target.kind() == Target.Kind.WARM_UP ? 3 * RISE : RISE;
-        return Optional.of(new Band(last - FALL, last + 1, last + rise));
+        double rise = target.kind() == Target.Kind.WARM_UP ? WARM_UP_RISES * RISE : RISE;
+        return Optional.of(new Band(last - FALL, last + USUAL_RISE, last + rise));
       }
     }
     return Optional.empty();

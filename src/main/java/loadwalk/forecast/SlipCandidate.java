@@ -15,10 +15,29 @@ import loadwalk.bench.Target;
  *     that gives the entry from any value, ln of the density of ln of the entry
  */
 record SlipCandidate(Slip slip, double meant, double logWeight) {
-  /** The change of ln of an entry below which a swap of digits harms nobody. */
+  /** The change of ln of an entry below which a swap of digits harms nobody. Chosen by hand. */
   private static final double LEAST_SEEN = 0.04;
 
+  /** ln of the share of decimal points that are off by two places or more. Chosen by hand. */
   private static final double LOG_FAR_DECIMAL = Math.log(0.05);
+
+  /**
+   * The share of a slip of the channels that is left bridged, where watts are typed. Chosen by
+   * hand.
+   */
+  private static final double HALF_OF_BRIDGE_IN_WATTS = 0.3;
+
+  /** The share of stereo readings in a bridged step where watts are typed. Chosen by hand. */
+  private static final double STEREO_IN_BRIDGED_IN_WATTS = 0.3;
+
+  /** The share of "both for one" that is left bridged, in volts. Chosen by hand. */
+  private static final double BOTH_IN_BRIDGED = 0.6;
+
+  /**
+   * The share of "one for both" that is left bridged, in volts: the stereo reading takes the rest.
+   * Chosen by hand.
+   */
+  private static final double ONE_IN_BRIDGED = 0.3;
 
   /**
    * The share of copied readings that are amperes alone. Whoever copies copies the output or the
@@ -58,15 +77,23 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     decimals(found, Slip.DECIMAL_POINT, entered);
     if (watts) {
       double channels = CHANNELS_IN_WATTS * (newUnit ? CHANNELS_IN_NEW_UNIT : 1);
-      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.3 * channels : channels);
+      add(
+          found,
+          Slip.BOTH_CHANNELS_FOR_ONE,
+          entered / 2,
+          bridged ? HALF_OF_BRIDGE_IN_WATTS * channels : channels);
       add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, channels);
       add(found, Slip.PEAK_FOR_RMS, entered / 2, PEAK_IN_WATTS);
-      add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 4, bridged ? 0.3 : 0);
+      add(
+          found,
+          Slip.STEREO_READING_IN_BRIDGED,
+          entered * 4,
+          bridged ? STEREO_IN_BRIDGED_IN_WATTS : 0);
     } else {
-      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? 0.6 : 1);
+      add(found, Slip.BOTH_CHANNELS_FOR_ONE, entered / 2, bridged ? BOTH_IN_BRIDGED : 1);
       add(found, Slip.PEAK_FOR_RMS, entered / Math.sqrt(2), 1);
       add(found, Slip.STEREO_READING_IN_BRIDGED, entered * 2, bridged ? 1 : 0);
-      add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, bridged ? 0.3 : 1);
+      add(found, Slip.ONE_CHANNEL_FOR_BOTH, entered * 2, bridged ? ONE_IN_BRIDGED : 1);
     }
     add(found, Slip.PEAK_TO_PEAK_FOR_RMS, entered / Math.pow(2 * Math.sqrt(2), power), 1);
     swapped(found, entered, decimals);

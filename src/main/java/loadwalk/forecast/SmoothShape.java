@@ -4,26 +4,46 @@ import java.util.List;
 
 /** The output model for one kind of rails: a posterior over source resistance and error scale. */
 final class SmoothShape implements OutputShape {
+  /** Nodes of the grid of ln of the source resistance. Chosen by hand. */
   private static final int NODES = 21;
+
+  /** How many times the grid closes in. Chosen by hand. */
   private static final int ROUNDS = 3;
+
+  /** Where it begins, ln of ohms: 4 mΩ. */
   private static final double LOWEST = -5.5;
+
+  /** Where it ends, ln of ohms: 5 Ω. */
   private static final double HIGHEST = 1.6;
+
+  /** How far ln of the posterior may lie below its height and be kept: 6e-6 of it. */
   private static final double KEPT = 12;
 
-  /** Common scales of the errors and what is held of them before. */
+  /** Common scales of the errors, times the usual. Chosen by hand. */
   private static final double[] SCALES = {0.75, 1.3, 3, 9};
 
+  /**
+   * ln of what is held of each scale beforehand; the last is an amplifier like no other. Set on the
+   * experiment.
+   */
   private static final double[] LOG_SCALE_PRIORS = {
     Math.log(0.55), Math.log(0.42), Math.log(0.029), Math.log(0.001)
   };
 
-  /** Standard deviation of δ per octave of load. */
+  /** Standard deviation of δ per root of an octave of load. Set on the experiment. */
   private static final double WALK = 0.008;
 
-  /** Standard deviation of the offset of all bridged readings against stereo. */
+  /**
+   * Standard deviation of the offset of all bridged readings against stereo, ln volts. Set on the
+   * experiment.
+   */
   private static final double BRIDGE = 0.008;
 
+  /** The load at which the walk begins, ohms: above any that is measured. */
   private static final double WALK_ORIGIN_OHMS = 16;
+
+  /** The part of the width within which nodes become one part. Chosen by hand. */
+  private static final double MERGED = 0.6;
 
   private final List<WalkReadings.Point> points;
   private final double kappa;
@@ -119,7 +139,7 @@ final class SmoothShape implements OutputShape {
     double mean = 0;
     double square = 0;
     for (int node = 0; node < NODES; node++) {
-      if (total > 0 && Math.abs(means[node] - mean / total) > 0.6 * width) {
+      if (total > 0 && Math.abs(means[node] - mean / total) > MERGED * width) {
         addMerged(builder, total, mean, square, width);
         total = 0;
         mean = 0;

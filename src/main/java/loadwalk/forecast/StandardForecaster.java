@@ -30,7 +30,7 @@ public final class StandardForecaster implements Forecaster {
   /** The probability that a reading falls in its band. */
   public static final double LEVEL = 0.95;
 
-  /** Models are kept for the calls that follow on the same evidence; a slot lost costs time. */
+  /** Models kept between calls: a walk asks for few at once. Chosen by hand. */
   private static final int SLOTS = 16;
 
   private final AtomicReferenceArray<WalkModel> latest = new AtomicReferenceArray<>(SLOTS);

@@ -15,10 +15,33 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   /** The point of the normal at which the upper tail of a band begins. */
   static final double TAIL_QUANTILE = -Normal.quantile(TAIL);
 
+  /**
+   * The most that volts rise when the load is taken off, a fraction. Common practice, no source.
+   */
   private static final double MOST_UNLOADED_RISE = 0.12;
+
+  /** Standard deviation of ln of one channel over the other. Common practice, no source. */
   private static final double OTHER_CHANNEL_SPREAD = 0.01;
+
+  /** Standard deviation of ln of the heat. Chosen by hand. */
   private static final double LOSS_SPREAD = 0.15;
+
+  /**
+   * Volts over the setting of a supply that gives way: 10 V of 13.8. Common practice, no source.
+   */
   private static final double WEAKEST_SUPPLY = 0.73;
+
+  /** What they rise by in most amplifiers, a fraction. Common practice, no source. */
+  private static final double USUAL_UNLOADED_RISE = 0.02;
+
+  /** The least heat over the output: no amplifier is better. Common practice, no source. */
+  private static final double LEAST_LOSS = 0.02;
+
+  /** Where supplies of a rating begin to limit, a fraction of it. Common practice, no source. */
+  private static final double LIMITED_AT = 0.95;
+
+  /** Standard deviations across a band of 95 %, rounded. */
+  private static final double DEVIATIONS_IN_BAND = 4;
 
   /** Tells the bands of a step. */
   static StepBands of(WalkModel model, Target target) {
@@ -55,7 +78,10 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     Map<ReadingId, Band> bands = new EnumMap<>(ReadingId.class);
     bands.put(
         ReadingId.OPEN_VOLTS,
-        new Band(loaded.low(), loaded.middle() * 1.02, loaded.high() * (1 + MOST_UNLOADED_RISE)));
+        new Band(
+            loaded.low(),
+            loaded.middle() * (1 + USUAL_UNLOADED_RISE),
+            loaded.high() * (1 + MOST_UNLOADED_RISE)));
     return new StepBands(floored(model.evidence().bench(), bands), Forecast.Demand.unknown());
   }
 
@@ -79,7 +105,7 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     }
     Band amps = deliverable(model, exponential(outlook.asked().logAbove(), model.idle().amps()));
     bands.put(ReadingId.SUPPLY_AMPS, amps);
-    double ampsDeviation = (amps.high() - amps.low()) / 4;
+    double ampsDeviation = (amps.high() - amps.low()) / DEVIATIONS_IN_BAND;
     bands.put(
         ReadingId.SUPPLY_VOLTS,
         supplyVolts(model, amps.middle(), ampsDeviation, outlook.asked().overload()));
@@ -95,7 +121,7 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     double loads = target.mode().loads();
     Band total = new Band(loads * watts.low(), loads * watts.middle(), loads * watts.high());
     double efficiency = Math.exp(outlook.efficiency().mean(outlook.logVolts().mean()));
-    double loss = Math.max(0.02, 1 / efficiency - 1);
+    double loss = Math.max(LEAST_LOSS, 1 / efficiency - 1);
     double standing = model.idle().amps() * model.evidence().conditions().supplyVolts();
     Band lost = spread(total, loss, LOSS_SPREAD);
     Band heat = new Band(lost.low() + standing, lost.middle() + standing, lost.high() + standing);
@@ -111,7 +137,7 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
    * amplifier asks for, because that is what fuses and leads must bear.
    */
   private static Band deliverable(WalkModel model, Band asked) {
-    double most = 0.95 * model.deliverableAmps();
+    double most = LIMITED_AT * model.deliverableAmps();
     return new Band(Math.min(asked.low(), Math.max(most, 0)), asked.middle(), asked.high());
   }
 

@@ -43,10 +43,15 @@ import loadwalk.bench.Target;
  * <p>Cautions are sorted worst first: by gravity, then by demand over what is borne.
  */
 public final class StepCautions {
-  /** The part of a limit from which the upper end of a forecast is told. */
+  /**
+   * The part of a limit from which the upper end of a forecast is told. Common practice, no source.
+   */
   static final double NEAR = 0.8;
 
-  /** The tolerance of a load where the stock does not tell it, percent. */
+  /**
+   * The tolerance of a load where the stock does not tell it, percent: that of common power
+   * resistors.
+   */
   public static final double DEFAULT_LOAD_TOLERANCE_PERCENT = 5;
 
   private static final Comparator<Caution> WORST_FIRST =

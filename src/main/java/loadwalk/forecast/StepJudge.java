@@ -11,12 +11,47 @@ import loadwalk.bench.Target;
 
 /** Judges the entries of one step and words the doubts. */
 final class StepJudge {
-  /** ln of the odds of a slip against none that a doubt of a reading told by itself needs. */
+  /**
+   * ln of the odds of a slip against none that a doubt of a reading told by itself needs. Set on
+   * the experiment.
+   */
   private static final double NEEDED_LOG_ODDS = -1.3;
 
+  /** The share of supplies that give way though nothing foretells it. Chosen by hand. */
   private static final double SAG_TAIL = 0.05;
+
+  /** Standard deviation of ln of one channel over the other, meters included. Chosen by hand. */
   private static final double OTHER_CHANNEL_SPREAD = 0.03;
+
+  /** The least output reckoned with, in its unit: keeps the logarithm finite. */
   private static final double LEAST_OUTPUT = 1e-6;
+
+  /** The least idle current reckoned with, amperes: keeps the logarithm finite. */
+  private static final double LEAST_AMPS = 1e-3;
+
+  /** The least standard deviation of ln of a reading told by itself. */
+  private static final double LEAST_WIDTH = 1e-4;
+
+  /** Standard deviations across a band of 95 %, rounded. */
+  private static final double DEVIATIONS_IN_BAND = 4;
+
+  /** How far the tone may be off, a fraction. Common practice, no source. */
+  private static final double TONE_PART = 0.05;
+
+  /** The share of honest readings that scatter more. Chosen by hand. */
+  private static final double HEAVY_TAIL = 0.05;
+
+  /** How many times more these scatter. Chosen by hand. */
+  private static final double HEAVY_WIDTH = 3;
+
+  /**
+   * A supply that gives way is spread evenly over so many steps of ln volts down. 0.36 down is 9.6
+   * V of 13.8.
+   */
+  private static final double SAG_STEP = 0.06;
+
+  /** The number of these steps. */
+  private static final int SAG_STEPS = 6;
 
   private final WalkModel model;
   private final Target target;
@@ -63,10 +98,12 @@ final class StepJudge {
     if (entered == null || band == null) {
       return;
     }
-    double width = Math.max(1e-4, (band.high() - band.low()) / 4 / Math.abs(band.middle()));
-    double center = Math.log(Math.max(1e-6, band.middle()));
+    double width =
+        Math.max(
+            LEAST_WIDTH, (band.high() - band.low()) / DEVIATIONS_IN_BAND / Math.abs(band.middle()));
+    double center = Math.log(Math.max(LEAST_OUTPUT, band.middle()));
     Mixture density = id == ReadingId.SUPPLY_VOLTS ? sagging(center, width) : heavy(center, width);
-    double log = Math.log(Math.max(1e-6, entered));
+    double log = Math.log(Math.max(LEAST_OUTPUT, entered));
     Hypotheses hypotheses = new Hypotheses();
     hypotheses.honest(density.logDensity(log));
     for (SlipCandidate candidate :
@@ -80,7 +117,7 @@ final class StepJudge {
 
   private Band tone() {
     double hertz = model.evidence().conditions().toneHertz();
-    return hertz > 0 ? new Band(0.95 * hertz, hertz, 1.05 * hertz) : null;
+    return hertz > 0 ? new Band((1 - TONE_PART) * hertz, hertz, (1 + TONE_PART) * hertz) : null;
   }
 
   private void judgeLoad() {
@@ -101,14 +138,14 @@ final class StepJudge {
     }
     Mixture density = model.idle().density();
     Hypotheses hypotheses = new Hypotheses();
-    hypotheses.honest(density.logDensity(Math.log(Math.max(1e-3, amps))));
+    hypotheses.honest(density.logDensity(Math.log(Math.max(LEAST_AMPS, amps))));
     for (SlipCandidate candidate :
         SlipCandidate.supplyAmps(
             amps, null, EnteredDecimals.of(model.evidence(), ReadingId.SUPPLY_AMPS, amps))) {
       double fit =
           Double.isNaN(candidate.meant())
               ? 0
-              : density.logDensity(Math.log(Math.max(1e-3, candidate.meant())));
+              : density.logDensity(Math.log(Math.max(LEAST_AMPS, candidate.meant())));
       hypotheses.add(
           Set.of(ReadingId.SUPPLY_AMPS),
           candidate.slip(),
@@ -205,14 +242,17 @@ final class StepJudge {
     Mixture.Builder builder = new Mixture.Builder();
     heavy(center, width).addTo(builder, 1 - tail);
     double set = Math.log(model.evidence().conditions().supplyVolts());
-    for (double down = 0.03; down < 0.36; down += 0.06) {
-      builder.add(tail / 6, set - down, 0.03);
+    for (double down = SAG_STEP / 2; down < SAG_STEPS * SAG_STEP; down += SAG_STEP) {
+      builder.add(tail / SAG_STEPS, set - down, SAG_STEP / 2);
     }
     return builder.build();
   }
 
   private static Mixture heavy(double center, double width) {
-    return new Mixture.Builder().add(0.95, center, width).add(0.05, center, 3 * width).build();
+    return new Mixture.Builder()
+        .add(1 - HEAVY_TAIL, center, width)
+        .add(HEAVY_TAIL, center, HEAVY_WIDTH * width)
+        .build();
   }
 
   private void note(Hypotheses.Finding finding, DoubtWords.Witness witness) {

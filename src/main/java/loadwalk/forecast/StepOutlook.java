@@ -18,32 +18,78 @@ record StepOutlook(
     Mixture logVolts,
     EfficiencyAtLoad efficiency,
     Asked asked) {
-  /** Standard deviation of ln volts where the operator only aims at a part of the power. */
+  /**
+   * Standard deviation of ln volts where the operator only aims at a part of the power. Common
+   * practice, no source.
+   */
   private static final double AIM_SPREAD = 0.15;
 
-  /** The exponent of the current over the volts below the limit, and how well it is known. */
+  /**
+   * The exponent of the current over the volts below the limit: 1 in class B, 2 in class D. Chosen
+   * by hand.
+   */
   private static final double PARTIAL_EXPONENT = 1.3;
 
+  /**
+   * How well the current below the limit is known, standard deviation of its ln. Chosen by hand.
+   */
   private static final double PARTIAL_SPREAD = 0.2;
 
-  /** The chance that supplies asked for more than their rating give way; many bear more. */
+  /**
+   * The chance that supplies asked for more than their rating give way; many bear more. Set on the
+   * experiment.
+   */
   private static final double GIVES_WAY = 0.3;
 
-  /** ln of the current asked over that delivered at which a supply has switched off. */
+  /**
+   * ln of the current asked over that delivered at which a supply has switched off. Chosen by hand.
+   */
   private static final double MOST_EXCESS = 0.6;
 
+  /** The chance below which giving way is left out. Chosen by hand. */
   private static final double LEAST_OVERLOAD = 0.005;
 
   /** Standard deviations beyond which less than LEAST_OVERLOAD / GIVES_WAY of any density lies. */
   private static final double FAR_OFF = 7.7;
 
-  /** ln of the supply volts over those expected below which a supply is seen to give way. */
+  /**
+   * ln of the supply volts over those expected below which a supply is seen to give way. Set on the
+   * experiment.
+   */
   private static final double SEEN_SAG = -0.04;
 
-  /** The share of the supplies giving way at which their volts do not show it. */
+  /**
+   * The share of the supplies giving way at which their volts do not show it. Set on the
+   * experiment.
+   */
   private static final double UNSEEN_OVERLOAD = 0.4;
 
+  /** How many normals the fall of an overload is spread over. Chosen by hand. */
   private static final int STRATA = 4;
+
+  /** The least excess reckoned with, ln of amperes. Chosen by hand. */
+  private static final double LEAST_EXCESS = 0.03;
+
+  /**
+   * Standard deviations above the mean at which the current stands where it is too much: the mean
+   * of the upper half of a normal.
+   */
+  private static final double EXCESS_DEVIATIONS = 0.8;
+
+  /** The most that volts fall over the excess. Chosen by hand. */
+  private static final double MOST_FALL = 1.1;
+
+  /** Standard deviation of each stratum, of the excess. Chosen by hand. */
+  private static final double FALL_SPREAD = 0.1;
+
+  /** The least that supplies deliver above idle, amperes: keeps the logarithm finite. */
+  private static final double LEAST_ROOM = 0.1;
+
+  /** The least entry reckoned with, amperes: keeps the logarithm finite. */
+  private static final double LEAST_AMPS = 1e-6;
+
+  /** Standard deviation of ln of volts that were entered. */
+  private static final double KNOWN = 1e-3;
 
   /**
    * Tells a step.
@@ -114,7 +160,7 @@ record StepOutlook(
 
   /** Returns what the supplies deliver above the idle current, amperes. */
   private static double room(WalkModel model) {
-    return Math.max(0.1, model.deliverableAmps() - model.idle().amps());
+    return Math.max(LEAST_ROOM, model.deliverableAmps() - model.idle().amps());
   }
 
   /**
@@ -127,11 +173,11 @@ record StepOutlook(
 
   /** Returns ln of the density of an amperes entry where the channel's volts are known. */
   double logAmpsDensity(WalkModel model, Target target, double logVolts, double amps) {
-    double entered = Math.max(amps, 1e-6);
+    double entered = Math.max(amps, LEAST_AMPS);
     double logAbove = model.idle().logAbove(entered);
     double steepness = Math.log(model.idle().steepness(entered));
     if (partial(target)) {
-      Mixture known = Mixture.normal(logVolts, 1e-3);
+      Mixture known = Mixture.normal(logVolts, KNOWN);
       return above(model, target, known, channelOhms, supplyVolts, efficiency).logDensity(logAbove)
           + steepness;
     }
@@ -148,7 +194,7 @@ record StepOutlook(
 
   /** Returns ln of the density of an amperes entry where the volts are not known. */
   static double logAmpsDensity(WalkModel model, Mixture logAbove, double amps) {
-    double entered = Math.max(amps, 1e-6);
+    double entered = Math.max(amps, LEAST_AMPS);
     return logAbove.logDensity(model.idle().logAbove(entered))
         + Math.log(model.idle().steepness(entered));
   }
@@ -174,13 +220,13 @@ record StepOutlook(
 
   /** Takes the volts down where the supplies give way: by the excess current, or less. */
   private static Mixture overloaded(Mixture volts, Mixture above, double overload, double logRoom) {
-    double excess = above.mean() + 0.8 * above.deviation() - logRoom;
-    excess = Math.min(MOST_EXCESS, Math.max(0.03, excess));
+    double excess = above.mean() + EXCESS_DEVIATIONS * above.deviation() - logRoom;
+    excess = Math.min(MOST_EXCESS, Math.max(LEAST_EXCESS, excess));
     Mixture.Builder builder = new Mixture.Builder();
     volts.addTo(builder, 1 - overload);
     for (int i = 0; i < STRATA; i++) {
-      double share = 1.1 * (i + 0.5) / STRATA;
-      volts.addMoved(builder, overload / STRATA, 1, -share * excess, 0.1 * excess);
+      double share = MOST_FALL * (i + 0.5) / STRATA;
+      volts.addMoved(builder, overload / STRATA, 1, -share * excess, FALL_SPREAD * excess);
     }
     return builder.build();
   }

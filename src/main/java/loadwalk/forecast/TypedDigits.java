@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 
 /** Works on the digits of a number as somebody would have typed it. */
 final class TypedDigits {
+  /** The most digits in which swaps are looked for; nobody types more. Chosen by hand. */
   private static final int MOST_DIGITS = 7;
 
   private TypedDigits() {}

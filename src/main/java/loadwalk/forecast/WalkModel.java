@@ -11,12 +11,43 @@ import loadwalk.bench.Target;
 
 /** All that the evidence of one walk tells of the steps still to come. */
 final class WalkModel {
+  /**
+   * Amperes over the rating of the supplies from which they have shown that they bear more. Chosen
+   * by hand.
+   */
   private static final double BEYOND_RATING = 1.1;
+
+  /** The load of a channel for which supplies are chosen, ohms. Common practice, no source. */
   private static final double USUAL_OHMS = 4;
+
+  /** The source resistance of a channel taken for that, ohms. Common practice, no source. */
   private static final double USUAL_SOURCE_OHMS = 0.12;
+
+  /** The efficiency taken for that. Common practice, no source. */
   private static final double USUAL_EFFICIENCY = 0.6;
+
+  /** The least current taken for that, amperes. Chosen by hand. */
   private static final double LEAST_USUAL_AMPS = 3;
+
+  /** Standard deviation of ln of a volts reading. Set on the experiment. */
   private static final double VOLTS_SCATTER = 0.006;
+
+  /** The probability that what is written of the rails is so. Chosen by hand. */
+  private static final double STATED = 0.97;
+
+  /** What is left for the opposite. */
+  private static final double STATED_NOT = 0.03;
+
+  /**
+   * The probability that rails are regulated where nothing is written. Common practice, no source.
+   */
+  private static final double REGULATED = 0.35;
+
+  /**
+   * The least load of a channel where neither a minimum nor a rating is known, ohms. Common
+   * practice, no source.
+   */
+  private static final double LEAST_OHMS = 2;
 
   private final Evidence evidence;
   private final RatingPrior prior;
@@ -33,7 +64,7 @@ final class WalkModel {
     Amplifier amplifier = evidence.amplifier();
     double supply = evidence.conditions().supplyVolts();
     List<WalkReadings.Point> points = WalkReadings.points(evidence);
-    double regulated = amplifier.regulated().map(r -> r ? 0.97 : 0.03).orElse(0.35);
+    double regulated = amplifier.regulated().map(r -> r ? STATED : STATED_NOT).orElse(REGULATED);
     prior = new RatingPrior(amplifier, supply, regulated);
     idle = IdleModel.of(WalkReadings.idleAmps(evidence), amplifier.fuseAmps());
     output =
@@ -143,6 +174,6 @@ final class WalkModel {
       return stated;
     }
     double rated = prior.leastChannelOhms();
-    return Double.isNaN(rated) ? 2 : rated;
+    return Double.isNaN(rated) ? LEAST_OHMS : rated;
   }
 }

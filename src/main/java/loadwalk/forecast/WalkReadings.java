@@ -12,8 +12,13 @@ import loadwalk.bench.Target;
 
 /** Brings the readings of a walk to what one channel does into the load that it sees. */
 final class WalkReadings {
+  /** The part by which a resistor may differ from the load asked for and be of that value. */
   private static final double SAME_NOMINAL = 0.01;
+
+  /** Room for the last bits of a subtraction. */
   private static final double FLOATING = 1e-9;
+
+  /** The newest readings that a model rests on: more cost time and tell little. Chosen by hand. */
   private static final int MOST_POINTS = 14;
 
   private WalkReadings() {}

@@ -8,8 +8,12 @@
  * </pre>
  *
  * <p>Open {@link loadwalk.forecast.Forecaster} first; {@link loadwalk.forecast.StandardForecaster}
- * does the work. A number that is no formula's is a constant with its unit and its source; those
- * set on simulated walks are held by the experiment, see {@code src/test/EVIDENCE.md}.
+ * does the work.
+ *
+ * <p>A number that is no formula's is a constant with its unit and where it comes from. "Set on the
+ * experiment" means tuned on simulated walks, on seeds other than those reported; {@code
+ * ForecastExperimentTest} holds it and {@code src/test/EVIDENCE.md} gives its figures. "Chosen by
+ * hand" means that nobody measured it; the experiment passes with it.
  *
  * <h2>The method</h2>
  *

@@ -13,7 +13,10 @@ import java.util.Optional;
  * large networks are repetitive. Nothing is proved here.
  */
 final class GridSearch {
+  /** Grids looked at: bounds the time of a search. Chosen by hand. */
   private static final int MOST_GRIDS = 12_000;
+
+  /** Mixes looked at. Chosen by hand. */
   private static final long MOST_MIXES = 12_000;
 
   private final Stock stock;

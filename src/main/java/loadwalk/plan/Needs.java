@@ -27,6 +27,7 @@ final class Needs {
   /** Sizes commonly sold (common practice, no source), thinnest first. */
   private static final int[] GAUGES = {18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3};
 
+  /** The length of a lead where none is described, metres each way. Common practice, no source. */
   private static final double METRES_EACH_WAY = 1;
 
   private final Tables tables;

@@ -8,9 +8,19 @@ import loadwalk.bench.LoadResistor;
 
 /** Finds the fewest resistors of one kind that make a load possible that was not. */
 final class Purchase {
+  /** Values commonly sold, ohms, the likeliest first. Common practice, no source. */
   private static final double[] COMMON_OHMS = {1, 2, 4, 8, 0.5, 10, 16};
+
+  /** Watts of a chassis-mounted resistor commonly sold. Common practice, no source. */
   private static final double COMMON_WATTS = 100;
+
+  /** Its tolerance, percent. Common practice, no source. */
   private static final double COMMON_TOLERANCE_PERCENT = 5;
+
+  /**
+   * The most bought resistors that are tried together with the stock: keeps a search quick. Chosen
+   * by hand.
+   */
   private static final int MOST_MIXED = 6;
 
   private final List<LoadResistor> stock;

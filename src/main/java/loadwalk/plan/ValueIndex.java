@@ -4,6 +4,7 @@ import java.util.Arrays;
 
 /** Finds the node of one selection that has a given value; equal means to about 11 digits. */
 final class ValueIndex {
+  /** Bits of a double left out of a comparison: 11 digits are kept. */
   private static final int IGNORED_BITS = 16;
 
   private long[] keys = new long[64];

@@ -25,10 +25,16 @@ public record WireBackCheck(
     OptionalDouble computedOhms,
     OptionalDouble jointWatts,
     String text) {
-
+  /** The least current at which a drop tells anything, amperes. Chosen by hand. */
   private static final double LEAST_AMPS = 1;
+
+  /** Heat in the joints from which it is told as a danger, watts. Common practice, no source. */
   private static final double MUCH_WATTS = 10;
+
+  /** Volts lost over those the leads should lose from which joints are named. Chosen by hand. */
   private static final double FAR_ABOVE = 1.5;
+
+  /** The same below which the leads as described are doubted. Chosen by hand. */
   private static final double FAR_BELOW = 0.5;
 
   /** What a comparison comes to. */

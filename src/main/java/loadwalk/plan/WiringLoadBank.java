@@ -22,7 +22,10 @@ import loadwalk.forecast.LoadBank;
  * failing that, one that bears a reading of ten seconds, then one of the shortest burst.
  */
 public final class WiringLoadBank implements LoadBank {
+  /** How long a load is held for one reading, seconds. Common practice, no source. */
   private static final double READING_SECONDS = 10;
+
+  /** Answers kept, the oldest given up: some kilobytes. */
   private static final int MOST_REMEMBERED = 500;
 
   private final ResistorDerating derating;

@@ -14,7 +14,10 @@ import loadwalk.bench.LoadResistor;
  * pairs of grids. The same question always gets the same answer.
  */
 public final class WiringSearch {
+  /** Networks built in one search, which bounds its time. Chosen by hand. */
   private static final long BUDGET = 1_500_000;
+
+  /** The same where a first answer is enough. Chosen by hand. */
   private static final long SMALL_BUDGET = 60_000;
 
   private final List<LoadResistor> stock;

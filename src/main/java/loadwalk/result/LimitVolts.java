@@ -18,7 +18,10 @@ import loadwalk.quantity.Unit;
  * same as another limit, so it moves the volts along the curve.
  */
 final class LimitVolts {
-  /** Half-width taken for a distortion meter that the bench does not name, percent of reading. */
+  /**
+   * Half-width taken for a distortion meter that the bench does not name, percent of reading.
+   * Common practice, no source.
+   */
   private static final double ASSUMED_THD_PERCENT = 10;
 
   /** Step of the limit for the slope of volts by the logarithm of THD, a fraction. */

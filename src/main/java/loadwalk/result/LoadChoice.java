@@ -12,13 +12,18 @@ import loadwalk.quantity.Unit;
 
 /** Chooses the load that the power of a step is computed with. */
 final class LoadChoice {
-  /** The half-width taken for a load of which the bench says nothing, percent. */
+  /**
+   * The half-width taken for a load of which the bench says nothing, percent: that of common power
+   * resistors.
+   */
   static final double ASSUMED_PERCENT = 5;
 
-  /** How far a resistor may lie from the load asked for and still be it, a fraction. */
+  /**
+   * How far a resistor may lie from the load asked for and still be it, a fraction. Chosen by hand.
+   */
   private static final double NEAR = 0.1;
 
-  /** How far an integer number of equal resistors may lie from it, a fraction. */
+  /** How far an integer number of equal resistors may lie from it, a fraction. Chosen by hand. */
   private static final double NEAR_NETWORK = 0.02;
 
   private LoadChoice() {}

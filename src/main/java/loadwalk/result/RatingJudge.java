@@ -13,9 +13,14 @@ import loadwalk.quantity.Unit;
 
 /** Judges a measured power against its rating (JCGM 106:2012, 8.3.3). */
 final class RatingJudge {
-  /** How far supply volts may differ and still count as the rated ones, a fraction. */
+  /**
+   * How far supply volts may differ and still count as the rated ones, a fraction. Chosen by hand.
+   */
   private static final double SAME_VOLTS = 0.02;
 
+  /**
+   * How far a THD limit may differ and still count as the rated one, a fraction. Chosen by hand.
+   */
   private static final double SAME_THD = 0.01;
 
   private RatingJudge() {}

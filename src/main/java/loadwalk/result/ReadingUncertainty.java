@@ -21,10 +21,16 @@ import loadwalk.quantity.Unit;
  * them as type A (4.2.2) with its degrees of freedom (4.2.6).
  */
 final class ReadingUncertainty {
-  /** Half-width taken for a meter that the bench does not name, percent of reading. */
+  /**
+   * Half-width taken for a meter that the bench does not name, percent of reading. Common practice,
+   * no source.
+   */
   static final double ASSUMED_PERCENT = 1;
 
-  /** Half-width taken for a meter that the bench does not name, steps of the last digit typed. */
+  /**
+   * Half-width taken for a meter that the bench does not name, steps of the last digit typed.
+   * Common practice, no source.
+   */
   static final double ASSUMED_DIGITS = 2;
 
   /** The least reading, in its unit, that anything is divided by; less is nothing on a bench. */
