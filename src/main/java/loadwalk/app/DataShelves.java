@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.cli.OwnTables;
 import loadwalk.cli.Shelves;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
+import loadwalk.plan.Rules;
 import loadwalk.sequence.Sequence;
 
 /** Takes sequences from the data home and from the jar. */
@@ -15,6 +17,11 @@ final class DataShelves implements Shelves {
   @Override
   public String version() {
     return CrashReport.Machine.ofThisProcess().version();
+  }
+
+  @Override
+  public Rules rules(Optional<Path> home) {
+    return OwnTables.rules(dataHome(home).root());
   }
 
   @Override

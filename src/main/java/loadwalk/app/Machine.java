@@ -18,18 +18,16 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
-import loadwalk.bench.Tables;
-import loadwalk.cli.BadInput;
 import loadwalk.cli.ExitCode;
-import loadwalk.cli.PlanInput;
+import loadwalk.cli.OwnTables;
 import loadwalk.cli.World;
 import loadwalk.json.Fault;
 import loadwalk.json.JsonText;
 import loadwalk.json.Read;
+import loadwalk.plan.Rules;
 import loadwalk.tui.TtyTerminal;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
@@ -166,9 +164,9 @@ final class Machine implements World {
 
   private int onScreen(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
     Look look = look();
-    Supplier<Planning> planning = planning(around);
-    MachineEffects effects = effects(around, planning, look, () -> out.print('\u0007'));
-    ProgramRunner runner = runner(around, planning, effects);
+    Rules rules = rules(around);
+    MachineEffects effects = effects(around, rules, look, () -> out.print('\u0007'));
+    ProgramRunner runner = runner(around, rules, effects);
     boolean colour = System.getenv("NO_COLOR") == null;
     TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> loop.broke(fault));
@@ -181,7 +179,7 @@ final class Machine implements World {
               background(
                   () -> {
                     loop.offer(effects.libraryRead());
-                    planning.get();
+                    rules.prepare();
                   }));
       effects.close();
       return ExitCode.DONE;
@@ -213,9 +211,9 @@ final class Machine implements World {
 
   private int asLines(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
     Look look = look();
-    Supplier<Planning> planning = planning(around);
-    MachineEffects effects = effects(around, planning, look, () -> out.print('\u0007'));
-    ProgramRunner runner = runner(around, planning, effects);
+    Rules rules = rules(around);
+    MachineEffects effects = effects(around, rules, look, () -> out.print('\u0007'));
+    ProgramRunner runner = runner(around, rules, effects);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     try (LineFeed lines = new LineFeed(in)) {
@@ -244,9 +242,9 @@ final class Machine implements World {
 
   private int fill(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
     Look look = look();
-    Supplier<Planning> planning = planning(around);
-    MachineEffects effects = effects(around, planning, look, () -> {});
-    ProgramRunner runner = runner(around, planning, effects);
+    Rules rules = rules(around);
+    MachineEffects effects = effects(around, rules, look, () -> {});
+    ProgramRunner runner = runner(around, rules, effects);
     start.apply(effects).forEach(runner::accept);
     if (runner.program().walk().isEmpty()) {
       return withoutWalk(runner, look);
@@ -270,36 +268,24 @@ final class Machine implements World {
   }
 
   private static MachineEffects effects(
-      Surroundings around, Supplier<Planning> planning, Look look, Runnable bell) {
+      Surroundings around, Rules rules, Look look, Runnable bell) {
     return new MachineEffects(
         folder(around),
         new SequenceShelf(dataHome(around)),
-        new Texts(planning, look.ascii()),
+        new Texts(rules, look.ascii()),
         Clocks.MACHINE,
         bell);
   }
 
-  /**
-   * The way to the first frame is kept free of tables and forecasts. The user's own tables are read
-   * at once all the same, because what is wrong in them is told before anything is painted.
-   */
-  private static Supplier<Planning> planning(Surroundings around) {
-    PlanInput input = new PlanInput(dataHome(around).root());
-    if (!input.hasOwnTables()) {
-      return new PlanningOnDemand(Tables::stock);
-    }
-    try {
-      Tables tables = input.tables();
-      return new PlanningOnDemand(() -> tables);
-    } catch (IllegalArgumentException wrongTable) {
-      throw new BadInput(wrongTable.getMessage());
-    }
+  /** The user's own tables are read at once: what is wrong in them is told before any painting. */
+  private static Rules rules(Surroundings around) {
+    return OwnTables.rules(dataHome(around).root());
   }
 
-  private static ProgramRunner runner(
-      Surroundings around, Supplier<Planning> planning, MachineEffects effects) {
-    ProgramUpdate loop = new ProgramUpdate(new Walker(Planning.forecasting(planning)));
-    return new ProgramRunner(loop, effects, Program.atHome(dataHome(around).root().toString()));
+  private static ProgramRunner runner(Surroundings around, Rules rules, MachineEffects effects) {
+    ProgramUpdate loop = new ProgramUpdate(new Walker(rules));
+    return new ProgramRunner(
+        loop, effects, Program.atHome(dataHome(around).root().toString(), rules));
   }
 
   /** The terminal can show UTF-8 where the locale says so; everything else gets plain ASCII. */

@@ -64,7 +64,7 @@ final class MachineEffects implements EffectRunner {
   }
 
   private LedgerForScreen ledger() {
-    return new LedgerForScreen(new SessionShelf(walks.home()), texts.ascii());
+    return new LedgerForScreen(new SessionShelf(walks.home(), texts.rules()), texts.ascii());
   }
 
   @Override

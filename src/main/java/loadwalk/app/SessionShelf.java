@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.cli.OwnTables;
 import loadwalk.cli.WalkShelf;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
+import loadwalk.plan.Rules;
 import loadwalk.report.Picture;
 
 /** Hands walks to the commands that report on them, without holding any. */
@@ -20,16 +22,28 @@ final class SessionShelf implements WalkShelf {
   static final String INDEX = ".ledger-index";
 
   private final DataHome home;
+  private final Rules rules;
   private final SessionStore store;
 
-  SessionShelf(DataHome home) {
+  SessionShelf(DataHome home, Rules rules) {
     this.home = home;
+    this.rules = rules;
     this.store = new SessionStore(home, Clock.systemUTC());
   }
 
   /** Opens the shelf of a data home. */
   static WalkShelf at(Optional<Path> home) {
-    return new SessionShelf(DataHome.choose(DataHome.Surroundings.ofThisProcess(home)));
+    return of(DataHome.choose(DataHome.Surroundings.ofThisProcess(home)));
+  }
+
+  /** Opens the shelf of a data home by its own rules. */
+  static SessionShelf of(DataHome home) {
+    return new SessionShelf(home, OwnTables.rules(home.root()));
+  }
+
+  @Override
+  public Rules rules() {
+    return rules;
   }
 
   @Override

@@ -4,12 +4,13 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.forecast.Observation;
 import loadwalk.json.Read;
+import loadwalk.plan.Rules;
 import loadwalk.report.Page;
+import loadwalk.report.PlanPage;
 import loadwalk.report.Sheet;
 import loadwalk.report.SheetOptions;
 import loadwalk.report.SheetPage;
@@ -26,10 +27,10 @@ import loadwalk.walk.WalkState;
 /**
  * Makes the texts that screens show: sheets, the ledger, plans.
  *
- * @param planning what plans ask
+ * @param rules what plans and sheets go by
  * @param ascii whether only plain ASCII may be used
  */
-record Texts(Supplier<Planning> planning, boolean ascii) {
+record Texts(Rules rules, boolean ascii) {
   private static final int COLUMNS = 78;
 
   /** Returns the sheet of the open walk, or of a kept one. */
@@ -46,7 +47,7 @@ record Texts(Supplier<Planning> planning, boolean ascii) {
   }
 
   private ProgramEvent sheet(String title, List<String> before, WalkState state) {
-    Page page = SheetPage.of(Sheet.of(state, SheetOptions.DEFAULT));
+    Page page = SheetPage.of(Sheet.of(state, SheetOptions.DEFAULT, rules));
     List<String> lines = new ArrayList<>(before);
     lines.addAll(TextPage.lines(page, COLUMNS, ascii));
     return new ProgramEvent.TextReady(title, lines, page.charts());
@@ -84,7 +85,7 @@ record Texts(Supplier<Planning> planning, boolean ascii) {
 
   private ProgramEvent plan(
       Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
-    Page page = planning.get().page(sequence, amplifier, bench, measured);
+    Page page = PlanPage.of(rules.plan(sequence, amplifier, bench, measured), rules.tables());
     List<String> lines = TextPage.lines(page, COLUMNS, ascii);
     return new ProgramEvent.TextReady("Plan of " + sequence.name(), lines);
   }

@@ -2,6 +2,7 @@ package loadwalk.bench;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -64,6 +65,16 @@ public final class Wire {
   /** Returns the resistance of runs in series, ohms, at °C. */
   public double ohms(List<Lead> leads, double celsius) {
     return leads.stream().mapToDouble(lead -> ohms(lead, celsius)).sum();
+  }
+
+  /**
+   * Returns the resistance of all lead runs between supply and amplifier at working temperature,
+   * ohms; empty where the bench names no leads.
+   */
+  public OptionalDouble ohms(Bench bench) {
+    return bench.leads().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(ohms(bench.leads(), workingCelsius()));
   }
 
   /** Returns the temperature at which leads at work are computed, °C. */

@@ -66,7 +66,8 @@ public final class LedgerReading {
       try {
         WalkShelf.Journal journal = shelf.read(walk.name());
         damaged = journal.damaged();
-        return new Folded(walk, Optional.of(LedgerEntry.ofBodies(journal.bodies())), damaged);
+        return new Folded(
+            walk, Optional.of(LedgerEntry.ofBodies(journal.bodies(), shelf.rules())), damaged);
       } catch (IOException | UnreadableFact e) {
         return new Folded(walk, Optional.empty(), damaged.or(() -> Optional.of(e.getMessage())));
       }

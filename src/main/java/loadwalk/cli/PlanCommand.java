@@ -12,15 +12,12 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Tables;
-import loadwalk.forecast.StandardForecaster;
-import loadwalk.forecast.StepCautions;
 import loadwalk.forecast.Verdict;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
 import loadwalk.plan.BenchPlan;
-import loadwalk.plan.BenchPlanner;
 import loadwalk.plan.PlanJson;
-import loadwalk.plan.WiringLoadBank;
+import loadwalk.plan.Rules;
 import loadwalk.report.PlanPage;
 import loadwalk.sequence.Sequence;
 import picocli.CommandLine.Command;
@@ -69,7 +66,8 @@ public final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
-      PlanInput input = new PlanInput(homes.apply(home.homeToRead()));
+      Path root = homes.apply(home.homeToRead());
+      PlanInput input = new PlanInput(root);
       Read<Sequence> steps = input.sequence(sequence);
       Read<Amplifier> amp = input.file(amplifier, BenchFiles.AMPLIFIER::read);
       Read<Bench> table =
@@ -82,24 +80,17 @@ public final class PlanCommand implements Callable<Integer> {
       if (!faults.isEmpty()) {
         return refused(faults.stream().map(Fault::text).toList());
       }
-      Tables tables = input.tables();
+      Rules rules = OwnTables.rules(root);
       BenchPlan plan =
-          planner(tables)
-              .plan(
-                  steps.found().orElseThrow(),
-                  amp.found().orElseThrow(),
-                  table.found().orElseThrow(),
-                  List.of());
-      return write(plan, tables);
-    } catch (IllegalArgumentException e) {
+          rules.plan(
+              steps.found().orElseThrow(),
+              amp.found().orElseThrow(),
+              table.found().orElseThrow(),
+              List.of());
+      return write(plan, rules.tables());
+    } catch (BadInput | IllegalArgumentException e) {
       return refused(List.of(e.getMessage()));
     }
-  }
-
-  private static BenchPlanner planner(Tables tables) {
-    WiringLoadBank bank = new WiringLoadBank(tables);
-    StepCautions cautions = new StepCautions(tables, bank);
-    return new BenchPlanner(new StandardForecaster(cautions), cautions, tables, bank);
   }
 
   private int write(BenchPlan plan, Tables tables) {

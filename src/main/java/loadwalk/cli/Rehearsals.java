@@ -5,11 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import loadwalk.forecast.StandardForecaster;
-import loadwalk.forecast.StepCautions;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
 import loadwalk.json.Shown;
+import loadwalk.plan.Rules;
 import loadwalk.report.RehearsalJson;
 import loadwalk.sequence.Sequence;
 import loadwalk.walk.Fact;
@@ -21,9 +20,9 @@ import loadwalk.walk.Rehearsal.Problem;
  *
  * @param sequence the sequence
  * @param version the version of Loadwalk
- * @param cautions the tables behind the cautions, read once
+ * @param rules what forecasts and results go by
  */
-record Rehearsals(Sequence sequence, String version, StepCautions cautions) {
+record Rehearsals(Sequence sequence, String version, Rules rules) {
 
   /**
    * What a line comes to.
@@ -66,15 +65,15 @@ record Rehearsals(Sequence sequence, String version, StepCautions cautions) {
             line.bench(),
             OptionalLong.empty());
     Map<String, Map<String, String>> answers = line.answers();
-    Rehearsal.Outcome outcome =
-        Rehearsal.of(new StandardForecaster(cautions), new Rehearsal.Script(opened, answers));
+    Rehearsal.Outcome outcome = Rehearsal.of(rules, new Rehearsal.Script(opened, answers));
     List<Problem> problems = new ArrayList<>(line.problems());
     problems.addAll(outcome.problems());
     List<String> complaints = new ArrayList<>();
     line.strange().forEach(fault -> complaints.add(fault.text()));
     problems.forEach(problem -> complaints.add(place + ": " + sentence(problem)));
     String text =
-        RehearsalJson.line(new Rehearsal.Outcome(outcome.steps(), problems, outcome.state()));
+        RehearsalJson.line(
+            new Rehearsal.Outcome(outcome.steps(), problems, outcome.state()), rules);
     return new Answer(
         Optional.of(text), complaints, complaints.isEmpty() ? ExitCode.DONE : ExitCode.BAD_INPUT);
   }

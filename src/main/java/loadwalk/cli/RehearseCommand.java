@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import loadwalk.forecast.StepCautions;
 import loadwalk.json.Fault;
 import loadwalk.json.JsonText;
 import loadwalk.json.Read;
@@ -65,7 +64,8 @@ public final class RehearseCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     Rehearsals rehearsals =
-        new Rehearsals(read.get().found().get(), shelves.version(), StepCautions.stock());
+        new Rehearsals(
+            read.get().found().get(), shelves.version(), shelves.rules(home.homeToRead()));
     try (RehearsalLoop loop =
         new RehearsalLoop(rehearsals::answer, spec.commandLine().getOut(), err)) {
       for (String file : files) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import loadwalk.bench.ReadingId;
-import loadwalk.forecast.StandardForecaster;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
 import loadwalk.json.Shown;
@@ -55,10 +54,11 @@ public final class ReplayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
+    WalkShelf shelf = shelves.at(home.homeToRead());
     List<Replayed> replayed = new ArrayList<>();
     int code = ExitCode.DONE;
     for (String walk : walks) {
-      code = Math.max(code, replay(walk, replayed));
+      code = Math.max(code, replay(shelf, walk, replayed));
     }
     if (json) {
       out.println(JsonOut.line(generator -> write(generator, replayed)));
@@ -70,12 +70,12 @@ public final class ReplayCommand implements Callable<Integer> {
     return code;
   }
 
-  private int replay(String walk, List<Replayed> replayed) {
+  private int replay(WalkShelf shelf, String walk, List<Replayed> replayed) {
     try {
-      WalkShelf.Journal journal = shelves.at(home.homeToRead()).read(walk);
+      WalkShelf.Journal journal = shelf.read(walk);
       journal.damaged().ifPresent(why -> complain(walk, why));
       List<List<Stamped>> records = journal.bodies().stream().map(FactReader::facts).toList();
-      replayed.add(new Replayed(walk, Replay.of(new StandardForecaster(), records)));
+      replayed.add(new Replayed(walk, Replay.of(shelf.rules(), records)));
       return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
     } catch (UnreadableFact unreadable) {
       complain(walk, "This walk cannot be read: " + unreadable.getMessage() + ".");

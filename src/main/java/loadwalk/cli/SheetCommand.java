@@ -72,7 +72,8 @@ public final class SheetCommand implements Callable<Integer> {
       return refused(err, "This walk holds no record that can be read.", ExitCode.DAMAGED);
     }
     WalkState state = FactReader.walk(journal.bodies());
-    Sheet sheet = Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)));
+    Sheet sheet =
+        Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)), shelf.rules());
     outputs.write(
         SheetPage.of(sheet),
         () -> SheetCsv.text(sheet),

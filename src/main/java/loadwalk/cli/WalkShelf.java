@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.plan.Rules;
 import loadwalk.report.Picture;
 
 /** What commands that report on walks ask of the folder of sessions. */
@@ -36,6 +37,9 @@ public interface WalkShelf {
       bodies = List.copyOf(bodies);
     }
   }
+
+  /** Returns the rules of the data home. */
+  Rules rules();
 
   /** Lists the walks, the last changed first. */
   List<Listed> list() throws IOException;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.Lead;
@@ -120,7 +121,8 @@ final class CurrentCautions {
     }
     double highest = supplies.stream().mapToDouble(Supply::volts).max().orElseThrow();
     double lowest = supplies.stream().mapToDouble(Supply::volts).min().orElseThrow();
-    double drop = step.amps().map(Band::middle).orElse(0.0) * leadOhms(step);
+    double drop =
+        step.amps().flatMap(a -> leadVolts(step.bench(), a)).map(Band::middle).orElse(0.0);
     if (highest > TOO_HIGH * asked) {
       String text =
           "A supply is set to " + volts(highest) + ", the sequence asks " + volts(asked) + ".";
@@ -255,14 +257,13 @@ final class CurrentCautions {
   }
 
   private Optional<Caution> drop(StepQuestion step, Band amps) {
-    double ohms = leadOhms(step);
+    Band drop = leadVolts(step.bench(), amps).orElseThrow();
     double asked = step.evidence().conditions().supplyVolts();
-    double worst = amps.high() * ohms;
+    double worst = drop.high();
     double limit = tables.limit("drop-percent") / 100 * asked;
     if (!(worst > limit)) {
       return Optional.empty();
     }
-    Band drop = new Band(amps.low() * ohms, amps.middle() * ohms, worst);
     String text =
         "The leads lose "
             + StepQuestion.words(drop, "V")
@@ -295,8 +296,11 @@ final class CurrentCautions {
     return caution(stress.code(), gravity, text, stress.share());
   }
 
-  private double leadOhms(StepQuestion step) {
-    return wire.ohms(step.bench().leads(), wire.workingCelsius());
+  /** Returns the volts lost in all lead runs at a current; empty where no leads are entered. */
+  Optional<Band> leadVolts(Bench bench, Band amps) {
+    return wire.ohms(bench).stream()
+        .mapToObj(r -> new Band(amps.low() * r, amps.middle() * r, amps.high() * r))
+        .findFirst();
   }
 
   private static Optional<Caution> caution(

@@ -52,6 +52,11 @@ public record Forecast(
       Optional<Band> totalWatts,
       Optional<Band> heatWatts,
       Optional<Band> leadVolts) {
+    /** Returns the demand with the volts lost in the leads. */
+    Demand losing(Optional<Band> inLeads) {
+      return new Demand(loadWatts, totalWatts, heatWatts, inLeads);
+    }
+
     /** Returns a demand of which nothing is known. */
     public static Demand unknown() {
       return new Demand(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());

@@ -37,12 +37,7 @@ public final class StandardForecaster implements Forecaster {
 
   private final StepCautions cautions;
 
-  /** Makes a forecaster with the stock tables and no wiring of the loads known. */
-  public StandardForecaster() {
-    this(StepCautions.stock());
-  }
-
-  /** Makes a forecaster with the operator's own tables or wiring in its cautions. */
+  /** Makes a forecaster; the tables and the wiring of loads are those of its cautions. */
   public StandardForecaster(StepCautions cautions) {
     this.cautions = cautions;
   }
@@ -51,12 +46,14 @@ public final class StandardForecaster implements Forecaster {
   public Forecast forecast(Evidence evidence, Target target) {
     WalkModel model = model(evidence, target);
     StepBands bands = model.bands(target);
-    StepCautions.Outcome outcome = cautions.of(evidence, target, bands.bands(), bands.demand());
+    Forecast.Demand demand =
+        bands.demand().losing(cautions.leadVolts(evidence.bench(), bands.bands()));
+    StepCautions.Outcome outcome = cautions.of(evidence, target, bands.bands(), demand);
     return new Forecast(
         target.stepId(),
         LEVEL,
         bands.bands(),
-        bands.demand(),
+        demand,
         outcome.cautions(),
         outcome.verdict(),
         Basis.sentence(model, target));

@@ -8,7 +8,7 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 
-/** The band of every reading of a step, and what the step asks of the bench. */
+/** The band of every reading of a step, and what the step asks of the bench but for its leads. */
 record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   private static final double TAIL = (1 - StandardForecaster.LEVEL) / 2;
 
@@ -112,12 +112,12 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     bands.put(ReadingId.LOAD_OHMS, WalkReadings.loadBand(model.evidence().bench(), target.ohms()));
     SinkTemperature.band(model.evidence(), target)
         .ifPresent(band -> bands.put(ReadingId.SINK_CELSIUS, band));
-    Forecast.Demand demand = demand(model, target, outlook, watts, amps);
+    Forecast.Demand demand = demand(model, target, outlook, watts);
     return new StepBands(floored(model.evidence().bench(), bands), demand);
   }
 
   private static Forecast.Demand demand(
-      WalkModel model, Target target, StepOutlook outlook, Band watts, Band amps) {
+      WalkModel model, Target target, StepOutlook outlook, Band watts) {
     double loads = target.mode().loads();
     Band total = new Band(loads * watts.low(), loads * watts.middle(), loads * watts.high());
     double efficiency = Math.exp(outlook.efficiency().mean(outlook.logVolts().mean()));
@@ -125,11 +125,8 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     double standing = model.idle().amps() * model.evidence().conditions().supplyVolts();
     Band lost = spread(total, loss, LOSS_SPREAD);
     Band heat = new Band(lost.low() + standing, lost.middle() + standing, lost.high() + standing);
-    Optional<Band> drop =
-        LeadDrop.ohms(model.evidence().bench()).stream()
-            .mapToObj(r -> new Band(amps.low() * r, amps.middle() * r, amps.high() * r))
-            .findFirst();
-    return new Forecast.Demand(Optional.of(watts), Optional.of(total), Optional.of(heat), drop);
+    return new Forecast.Demand(
+        Optional.of(watts), Optional.of(total), Optional.of(heat), Optional.empty());
   }
 
   /**

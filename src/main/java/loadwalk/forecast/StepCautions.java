@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
@@ -76,11 +77,6 @@ public final class StepCautions {
     loads = new LoadCautions(tables, bank);
   }
 
-  /** Returns the computation with the tables that come with Loadwalk and no wiring known. */
-  public static StepCautions stock() {
-    return new StepCautions(Tables.stock(), LoadBank.evenly());
-  }
-
   /**
    * What the cautions come to.
    *
@@ -139,6 +135,17 @@ public final class StepCautions {
     loads.stress(step).ifPresent(found::add);
     found.sort(Comparator.comparingDouble(Stress::share).reversed());
     return List.copyOf(found);
+  }
+
+  /**
+   * Returns the volts lost in all lead runs; empty where no leads are entered or nothing tells the
+   * current.
+   *
+   * @param readings the forecast band of each reading that can be told
+   */
+  Optional<Band> leadVolts(Bench bench, Map<ReadingId, Band> readings) {
+    return Optional.ofNullable(readings.get(ReadingId.SUPPLY_AMPS))
+        .flatMap(amps -> currents.leadVolts(bench, amps));
   }
 
   /** A load measured cold stands among the observations under the step's own id. */

@@ -127,7 +127,7 @@ public final class BenchPlanner {
     if (set.isEmpty()) {
       return Optional.empty();
     }
-    Band drop = scaled(amps, wire.ohms(bench.leads(), wire.workingCelsius()));
+    Band drop = scaled(amps, wire.ohms(bench).orElse(0));
     double volts = set.getAsDouble();
     return Optional.of(new Band(volts - drop.high(), volts - drop.middle(), volts - drop.low()));
   }

@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Tables;
 import loadwalk.bench.Wire;
 
 /**
@@ -53,13 +52,13 @@ public record WireBackCheck(
    * Compares a pair of readings with the leads of a bench.
    *
    * @param bench the bench with its leads and meters
-   * @param tables wire data
+   * @param wire the copper of the leads
    * @param sourceVolts volts measured at the supply's terminals
    * @param terminalVolts volts measured at the amplifier's terminals at the same time
    * @param amps the supply current at that time, amperes
    */
   public static WireBackCheck of(
-      Bench bench, Tables tables, double sourceVolts, double terminalVolts, double amps) {
+      Bench bench, Wire wire, double sourceVolts, double terminalVolts, double amps) {
     double drop = sourceVolts - terminalVolts;
     if (!Double.isFinite(drop) || !(amps >= LEAST_AMPS) || Double.isInfinite(amps)) {
       return cannotTell(
@@ -76,7 +75,8 @@ public record WireBackCheck(
               + " are swapped.");
     }
     OptionalDouble measured = OptionalDouble.of(Math.max(0, drop) / amps);
-    if (bench.leads().isEmpty()) {
+    OptionalDouble copper = wire.ohms(bench);
+    if (copper.isEmpty()) {
       return new WireBackCheck(
           State.CANNOT_TELL,
           measured,
@@ -84,9 +84,8 @@ public record WireBackCheck(
           OptionalDouble.empty(),
           "The run has " + milliohms(measured) + "; no leads are entered to hold that against.");
     }
-    Wire wire = new Wire(tables);
-    double computed = wire.ohms(bench.leads(), wire.workingCelsius());
-    return judged(measured, OptionalDouble.of(computed), drop - computed * amps, amps, doubtful);
+    double excess = drop - copper.getAsDouble() * amps;
+    return judged(measured, copper, excess, amps, doubtful);
   }
 
   private static WireBackCheck judged(

@@ -9,6 +9,7 @@
  *
  * <p>Forecast and cautions are those of the walk; the planner adds shares, drops and wiring. The
  * search is exact for small stocks ({@link loadwalk.plan.WiringSearch}), by grids for large ones.
+ * {@link loadwalk.plan.Rules} is the one set of rules that every forecast, plan and result goes by.
  * Open {@link loadwalk.plan.BenchPlanner} first.
  */
 package loadwalk.plan;

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.result.Criterion;
@@ -114,8 +115,8 @@ public record LedgerEntry(
   }
 
   /** Returns the entry of a walk, finished or not. */
-  public static LedgerEntry of(WalkState state) {
-    WalkResult result = Results.of(state);
+  public static LedgerEntry of(WalkState state, Rules rules) {
+    WalkResult result = Results.of(state, rules.wire());
     List<Load> loads = new ArrayList<>();
     for (PublishedPower power : result.published().values()) {
       loads.add(load(state, power, result.step(power.fromStepId()).orElseThrow()));
@@ -140,8 +141,8 @@ public record LedgerEntry(
    *
    * @throws loadwalk.walk.UnreadableFact if a body holds something this version does not know
    */
-  public static LedgerEntry ofBodies(List<String> bodies) {
-    return of(FactReader.walk(LedgerBodies.needed(bodies)));
+  public static LedgerEntry ofBodies(List<String> bodies, Rules rules) {
+    return of(FactReader.walk(LedgerBodies.needed(bodies)), rules);
   }
 
   private static Load load(WalkState state, PublishedPower power, StepResult step) {

@@ -10,6 +10,7 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Forecast;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
+import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
@@ -25,14 +26,14 @@ public final class RehearsalJson {
   private final Rehearsal.Outcome outcome;
   private final Sheet sheet;
 
-  private RehearsalJson(Rehearsal.Outcome outcome) {
+  private RehearsalJson(Rehearsal.Outcome outcome, Rules rules) {
     this.outcome = outcome;
-    this.sheet = Sheet.of(outcome.state(), SheetOptions.DEFAULT);
+    this.sheet = Sheet.of(outcome.state(), SheetOptions.DEFAULT, rules);
   }
 
   /** Returns the line of a rehearsed walk, without a line break. */
-  public static String line(Rehearsal.Outcome outcome) {
-    return JsonParts.inert(JsonOut.line(new RehearsalJson(outcome)::write));
+  public static String line(Rehearsal.Outcome outcome, Rules rules) {
+    return JsonParts.inert(JsonOut.line(new RehearsalJson(outcome, rules)::write));
   }
 
   private void write(JsonGenerator out) throws IOException {

@@ -11,6 +11,7 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.numeric.ThermalFit;
+import loadwalk.plan.Rules;
 import loadwalk.result.Criterion;
 import loadwalk.result.LimitPair;
 import loadwalk.result.PublishedPower;
@@ -69,8 +70,8 @@ public record Sheet(
   }
 
   /** Returns the sheet of a walk, finished or not. */
-  public static Sheet of(WalkState state, SheetOptions options) {
-    return new SheetFold(state, options).sheet();
+  public static Sheet of(WalkState state, SheetOptions options, Rules rules) {
+    return new SheetFold(state, options, rules).sheet();
   }
 
   /**

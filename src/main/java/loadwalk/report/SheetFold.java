@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Amplifier;
 import loadwalk.forecast.Forecast;
+import loadwalk.plan.Rules;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.Remark;
@@ -26,10 +27,10 @@ final class SheetFold {
   private final SheetOptions options;
   private final WalkResult result;
 
-  SheetFold(WalkState state, SheetOptions options) {
+  SheetFold(WalkState state, SheetOptions options, Rules rules) {
     this.state = state;
     this.options = options;
-    this.result = Results.of(state);
+    this.result = Results.of(state, rules.wire());
   }
 
   Sheet sheet() {

@@ -2,9 +2,9 @@ package loadwalk.result;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Supply;
-import loadwalk.bench.Tables;
 import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
@@ -25,10 +25,12 @@ final class LeadDrop {
   private static final double COPPER_PERCENT = 10;
 
   private final Bench bench;
+  private final Wire wire;
   private final List<Remark> remarks;
 
-  LeadDrop(Bench bench, List<Remark> remarks) {
+  LeadDrop(Bench bench, Wire wire, List<Remark> remarks) {
     this.bench = bench;
+    this.wire = wire;
     this.remarks = remarks;
   }
 
@@ -64,11 +66,11 @@ final class LeadDrop {
   }
 
   private Optional<Quantity> copper(Quantity amps) {
-    if (bench.leads().isEmpty()) {
+    OptionalDouble known = wire.ohms(bench);
+    if (known.isEmpty()) {
       return Optional.empty();
     }
-    Wire wire = new Wire(Tables.stock());
-    double ohms = wire.ohms(bench.leads(), wire.workingCelsius());
+    double ohms = known.getAsDouble();
     double u = ReadingUncertainty.rectangular(ohms * COPPER_PERCENT / 100);
     return Optional.of(amps.times(Quantity.of(ohms, Unit.OHM, "lead copper", u), Unit.VOLT));
   }

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.bench.Wire;
 import loadwalk.quantity.Quantity;
 
 /** Turns the raw readings of a walk into its results; the same readings give the same results. */
@@ -23,6 +24,7 @@ public final class ResultComputation {
    * @param limitThdPercent the distortion at which volts are read, percent
    * @param supplyVolts the volts the supply was to be set to at the terminals
    * @param toneHertz the test tone, hertz
+   * @param wire the copper of the leads
    * @param taken the steps in the order they were done
    * @throws IllegalArgumentException if two steps have one id, or a condition is not above 0
    */
@@ -32,13 +34,14 @@ public final class ResultComputation {
       double limitThdPercent,
       double supplyVolts,
       double toneHertz,
+      Wire wire,
       List<TakenStep> taken) {
     Objects.requireNonNull(amplifier, "amplifier");
     Objects.requireNonNull(bench, "bench");
     Conditions conditions = new Conditions(limitThdPercent, supplyVolts, toneHertz);
     requireDistinct(taken);
     List<StepResult> steps =
-        taken.stream().map(s -> StepComputation.of(amplifier, bench, conditions, s)).toList();
+        taken.stream().map(s -> StepComputation.of(amplifier, bench, conditions, wire, s)).toList();
     Map<String, StepResult> byId =
         steps.stream().collect(Collectors.toMap(StepResult::stepId, Function.identity()));
     Map<String, PublishedPower> published = Publication.of(steps);

@@ -9,6 +9,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.bench.Wire;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 
@@ -17,20 +18,24 @@ final class StepComputation {
   private final Amplifier amplifier;
   private final Bench bench;
   private final Conditions conditions;
+  private final Wire wire;
   private final TakenStep step;
   private final List<Remark> remarks = new ArrayList<>();
   private final ReadingUncertainty readings;
 
-  private StepComputation(Amplifier amplifier, Bench bench, Conditions conditions, TakenStep step) {
+  private StepComputation(
+      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, TakenStep step) {
     this.amplifier = amplifier;
     this.bench = bench;
     this.conditions = conditions;
+    this.wire = wire;
     this.step = step;
     this.readings = new ReadingUncertainty(bench, conditions.toneHertz(), step.stepId(), remarks);
   }
 
-  static StepResult of(Amplifier amplifier, Bench bench, Conditions conditions, TakenStep step) {
-    return new StepComputation(amplifier, bench, conditions, step).compute();
+  static StepResult of(
+      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, TakenStep step) {
+    return new StepComputation(amplifier, bench, conditions, wire, step).compute();
   }
 
   private StepResult compute() {
@@ -51,7 +56,7 @@ final class StepComputation {
     Optional<Quantity> heat = used.flatMap(out -> input.map(in -> in.minus(out)));
     sayImpossible(heat);
     Optional<Quantity> drop =
-        volts.flatMap(v -> amps.flatMap(a -> new LeadDrop(bench, remarks).of(v, a)));
+        volts.flatMap(v -> amps.flatMap(a -> new LeadDrop(bench, wire, remarks).of(v, a)));
     return new StepResult(
         step.stepId(),
         step.kind(),

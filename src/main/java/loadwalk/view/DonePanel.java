@@ -1,6 +1,7 @@
 package loadwalk.view;
 
 import java.util.Map;
+import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.WalkResult;
@@ -11,9 +12,9 @@ import loadwalk.walk.WalkState;
 final class DonePanel {
   private DonePanel() {}
 
-  static void paint(Canvas canvas, WalkState state, Area area) {
+  static void paint(Canvas canvas, WalkState state, Wire wire, Area area) {
     canvas.text(area.column(), area.row(), "Every step is done.", Style.STRONG);
-    WalkResult result = Results.of(state);
+    WalkResult result = Results.of(state, wire);
     int row = area.row() + 2;
     for (Map.Entry<String, PublishedPower> e : result.published().entrySet()) {
       if (row >= area.bottom() - 2) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
+import loadwalk.plan.Rules;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Typed;
@@ -22,6 +23,7 @@ import loadwalk.walk.Model;
  * @param live what the live input shows
  * @param notice a sentence to show until the next key
  * @param home the folder everything is kept in, as shown on the home screen
+ * @param rules what forecasts and results go by
  */
 public record Program(
     Screen screen,
@@ -32,7 +34,8 @@ public record Program(
     Waves waves,
     Live live,
     Optional<String> notice,
-    String home) {
+    String home,
+    Rules rules) {
 
   /**
    * The practice bench beside the walk.
@@ -50,7 +53,7 @@ public record Program(
   }
 
   /** Returns the program at start: the home screen, nothing read yet. */
-  public static Program atHome(String home) {
+  public static Program atHome(String home, Rules rules) {
     return new Program(
         new HomeScreen(0),
         Optional.empty(),
@@ -60,39 +63,40 @@ public record Program(
         Waves.none(),
         Live.OFF,
         Optional.empty(),
-        home);
+        home,
+        rules);
   }
 
   Program on(Screen next) {
-    return new Program(next, walk, library, practice, meters, waves, live, notice, home);
+    return new Program(next, walk, library, practice, meters, waves, live, notice, home, rules);
   }
 
   Program with(Optional<Model> model) {
-    return new Program(screen, model, library, practice, meters, waves, live, notice, home);
+    return new Program(screen, model, library, practice, meters, waves, live, notice, home, rules);
   }
 
   Program with(Library read) {
-    return new Program(screen, walk, read, practice, meters, waves, live, notice, home);
+    return new Program(screen, walk, read, practice, meters, waves, live, notice, home, rules);
   }
 
   Program practising(Optional<Practice> bench) {
-    return new Program(screen, walk, library, bench, meters, waves, live, notice, home);
+    return new Program(screen, walk, library, bench, meters, waves, live, notice, home, rules);
   }
 
   Program metering(Meters read) {
-    return new Program(screen, walk, library, practice, read, waves, live, notice, home);
+    return new Program(screen, walk, library, practice, read, waves, live, notice, home, rules);
   }
 
   Program capturing(Waves next) {
-    return new Program(screen, walk, library, practice, meters, next, live, notice, home);
+    return new Program(screen, walk, library, practice, meters, next, live, notice, home, rules);
   }
 
   Program hearing(Live now) {
-    return new Program(screen, walk, library, practice, meters, waves, now, notice, home);
+    return new Program(screen, walk, library, practice, meters, waves, now, notice, home, rules);
   }
 
   Program saying(Optional<String> sentence) {
-    return new Program(screen, walk, library, practice, meters, waves, live, sentence, home);
+    return new Program(screen, walk, library, practice, meters, waves, live, sentence, home, rules);
   }
 
   /** Returns the program with its notice taken down. */

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
-import loadwalk.bench.Tables;
 import loadwalk.forecast.Doubt;
 import loadwalk.plan.WireBackCheck;
 import loadwalk.sequence.PlannedStep;
@@ -171,7 +171,7 @@ final class RunPanel {
               area.column(), row, area.columns(), area.bottom() - row, text, Style.HEED);
     }
     if (step.openDoubts().isEmpty() && row < area.bottom() - 1) {
-      row = paintJoint(canvas, state, step, area, row);
+      row = paintJoint(canvas, program, step, area, row);
     }
     row = paintLive(canvas, program, state, area, row);
     if (step.openDoubts().isEmpty() && row < area.bottom()) {
@@ -197,18 +197,18 @@ final class RunPanel {
 
   /** Tells a joint that wastes power as soon as volts and amps of the step show it. */
   private static int paintJoint(
-      Canvas canvas, WalkState state, StepState step, Area area, int row) {
+      Canvas canvas, Program program, StepState step, Area area, int row) {
+    Bench bench = program.walk().orElseThrow().state().opened().bench();
     Optional<Entry> volts = step.latest(ReadingId.SUPPLY_VOLTS);
     Optional<Entry> amps = step.latest(ReadingId.SUPPLY_AMPS);
-    OptionalDouble source =
-        state.opened().bench().supplies().stream().mapToDouble(Supply::volts).max();
+    OptionalDouble source = bench.supplies().stream().mapToDouble(Supply::volts).max();
     if (volts.isEmpty() || amps.isEmpty() || source.isEmpty()) {
       return row;
     }
     WireBackCheck check =
         WireBackCheck.of(
-            state.opened().bench(),
-            Tables.stock(),
+            bench,
+            program.rules().wire(),
             source.getAsDouble(),
             volts.get().value(),
             amps.get().value());

@@ -1,6 +1,7 @@
 package loadwalk.view;
 
 import java.util.List;
+import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
@@ -11,13 +12,13 @@ import loadwalk.walk.WalkState;
 final class SidePanel {
   private SidePanel() {}
 
-  static void paint(Canvas canvas, WalkState state, Area area) {
+  static void paint(Canvas canvas, WalkState state, Wire wire, Area area) {
     for (int row = area.row(); row < area.bottom(); row++) {
       canvas.put(area.column(), row, canvas.look().pick('│', '|'), Style.FAINT);
     }
     int column = area.column() + 2;
     canvas.text(column, area.row(), "So far, in one load", Style.HEADING);
-    WalkResult result = Results.of(state);
+    WalkResult result = Results.of(state, wire);
     boolean ascii = canvas.look().ascii();
     int row = area.row() + 1;
     for (StepResult step : result.steps()) {

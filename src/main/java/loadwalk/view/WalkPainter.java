@@ -32,7 +32,7 @@ final class WalkPainter {
     paintPanel(canvas, program, model.state(), screen, area);
     if (hasSide(canvas)) {
       Area side = new Area(area.columns() + 2, top + 1, SIDE_WIDTH, area.rows());
-      SidePanel.paint(canvas, model.state(), side);
+      SidePanel.paint(canvas, model.state(), program.rules().wire(), side);
     }
     foot.paint(canvas);
     paintKeys(canvas, program, model, screen);
@@ -98,7 +98,7 @@ final class WalkPainter {
       return;
     }
     if (current.isEmpty()) {
-      DonePanel.paint(canvas, state, area);
+      DonePanel.paint(canvas, state, program.rules().wire(), area);
       return;
     }
     PlannedStep planned = current.get();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.bench.Wire;
 import loadwalk.result.ResultComputation;
 import loadwalk.result.Taken;
 import loadwalk.result.TakenStep;
@@ -19,8 +20,12 @@ import loadwalk.sequence.Sequence;
 public final class Results {
   private Results() {}
 
-  /** Returns the results of every step that has readings, doubted ones included. */
-  public static WalkResult of(WalkState state) {
+  /**
+   * Returns the results of every step that has readings, doubted ones included.
+   *
+   * @param wire the copper of the leads, by the rules in force
+   */
+  public static WalkResult of(WalkState state, Wire wire) {
     Sequence sequence = state.opened().sequence();
     return ResultComputation.walk(
         state.opened().amplifier(),
@@ -28,6 +33,7 @@ public final class Results {
         sequence.limitThdPercent(),
         sequence.supplyVolts(),
         sequence.toneHertz(),
+        wire,
         taken(state));
   }
 

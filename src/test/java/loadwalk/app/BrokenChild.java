@@ -2,7 +2,7 @@ package loadwalk.app;
 
 import java.io.IOException;
 import java.util.List;
-import loadwalk.forecast.StandardForecaster;
+import loadwalk.plan.StockRules;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
@@ -27,9 +27,10 @@ final class BrokenChild {
   }
 
   private static void show(boolean inAThread) throws IOException {
-    ProgramUpdate loop = new ProgramUpdate(new Walker(new StandardForecaster()));
+    ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
     ProgramRunner runner =
-        new ProgramRunner(loop, new BrokenEffects(inAThread), Program.atHome("home"));
+        new ProgramRunner(
+            loop, new BrokenEffects(inAThread), Program.atHome("home", StockRules.RULES));
     TerminalLoop terminal = new TerminalLoop(runner, new Look(true), false, Clocks.MACHINE);
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> terminal.broke(fault));
     terminal.run(() -> {});

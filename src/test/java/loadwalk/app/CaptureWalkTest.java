@@ -15,7 +15,7 @@ import java.time.Clock;
 import java.util.HexFormat;
 import java.util.List;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Tables;
+import loadwalk.plan.StockRules;
 import loadwalk.result.Criterion;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
@@ -38,17 +38,18 @@ class CaptureWalkTest {
 
   @BeforeEach
   void start() throws Exception {
-    Planning planning = Planning.of(Tables.stock());
     effects =
         new MachineEffects(
             new WalkFolder(new SessionStore(new DataHome(folder), Clock.systemUTC())),
             new SequenceShelf(new DataHome(folder)),
-            new Texts(() -> planning, false),
+            new Texts(StockRules.RULES, false),
             new FakeClocks(),
             () -> {});
     runner =
         new ProgramRunner(
-            new ProgramUpdate(new Walker(planning.forecaster())), effects, Program.atHome("home"));
+            new ProgramUpdate(new Walker(StockRules.RULES)),
+            effects,
+            Program.atHome("home", StockRules.RULES));
     effects
         .open(MachineEffects.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)))
         .forEach(runner::accept);

@@ -14,8 +14,8 @@ import java.util.function.BooleanSupplier;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Tables;
 import loadwalk.meter.SimulatedInstrument;
+import loadwalk.plan.StockRules;
 import loadwalk.view.Key;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
@@ -65,17 +65,16 @@ class MeterWalkTest {
 
   private MachineEffects open(Path folder, Bench bench) throws Exception {
     DataHome home = new DataHome(folder);
-    Planning planning = Planning.of(Tables.stock());
     MachineEffects effects =
         new MachineEffects(
             new WalkFolder(new SessionStore(home, Clock.systemUTC())),
             new SequenceShelf(home),
-            new Texts(() -> planning, false),
+            new Texts(StockRules.RULES, false),
             Clocks.MACHINE,
             () -> {});
     effects.nudging(nudges::release);
-    ProgramUpdate loop = new ProgramUpdate(new Walker(planning.forecaster()));
-    runner = new ProgramRunner(loop, effects, Program.atHome("home"));
+    ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
+    runner = new ProgramRunner(loop, effects, Program.atHome("home", StockRules.RULES));
     Amplifier amplifier = Amplifier.named("Verrin", "V1");
     Wish.OpenWalk wish =
         new Wish.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);

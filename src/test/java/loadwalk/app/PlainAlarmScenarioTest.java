@@ -24,8 +24,8 @@ import loadwalk.bench.Connection;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
-import loadwalk.bench.Tables;
 import loadwalk.meter.SimulatedInstrument;
+import loadwalk.plan.StockRules;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramUpdate;
@@ -53,8 +53,9 @@ class PlainAlarmScenarioTest {
         LineFeed lines = new LineFeed(in)) {
       MachineEffects effects = effects(folder);
       effects.nudging(lines::metersSpoke);
-      ProgramUpdate loop = new ProgramUpdate(new Walker(Planning.of(Tables.stock()).forecaster()));
-      ProgramRunner runner = new ProgramRunner(loop, effects, Program.atHome("home"));
+      ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
+      ProgramRunner runner =
+          new ProgramRunner(loop, effects, Program.atHome("home", StockRules.RULES));
       effects.open(wish(server)).forEach(runner::accept);
       PrintStream told = new PrintStream(out, true, StandardCharsets.UTF_8);
       FutureTask<Integer> walk =
@@ -83,7 +84,7 @@ class PlainAlarmScenarioTest {
     return new MachineEffects(
         new WalkFolder(new SessionStore(home, Clock.systemUTC())),
         new SequenceShelf(home),
-        new Texts(() -> Planning.of(Tables.stock()), false),
+        new Texts(StockRules.RULES, false),
         Clocks.MACHINE,
         () -> {});
   }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Evidence;
@@ -17,6 +16,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
+import loadwalk.plan.StockRules;
 import loadwalk.view.Frame;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
@@ -57,22 +57,21 @@ public final class ProgramUnderTest {
     this.clocks = clocks;
     this.look = look;
     this.painter = new ProgramPainter(look);
-    Planning planning = Planning.of(Tables.stock());
     Clock wall = Clock.fixed(Instant.ofEpochMilli(clocks.wallMillis()), ZoneOffset.UTC);
     SessionStore store = new SessionStore(home, MACHINE.as(process), wall, disk::before);
     this.effects =
         new MachineEffects(
             new WalkFolder(store),
             new SequenceShelf(home),
-            new Texts(() -> planning, look.ascii()),
+            new Texts(StockRules.RULES, look.ascii()),
             clocks,
             () -> bells++,
             input);
     this.runner =
         new ProgramRunner(
-            new ProgramUpdate(new Walker(counting(planning.forecaster()))),
+            new ProgramUpdate(new Walker(counting(StockRules.RULES))),
             effects,
-            Program.atHome(SHOWN_HOME));
+            Program.atHome(SHOWN_HOME, StockRules.RULES));
     try {
       runner.accept(effects.libraryRead());
     } catch (IOException e) {

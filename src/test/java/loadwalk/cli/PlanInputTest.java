@@ -3,7 +3,6 @@ package loadwalk.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -49,12 +48,9 @@ class PlanInputTest {
     String name = Tables.FILE_NAMES.iterator().next();
     Path table = Files.writeString(elsewhere.resolve(name), "no table at all");
     Path link = Files.createSymbolicLink(home.resolve("data").resolve(name), table);
-    PlanInput input = new PlanInput(home);
-    assertFalse(input.hasOwnTables());
-    input.tables();
+    assertEquals(Tables.stock(), OwnTables.rules(home).tables());
     Files.delete(link);
     Files.copy(table, link);
-    assertTrue(input.hasOwnTables());
-    assertThrows(IllegalArgumentException.class, input::tables);
+    assertThrows(BadInput.class, () -> OwnTables.rules(home));
   }
 }

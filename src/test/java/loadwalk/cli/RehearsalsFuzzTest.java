@@ -8,9 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import loadwalk.forecast.StepCautions;
 import loadwalk.fuzz.Mutator;
 import loadwalk.json.JsonText;
+import loadwalk.plan.StockRules;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 import org.junit.jupiter.api.Tag;
@@ -52,7 +52,7 @@ class RehearsalsFuzzTest {
   private static void run(int lines) {
     Sequence sequence =
         SequenceReader.read(SEQUENCE.getBytes(StandardCharsets.UTF_8), "s").found().orElseThrow();
-    Rehearsals rehearsals = new Rehearsals(sequence, "1", StepCautions.stock());
+    Rehearsals rehearsals = new Rehearsals(sequence, "1", StockRules.RULES);
     Mutator mutator = new Mutator(SEED, Mutator.JSON_TOKENS);
     Mutator entries = new Mutator(SEED + 1, ENTRIES);
     Map<Integer, Integer> codes = new TreeMap<>();

@@ -16,6 +16,8 @@ import java.util.Optional;
 import loadwalk.json.JsonText;
 import loadwalk.json.Node;
 import loadwalk.json.Read;
+import loadwalk.plan.Rules;
+import loadwalk.plan.StockRules;
 import loadwalk.sequence.Sequence;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -274,6 +276,11 @@ class RehearseCommandTest {
     @Override
     public String version() {
       return "1";
+    }
+
+    @Override
+    public Rules rules(Optional<Path> home) {
+      return StockRules.RULES;
     }
 
     @Override

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
+import loadwalk.plan.Rules;
+import loadwalk.plan.StockRules;
 import loadwalk.report.Journals;
 import loadwalk.report.LedgerGathering;
 import loadwalk.report.LedgerIndex;
@@ -221,6 +223,11 @@ class ReportCommandsTest {
     Optional<String> damaged = Optional.empty();
     final AtomicInteger reads = new AtomicInteger();
     private byte[] index = {};
+
+    @Override
+    public Rules rules() {
+      return StockRules.RULES;
+    }
 
     @Override
     public List<Listed> list() {

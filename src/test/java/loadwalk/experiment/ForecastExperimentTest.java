@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loadwalk.forecast.Forecaster;
-import loadwalk.forecast.StandardForecaster;
+import loadwalk.plan.StockRules;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +35,7 @@ class ForecastExperimentTest {
   @Test
   void forecast_onASmallShare_staysNearItsNumbers() {
     for (Population population : POPULATIONS) {
-      Results results = run("forecast", new StandardForecaster(), population, SHORT, true);
+      Results results = run("forecast", StockRules.RULES, population, SHORT, true);
       String what = ResultTable.of(results, SEED, SHORT);
       assertTrue(results.total(results.doubted).percent() >= 90, what);
       assertTrue(results.honestDoubted.percent() <= 3, what);
@@ -55,7 +55,7 @@ class ForecastExperimentTest {
   @Tag("long")
   @Test
   void forecast_onFiveThousand_printsItsTable() {
-    printTables("forecast", new StandardForecaster());
+    printTables("forecast", StockRules.RULES);
   }
 
   private static void printTables(String name, Forecaster forecaster) {

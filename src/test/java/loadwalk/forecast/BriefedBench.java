@@ -27,7 +27,7 @@ final class BriefedBench {
   OptionalDouble leastBridged = OptionalDouble.of(1);
   double tone = 40;
   double asked = 13.8;
-  StepCautions cautions = StepCautions.stock();
+  StepCautions cautions = Stock.cautions();
   Forecast.Demand demand = Forecast.Demand.unknown();
   final Map<ReadingId, Band> readings = new EnumMap<>(ReadingId.class);
 

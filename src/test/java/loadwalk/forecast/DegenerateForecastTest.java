@@ -30,7 +30,7 @@ class DegenerateForecastTest {
           new Target("open-load", Target.Kind.OPEN_LOAD, Mode.BRIDGED, 1, 1),
           new Target("open-load", Target.Kind.OPEN_LOAD, Mode.STEREO, Double.NaN, 1));
 
-  private final StandardForecaster forecaster = new StandardForecaster();
+  private final StandardForecaster forecaster = Stock.forecaster();
 
   @Test
   void nothingKnown_givesAWideBandAndASentence() {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** Slips that raise no doubt where they are made and that a later, right reading shows. */
 class EarlierSlipsTest {
-  private final StandardForecaster forecaster = new StandardForecaster();
+  private final StandardForecaster forecaster = Stock.forecaster();
 
   @Test
   void peakAtTheFirstReading_passesThere_andIsNamedByThoseAfterIt() {

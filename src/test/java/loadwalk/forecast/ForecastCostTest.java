@@ -29,7 +29,7 @@ class ForecastCostTest {
 
   @Test
   void walksOfElevenSteps_areTimed() {
-    StandardForecaster forecaster = new StandardForecaster();
+    StandardForecaster forecaster = Stock.forecaster();
     walks(forecaster, 2000, 1);
     int count = 10_000;
     long start = System.nanoTime();
@@ -41,7 +41,7 @@ class ForecastCostTest {
 
   @Test
   void entryJudgedAndAllForecastsRenewed_areTimed() {
-    StandardForecaster forecaster = new StandardForecaster();
+    StandardForecaster forecaster = Stock.forecaster();
     int entries = 0;
     long start = 0;
     for (int round = 0; round < 600; round++) {

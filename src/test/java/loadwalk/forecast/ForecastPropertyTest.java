@@ -20,7 +20,7 @@ class ForecastPropertyTest {
 
   @Test
   void halvingTheLoad_neverRaisesTheVolts_andAtMostDoublesTheWatts() {
-    StandardForecaster forecaster = new StandardForecaster();
+    StandardForecaster forecaster = Stock.forecaster();
     SplittableRandom random = new SplittableRandom(SEED);
     for (int round = 0; round < ROUNDS; round++) {
       Evidence evidence = drawn(random);
@@ -40,7 +40,7 @@ class ForecastPropertyTest {
 
   @Test
   void bridged_isTwiceTheStereoVoltsIntoHalfTheLoad() {
-    StandardForecaster forecaster = new StandardForecaster();
+    StandardForecaster forecaster = Stock.forecaster();
     SplittableRandom random = new SplittableRandom(SEED + 1);
     for (int round = 0; round < ROUNDS; round++) {
       Evidence evidence = drawn(random);
@@ -54,7 +54,7 @@ class ForecastPropertyTest {
 
   @Test
   void middle_putsLessOutThanIn() {
-    StandardForecaster forecaster = new StandardForecaster();
+    StandardForecaster forecaster = Stock.forecaster();
     SplittableRandom random = new SplittableRandom(SEED + 2);
     for (int round = 0; round < ROUNDS; round++) {
       Evidence evidence = drawn(random);
@@ -68,7 +68,7 @@ class ForecastPropertyTest {
 
   @Test
   void bands_areNeverNarrowerThanTheMeters() {
-    StandardForecaster forecaster = new StandardForecaster();
+    StandardForecaster forecaster = Stock.forecaster();
     SplittableRandom random = new SplittableRandom(SEED + 3);
     for (int round = 0; round < ROUNDS; round++) {
       Evidence evidence = drawn(random);
@@ -87,11 +87,11 @@ class ForecastPropertyTest {
   @Test
   void sameEvidence_givesTheSameAnswer_whateverWasAskedBefore() {
     SplittableRandom random = new SplittableRandom(SEED + 4);
-    StandardForecaster used = new StandardForecaster();
+    StandardForecaster used = Stock.forecaster();
     for (int round = 0; round < ROUNDS; round++) {
       Evidence evidence = drawn(random);
       Map<ReadingId, Double> entries = Map.of(ReadingId.OUTPUT_VOLTS, 40 * random.nextDouble());
-      StandardForecaster fresh = new StandardForecaster();
+      StandardForecaster fresh = Stock.forecaster();
       assertEquals(
           fresh.judge(evidence, Amplifiers.BRIDGED_4, entries),
           used.judge(evidence, Amplifiers.BRIDGED_4, entries));

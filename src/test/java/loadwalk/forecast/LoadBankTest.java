@@ -9,10 +9,14 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
 import org.junit.jupiter.api.Test;
 
 /** What the resistors and the leads of a bench bear, without any wiring known. */
 class LoadBankTest {
+  private static final Wire WIRE = new Wire(Tables.stock());
+
   private static final LoadResistor SIXTEEN =
       new LoadResistor("4 ohm", 4, 5, 100, 16, OptionalDouble.empty());
   private static final LoadResistor FOUR =
@@ -50,8 +54,8 @@ class LoadBankTest {
     Bench bench =
         new Bench(
             "b", List.of(), List.of(half, other), OptionalDouble.empty(), List.of(), List.of(), 1);
-    assertEquals(2 * 0.815153e-3 * 1.1179, LeadDrop.ohms(bench).orElseThrow(), 1e-6);
-    assertTrue(LeadDrop.ohms(bench()).isEmpty());
+    assertEquals(2 * 0.815153e-3 * 1.1179, WIRE.ohms(bench).orElseThrow(), 1e-6);
+    assertTrue(WIRE.ohms(bench()).isEmpty());
   }
 
   private static Bench bench(LoadResistor... loads) {

@@ -23,7 +23,7 @@ class SlipCasesTest {
   private static final Set<ReadingId> VOLTS = EnumSet.of(ReadingId.OUTPUT_VOLTS);
   private static final Set<ReadingId> AMPS = EnumSet.of(ReadingId.SUPPLY_AMPS);
 
-  private final StandardForecaster forecaster = new StandardForecaster();
+  private final StandardForecaster forecaster = Stock.forecaster();
 
   @Test
   void honestEntries_ofEveryStep_raiseNoDoubt() {

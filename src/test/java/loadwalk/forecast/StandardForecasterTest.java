@@ -35,7 +35,7 @@ class StandardForecasterTest {
   private static final Target STEREO_4 = Target.loaded("stereo-4", Mode.STEREO, 4);
   private static final Target BRIDGED_4 = Target.loaded("bridged-4", Mode.BRIDGED, 4);
 
-  private final StandardForecaster forecaster = new StandardForecaster();
+  private final StandardForecaster forecaster = Stock.forecaster();
 
   @Test
   void forecast_fromARatingAlone_spansThreeDecibelsEitherWay() {

@@ -19,7 +19,9 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
+import loadwalk.bench.Wire;
 import org.junit.jupiter.api.Test;
 
 /** The bands of a step among each other: power, heat, drop and the supply. */
@@ -83,11 +85,14 @@ class StepBandsTest {
   @Test
   void leads_loseTheCurrentTimesTheirResistance() {
     Bench wired = bench(List.of(new Supply(13.8, 500)));
-    StepBands bands = Amplifiers.measured(wired).bands(STEREO_1);
-    double ohms = LeadDrop.ohms(wired).orElseThrow();
+    Map<ReadingId, Band> bands = Amplifiers.measured(wired).bands(STEREO_1).bands();
+    double ohms = new Wire(Tables.stock()).ohms(wired).orElseThrow();
+    StepCautions cautions = Stock.cautions();
     assertBand(
-        times(ohms, band(bands, ReadingId.SUPPLY_AMPS)), bands.demand().leadVolts().orElseThrow());
-    assertTrue(Amplifiers.measured(Bench.unknown()).bands(STEREO_1).demand().leadVolts().isEmpty());
+        times(ohms, bands.get(ReadingId.SUPPLY_AMPS)),
+        cautions.leadVolts(wired, bands).orElseThrow());
+    assertTrue(cautions.leadVolts(Bench.unknown(), bands).isEmpty());
+    assertTrue(cautions.leadVolts(wired, Map.of()).isEmpty());
   }
 
   @Test

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** Checks each rule of the cautions at its limit. */
 class StepCautionsTest {
-  private static final StepCautions CAUTIONS = StepCautions.stock();
+  private static final StepCautions CAUTIONS = Stock.cautions();
   private static final Evidence.Conditions CONDITIONS = new Evidence.Conditions(40, 1, 13.8);
   private static final Target STEREO_4 = Target.loaded("stereo-4", Mode.STEREO, 4);
   private static final Target BRIDGED_1 = Target.loaded("bridged-1", Mode.BRIDGED, 1);

@@ -25,7 +25,7 @@ class StepJudgeTest {
   private static final ReadingId VOLTS = ReadingId.OUTPUT_VOLTS;
   private static final ReadingId AMPS = ReadingId.SUPPLY_AMPS;
 
-  private final StandardForecaster forecaster = new StandardForecaster();
+  private final StandardForecaster forecaster = Stock.forecaster();
   private final List<Observation> walk = new ArrayList<>(Amplifiers.before(STEREO_2));
 
   private List<Doubt> judge(Target target, Map<ReadingId, Double> entries) {

@@ -11,6 +11,7 @@ import loadwalk.bench.Lead;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
 import org.junit.jupiter.api.Test;
 
 /** Checks a lead run against what it should lose, by Ohm's law by hand. */
@@ -32,7 +33,7 @@ class WireBackCheckTest {
   }
 
   private static WireBackCheck check(double source, double terminal, double amps) {
-    return WireBackCheck.of(BENCH, Tables.stock(), source, terminal, amps);
+    return WireBackCheck.of(BENCH, new Wire(Tables.stock()), source, terminal, amps);
   }
 
   @Test
@@ -65,7 +66,7 @@ class WireBackCheckTest {
   void excessWithinTheMeter_isNoJoint() {
     Meter rough = new Meter("rough", ReadingId.SUPPLY_VOLTS, 0, 5, 0.1, Optional.empty());
     WireBackCheck check =
-        WireBackCheck.of(bench(List.of(rough)), Tables.stock(), 13.8, 12.9355, 100);
+        WireBackCheck.of(bench(List.of(rough)), new Wire(Tables.stock()), 13.8, 12.9355, 100);
     assertEquals(WireBackCheck.State.AGREES, check.state());
   }
 
@@ -89,7 +90,8 @@ class WireBackCheckTest {
     for (double[] a : absurd) {
       assertEquals(WireBackCheck.State.CANNOT_TELL, check(a[0], a[1], a[2]).state());
     }
-    WireBackCheck none = WireBackCheck.of(Bench.unknown(), Tables.stock(), 13.8, 13.3, 100);
+    WireBackCheck none =
+        WireBackCheck.of(Bench.unknown(), new Wire(Tables.stock()), 13.8, 13.3, 100);
     assertEquals(WireBackCheck.State.CANNOT_TELL, none.state());
     assertEquals(0.005, none.measuredOhms().orElseThrow(), 1e-12);
   }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import loadwalk.json.Shown;
+import loadwalk.plan.StockRules;
 import loadwalk.walk.WalkState;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -29,10 +30,14 @@ import org.junit.jupiter.api.Test;
 
 class HostileTextTest {
   private static final WalkState WALK = Hostile.walk();
-  private static final Sheet SHEET = Sheet.of(WALK, new SheetOptions(true));
-  private static final Page LEDGER = LedgerPage.of(Ledger.of(List.of(LedgerEntry.of(WALK))));
+  private static final Sheet SHEET = Sheet.of(WALK, new SheetOptions(true), StockRules.RULES);
+  private static final Page LEDGER =
+      LedgerPage.of(Ledger.of(List.of(LedgerEntry.of(WALK, StockRules.RULES))));
   private static final Page COMPARISON =
-      ComparisonPage.of(List.of(LedgerEntry.of(WALK), LedgerEntry.of(Walks.eventful().state())));
+      ComparisonPage.of(
+          List.of(
+              LedgerEntry.of(WALK, StockRules.RULES),
+              LedgerEntry.of(Walks.eventful().state(), StockRules.RULES)));
   private static final List<Page> PAGES =
       List.of(SheetPage.of(SHEET), LEDGER, COMPARISON, PlanPageTest.hostile(), wave());
 
@@ -82,11 +87,11 @@ class HostileTextTest {
 
   @Test
   void csv_holdsNoFormula() throws Exception {
-    LedgerEntry leading = LedgerEntry.of(Hostile.walkOf(Hostile.FORMULA));
+    LedgerEntry leading = LedgerEntry.of(Hostile.walkOf(Hostile.FORMULA), StockRules.RULES);
     List<String> texts =
         List.of(
             SheetCsv.text(SHEET),
-            LedgerCsv.text(Ledger.of(List.of(LedgerEntry.of(WALK), leading))));
+            LedgerCsv.text(Ledger.of(List.of(LedgerEntry.of(WALK, StockRules.RULES), leading))));
     for (String text : texts) {
       assertEquals(List.of(), steering(text, true));
       int guarded = 0;

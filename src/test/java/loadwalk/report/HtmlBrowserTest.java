@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.plan.PlanExample;
+import loadwalk.plan.StockRules;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -80,18 +81,23 @@ class HtmlBrowserTest {
   static void start() throws Exception {
     assumeTrue(
         Files.isExecutable(Browser.CHROMIUM), "no " + Browser.CHROMIUM + ": pages are not opened");
-    LedgerEntry hostile = LedgerEntry.of(Hostile.walk());
-    LedgerEntry eventful = LedgerEntry.of(Walks.eventful().state());
-    LedgerEntry practice = LedgerEntry.of(Walks.practice(1, "full-walk"));
+    LedgerEntry hostile = LedgerEntry.of(Hostile.walk(), StockRules.RULES);
+    LedgerEntry eventful = LedgerEntry.of(Walks.eventful().state(), StockRules.RULES);
+    LedgerEntry practice = LedgerEntry.of(Walks.practice(1, "full-walk"), StockRules.RULES);
     List<LedgerEntry> walks = new ArrayList<>(Entries.many(12, 5));
     walks.addAll(List.of(hostile, eventful, practice));
-    PAGES.put("sheet", sheet(Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT)));
-    PAGES.put("eventful", sheet(Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT)));
-    PAGES.put("hostile", sheet(Sheet.of(Hostile.walk(), new SheetOptions(true))));
-    Sheet photos = Sheet.of(Walks.photographed().state(), SheetPhotosTest.AT_HAND);
+    PAGES.put(
+        "sheet",
+        sheet(Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES)));
+    PAGES.put(
+        "eventful",
+        sheet(Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES)));
+    PAGES.put("hostile", sheet(Sheet.of(Hostile.walk(), new SheetOptions(true), StockRules.RULES)));
+    Sheet photos =
+        Sheet.of(Walks.photographed().state(), SheetPhotosTest.AT_HAND, StockRules.RULES);
     PAGES.put("photos", sheet(photos));
     Walks begun = Walks.practicing(2, "full-walk");
-    PAGES.put("unfinished", sheet(Sheet.of(begun.state(), SheetOptions.DEFAULT)));
+    PAGES.put("unfinished", sheet(Sheet.of(begun.state(), SheetOptions.DEFAULT, StockRules.RULES)));
     PAGES.put("ledger", HtmlPage.html(LedgerPage.of(Ledger.of(walks))));
     PAGES.put(
         "comparison",

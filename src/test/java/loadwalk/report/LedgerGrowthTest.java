@@ -7,6 +7,7 @@ import java.lang.management.ManagementFactory;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loadwalk.plan.StockRules;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -63,7 +64,7 @@ class LedgerGrowthTest {
     for (int round = 0; round < 4; round++) {
       long start = cpuNanos();
       for (int i = 0; i < folded; i++) {
-        assertEquals(7, LedgerEntry.ofBodies(bodies).loads().size());
+        assertEquals(7, LedgerEntry.ofBodies(bodies, StockRules.RULES).loads().size());
       }
       System.out.printf(
           "folding: %.2f ms of processor time a walk (%d records)%n",

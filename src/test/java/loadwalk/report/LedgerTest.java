@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
+import loadwalk.plan.StockRules;
 import loadwalk.quantity.Quantity;
 import loadwalk.walk.FactWriter;
 import loadwalk.walk.Results;
@@ -37,7 +38,9 @@ class LedgerTest {
         bodies.add(FactWriter.body(List.of(fact)));
       }
       assertTrue(LedgerBodies.needed(bodies).size() < bodies.size());
-      assertEquals(LedgerEntry.of(walk.state()), LedgerEntry.ofBodies(bodies));
+      assertEquals(
+          LedgerEntry.of(walk.state(), StockRules.RULES),
+          LedgerEntry.ofBodies(bodies, StockRules.RULES));
     }
   }
 
@@ -124,9 +127,9 @@ class LedgerTest {
   @Test
   void entry_takesTheUncertaintyOfEfficiency_fromTheResult() {
     WalkState state = Walks.practice(1, "stereo-only");
-    LedgerEntry.Load load = LedgerEntry.of(state).loads().get(0);
+    LedgerEntry.Load load = LedgerEntry.of(state, StockRules.RULES).loads().get(0);
     Quantity efficiency =
-        Results.of(state).steps().stream()
+        Results.of(state, StockRules.RULES.wire()).steps().stream()
             .filter(s -> s.mode() == load.mode() && s.ohms() == load.ohms())
             .flatMap(s -> s.efficiency().stream())
             .findFirst()
@@ -148,7 +151,9 @@ class LedgerTest {
     for (LedgerEntry e : Entries.many(50, 7)) {
       kept.put(e.walk(), new LedgerIndex.Kept(1000, 2000, e));
     }
-    kept.put("a", new LedgerIndex.Kept(1, 2, LedgerEntry.of(Walks.eventful().state())));
+    kept.put(
+        "a",
+        new LedgerIndex.Kept(1, 2, LedgerEntry.of(Walks.eventful().state(), StockRules.RULES)));
     LedgerIndex index = new LedgerIndex(kept);
     LedgerIndex read = LedgerIndex.read(index.bytes());
     assertEquals(index, read);
@@ -171,7 +176,7 @@ class LedgerTest {
   void textAndHtml_areWritten() throws Exception {
     List<LedgerEntry> walks = new ArrayList<>(List.of(STRONG, WEAK, OTHER));
     for (long seed = 1; seed <= 3; seed++) {
-      walks.add(LedgerEntry.of(Walks.practice(seed, "stereo-only")));
+      walks.add(LedgerEntry.of(Walks.practice(seed, "stereo-only"), StockRules.RULES));
     }
     Page page = LedgerPage.of(Ledger.of(walks));
     List<String> lines = TextPage.lines(page, 100, false);

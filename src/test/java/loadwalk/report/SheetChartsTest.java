@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
+import loadwalk.plan.StockRules;
 import org.junit.jupiter.api.Test;
 
 class SheetChartsTest {
   private static final List<Chart> CHARTS =
-      new SheetCharts(Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT))
+      new SheetCharts(
+              Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES))
           .figures().stream().map(f -> ((Block.Figure) f).chart()).toList();
 
   @Test

@@ -14,6 +14,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import loadwalk.plan.StockRules;
 import loadwalk.quantity.Printer;
 import loadwalk.result.PublishedPower;
 import org.apache.commons.csv.CSVFormat;
@@ -33,10 +34,15 @@ import org.junit.jupiter.api.Test;
 
 /** Reads sheets with other people's readers and finds the values again. */
 class SheetExchangeTest {
-  private static final Sheet WHOLE = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT);
-  private static final Sheet EVENTFUL = Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT);
+  private static final Sheet WHOLE =
+      Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES);
+  private static final Sheet EVENTFUL =
+      Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES);
   private static final Sheet UNFINISHED =
-      Sheet.of(Walks.practicing(2, "full-walk").oneStep().oneStep().state(), SheetOptions.DEFAULT);
+      Sheet.of(
+          Walks.practicing(2, "full-walk").oneStep().oneStep().state(),
+          SheetOptions.DEFAULT,
+          StockRules.RULES);
 
   private final ObjectMapper mapper = new ObjectMapper();
 
@@ -44,7 +50,11 @@ class SheetExchangeTest {
   void json_keepsToItsSchema() throws Exception {
     JsonSchema schema = schema();
     for (Sheet sheet :
-        List.of(WHOLE, EVENTFUL, UNFINISHED, Sheet.of(Hostile.walk(), SheetOptions.DEFAULT))) {
+        List.of(
+            WHOLE,
+            EVENTFUL,
+            UNFINISHED,
+            Sheet.of(Hostile.walk(), SheetOptions.DEFAULT, StockRules.RULES))) {
       assertEquals(Set.of(), schema.validate(mapper.readTree(SheetJson.text(sheet))));
     }
   }

@@ -8,13 +8,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import loadwalk.plan.StockRules;
 import org.junit.jupiter.api.Test;
 
 class SheetHtmlTest {
 
   @Test
   void wholeWalk_hasEveryChart() throws IOException {
-    Sheet sheet = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT);
+    Sheet sheet = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES);
     String html = SheetHtml.text(sheet);
     Files.createDirectories(Path.of("target/samples"));
     Files.writeString(Path.of("target/samples/sheet.html"), html);
@@ -34,7 +35,8 @@ class SheetHtmlTest {
 
   @Test
   void file_asksNothingOfAnyone() {
-    String html = SheetHtml.text(Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT));
+    String html =
+        SheetHtml.text(Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES));
     String without = html.replace("http://www.w3.org/2000/svg", "");
     for (String request : List.of("http:", "https:", "src=", "<script", "@import", "url(")) {
       assertFalse(without.contains(request), request);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import loadwalk.plan.StockRules;
 import loadwalk.result.PublishedPower;
 import loadwalk.walk.WalkState;
 import org.junit.jupiter.api.Test;
@@ -15,7 +16,7 @@ class SheetJsonTest {
 
   @Test
   void numbers_comeBackExactly() throws Exception {
-    Sheet sheet = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT);
+    Sheet sheet = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES);
     JsonNode json = mapper.readTree(SheetJson.text(sheet));
     assertEquals("loadwalk-sheet/1", json.get("format").asText());
     assertEquals(7, json.get("loads").size());
@@ -43,12 +44,12 @@ class SheetJsonTest {
   void serialNumber_isLeftOutUnlessAsked() throws Exception {
     assertFalse(SheetJson.text(eventful()).contains("HP-000417"));
     WalkState state = Walks.eventful().state();
-    String shown = SheetJson.text(Sheet.of(state, new SheetOptions(true)));
+    String shown = SheetJson.text(Sheet.of(state, new SheetOptions(true), StockRules.RULES));
     assertEquals("HP-000417", mapper.readTree(shown).at("/amplifier/serial").asText());
     assertTrue(mapper.readTree(SheetJson.text(eventful())).get("serialKeptBack").asBoolean());
   }
 
   private static Sheet eventful() {
-    return Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT);
+    return Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES);
   }
 }

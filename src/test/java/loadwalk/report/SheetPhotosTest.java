@@ -20,6 +20,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loadwalk.plan.StockRules;
 import loadwalk.walk.WalkState;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -40,8 +41,8 @@ class SheetPhotosTest {
               .collect(Collectors.toMap(p -> Picture.sha256(p.bytes()), p -> p)));
 
   private static final WalkState WALK = Walks.photographed().state();
-  private static final Sheet SHEET = Sheet.of(WALK, AT_HAND);
-  private static final Sheet NOT_AT_HAND = Sheet.of(WALK, SheetOptions.DEFAULT);
+  private static final Sheet SHEET = Sheet.of(WALK, AT_HAND, StockRules.RULES);
+  private static final Sheet NOT_AT_HAND = Sheet.of(WALK, SheetOptions.DEFAULT, StockRules.RULES);
 
   @Test
   void html_holdsThePicturesThemselves_withoutTheirMetadata() {

@@ -5,14 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import loadwalk.plan.StockRules;
 import org.junit.jupiter.api.Test;
 
 class SheetTextTest {
-  private static final Sheet EVENTFUL = Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT);
+  private static final Sheet EVENTFUL =
+      Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES);
 
   @Test
   void lines_neverExceedTheColumns() {
-    Sheet whole = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT);
+    Sheet whole = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES);
     for (Sheet sheet : List.of(whole, EVENTFUL)) {
       for (int columns : new int[] {40, 80, 100, 120}) {
         for (String line : SheetText.lines(sheet, columns, false)) {
@@ -33,7 +35,7 @@ class SheetTextTest {
   void serialNumber_isShownOnlyWhenAsked() {
     assertFalse(all(EVENTFUL).contains("HP-000417"));
     assertTrue(all(EVENTFUL).contains("kept back"));
-    Sheet shown = Sheet.of(Walks.eventful().state(), new SheetOptions(true));
+    Sheet shown = Sheet.of(Walks.eventful().state(), new SheetOptions(true), StockRules.RULES);
     assertTrue(all(shown).contains("HP-000417"));
   }
 
@@ -57,7 +59,8 @@ class SheetTextTest {
 
   @Test
   void ratio_ofTheLowerChannel_saysSo() {
-    Sheet sheet = Sheet.of(Walks.practice(3, "stereo-only"), SheetOptions.DEFAULT);
+    Sheet sheet =
+        Sheet.of(Walks.practice(3, "stereo-only"), SheetOptions.DEFAULT, StockRules.RULES);
     Sheet.LoadLine line = sheet.loads().get(0);
     double lower = line.rating().orElseThrow().measured().value();
     assertTrue(lower < line.power().perLoad().value(), () -> lower + " W is not the lower");
@@ -68,7 +71,7 @@ class SheetTextTest {
   @Test
   void unfinishedWalk_saysSoFirst() {
     Walks walk = Walks.practicing(1, "stereo-only").oneStep().oneStep().oneStep();
-    Sheet sheet = Sheet.of(walk.state(), SheetOptions.DEFAULT);
+    Sheet sheet = Sheet.of(walk.state(), SheetOptions.DEFAULT, StockRules.RULES);
     List<String> lines = SheetText.lines(sheet, 80, false);
     assertTrue(lines.get(3).startsWith("WARNING: Practice"), lines.get(3));
     assertTrue(

@@ -15,6 +15,7 @@ import java.util.Set;
 import loadwalk.bench.ReadingId;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
+import loadwalk.plan.StockRules;
 import loadwalk.walk.Capture;
 import loadwalk.walk.Intent;
 import loadwalk.wave.AudioSource;
@@ -71,7 +72,7 @@ class SheetWaveTest {
   }
 
   private static Sheet sheet() throws Exception {
-    return Sheet.of(walk().state(), SheetOptions.DEFAULT);
+    return Sheet.of(walk().state(), SheetOptions.DEFAULT, StockRules.RULES);
   }
 
   @Test
@@ -136,7 +137,7 @@ class SheetWaveTest {
 
   @Test
   void typedOutput_hasNoWave() {
-    Sheet sheet = Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT);
+    Sheet sheet = Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES);
     assertEquals(List.of(), WavePages.sections(sheet));
   }
 }

@@ -21,8 +21,8 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
-import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.Verdict;
+import loadwalk.plan.StockRules;
 import loadwalk.practice.PracticeAmplifier;
 import loadwalk.practice.PracticeBench;
 import loadwalk.sequence.PlannedStep;
@@ -48,7 +48,7 @@ final class Walks {
 
   private static final long SECOND_NANOS = 1_000_000_000L;
 
-  private final Walker walker = new Walker(new StandardForecaster());
+  private final Walker walker = new Walker(StockRules.RULES);
   private final List<Stamped> facts = new ArrayList<>();
   private Model model;
   private long nanos;

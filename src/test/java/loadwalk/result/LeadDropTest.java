@@ -61,6 +61,7 @@ class LeadDropTest {
     Bench bench =
         new Bench(
             "North bench", supplies, leads, OptionalDouble.empty(), List.of(), List.of(), 0.9);
-    return new LeadDrop(bench, remarks).of(Quantity.exact(terminal, Unit.VOLT), AMPS);
+    return new LeadDrop(bench, Readings.WIRE, remarks)
+        .of(Quantity.exact(terminal, Unit.VOLT), AMPS);
   }
 }

@@ -12,12 +12,15 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
 
 /** Makes the benches, amplifiers and readings of the tests in this package. */
 final class Readings {
   static final double LIMIT = 1;
   static final double SUPPLY = 14.4;
   static final double TONE = 40;
+  static final Wire WIRE = new Wire(Tables.stock());
 
   private Readings() {}
 
@@ -100,7 +103,7 @@ final class Readings {
   }
 
   static WalkResult walk(Amplifier amplifier, Bench bench, TakenStep... steps) {
-    return ResultComputation.walk(amplifier, bench, LIMIT, SUPPLY, TONE, List.of(steps));
+    return ResultComputation.walk(amplifier, bench, LIMIT, SUPPLY, TONE, WIRE, List.of(steps));
   }
 
   static StepResult step(Bench bench, TakenStep step) {

@@ -177,7 +177,8 @@ class StepResultTest {
     Bench bench = bench(List.of(narrow), List.of(load(4, 1)));
     assertTrue(says(step(bench, stereo(4, volts(20))).remarks(), "meter-band"));
     WalkResult at50 =
-        ResultComputation.walk(plain(), bench, 1, 14.4, 50, List.of(stereo(4, volts(20))));
+        ResultComputation.walk(
+            plain(), bench, 1, 14.4, 50, Readings.WIRE, List.of(stereo(4, volts(20))));
     assertFalse(says(at50.steps().get(0).remarks(), "meter-band"));
   }
 

@@ -9,15 +9,15 @@ import loadwalk.chart.Axis;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
 import loadwalk.chart.Series.Point;
-import loadwalk.forecast.StandardForecaster;
+import loadwalk.plan.StockRules;
 import loadwalk.walk.Walker;
 import org.junit.jupiter.api.Test;
 
 class ChartScreenTest {
   private static final Size LARGE = new Size(120, 40);
 
-  private final ProgramUpdate loop = new ProgramUpdate(new Walker(new StandardForecaster()));
-  private Program program = Program.atHome("home");
+  private final ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
+  private Program program = Program.atHome("home", StockRules.RULES);
 
   private static Chart chart(String title, int series) {
     List<Series> all =

@@ -18,10 +18,10 @@ import loadwalk.bench.Connection;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
-import loadwalk.forecast.StandardForecaster;
 import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
 import loadwalk.meter.MeterWatch;
+import loadwalk.plan.StockRules;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 import loadwalk.walk.Effect;
@@ -52,9 +52,9 @@ class MetersOnScreenTest {
        {"do":"measure","mode":"stereo","ohms":4}]}
       """;
 
-  private final ProgramUpdate loop = new ProgramUpdate(new Walker(new StandardForecaster()));
+  private final ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
   private final List<String> journal = new ArrayList<>();
-  private Program program = Program.atHome("home");
+  private Program program = Program.atHome("home", StockRules.RULES);
   private int bells;
   private long now = 10_000;
   private MeterWatch volts = MeterWatch.begin(meter(ReadingId.SUPPLY_VOLTS), 0).identified(WHO);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
+import loadwalk.plan.StockRules;
 import loadwalk.quantity.Quantity;
 import loadwalk.result.Criterion;
 import loadwalk.result.StepResult;
@@ -82,7 +83,7 @@ class CapturesTest {
   }
 
   private StepResult result() {
-    return Results.of(floor.model.state()).step("stereo-4").orElseThrow();
+    return Results.of(floor.model.state(), StockRules.RULES.wire()).step("stereo-4").orElseThrow();
   }
 
   @Test

@@ -20,8 +20,8 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Slip;
-import loadwalk.forecast.StandardForecaster;
 import loadwalk.forecast.Verdict;
+import loadwalk.plan.StockRules;
 import loadwalk.sequence.Measure;
 import loadwalk.sequence.Sequence;
 import loadwalk.walk.Replay.Difference;
@@ -50,14 +50,14 @@ class ReplayTest {
 
   @Test
   void replay_byTheRulesOfTheWalk_differsNowhere() {
-    List<List<Stamped>> records = walked(new StandardForecaster(), SLIP);
+    List<List<Stamped>> records = walked(StockRules.RULES, SLIP);
     assertTrue(records.toString().contains("decimal point"), "the walk holds a doubt");
-    assertEquals(List.of(), Replay.of(new StandardForecaster(), records));
+    assertEquals(List.of(), Replay.of(StockRules.RULES, records));
   }
 
   @Test
   void replay_byOtherRules_tellsVerdictCautionsAndDoubts() {
-    List<Difference> differences = Replay.of(new Strict(), walked(new StandardForecaster(), SLIP));
+    List<Difference> differences = Replay.of(new Strict(), walked(StockRules.RULES, SLIP));
     Difference verdict = first(differences, What.VERDICT);
     assertEquals("stereo-4", verdict.step());
     assertEquals(Set.of("halt"), verdict.today());
@@ -75,14 +75,14 @@ class ReplayTest {
     int late = 0;
     for (double volts = 5; volts < 30; volts += 0.5) {
       Event typed = new Intent.EnterAll("stereo-2", Map.of(ReadingId.OUTPUT_VOLTS, volts + " V"));
-      int atEntry = doubts(walked(new StandardForecaster(), typed));
+      int atEntry = doubts(walked(StockRules.RULES, typed));
       List<List<Stamped>> ended =
-          walked(new StandardForecaster(), typed, new Intent.Finish(), new Intent.Finish());
+          walked(StockRules.RULES, typed, new Intent.Finish(), new Intent.Finish());
       late += doubts(ended) - atEntry;
       assertTrue(ended.toString().contains("Done[step=stereo-2]"), volts + " V");
-      assertEquals(List.of(), Replay.of(new StandardForecaster(), ended), volts + " V");
+      assertEquals(List.of(), Replay.of(StockRules.RULES, ended), volts + " V");
       boolean once =
-          walked(new StandardForecaster(), typed, new Intent.Finish())
+          walked(StockRules.RULES, typed, new Intent.Finish())
               .toString()
               .contains("Done[step=stereo-2]");
       assertEquals(doubts(ended) == atEntry, once, volts + " V");

@@ -1,0 +1,134 @@
+package loadwalk.plan;
+
+import java.util.List;
+import java.util.Map;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
+import loadwalk.bench.Wire;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.Observation;
+import loadwalk.forecast.StandardForecaster;
+import loadwalk.forecast.StepCautions;
+import loadwalk.sequence.Sequence;
+
+/**
+ * Holds the one set of rules that walk, plan, rehearsal, replay, screens and sheet go by: the data
+ * tables, the way loads are wired, and the forecaster and planner that rest on both.
+ *
+ * <p>Nothing is made before it is asked for, on whatever thread asks, so the way to the first frame
+ * is free of tables and forecasts.
+ */
+public final class Rules implements Forecaster {
+  private volatile Data data;
+  private volatile Judgement judgement;
+
+  private Rules() {}
+
+  /** The tables, and the wire that is computed from them. */
+  private record Data(Tables tables, Wire wire) {
+    static Data of(Map<String, String> ownTables) {
+      Tables tables = Tables.stock();
+      for (Map.Entry<String, String> own : ownTables.entrySet()) {
+        tables = tables.with(own.getKey(), own.getValue());
+      }
+      return new Data(tables, new Wire(tables));
+    }
+  }
+
+  /** What foretells and plans. */
+  private record Judgement(Forecaster forecaster, BenchPlanner planner) {
+    static Judgement of(Tables tables) {
+      WiringLoadBank bank = new WiringLoadBank(tables);
+      StepCautions cautions = new StepCautions(tables, bank);
+      Forecaster forecaster = new StandardForecaster(cautions);
+      return new Judgement(forecaster, new BenchPlanner(forecaster, cautions, tables, bank));
+    }
+  }
+
+  /**
+   * Makes the rules with the operator's own tables before the stock ones. Own tables are read at
+   * once, because what is wrong in them is told before anything else.
+   *
+   * @param ownTables the text of each own table by the name of its file; empty for the stock ones
+   * @throws IllegalArgumentException with one sentence that names file, line and column
+   */
+  public static Rules of(Map<String, String> ownTables) {
+    Rules rules = new Rules();
+    if (!ownTables.isEmpty()) {
+      rules.data = Data.of(ownTables);
+    }
+    return rules;
+  }
+
+  private Data data() {
+    Data known = data;
+    if (known != null) {
+      return known;
+    }
+    synchronized (this) {
+      if (data == null) {
+        data = Data.of(Map.of());
+      }
+      return data;
+    }
+  }
+
+  private Judgement judgement() {
+    Judgement known = judgement;
+    if (known != null) {
+      return known;
+    }
+    synchronized (this) {
+      if (judgement == null) {
+        judgement = Judgement.of(tables());
+      }
+      return judgement;
+    }
+  }
+
+  /** Makes everything now, on a thread that has the time. */
+  public void prepare() {
+    judgement();
+  }
+
+  /** Returns wire, fuse and resistor data. */
+  public Tables tables() {
+    return data().tables();
+  }
+
+  /** Returns the copper of the leads, by the tables. */
+  public Wire wire() {
+    return data().wire();
+  }
+
+  /**
+   * Plans every step of a sequence.
+   *
+   * @param measured what has been measured so far, oldest first
+   */
+  public BenchPlan plan(
+      Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
+    return judgement().planner().plan(sequence, amplifier, bench, measured);
+  }
+
+  @Override
+  public Forecast forecast(Evidence evidence, Target target) {
+    return judgement().forecaster().forecast(evidence, target);
+  }
+
+  @Override
+  public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+    return judgement().forecaster().judge(evidence, target, entries);
+  }
+
+  @Override
+  public List<Doubt> judgeSoFar(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+    return judgement().forecaster().judgeSoFar(evidence, target, entries);
+  }
+}
