@@ -21,7 +21,7 @@ final class MeterBank implements Closeable {
 
   /** Starts a link for every instrument that the bench names; none is no fault. */
   static MeterBank start(
-      Bench bench, Port.Maker ports, Clocks clocks, BiConsumer<Meter, Act> news) {
+      Bench bench, Port.Maker ports, Clocks clocks, BiConsumer<Meter, Act.News> news) {
     Map<Connection.Line, List<Meter>> byLine = new LinkedHashMap<>();
     for (Meter meter : connected(bench)) {
       Connection.Line line = meter.connection().orElseThrow().line();

@@ -44,17 +44,21 @@ final class MeterBench implements MeterRoom {
             bench,
             ports,
             clocks,
-            (meter, act) -> {
-              if (act instanceof Act.Identified known) {
-                identities.put(meter, known.identity());
-              } else if (act instanceof Act.Heard heard) {
-                MeterReading reading = heard.reading();
-                boolean first = readings.put(meter, reading) == null;
-                if (first) {
-                  waiting.countDown();
-                }
-              }
-            });
+            (meter, news) ->
+                news.to(
+                    new Act.Listener() {
+                      @Override
+                      public void heard(MeterReading reading) {
+                        if (readings.put(meter, reading) == null) {
+                          waiting.countDown();
+                        }
+                      }
+
+                      @Override
+                      public void identified(Identity identity) {
+                        identities.put(meter, identity);
+                      }
+                    }));
     try (bank) {
       // What is not there in time is told as silent; the answer is of no account.
       boolean all = waiting.await(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);

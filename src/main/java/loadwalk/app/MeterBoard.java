@@ -9,6 +9,8 @@ import java.util.concurrent.TimeUnit;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Meter;
 import loadwalk.meter.Act;
+import loadwalk.meter.Identity;
+import loadwalk.meter.MeterReading;
 import loadwalk.meter.MeterWatch;
 import loadwalk.view.Meters;
 
@@ -36,17 +38,31 @@ final class MeterBoard {
   }
 
   /** Writes what a meter said. */
-  void heard(Meter meter, Act act) {
+  void heard(Meter meter, Act.News news) {
     synchronized (this) {
-      MeterWatch watch = watches.get(meter);
-      if (act instanceof Act.Identified known) {
-        watches.put(meter, watch.identified(known.identity()));
-      } else if (act instanceof Act.Heard heard) {
-        watches.put(meter, watch.after(heard.reading(), monoMillis()));
-      }
+      news.to(new Row(meter));
       changed = true;
     }
     nudge.run();
+  }
+
+  /** Where one meter stands on the board. */
+  private final class Row implements Act.Listener {
+    private final Meter meter;
+
+    private Row(Meter meter) {
+      this.meter = meter;
+    }
+
+    @Override
+    public void heard(MeterReading reading) {
+      watches.computeIfPresent(meter, (m, watch) -> watch.after(reading, monoMillis()));
+    }
+
+    @Override
+    public void identified(Identity identity) {
+      watches.computeIfPresent(meter, (m, watch) -> watch.identified(identity));
+    }
   }
 
   /** Returns what is on the board, once for every change. */

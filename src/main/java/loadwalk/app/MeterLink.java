@@ -27,7 +27,8 @@ final class MeterLink implements Closeable {
   private final List<Meter> meters;
   private final Port.Maker ports;
   private final Clocks clocks;
-  private final BiConsumer<Meter, Act> news;
+  private final BiConsumer<Meter, Act.News> news;
+  private final Hands hands = new Hands();
   private final Thread thread;
   private final ReentrantLock lock = new ReentrantLock();
   private final Condition closing = lock.newCondition();
@@ -49,7 +50,7 @@ final class MeterLink implements Closeable {
       List<Meter> meters,
       Port.Maker ports,
       Clocks clocks,
-      BiConsumer<Meter, Act> news) {
+      BiConsumer<Meter, Act.News> news) {
     this.line = line;
     this.meters = List.copyOf(meters);
     this.ports = ports;
@@ -149,23 +150,36 @@ final class MeterLink implements Closeable {
 
   private void perform(Act act) {
     try {
-      if (act instanceof Act.Open) {
-        open();
-      } else if (act instanceof Act.Send send) {
-        Port open = port;
-        if (open == null) {
-          throw new IOException("the line was closed");
-        }
-        open.send(send.query() + "\n");
-      } else if (act instanceof Act.Close) {
-        letGo();
-      } else if (act instanceof Act.Heard heard) {
-        news.accept(meters.get(heard.question()), heard);
-      } else {
-        meters.forEach(meter -> news.accept(meter, act));
-      }
+      act.by(hands);
     } catch (IOException gone) {
       lost(gone);
+    }
+  }
+
+  /** Does what the dialogue wants done. */
+  private final class Hands implements Act.Doer<IOException> {
+    @Override
+    public void open() throws IOException {
+      MeterLink.this.open();
+    }
+
+    @Override
+    public void send(String query) throws IOException {
+      Port open = port;
+      if (open == null) {
+        throw new IOException("the line was closed");
+      }
+      open.send(query + "\n");
+    }
+
+    @Override
+    public void close() {
+      letGo();
+    }
+
+    @Override
+    public void tell(Act.News told) {
+      told.about(meters).forEach(meter -> news.accept(meter, told));
     }
   }
 

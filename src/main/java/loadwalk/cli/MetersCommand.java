@@ -170,16 +170,12 @@ public final class MetersCommand implements Callable<Integer> {
     out.println("  " + by.line().text() + "  " + by.query());
     out.println("  says it is: " + tried.identity().map(i -> i.text()).orElse("nothing"));
     MeterReading reading = tried.reading().orElseThrow();
-    String said = reading.refusal("the meter");
-    boolean value = reading instanceof MeterReading.Value;
-    out.println(
-        "  answers: "
-            + (value
-                ? reading.words(tried.meter().resolution())
-                    + "  ("
-                    + ((MeterReading.Value) reading).raw()
-                    + ")"
-                : said));
+    String said =
+        reading
+            .fresh()
+            .map(v -> v.words(tried.meter().resolution()) + "  (" + v.raw() + ")")
+            .orElseGet(() -> reading.refusal("the meter"));
+    out.println("  answers: " + said);
   }
 
   private static void write(JsonGenerator out, List<MeterRoom.Tried> all) throws IOException {
@@ -207,9 +203,10 @@ public final class MetersCommand implements Callable<Integer> {
   }
 
   private static void writeReading(JsonGenerator out, MeterReading reading) throws IOException {
-    if (reading instanceof MeterReading.Value value) {
-      JsonOut.number(out, "value", value.value());
-      out.writeStringField("raw", value.raw());
+    Optional<MeterReading.Value> value = reading.fresh();
+    if (value.isPresent()) {
+      JsonOut.number(out, "value", value.get().value());
+      out.writeStringField("raw", value.get().raw());
     } else {
       out.writeStringField("problem", reading.refusal("the meter"));
     }

@@ -105,18 +105,23 @@ public record Dialogue(
 
   /** Returns what follows from something that happened. */
   public Turn on(Signal signal) {
-    long now = signal.atMillis();
-    if (signal instanceof Signal.Opened) {
-      return phase == Phase.OPENING
-          ? new Turn(in(Phase.IDENTIFYING, now).holding(""), List.of(new Act.Send(WHO)))
-          : new Turn(this, List.of());
-    }
-    if (signal instanceof Signal.Lost lost) {
-      return phase == Phase.CLOSED ? new Turn(this, List.of()) : closing(lost.why(), now);
-    }
-    if (signal instanceof Signal.Received received) {
-      return isOpen() ? received(received.text(), now) : new Turn(this, List.of());
-    }
+    return signal.reach(this);
+  }
+
+  /** The line is open. */
+  Turn opened(long now) {
+    return phase == Phase.OPENING
+        ? new Turn(in(Phase.IDENTIFYING, now).holding(""), List.of(new Act.Send(WHO)))
+        : new Turn(this, List.of());
+  }
+
+  /** The line is gone. */
+  Turn lost(String why, long now) {
+    return phase == Phase.CLOSED ? new Turn(this, List.of()) : closing(why, now);
+  }
+
+  /** Time went on. */
+  Turn clock(long now) {
     return now >= wakeMillis() ? timeUp(now) : new Turn(this, List.of());
   }
 
@@ -124,7 +129,11 @@ public record Dialogue(
     return phase != Phase.CLOSED && phase != Phase.OPENING;
   }
 
-  private Turn received(String text, long now) {
+  /** Characters came; while the line is not open they belong to nothing. */
+  Turn received(String text, long now) {
+    if (!isOpen()) {
+      return new Turn(this, List.of());
+    }
     String all = partial + text;
     List<Act> acts = new ArrayList<>();
     Dialogue state = this;
@@ -183,7 +192,7 @@ public record Dialogue(
   private Turn answered(String line, long now) {
     MeterReading reading = MeterReading.of(questions.get(turn), line);
     Act heard = new Act.Heard(turn, reading);
-    if (!(reading instanceof MeterReading.Garbage)) {
+    if (reading.isUnderstood()) {
       return new Turn(failed(0).in(Phase.RESTING, now), List.of(heard));
     }
     Turn next = doubting("it answers what nobody can read", now);

@@ -19,7 +19,7 @@ public record Identity(String maker, String model, String serial, String firmwar
     if (fields.length < FIELDS
         || fields[0].isBlank()
         || fields[1].isBlank()
-        || !(ScpiReply.of(fields[0]) instanceof ScpiReply.Garbage)) {
+        || ScpiReply.of(fields[0]).isAnswer()) {
       return Optional.empty();
     }
     return Optional.of(

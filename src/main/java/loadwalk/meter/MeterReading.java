@@ -1,5 +1,6 @@
 package loadwalk.meter;
 
+import java.util.Optional;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
@@ -8,6 +9,34 @@ import loadwalk.quantity.Unit;
 public sealed interface MeterReading {
   /** Returns it in a few words, as told beside the reading. */
   String words();
+
+  /** Returns one sentence that says why this cannot be entered; empty for a value. */
+  String refusal(String meter);
+
+  /** Returns the number where it may be entered. */
+  default Optional<Value> fresh() {
+    return Optional.empty();
+  }
+
+  /** Returns the number that a warning rests on: one that may be held is still believed. */
+  default Optional<Value> believed() {
+    return fresh();
+  }
+
+  /** Tells whether the meter shows more than its range holds. */
+  default boolean isOverload() {
+    return false;
+  }
+
+  /** Tells whether it answers an earlier question. */
+  default boolean isLate() {
+    return false;
+  }
+
+  /** Tells whether the reply can be read, a number or not. */
+  default boolean isUnderstood() {
+    return true;
+  }
 
   /**
    * Returns the same, a number printed as finely as its meter shows it.
@@ -44,6 +73,16 @@ public sealed interface MeterReading {
     public String words(double resolution) {
       return resolution > 0 ? Printer.UTF8.reading(value, unit, resolution) : words();
     }
+
+    @Override
+    public String refusal(String meter) {
+      return "";
+    }
+
+    @Override
+    public Optional<Value> fresh() {
+      return Optional.of(this);
+    }
   }
 
   /** More than the range holds. */
@@ -52,6 +91,16 @@ public sealed interface MeterReading {
     public String words() {
       return "overload";
     }
+
+    @Override
+    public String refusal(String meter) {
+      return meter + " shows overload: choose a higher range; nothing was entered.";
+    }
+
+    @Override
+    public boolean isOverload() {
+      return true;
+    }
   }
 
   /** The meter says that it has no number. */
@@ -59,6 +108,11 @@ public sealed interface MeterReading {
     @Override
     public String words() {
       return "not a number";
+    }
+
+    @Override
+    public String refusal(String meter) {
+      return noNumber(meter);
     }
   }
 
@@ -78,6 +132,21 @@ public sealed interface MeterReading {
     public String words(double resolution) {
       return "held? " + value.words(resolution);
     }
+
+    @Override
+    public String refusal(String meter) {
+      return meter
+          + " has shown "
+          + value.raw()
+          + " "
+          + replies
+          + " times in a row: is its hold on? Release it, or type the reading.";
+    }
+
+    @Override
+    public Optional<Value> believed() {
+      return Optional.of(value);
+    }
   }
 
   /**
@@ -91,6 +160,11 @@ public sealed interface MeterReading {
     public String words() {
       return "stale, " + ageMillis / 1000 + " s old";
     }
+
+    @Override
+    public String refusal(String meter) {
+      return meter + " last answered " + ageMillis / 1000 + " s ago; nothing was entered.";
+    }
   }
 
   /** A reply to an earlier question; dropped. */
@@ -98,6 +172,16 @@ public sealed interface MeterReading {
     @Override
     public String words() {
       return "late reply dropped";
+    }
+
+    @Override
+    public String refusal(String meter) {
+      return noNumber(meter);
+    }
+
+    @Override
+    public boolean isLate() {
+      return true;
     }
   }
 
@@ -112,6 +196,16 @@ public sealed interface MeterReading {
     public String words() {
       return "unreadable reply";
     }
+
+    @Override
+    public String refusal(String meter) {
+      return meter + ": " + sentence + "; nothing was entered.";
+    }
+
+    @Override
+    public boolean isUnderstood() {
+      return false;
+    }
   }
 
   /**
@@ -124,50 +218,20 @@ public sealed interface MeterReading {
     public String words() {
       return "no answer";
     }
+
+    @Override
+    public String refusal(String meter) {
+      return meter + ": " + why + "; nothing was entered.";
+    }
+  }
+
+  private static String noNumber(String meter) {
+    return meter + " has no number to give; nothing was entered.";
   }
 
   /** Returns what a reply means for a question. */
   static MeterReading of(Question question, String raw) {
     String shown = ScpiReply.shown(raw);
-    ScpiReply reply = ScpiReply.of(raw);
-    if (reply instanceof ScpiReply.Number number) {
-      double value = number.value() * question.scale() + 0.0;
-      return Math.abs(value) <= EntryParser.LARGEST
-          ? new Value(value, question.unit(), shown)
-          : new Garbage(shown, "the reply is too large for a reading: " + shown);
-    }
-    if (reply instanceof ScpiReply.Overload) {
-      return new Overload(shown);
-    }
-    return reply instanceof ScpiReply.NotANumber
-        ? new NotANumber(shown)
-        : new Garbage(shown, ((ScpiReply.Garbage) reply).sentence());
-  }
-
-  /** Returns one sentence that says why this cannot be entered; empty for a value. */
-  default String refusal(String meter) {
-    if (this instanceof Value) {
-      return "";
-    }
-    if (this instanceof Held held) {
-      return meter
-          + " has shown "
-          + held.value().raw()
-          + " "
-          + held.replies()
-          + " times in a row: is its hold on? Release it, or type the reading.";
-    }
-    if (this instanceof Stale stale) {
-      return meter + " last answered " + stale.ageMillis() / 1000 + " s ago; nothing was entered.";
-    }
-    if (this instanceof Garbage garbage) {
-      return meter + ": " + garbage.sentence() + "; nothing was entered.";
-    }
-    if (this instanceof Silent silent) {
-      return meter + ": " + silent.why() + "; nothing was entered.";
-    }
-    return this instanceof Overload
-        ? meter + " shows overload: choose a higher range; nothing was entered."
-        : meter + " has no number to give; nothing was entered.";
+    return ScpiReply.of(raw).reading(question, shown);
   }
 }

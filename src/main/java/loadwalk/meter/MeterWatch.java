@@ -60,25 +60,28 @@ public record MeterWatch(
 
   /** Returns the watch after a reading; a late one changes nothing. */
   public MeterWatch after(MeterReading reading, long atMillis) {
-    if (reading instanceof MeterReading.Late) {
+    if (reading.isLate()) {
       return this;
     }
-    if (!(reading instanceof MeterReading.Value value)) {
+    Optional<MeterReading.Value> fresh = reading.fresh();
+    if (fresh.isEmpty()) {
       return new MeterWatch(meter, identity, reading, atMillis, List.of(), 0);
     }
+    MeterReading.Value value = fresh.get();
     List<Sample> more = new ArrayList<>(recent);
     more.add(new Sample(value.value(), atMillis));
     more.removeIf(sample -> atMillis - sample.atMillis() > SCATTER_MILLIS);
     List<Sample> kept = more.subList(Math.max(0, more.size() - KEPT), more.size());
-    boolean same = last instanceof MeterReading.Value before && before.raw().equals(value.raw());
+    boolean same = last.fresh().map(MeterReading.Value::raw).equals(Optional.of(value.raw()));
     return new MeterWatch(meter, identity, value, atMillis, kept, same ? repeats + 1 : 1);
   }
 
   /** Returns the reading as it must be taken now: a value may have gone stale, or be held. */
   public MeterReading at(long nowMillis) {
-    if (!(last instanceof MeterReading.Value value)) {
-      return last;
-    }
+    return last.fresh().map(value -> aged(value, nowMillis)).orElse(last);
+  }
+
+  private MeterReading aged(MeterReading.Value value, long nowMillis) {
     long age = nowMillis - lastMillis;
     if (age > STALE_MILLIS + meter.connection().map(c -> c.answerMillis()).orElse(0)) {
       return new MeterReading.Stale(value, age);

@@ -1,6 +1,7 @@
 package loadwalk.meter;
 
 import loadwalk.json.Shown;
+import loadwalk.quantity.EntryParser;
 
 /**
  * What one line of reply to a question for a number means.
@@ -16,17 +17,57 @@ public sealed interface ScpiReply {
   /** The longest part of a raw reply that is kept or shown, characters. */
   int LONGEST = 120;
 
+  /**
+   * Returns what it means for a question.
+   *
+   * @param shown the reply as it came, fit to be shown
+   */
+  MeterReading reading(Question question, String shown);
+
+  /** Tells whether it is what a question for a number may be answered with. */
+  default boolean isAnswer() {
+    return true;
+  }
+
   /** A number. */
-  record Number(double value) implements ScpiReply {}
+  record Number(double value) implements ScpiReply {
+    @Override
+    public MeterReading reading(Question question, String shown) {
+      double reading = value * question.scale() + 0.0;
+      return Math.abs(reading) <= EntryParser.LARGEST
+          ? new MeterReading.Value(reading, question.unit(), shown)
+          : new MeterReading.Garbage(shown, "the reply is too large for a reading: " + shown);
+    }
+  }
 
   /** More than the range holds. */
-  record Overload() implements ScpiReply {}
+  record Overload() implements ScpiReply {
+    @Override
+    public MeterReading reading(Question question, String shown) {
+      return new MeterReading.Overload(shown);
+    }
+  }
 
   /** The meter says that it has no number. */
-  record NotANumber() implements ScpiReply {}
+  record NotANumber() implements ScpiReply {
+    @Override
+    public MeterReading reading(Question question, String shown) {
+      return new MeterReading.NotANumber(shown);
+    }
+  }
 
   /** Nothing that a number was asked for. */
-  record Garbage(String sentence) implements ScpiReply {}
+  record Garbage(String sentence) implements ScpiReply {
+    @Override
+    public MeterReading reading(Question question, String shown) {
+      return new MeterReading.Garbage(shown, sentence);
+    }
+
+    @Override
+    public boolean isAnswer() {
+      return false;
+    }
+  }
 
   /** Reads a reply; blanks and line ends around it do not matter. */
   static ScpiReply of(String reply) {

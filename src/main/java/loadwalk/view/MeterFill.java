@@ -89,7 +89,9 @@ public record MeterFill(Optional<Intent> intent, String told) {
     for (ReadingId id : ids) {
       MeterWatch watch = meters.nearest(id).orElseThrow();
       MeterReading reading = meters.reading(watch);
-      if (reading instanceof MeterReading.Value value) {
+      Optional<MeterReading.Value> fresh = reading.fresh();
+      if (fresh.isPresent()) {
+        MeterReading.Value value = fresh.get();
         texts.put(id, text(value, watch.meter().resolution()));
         instruments.put(id, instrument(watch, value, meters));
         spreads.add(id.label() + " " + spread(watch, value));

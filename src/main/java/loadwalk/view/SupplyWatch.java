@@ -53,7 +53,7 @@ final class SupplyWatch {
         if (told.isPresent()) {
           return told;
         }
-        if (blind.isEmpty() && number(reading).isEmpty()) {
+        if (blind.isEmpty() && reading.believed().isEmpty()) {
           blind = Optional.of(blind(meters.alarm(), watch.get(), reading));
         }
       }
@@ -74,14 +74,6 @@ final class SupplyWatch {
         .orElse(new Alarm(kind, sentence, ""));
   }
 
-  /** Returns the number of a meter; one that may be held is still believed when it warns. */
-  private static Optional<MeterReading.Value> number(MeterReading reading) {
-    if (reading instanceof MeterReading.Held held) {
-      return Optional.of(held.value());
-    }
-    return reading instanceof MeterReading.Value value ? Optional.of(value) : Optional.empty();
-  }
-
   /** A current that a part of the bench is made for, in words that follow the number. */
   private record Limit(double amps, String which) {}
 
@@ -97,15 +89,15 @@ final class SupplyWatch {
 
   private static Optional<Alarm> amps(
       MeterReading reading, MeterWatch watch, Optional<Band> band, List<Limit> limits) {
-    if (reading instanceof MeterReading.Overload) {
+    if (reading.isOverload()) {
       return Optional.of(
           new Alarm(
               Alarm.Kind.AMPS_BEYOND_THE_METER, "SUPPLY AMPS: the meter shows overload.", BY_HAND));
     }
-    if (number(reading).isEmpty()) {
+    if (reading.believed().isEmpty()) {
       return Optional.empty();
     }
-    MeterReading.Value value = number(reading).get();
+    MeterReading.Value value = reading.believed().get();
     String shown = value.words(watch.meter().resolution());
     Optional<Limit> least =
         limits.stream()
@@ -122,10 +114,10 @@ final class SupplyWatch {
 
   private static Optional<Alarm> volts(
       MeterReading reading, MeterWatch watch, Optional<Band> band) {
-    if (number(reading).isEmpty() || band.isEmpty()) {
+    if (reading.believed().isEmpty() || band.isEmpty()) {
       return Optional.empty();
     }
-    MeterReading.Value value = number(reading).get();
+    MeterReading.Value value = reading.believed().get();
     Band brief = band.get();
     String shown = value.words(watch.meter().resolution());
     if (value.value() < brief.low()) {
