@@ -1,6 +1,8 @@
 package loadwalk.bench;
 
-/** Checks numbers on the way into a record; a bug in a reader stops here, not on the bench. */
+/**
+ * Checks numbers on the way into a record; so a bug in a reader stops here and not on the bench.
+ */
 final class Checks {
   private Checks() {}
 

@@ -13,8 +13,8 @@ import loadwalk.quantity.Unit;
  * How a meter is asked for its reading: where it is, what it is asked, what its reply means.
  *
  * <p>Only questions are ever sent. The header of a SCPI query ends in a question mark (IEEE 488.2,
- * 7.3.1), a semicolon would begin another command behind it, and a common query ({@code *TST?},
- * {@code *CAL?}) or one of the CALibration, DIAGnostic and TEST subsystems does more than read.
+ * 7.3.1), a semicolon would start another command, and a common query ({@code *TST?}, {@code
+ * *CAL?}) or one of the CALibration, DIAGnostic and TEST subsystems does more than read.
  *
  * @param line where the meter is
  * @param query the question, such as {@code MEAS:VOLT:AC?}

@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * Tells how long a kind of fuse bears a current: the gate between the least and the longest time to
- * open, as ISO 8820 states it.
+ * Tells how long a kind of fuse carries a current: between the shortest and the longest time to
+ * open, as ISO 8820 states them.
  *
  * <p>Between two points of the table both edges are interpolated on doubly logarithmic scales, the
  * scales on which makers draw the curves. Beyond the table nothing is invented: see {@link Span}.
@@ -60,7 +60,7 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
 
   /** Where a current lies against the table. */
   public enum Span {
-    /** Below the first point: the fuse need not open. */
+    /** Below the first point: the fuse may never open. */
     BELOW_TABLE,
     /** Between the first and the last point. */
     INSIDE_TABLE,
@@ -69,14 +69,14 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
   }
 
   /**
-   * The gate of time to open.
+   * The shortest and the longest time to open.
    *
    * @param minSeconds the least time, seconds
    * @param maxSeconds the longest time, seconds; empty where the fuse need not open at all
    * @param span where the current lies against the table
    */
   public record Opening(double minSeconds, OptionalDouble maxSeconds, Span span) {
-    /** Returns the gate in words: "0.75 s to 600 s", "at least 100 h". */
+    /** Returns the times in words: "0.75 s to 600 s", "at least 100 h". */
     public String text() {
       if (maxSeconds.isEmpty()) {
         return Double.isInfinite(minSeconds)

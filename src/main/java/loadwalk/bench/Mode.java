@@ -4,7 +4,7 @@ package loadwalk.bench;
 public enum Mode {
   /** One load on each channel, both driven. */
   STEREO("stereo", 2),
-  /** One load across two channels driven in opposite phase; each channel sees half the load. */
+  /** One load across two channels driven in opposite phase; each channel drives half the load. */
   BRIDGED("bridged", 1);
 
   private final String word;
@@ -25,7 +25,7 @@ public enum Mode {
     return loads;
   }
 
-  /** Returns the load that each channel sees, in ohms. */
+  /** Returns the load that each channel drives, in ohms. */
   public double channelOhms(double loadOhms) {
     return this == BRIDGED ? loadOhms / 2 : loadOhms;
   }

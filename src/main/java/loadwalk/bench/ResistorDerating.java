@@ -3,12 +3,12 @@ package loadwalk.bench;
 import java.util.TreeMap;
 
 /**
- * Computes what a chassis-mounted wirewound load resistor bears.
+ * Computes what a chassis-mounted wirewound load resistor takes.
  *
  * <p>The rating holds with the case on its heatsink at 25 °C and falls in a straight line to
  * nothing at 250 °C (MIL-PRF-39009). The burst is an estimate: catalogues commonly allow five times
- * the rating for five seconds, and the wire is taken to warm without giving off heat, so that the
- * time goes down as the watts go up; it starts from cold and cools fully in between.
+ * the rating for five seconds, and the wire is assumed to keep all its heat, so the time falls as
+ * the watts rise. Each burst starts cold.
  */
 public final class ResistorDerating {
   /** The assumption behind {@link #burstSeconds}, one sentence. */
@@ -36,7 +36,7 @@ public final class ResistorDerating {
     freeAir = new Curve(pairs);
   }
 
-  /** Returns the watts a resistor bears with its heatsink at a temperature, °C; never below 0. */
+  /** Returns the watts a resistor takes with its heatsink at a temperature, °C; never below 0. */
   public double watts(LoadResistor resistor, double sinkCelsius) {
     if (!Double.isFinite(sinkCelsius)) {
       throw new IllegalArgumentException("heatsink must be a number, got " + sinkCelsius);
@@ -47,13 +47,13 @@ public final class ResistorDerating {
     return part * resistor.watts();
   }
 
-  /** Returns the watts a resistor bears in free air, no heatsink, about 25 °C. */
+  /** Returns the watts a resistor takes in free air, no heatsink, about 25 °C. */
   public double freeAirWatts(LoadResistor resistor) {
     double watts = freeAir.at(resistor.watts(), 1, 0);
     return Math.min(watts, resistor.watts());
   }
 
-  /** Returns the part of a resistor's rating that may be used for ever, 0.75 in stock. */
+  /** Returns the part of a resistor's rating that may be used continuously, 0.75 in stock. */
   public double continuousShare() {
     return tables.limit("resistor-continuous-percent") / 100;
   }

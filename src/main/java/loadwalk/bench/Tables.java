@@ -41,7 +41,7 @@ public record Tables(
   }
 
   /**
-   * Returns these tables with the rows of one file of the operator put in place of their own: a
+   * Returns these tables with the rows of one file of the operator in place of the stock ones: a
    * gauge, a kind of fuse with all its points, or a key at a time.
    *
    * @param fileName one of {@link #FILE_NAMES}
@@ -61,7 +61,10 @@ public record Tables(
     return value.value();
   }
 
-  /** Returns the smallest kind of fuse made in a rating, amperes; the largest kind beyond all. */
+  /**
+   * Returns the smallest kind of fuse made in a rating, amperes; above all ratings, the largest
+   * kind.
+   */
   public FuseCurve fuseFor(double ratingAmps) {
     Checks.positive(ratingAmps, "fuse.amps");
     return fuses.stream()

@@ -47,7 +47,7 @@ public final class Wire {
     return ohmsPerMetreAt20(gauge) * temperatureFactor(celsius);
   }
 
-  /** Returns by what copper's resistance at a temperature, °C, exceeds that at 20 °C. */
+  /** Returns copper's resistance at a temperature, °C, over that at 20 °C. */
   public double temperatureFactor(double celsius) {
     double zero = tables.limit("copper-zero-celsius");
     if (!(celsius > zero) || Double.isInfinite(celsius)) {
@@ -77,7 +77,7 @@ public final class Wire {
         : OptionalDouble.of(ohms(bench.leads(), workingCelsius()));
   }
 
-  /** Returns the temperature at which leads at work are computed, °C. */
+  /** Returns the temperature at which leads in use are computed, °C. */
   public double workingCelsius() {
     return tables.limit("lead-celsius");
   }
@@ -93,8 +93,8 @@ public final class Wire {
   }
 
   /**
-   * Returns the current a run may carry for ever, amperes: 33 CFR 183.425 for AWG and ISO 10133 for
-   * mm², insulation for 105 °C at 30 °C. Between sizes interpolated on area; below the table in
+   * Returns the current a run may carry continuously, amperes: 33 CFR 183.425 for AWG and ISO 10133
+   * for mm², insulation for 105 °C at 30 °C. Between sizes interpolated on area; below the table in
    * proportion to area and above it no more than its end, both on the low side. Three and more
    * conductors side by side count as a bundle.
    */

@@ -3,13 +3,13 @@
  * resistors.
  *
  * <pre>
- *  amplifier file ──AmplifierReader──> Amplifier, Rating
- *  bench file     ──BenchReader──────> Bench: Supply, Lead, LoadResistor, Meter
- *  data/*.csv     ──TableReader──────> Tables ──> Wire, FuseCurve, ResistorDerating
+ *  amplifier file ──BenchFiles───> Amplifier, Rating
+ *  bench file     ──BenchFiles───> Bench: Supply, Lead, LoadResistor, Meter
+ *  data/*.csv     ──TableReader──> Tables ──> Wire, FuseCurve, ResistorDerating
  * </pre>
  *
  * <p>Out: ohms, drop, heat and permitted current of a lead, times of a fuse, watts a resistor
- * bears; every table value with its source. Open {@link loadwalk.bench.Bench} and {@link
+ * takes; every table value with its source. Open {@link loadwalk.bench.Bench} and {@link
  * loadwalk.bench.ReadingId} first, {@link loadwalk.bench.Tables} for the data.
  */
 package loadwalk.bench;

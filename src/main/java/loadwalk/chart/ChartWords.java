@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
-/** Tells a chart in words, for those who cannot see it. */
+/** Describes a chart in words, for those who cannot see it. */
 public final class ChartWords {
   private static final double LEAST_PLAIN = 1.001e-4;
   private static final double MOST_PLAIN = 9999;

@@ -20,7 +20,7 @@ import java.util.Map;
  * Reads strict JSON into a tree that remembers the place of every key and value.
  *
  * <p>Refused with a fault, never with an exception: duplicate keys, text after the end, NaN and
- * Infinity, nesting deeper than {@value #DEEPEST}, numbers that no double holds, more than 4 MiB,
+ * Infinity, nesting deeper than {@value #DEEPEST}, numbers too large for a double, more than 4 MiB,
  * text that is not UTF-8, lone surrogates. A UTF-8 byte order mark is passed over.
  *
  * @param file the name used in faults

@@ -3,7 +3,7 @@ package loadwalk.json;
 import java.util.Collection;
 import java.util.Locale;
 
-/** Finds the known word nearest to one that is not known. */
+/** Finds the known word nearest to an unknown one. */
 public final class Nearest {
   private static final int LONGEST = 64;
 

@@ -30,8 +30,8 @@ public final class DesignFit {
    *
    * @param design one row a point, one column a function fⱼ
    * @param y one value a point
-   * @throws IllegalArgumentException if no point is spare, a number is not finite, or the columns
-   *     do not differ
+   * @throws IllegalArgumentException if no point is spare, a number is not finite, or columns
+   *     depend on one another
    */
   public static DesignFit of(double[][] design, double[] y) {
     int columns = design.length == 0 ? 0 : design[0].length;

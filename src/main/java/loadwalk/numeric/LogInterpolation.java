@@ -36,7 +36,7 @@ public sealed interface LogInterpolation {
   record Found(double volts, double u) implements LogInterpolation {}
 
   /**
-   * No answer, because the readings do not hold the limit between them once.
+   * No answer, because the readings do not cross the limit exactly once.
    *
    * @param sentence what is missing
    */

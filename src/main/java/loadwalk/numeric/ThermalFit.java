@@ -18,7 +18,7 @@ public sealed interface ThermalFit {
   record Slope(double celsiusPerMinute, double u) {}
 
   /**
-   * A temperature that bends towards its end.
+   * A temperature that bends towards its final value.
    *
    * @param endCelsius T∞
    * @param endU its standard uncertainty

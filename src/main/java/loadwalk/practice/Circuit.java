@@ -97,8 +97,8 @@ public record Circuit(
 
   /**
    * An ideal step-up with series resistance: supply current is ratio times rail current. Where the
-   * converter limits, what is missing between line and rail is its own loss; where the supplies
-   * limit, their volts are those the rail still needs.
+   * converter limits, the power missing between line and rail is its own loss; where the supplies
+   * limit, their volts are what the rail still needs.
    */
   private State unregulated(double rail, double clip, double railAmps) {
     PracticeAmplifier.Rails rails = amplifier.rails();

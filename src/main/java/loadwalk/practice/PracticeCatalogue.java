@@ -49,7 +49,7 @@ final class PracticeCatalogue {
         new Sink(0.3, 320));
   }
 
-  /** A small converter that gives up below two ohms. */
+  /** A small converter that gives out below two ohms. */
   private static PracticeAmplifier collapsing() {
     Rails rails = new Rails(1.95, 0, 0.12, 260, 0.85, 1.1);
     Stage stage =

@@ -15,7 +15,7 @@ import loadwalk.bench.Target;
  *
  * @param amplifier the amplifier
  * @param bench the bench
- * @param limit how the output is bent at 1 % THD; searching it costs more than all else here
+ * @param limit how the output is bent at 1 % THD; finding it costs more than all else here
  * @param sinkCelsius the heatsink temperature
  * @param elapsedSeconds the time since it was switched on
  */

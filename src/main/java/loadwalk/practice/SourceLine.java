@@ -5,7 +5,7 @@ package loadwalk.practice;
  *
  * @param volts the volts without current
  * @param ohms the resistance of supplies and leads together
- * @param amps the current at which the supplies hold the current and let the volts fall
+ * @param amps the current limit, from which on the volts fall
  */
 public record SourceLine(double volts, double ohms, double amps) {
   /** Checks the numbers. */

@@ -12,16 +12,16 @@ import java.util.regex.Pattern;
 /**
  * Reads what an operator types where a reading is asked for.
  *
- * <p>Taken are a decimal point or comma ({@code 13.4}, {@code 13,4}, {@code .5}), an exponent
- * ({@code 1.2e3}), thousands marks that leave no doubt ({@code 1,234.5}, {@code 1.234,5}), a
- * fraction ({@code 1/2}, {@code 1 1/2}, {@code ½}), the letter-for-point code of IEC 60062 ({@code
- * 1k2}, {@code 4R7}), a prefix ({@code 950m}), a unit in any case ({@code 13.4v}, {@code 16 amps})
- * and temperatures in °F. A lone comma before exactly three digits is refused, since {@code 1,234}
- * reads as both 1.234 and 1234; mega is taken for ohms and hertz only, since {@code 950MV} is
- * hardly ever meant.
+ * <p>It accepts a decimal point or comma ({@code 13.4}, {@code 13,4}, {@code .5}), an exponent
+ * ({@code 1.2e3}), unambiguous thousands marks ({@code 1,234.5}, {@code 1.234,5}), a fraction
+ * ({@code 1/2}, {@code 1 1/2}, {@code ½}), the letter-for-point code of IEC 60062 ({@code 1k2},
+ * {@code 4R7}), a prefix ({@code 950m}), a unit in any case ({@code 13.4v}, {@code 16 amps}) and
+ * temperatures in °F. A lone comma before exactly three digits is refused, since {@code 1,234}
+ * reads as both 1.234 and 1234; mega is accepted for ohms and hertz only, since nobody means {@code
+ * 950MV}.
  */
 public final class EntryParser {
-  /** The most characters that are looked at. */
+  /** The longest entry that is read, in characters. */
   public static final int LONGEST = 64;
 
   /** The largest number taken, in SI units. */
@@ -56,7 +56,7 @@ public final class EntryParser {
    * Reads one entry; never throws, whatever the text.
    *
    * <p>The resolution of the number is one step of the last digit typed: 13.40 gives 0.01, 950m
-   * gives 0.001, 1k2 gives 100. A fraction is meant exactly and gets a thousandth of its value.
+   * gives 0.001, 1k2 gives 100. A fraction is exact as meant and gets a thousandth of its value.
    *
    * @param text what was typed, or null for nothing
    * @param expected the unit a bare number is in

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What stands behind the digits of an entry: a prefix, a unit, both or nothing.
+ * What follows the digits of an entry: a prefix, a unit, both or nothing.
  *
  * @param unit the unit, or null where only a prefix was typed
  * @param powerOfTen the prefix
@@ -58,7 +58,7 @@ record Suffix(Unit unit, int powerOfTen, double offset, double factor) {
    * Reads a suffix; an m alone is metres where metres are wanted, refused where seconds are (it may
    * be meant as minutes), else a thousandth.
    *
-   * @param text what stands behind the digits, not empty
+   * @param text what follows the digits, not empty
    * @param wanted the units asked for
    */
   static Optional<Suffix> read(String text, Set<Unit> wanted) {

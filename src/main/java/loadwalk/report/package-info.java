@@ -5,6 +5,7 @@
  *  a walk ──SheetFold──> Sheet ──SheetPage──> Page of Blocks ──> TextPage, HtmlPage, MarkdownPage
  *                          └──> SheetJson, SheetCsv
  *  walks ──LedgerGathering──> LedgerEntry ──> Ledger ──LedgerPage──> Page …
+ *  a plan ──PlanPage──> Page …    a judged wave ──WavePage──> Page …
  * </pre>
  *
  * <p>A page is worded once, whatever the format. Only the writer of a format turns text into
