@@ -17,6 +17,7 @@ import loadwalk.walk.Capture;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.Clipping;
 import loadwalk.wave.LimitFinder;
 import loadwalk.wave.LimitFinding;
 import loadwalk.wave.WaveAnalysis;
@@ -158,7 +159,7 @@ final class CaptureReader {
             + print.value(capture.voltsPerUnit(), Unit.VOLT, 5)
             + " for a sample of 1"
             + (capture.calibrationU().isPresent() ? "." : ", its own uncertainty not stated."));
-    if (!capture.overdriven().equals("no")) {
+    if (!capture.overdriven().equals(Clipping.Overdriven.NO.words())) {
       lines.add("Was the input that captured driven to its end? " + capture.overdriven() + ".");
     }
     notes.forEach(note -> lines.add(withoutDashes(note)));

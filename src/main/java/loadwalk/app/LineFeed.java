@@ -19,13 +19,31 @@ final class LineFeed implements Closeable {
   private final AtomicBoolean meterWaits = new AtomicBoolean();
   private final Thread reader;
 
-  private sealed interface Heard {}
+  private sealed interface Heard {
+    /** Returns the line where it is one. */
+    Optional<Line> line() throws IOException;
+  }
 
-  private record Line(Optional<String> text) implements Heard {}
+  private record Line(Optional<String> text) implements Heard {
+    @Override
+    public Optional<Line> line() {
+      return Optional.of(this);
+    }
+  }
 
-  private record Failed(IOException why) implements Heard {}
+  private record Failed(IOException why) implements Heard {
+    @Override
+    public Optional<Line> line() throws IOException {
+      throw why;
+    }
+  }
 
-  private record MetersSpoke() implements Heard {}
+  private record MetersSpoke() implements Heard {
+    @Override
+    public Optional<Line> line() {
+      return Optional.empty();
+    }
+  }
 
   /**
    * Makes a feed; nothing is read before the first line is wanted.
@@ -68,12 +86,9 @@ final class LineFeed implements Closeable {
     wanted.release();
     try {
       while (true) {
-        Heard heard = queue.take();
-        if (heard instanceof Line line) {
-          return line.text();
-        }
-        if (heard instanceof Failed failed) {
-          throw failed.why();
+        Optional<Line> line = queue.take().line();
+        if (line.isPresent()) {
+          return line.get().text();
         }
         meterWaits.set(false);
         look.run();

@@ -86,9 +86,8 @@ final class MachineEffects implements EffectRunner {
 
   private Event kept(Effect.AppendJournal append) {
     KeepResult result = open.orElseThrow().append(FactWriter.body(append.facts()));
-    return result instanceof KeepResult.NotKept failed
-        ? new Event.NotKept(failed.why())
-        : new Event.Kept(append.facts());
+    Optional<String> failure = result.failure();
+    return failure.isPresent() ? new Event.NotKept(failure.get()) : new Event.Kept(append.facts());
   }
 
   @Override
@@ -217,13 +216,26 @@ final class MachineEffects implements EffectRunner {
   }
 
   private List<ProgramEvent> opened(Opening opening) {
-    if (opening instanceof Opening.Refused refused) {
-      return told(refused.why());
-    }
-    if (opening instanceof Opening.Watching watching) {
-      return List.of(texts.watching(watching), new ProgramEvent.Told(watching.why()));
-    }
-    Opening.Writing writing = (Opening.Writing) opening;
+    return opening.to(
+        new Opening.Reader<>() {
+          @Override
+          public List<ProgramEvent> writing(Opening.Writing opened) {
+            return takenUp(opened);
+          }
+
+          @Override
+          public List<ProgramEvent> watching(Opening.Watching opened) {
+            return List.of(texts.watching(opened), new ProgramEvent.Told(opened.why()));
+          }
+
+          @Override
+          public List<ProgramEvent> refused(String why) {
+            return told(why);
+          }
+        });
+  }
+
+  private List<ProgramEvent> takenUp(Opening.Writing writing) {
     try {
       close();
       open = Optional.of(writing.walk());

@@ -30,10 +30,11 @@ final class PhotoBox {
   /** Copies a photo in and tells where it is kept, or why it is not. */
   Event keep(Effect.KeepPhoto asked) {
     Located found = source(asked.path());
-    if (found instanceof Located.Outside outside) {
-      return new Event.PhotoRefused(outside.why());
+    Optional<String> outside = found.outside();
+    if (outside.isPresent()) {
+      return new Event.PhotoRefused(outside.get());
     }
-    Path source = ((Located.Inside) found).path();
+    Path source = found.inside().orElseThrow();
     try {
       Optional<byte[]> bytes = read(source);
       if (bytes.isEmpty()) {
@@ -123,8 +124,9 @@ final class PhotoBox {
    */
   Optional<Picture> find(String path, String sha256) {
     try {
-      return home.inside(path) instanceof Located.Inside inside
-          ? read(inside.path())
+      Optional<Path> inside = home.inside(path).inside();
+      return inside.isPresent()
+          ? read(inside.get())
               .filter(bytes -> Picture.sha256(bytes).equals(sha256))
               .flatMap(Picture::of)
           : Optional.empty();

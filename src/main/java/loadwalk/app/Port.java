@@ -32,9 +32,25 @@ interface Port extends Closeable {
   }
 
   /** Makes the ports of this machine. */
-  Maker OF_MACHINE =
-      line ->
-          line instanceof Connection.Serial serial
-              ? new SerialScpiPort(serial)
-              : new TcpPort((Connection.Tcp) line);
+  Maker OF_MACHINE = new OfMachine();
+
+  /** The two kinds of port that a machine has. */
+  final class OfMachine implements Maker, Connection.Kinds<Port> {
+    private OfMachine() {}
+
+    @Override
+    public Port make(Connection.Line line) {
+      return line.to(this);
+    }
+
+    @Override
+    public Port tcp(Connection.Tcp line) {
+      return new TcpPort(line);
+    }
+
+    @Override
+    public Port serial(Connection.Serial line) {
+      return new SerialScpiPort(line);
+    }
+  }
 }

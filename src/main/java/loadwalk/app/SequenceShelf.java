@@ -42,9 +42,9 @@ final class SequenceShelf {
 
   /** Finds a sequence by name; the user's own goes before a stock one of the same name. */
   Optional<Read<Found>> find(String name) throws IOException {
-    Located located = home.inside("sequences/" + name + ENDING);
-    if (located instanceof Located.Inside inside && Files.isRegularFile(inside.path())) {
-      return Optional.of(read(name, bytes(inside.path())));
+    Optional<Path> own = home.inside("sequences/" + name + ENDING).inside();
+    if (own.isPresent() && Files.isRegularFile(own.get())) {
+      return Optional.of(read(name, bytes(own.get())));
     }
     try (InputStream in =
         SequenceShelf.class.getResourceAsStream("/loadwalk/sequences/" + name + ENDING)) {

@@ -60,17 +60,17 @@ final class SessionShelf implements WalkShelf {
       throw new IOException(wrong.get());
     }
     Opening opening = store.watch(new WalkName(name), "it is read");
-    if (opening instanceof Opening.Refused refused) {
+    Optional<String> refusal = opening.refusal();
+    if (refusal.isPresent()) {
       throw new IOException(
           list().stream().anyMatch(l -> l.name().equals(name))
-              ? refused.why()
+              ? refusal.get()
               : "There is no walk named " + name + ".");
     }
-    Recovered read = ((Opening.Watching) opening).read();
-    boolean damaged = read instanceof Recovered.Damaged;
+    Recovered read = opening.journal().orElseThrow();
     return new Journal(
         read.records().stream().map(JournalRecord::body).toList(),
-        damaged ? read.told() : Optional.empty());
+        read.isDamaged() ? read.told() : Optional.empty());
   }
 
   @Override

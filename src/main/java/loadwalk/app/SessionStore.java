@@ -21,7 +21,6 @@ import loadwalk.journal.Framing;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovered.TornTail;
-import loadwalk.journal.Recovered.Whole;
 import loadwalk.journal.Recovered.Writable;
 import loadwalk.journal.Recovery;
 import loadwalk.journal.Storage;
@@ -118,7 +117,7 @@ public final class SessionStore {
    */
   public Opening create(WalkName name, String firstBody) {
     byte[] firstLine = Framing.line(1, firstBody);
-    if (!(Recovery.read(firstLine) instanceof Whole)) {
+    if (!Recovery.read(firstLine).isWhole()) {
       throw new IllegalArgumentException("the first body does not name the format");
     }
     Path file = home.sessions().resolve(name.journalFile());
@@ -126,7 +125,7 @@ public final class SessionStore {
         name,
         lock -> {
           if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            return new Opening.Refused("There is a walk named " + name.text() + " already.");
+            return new Opening.NameTaken(name);
           }
           AtomicFile.write(file, firstLine);
           return openHeld(name, file, lock);
@@ -161,10 +160,10 @@ public final class SessionStore {
   }
 
   private static Opening watching(Recovered read, String why) {
-    if (read instanceof Recovered.Refused refused) {
-      return new Opening.Refused(refused.why());
-    }
-    return new Opening.Watching(read, why);
+    Optional<String> refusal = read.refusal();
+    return refusal.isPresent()
+        ? new Opening.Refused(refusal.get())
+        : new Opening.Watching(read, why);
   }
 
   private interface Act {
@@ -180,10 +179,10 @@ public final class SessionStore {
       String since = clock.instant().truncatedTo(ChronoUnit.SECONDS).toString();
       Path file = home.sessions().resolve(name.lockFile());
       WalkLock.Grip grip = WalkLock.take(file, processes, since);
-      if (grip instanceof WalkLock.Grip.Taken taken) {
-        return actHolding(taken.lock(), act);
-      }
-      return otherwise.apply(((WalkLock.Grip.Refused) grip).who());
+      Optional<WalkLock> held = grip.held();
+      return held.isPresent()
+          ? actHolding(held.get(), act)
+          : otherwise.apply(grip.refusal().orElseThrow());
     } catch (IOException e) {
       return otherwise.apply(DiskFaults.sentence(e));
     }
@@ -195,7 +194,7 @@ public final class SessionStore {
       opening = act.with(lock);
       return opening;
     } finally {
-      if (!(opening instanceof Opening.Writing)) {
+      if (opening == null || !opening.isHeld()) {
         lock.letGo();
       }
     }
@@ -208,7 +207,7 @@ public final class SessionStore {
       opening = openHeld(name, storage, lock);
       return opening;
     } finally {
-      if (!(opening instanceof Opening.Writing)) {
+      if (opening == null || !opening.isHeld()) {
         storage.close();
       }
     }
@@ -217,7 +216,8 @@ public final class SessionStore {
   private Opening openHeld(WalkName name, Storage storage, WalkLock lock) throws IOException {
     byte[] bytes = storage.readAll();
     Recovered read = Recovery.read(bytes);
-    if (!(read instanceof Writable writable)) {
+    Optional<Writable> writable = read.writable();
+    if (writable.isEmpty()) {
       return watching(read, read.told().orElse(""));
     }
     if (read.records().isEmpty()) {
@@ -225,11 +225,12 @@ public final class SessionStore {
           read, "This walk was cut off before its first record was written; it holds nothing.");
     }
     Optional<String> told = read.told();
-    if (read instanceof TornTail torn) {
-      String aside = setAside(name, tail(bytes, torn));
-      told = Optional.of(torn.why() + " They are kept aside in " + aside + ".");
+    Optional<TornTail> torn = read.torn();
+    if (torn.isPresent()) {
+      String aside = setAside(name, tail(bytes, torn.get()));
+      told = Optional.of(torn.get().why() + " They are kept aside in " + aside + ".");
     }
-    JournalWriter writer = JournalWriter.after(storage, writable);
+    JournalWriter writer = JournalWriter.after(storage, writable.get());
     writer.settle();
     return new Opening.Writing(new OpenWalk(name, writer, lock), read, told);
   }

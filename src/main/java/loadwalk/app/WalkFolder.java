@@ -64,9 +64,7 @@ final class WalkFolder {
               unnamed.practiceSeed());
       String body = FactWriter.body(List.of(new Stamped(named, wallMillis)));
       opening = store.create(new WalkName(name), body);
-      boolean taken =
-          opening instanceof Opening.Refused refused && refused.why().contains("already");
-      if (!taken) {
+      if (!opening.isNameTaken()) {
         return opening;
       }
     }
@@ -125,20 +123,20 @@ final class WalkFolder {
 
   /** Tells whether a walk's journal is there and does not read to its end, or holds no record. */
   boolean isDamaged(WalkName name) {
-    return store.watch(name, "looked at") instanceof Opening.Watching watching
-        && (watching.read() instanceof Recovered.Damaged || watching.read().records().isEmpty());
+    Optional<Recovered> read = store.watch(name, "looked at").journal();
+    return read.isPresent() && (read.get().isDamaged() || read.get().records().isEmpty());
   }
 
   /** Returns the state of a walk without holding it; empty where it cannot be read. */
   Optional<WalkState> peek(WalkName name) {
-    Opening opening = store.watch(name, "looked at");
-    if (opening instanceof Opening.Watching watching && !watching.read().records().isEmpty()) {
-      try {
-        return Optional.of(state(watching.read()));
-      } catch (UnreadableFact foreign) {
-        return Optional.empty();
-      }
+    Optional<Recovered> read = store.watch(name, "looked at").journal();
+    if (read.isEmpty() || read.get().records().isEmpty()) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    try {
+      return Optional.of(state(read.get()));
+    } catch (UnreadableFact foreign) {
+      return Optional.empty();
+    }
   }
 }

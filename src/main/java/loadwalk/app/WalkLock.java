@@ -33,19 +33,45 @@ final class WalkLock {
 
   /** What came of trying to take a walk. */
   sealed interface Grip {
+    /** Returns the lock where the walk is ours. */
+    Optional<WalkLock> held();
+
+    /** Returns who has it, where it is not. */
+    Optional<String> refusal();
+
     /**
      * The walk is ours.
      *
      * @param lock to be let go at the end
      */
-    record Taken(WalkLock lock) implements Grip {}
+    record Taken(WalkLock lock) implements Grip {
+      @Override
+      public Optional<WalkLock> held() {
+        return Optional.of(lock);
+      }
+
+      @Override
+      public Optional<String> refusal() {
+        return Optional.empty();
+      }
+    }
 
     /**
      * Somebody has it.
      *
      * @param who a sentence that names the process
      */
-    record Refused(String who) implements Grip {}
+    record Refused(String who) implements Grip {
+      @Override
+      public Optional<WalkLock> held() {
+        return Optional.empty();
+      }
+
+      @Override
+      public Optional<String> refusal() {
+        return Optional.of(who);
+      }
+    }
   }
 
   static Grip take(Path file, Processes processes, String since) throws IOException {

@@ -116,6 +116,22 @@ public record Connection(Line line, String query, String unit, double scale, int
 
     /** Returns the place in words, such as {@code 127.0.0.1:5025}. */
     String text();
+
+    /** Hands itself to who must know each kind. */
+    <R> R to(Kinds<R> kinds);
+  }
+
+  /**
+   * Knows each kind of line.
+   *
+   * @param <R> what comes of it
+   */
+  public interface Kinds<R> {
+    /** Takes a TCP socket. */
+    R tcp(Tcp line);
+
+    /** Takes a serial port. */
+    R serial(Serial line);
   }
 
   /**
@@ -172,6 +188,11 @@ public record Connection(Line line, String query, String unit, double scale, int
     }
 
     @Override
+    public <R> R to(Kinds<R> kinds) {
+      return kinds.tcp(this);
+    }
+
+    @Override
     public Line shape(Shape in) {
       String text = in.text("tcp", text());
       try {
@@ -216,6 +237,11 @@ public record Connection(Line line, String query, String unit, double scale, int
     @Override
     public String key() {
       return "serial";
+    }
+
+    @Override
+    public <R> R to(Kinds<R> kinds) {
+      return kinds.serial(this);
     }
 
     @Override

@@ -60,6 +60,12 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
 
     /** Returns the size as printed: "AWG 4", "AWG 1/0", "25 mm²". */
     String text();
+
+    /** Returns the copper cross-section, mm². */
+    double areaMm2();
+
+    /** Tells whether it is metric: its tables are those of mm². */
+    boolean isMetric();
   }
 
   /**
@@ -93,6 +99,21 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
       return "AWG " + size();
     }
 
+    /** Returns the diameter of a solid wire of the size, mm (ASTM B258). */
+    public double diameterMm() {
+      return 0.127 * Math.pow(92, (36 - number) / 39.0);
+    }
+
+    @Override
+    public double areaMm2() {
+      return Math.PI / 4 * diameterMm() * diameterMm();
+    }
+
+    @Override
+    public boolean isMetric() {
+      return false;
+    }
+
     /** Returns the number as it is said: "4", "1/0". */
     String size() {
       return number > 0 ? String.valueOf(number) : 1 - number + "/0";
@@ -120,6 +141,16 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
     /** Checks the number. */
     public Mm2 {
       Checks.positive(area, "mm2");
+    }
+
+    @Override
+    public double areaMm2() {
+      return area;
+    }
+
+    @Override
+    public boolean isMetric() {
+      return true;
     }
 
     @Override

@@ -28,20 +28,6 @@ public final class Wire {
     ampsByMm2 = curve(tables.ampacities(), Lead.Mm2.class);
   }
 
-  /** Returns the copper cross-section of a gauge, mm². */
-  public static double areaMm2(Lead.Gauge gauge) {
-    if (gauge instanceof Lead.Mm2 mm2) {
-      return mm2.area();
-    }
-    double diameter = diameterMm((Lead.Awg) gauge);
-    return Math.PI / 4 * diameter * diameter;
-  }
-
-  /** Returns the diameter of a solid wire of an AWG size, mm (ASTM B258). */
-  public static double diameterMm(Lead.Awg gauge) {
-    return 0.127 * Math.pow(92, (36 - gauge.number()) / 39.0);
-  }
-
   /** Returns the resistance of one metre of a single conductor, ohms, at a temperature, °C. */
   public double ohmsPerMetre(Lead.Gauge gauge, double celsius) {
     return ohmsPerMetreAt20(gauge) * temperatureFactor(celsius);
@@ -108,8 +94,8 @@ public final class Wire {
     if (exact != null) {
       return exact.value();
     }
-    Curve curve = gauge instanceof Lead.Awg ? ampsByAwgArea : ampsByMm2;
-    return curve.at(areaMm2(gauge), 1, 0);
+    Curve curve = gauge.isMetric() ? ampsByMm2 : ampsByAwgArea;
+    return curve.at(gauge.areaMm2(), 1, 0);
   }
 
   private double bundleFactor(int conductors) {
@@ -127,10 +113,10 @@ public final class Wire {
     if (exact != null) {
       return exact.value() / 1000;
     }
-    if (gauge instanceof Lead.Awg) {
-      return tables.limit("copper-ohm-mm2-per-metre") / areaMm2(gauge);
+    if (!gauge.isMetric()) {
+      return tables.limit("copper-ohm-mm2-per-metre") / gauge.areaMm2();
     }
-    return ohmsPerKilometreByArea.at(areaMm2(gauge), -1, -1) / 1000;
+    return ohmsPerKilometreByArea.at(gauge.areaMm2(), -1, -1) / 1000;
   }
 
   private static Curve curve(Map<Lead.Gauge, Sourced> table, Class<? extends Lead.Gauge> system) {
@@ -138,7 +124,7 @@ public final class Wire {
     table.forEach(
         (gauge, value) -> {
           if (system.isInstance(gauge)) {
-            points.put(areaMm2(gauge), value.value());
+            points.put(gauge.areaMm2(), value.value());
           }
         });
     return new Curve(points);

@@ -1,15 +1,24 @@
 package loadwalk.journal;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /** Whether a record is on the disk. */
 public sealed interface KeepResult {
+  /** Returns why the record does not count, one sentence for the operator; empty where it does. */
+  Optional<String> failure();
+
   /**
    * The record is on the disk and outlasts a power cut.
    *
    * @param seq its number
    */
-  record Kept(long seq) implements KeepResult {}
+  record Kept(long seq) implements KeepResult {
+    @Override
+    public Optional<String> failure() {
+      return Optional.empty();
+    }
+  }
 
   /**
    * The record does not count; the walk must hold, and the same body may be tried again.
@@ -22,6 +31,11 @@ public sealed interface KeepResult {
     public NotKept {
       Objects.requireNonNull(trouble, "trouble");
       Objects.requireNonNull(why, "why");
+    }
+
+    @Override
+    public Optional<String> failure() {
+      return Optional.of(why);
     }
   }
 }

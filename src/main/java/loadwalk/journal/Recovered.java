@@ -14,8 +14,36 @@ public sealed interface Recovered {
   /** Returns what the operator is told, whole sentences; empty when all is as it should be. */
   Optional<String> told();
 
+  /** Returns the journal where it can be written on. */
+  Optional<Writable> writable();
+
+  /** Tells whether every byte of it reads. */
+  default boolean isWhole() {
+    return false;
+  }
+
+  /** Tells whether more is wrong with it than an interrupted write can explain. */
+  default boolean isDamaged() {
+    return false;
+  }
+
+  /** Returns its last line where that was cut off or spoiled. */
+  default Optional<TornTail> torn() {
+    return Optional.empty();
+  }
+
+  /** Returns why this version does not read it, where it does not. */
+  default Optional<String> refusal() {
+    return Optional.empty();
+  }
+
   /** A journal that can be written on, after what is behind its sound records has been cut. */
-  sealed interface Writable extends Recovered {}
+  sealed interface Writable extends Recovered {
+    @Override
+    default Optional<Writable> writable() {
+      return Optional.of(this);
+    }
+  }
 
   /**
    * A journal of which every byte reads; one of no bytes counts as whole.
@@ -32,6 +60,11 @@ public sealed interface Recovered {
     @Override
     public Optional<String> told() {
       return Optional.empty();
+    }
+
+    @Override
+    public boolean isWhole() {
+      return true;
     }
   }
 
@@ -53,6 +86,11 @@ public sealed interface Recovered {
     @Override
     public Optional<String> told() {
       return Optional.of(why);
+    }
+
+    @Override
+    public Optional<TornTail> torn() {
+      return Optional.of(this);
     }
   }
 
@@ -99,6 +137,16 @@ public sealed interface Recovered {
     public Optional<String> told() {
       return Optional.of(why);
     }
+
+    @Override
+    public Optional<Writable> writable() {
+      return Optional.empty();
+    }
+
+    @Override
+    public boolean isDamaged() {
+      return true;
+    }
   }
 
   /**
@@ -120,6 +168,16 @@ public sealed interface Recovered {
 
     @Override
     public Optional<String> told() {
+      return Optional.of(why);
+    }
+
+    @Override
+    public Optional<Writable> writable() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> refusal() {
       return Optional.of(why);
     }
   }

@@ -3,12 +3,19 @@ package loadwalk.numeric;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Finds the volts at which the distortion reaches a limit, by interpolating the logarithm of THD
  * against volts between the two readings that hold the limit between them.
  */
 public sealed interface LogInterpolation {
+  /** Returns the volts at the limit, where the readings hold it between them. */
+  Optional<Found> found();
+
+  /** Returns what is missing, where they do not. */
+  Optional<String> missing();
+
   /**
    * One reading near the limit.
    *
@@ -33,14 +40,34 @@ public sealed interface LogInterpolation {
    * @param volts rms output at the limit
    * @param u its standard uncertainty, the bend between the readings included
    */
-  record Found(double volts, double u) implements LogInterpolation {}
+  record Found(double volts, double u) implements LogInterpolation {
+    @Override
+    public Optional<Found> found() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public Optional<String> missing() {
+      return Optional.empty();
+    }
+  }
 
   /**
    * No answer, because the readings do not cross the limit exactly once.
    *
    * @param sentence what is missing
    */
-  record Refused(String sentence) implements LogInterpolation {}
+  record Refused(String sentence) implements LogInterpolation {
+    @Override
+    public Optional<Found> found() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> missing() {
+      return Optional.of(sentence);
+    }
+  }
 
   /**
    * Interpolates.

@@ -46,6 +46,11 @@ public sealed interface ThermalFit {
     public Optional<Slope> slopeNow() {
       return Optional.of(now);
     }
+
+    @Override
+    public Optional<Settling> settling() {
+      return Optional.of(this);
+    }
   }
 
   /**
@@ -54,7 +59,15 @@ public sealed interface ThermalFit {
    * @param reason why, one sentence
    * @param slopeNow the slope of a straight line through the later readings, where there are three
    */
-  record CannotTell(String reason, Optional<Slope> slopeNow) implements ThermalFit {}
+  record CannotTell(String reason, Optional<Slope> slopeNow) implements ThermalFit {
+    @Override
+    public Optional<Settling> settling() {
+      return Optional.empty();
+    }
+  }
+
+  /** Returns the curve where the readings tell its end. */
+  Optional<Settling> settling();
 
   /** Returns the slope at the last reading, if the readings tell it. */
   Optional<Slope> slopeNow();

@@ -3,6 +3,7 @@ package loadwalk.plain;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import loadwalk.plain.PlainLine.Question;
@@ -76,10 +77,11 @@ final class PlainWave {
         throw new IllegalArgumentException(FORM);
       }
       Typed typed = EntryParser.parse(words[i + 1], unit);
-      if (!(typed instanceof Typed.Number number)) {
-        throw new IllegalArgumentException(((Typed.Problem) typed).sentence());
+      Optional<String> problem = typed.problem();
+      if (problem.isPresent()) {
+        throw new IllegalArgumentException(problem.get());
       }
-      said.put(words[i].toLowerCase(Locale.ROOT), number.value());
+      said.put(words[i].toLowerCase(Locale.ROOT), typed.number().orElseThrow().value());
     }
     boolean fresh = said.keySet().stream().anyMatch(SCALES::contains);
     double channel = said.getOrDefault("channel", (double) kept.channel());

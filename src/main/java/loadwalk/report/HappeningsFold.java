@@ -157,8 +157,6 @@ final class HappeningsFold {
   private static Optional<ThermalFit.Settling> fit(List<Sheet.Temperature> run) {
     double[] minutes = run.stream().mapToDouble(Sheet.Temperature::minutes).toArray();
     double[] celsius = run.stream().mapToDouble(Sheet.Temperature::celsius).toArray();
-    return ThermalFit.of(minutes, celsius) instanceof ThermalFit.Settling settling
-        ? Optional.of(settling)
-        : Optional.empty();
+    return ThermalFit.of(minutes, celsius).settling();
   }
 }

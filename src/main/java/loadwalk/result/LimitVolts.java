@@ -44,11 +44,11 @@ final class LimitVolts {
             .map(p -> new LogInterpolation.Point(p.volts(), 0, p.thdPercent(), 0))
             .toList();
     LogInterpolation result = LogInterpolation.at(limitThdPercent, points);
-    if (result instanceof LogInterpolation.Refused refused) {
-      remarks.add(new Remark("limit-not-interpolated", refused.sentence()));
+    result.missing().ifPresent(s -> remarks.add(new Remark("limit-not-interpolated", s)));
+    if (result.found().isEmpty()) {
       return Optional.empty();
     }
-    LogInterpolation.Found found = (LogInterpolation.Found) result;
+    LogInterpolation.Found found = result.found().get();
     remarks.add(
         new Remark(
             "limit-interpolated",
@@ -69,9 +69,10 @@ final class LimitVolts {
   /** Returns dV/d(ln THD) at the limit, on the side of it where points are; 0 at the last one. */
   private static double slope(double limit, List<LogInterpolation.Point> points, double volts) {
     for (double way : new double[] {1, -1}) {
-      if (LogInterpolation.at(limit * (1 + way * SLOPE_STEP), points)
-          instanceof LogInterpolation.Found moved) {
-        return Math.abs(moved.volts() - volts) / SLOPE_STEP;
+      Optional<LogInterpolation.Found> moved =
+          LogInterpolation.at(limit * (1 + way * SLOPE_STEP), points).found();
+      if (moved.isPresent()) {
+        return Math.abs(moved.get().volts() - volts) / SLOPE_STEP;
       }
     }
     return 0;

@@ -41,10 +41,11 @@ record FormLines(List<String> texts) {
 
   static double number(int line, String text, Unit unit) {
     Typed typed = EntryParser.parse(text, unit);
-    if (typed instanceof Typed.Problem problem) {
-      throw new FormProblem(line, problem.sentence());
+    Optional<String> problem = typed.problem();
+    if (problem.isPresent()) {
+      throw new FormProblem(line, problem.get());
     }
-    return ((Typed.Number) typed).value();
+    return typed.number().orElseThrow().value();
   }
 
   /** Reads a line of several parts, each matched whole by a pattern. */

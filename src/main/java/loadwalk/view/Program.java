@@ -8,7 +8,6 @@ import loadwalk.bench.ReadingId;
 import loadwalk.plan.Rules;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Printer;
-import loadwalk.quantity.Typed;
 import loadwalk.walk.Model;
 
 /**
@@ -114,9 +113,10 @@ public record Program(
 
   /** A practice meter shows its reading in one manner, however a hand would type it. */
   private static String onDisplay(ReadingId id, String typed) {
-    return EntryParser.parse(typed, id.unit()) instanceof Typed.Number number
-        ? Printer.UTF8.reading(number.value(), number.unit(), number.resolution())
-        : typed;
+    return EntryParser.parse(typed, id.unit())
+        .number()
+        .map(number -> Printer.UTF8.reading(number.value(), number.unit(), number.resolution()))
+        .orElse(typed);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Capture;
 import loadwalk.walk.WalkState;
+import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureSetup;
 import loadwalk.wave.ScopeCsv;
 
@@ -34,7 +35,7 @@ public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> f
   }
 
   private static CaptureSetup setup(Capture capture) {
-    boolean volts = capture.calibration().startsWith("volts of the file");
+    boolean volts = Calibration.Origin.FILE.isIn(capture.calibration());
     OptionalDouble scale = OptionalDouble.of(capture.voltsPerUnit());
     OptionalDouble percent =
         capture.calibrationU().isPresent()

@@ -5,13 +5,39 @@ package loadwalk.wave;
  *
  * @param voltsPerUnit volts at the amplifier's output for a sample of 1, above 0
  * @param relativeU its relative standard uncertainty, 0 where none was stated
- * @param known whether it was given; otherwise volts are only parts of full scale
- * @param how where it comes from, a few words
+ * @param from where it comes from
  */
-public record Calibration(double voltsPerUnit, double relativeU, boolean known, String how) {
+public record Calibration(double voltsPerUnit, double relativeU, Origin from) {
   /** The calibration of a capture about which nothing is known. */
-  public static final Calibration NONE =
-      new Calibration(1, 0, false, "none: volts are parts of full scale");
+  public static final Calibration NONE = new Calibration(1, 0, Origin.NOTHING);
+
+  /** Where the volts of a sample come from. */
+  public enum Origin {
+    /** Nothing was given: volts are only parts of full scale. */
+    NOTHING("none: volts are parts of full scale"),
+    /** The volts of full scale, behind a divider. */
+    FULL_SCALE("volts per full scale and divider ratio"),
+    /** The file's own volts, behind a divider. */
+    FILE("volts of the file and divider ratio"),
+    /** A voltage measured while the capture was made. */
+    KNOWN_VOLTAGE("one known voltage");
+
+    private final String words;
+
+    Origin(String words) {
+      this.words = words;
+    }
+
+    /** Returns it in a few words, as journals keep it. */
+    public String words() {
+      return words;
+    }
+
+    /** Tells whether these are the words of it, as a journal kept them. */
+    public boolean isIn(String kept) {
+      return words.equals(kept);
+    }
+  }
 
   /** Checks the numbers. */
   public Calibration {
@@ -31,13 +57,13 @@ public record Calibration(double voltsPerUnit, double relativeU, boolean known, 
   public static Calibration fullScale(double volts, double divider) {
     requirePositive(volts, "full-scale volts");
     requirePositive(divider, "divider ratio");
-    return new Calibration(volts * divider, 0, true, "volts per full scale and divider ratio");
+    return new Calibration(volts * divider, 0, Origin.FULL_SCALE);
   }
 
   /** Takes samples that are volts already, behind a divider. */
   public static Calibration volts(double divider) {
     requirePositive(divider, "divider ratio");
-    return new Calibration(divider, 0, true, "volts of the file and divider ratio");
+    return new Calibration(divider, 0, Origin.FILE);
   }
 
   /**
@@ -49,12 +75,22 @@ public record Calibration(double voltsPerUnit, double relativeU, boolean known, 
   public static Calibration knownVoltage(double volts, double captured) {
     requirePositive(volts, "known volts");
     requirePositive(captured, "captured rms");
-    return new Calibration(volts / captured, 0, true, "one known voltage");
+    return new Calibration(volts / captured, 0, Origin.KNOWN_VOLTAGE);
+  }
+
+  /** Tells whether it was given; otherwise volts are only parts of full scale. */
+  public boolean known() {
+    return from != Origin.NOTHING;
+  }
+
+  /** Returns where it comes from, in a few words. */
+  public String how() {
+    return from.words();
   }
 
   /** Returns this with a relative standard uncertainty. */
   public Calibration withRelativeU(double u) {
-    return new Calibration(voltsPerUnit, u, known, how);
+    return new Calibration(voltsPerUnit, u, from);
   }
 
   private static void requirePositive(double value, String name) {

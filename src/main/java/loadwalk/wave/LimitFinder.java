@@ -239,7 +239,7 @@ public final class LimitFinder {
                 new LogInterpolation.Point(low.rms(), 0, Math.max(low.thd(), LEAST_THD), 0),
                 new LogInterpolation.Point(high.rms(), 0, high.thd(), 0)));
     // The pair holds the limit between rising levels, which is all that could be refused.
-    LogInterpolation.Found found = (LogInterpolation.Found) at;
+    LogInterpolation.Found found = at.found().orElseThrow();
     return new double[] {found.volts(), found.u()};
   }
 }

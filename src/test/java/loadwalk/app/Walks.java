@@ -27,7 +27,7 @@ final class Walks {
   }
 
   static String refused(Opening opening) {
-    return assertInstanceOf(Opening.Refused.class, opening, opening::toString).why();
+    return opening.refusal().orElseThrow(() -> new AssertionError(opening.toString()));
   }
 
   static void keep(Opening.Writing opening, String body) {

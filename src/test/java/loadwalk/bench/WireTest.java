@@ -17,8 +17,8 @@ class WireTest {
     assertEquals(22, rows.size());
     for (Csv.Row row : rows) {
       Lead.Awg gauge = new Lead.Awg((int) row.number("n"));
-      assertEquals(row.number("diameter_mm"), Wire.diameterMm(gauge), 1e-6, row.where());
-      assertEquals(row.number("area_mm2"), Wire.areaMm2(gauge), 1e-6, row.where());
+      assertEquals(row.number("diameter_mm"), gauge.diameterMm(), 1e-6, row.where());
+      assertEquals(row.number("area_mm2"), gauge.areaMm2(), 1e-6, row.where());
       double perKilometre = 1000 * WIRE.ohmsPerMetre(gauge, 20);
       assertEquals(row.number("r20_ohm_per_km"), perKilometre, 2e-6, row.where());
     }
@@ -93,7 +93,7 @@ class WireTest {
   @Test
   void ampacity_beyondTheTable_staysOnTheLowSide() {
     Lead hair = new Lead("plus", new Lead.Awg(24), 1, 1);
-    assertTrue(WIRE.ampacity(hair) < 20 * Wire.areaMm2(new Lead.Awg(24)) / 0.82);
+    assertTrue(WIRE.ampacity(hair) < 20 * new Lead.Awg(24).areaMm2() / 0.82);
     assertEquals(475, WIRE.ampacity(new Lead("plus", new Lead.Mm2(400), 1, 1)));
   }
 
