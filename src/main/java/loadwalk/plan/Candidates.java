@@ -10,7 +10,7 @@ import java.util.Optional;
 /** Collects networks that meet a request, the closest in value for each selection of resistors. */
 final class Candidates {
   /** Room for the last bits of sums of resistors, a fraction. */
-  private static final double ROUNDING = 1e-12;
+  static final double ROUNDING = 1e-12;
 
   private final Stock stock;
   private final WiringRequest request;

@@ -123,7 +123,7 @@ final class ExactSearch {
     double watts =
         NetworkStore.joinedWatts(
             join, store.ohms(a), store.watts(a), store.ohms(b), store.watts(b));
-    if (watts > store.watts(node) * (1 + 1e-12)) {
+    if (watts > store.watts(node) * (1 + Candidates.ROUNDING)) {
       store.replace(node, join, a, b, watts);
     }
   }

@@ -108,7 +108,7 @@ final class GridSearch {
     boolean parallel = join == NetworkStore.PARALLEL;
     double low = candidates.lowestOhms();
     double high = candidates.highestOhms();
-    double least = request.watts() * (1 - 1e-12) * (parallel ? low : 1 / high);
+    double least = request.watts() * (1 - Candidates.ROUNDING) * (parallel ? low : 1 / high);
     List<Block> able =
         blocks.stream()
             .filter(b -> (parallel ? b.watts() * b.ohms() : b.watts() / b.ohms()) >= least)

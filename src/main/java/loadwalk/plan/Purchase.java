@@ -90,7 +90,8 @@ final class Purchase {
   /** Returns the smallest grid of one kind alone that makes all loads, as a count to buy. */
   private Optional<LoadResistor> grid(LoadResistor kind) {
     int fewest = Integer.MAX_VALUE;
-    double slack = request.ohms() * request.tolerancePercent() / 100 + 1e-12 * request.ohms();
+    double slack =
+        request.ohms() * request.tolerancePercent() / 100 + Candidates.ROUNDING * request.ohms();
     for (int series = 1; series <= Stock.MOST; series++) {
       double rows = Math.rint(kind.ohms() * series / request.ohms());
       for (double parallel = Math.max(1, rows - 1); parallel <= rows + 1; parallel++) {

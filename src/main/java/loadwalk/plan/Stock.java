@@ -14,6 +14,9 @@ final class Stock {
   /** The most resistors looked through: more would not be one person's load bank. */
   static final int MOST = 200;
 
+  /** The bits of a long that counts may take: one for the sign and one for a carry stay free. */
+  private static final int MOST_BITS = 62;
+
   private final List<LoadResistor> kinds;
   private final int[] shifts;
   private final int[] masks;
@@ -56,7 +59,7 @@ final class Stock {
     }
     int bits =
         kinds.stream().mapToInt(kind -> 33 - Integer.numberOfLeadingZeros(kind.count())).sum();
-    if (bits > 62) {
+    if (bits > MOST_BITS) {
       throw new IllegalArgumentException(
           "the stock holds "
               + kinds.size()

@@ -14,6 +14,9 @@ public record WiringRequest(
   /** How far the value of a load may be off where nobody says, percent. */
   public static final double DEFAULT_TOLERANCE_PERCENT = 5;
 
+  /** The share of a rating used without a time limit: that of the stock tables. */
+  private static final double CONTINUOUS_SHARE = 0.75;
+
   /** Checks the numbers. */
   public WiringRequest {
     if (!(ohms > 0) || Double.isInfinite(ohms)) {
@@ -36,7 +39,7 @@ public record WiringRequest(
 
   /** Returns a load within 5 %, its resistors at no more than 75 % of their ratings. */
   public static WiringRequest continuous(double ohms, double watts, int loads) {
-    return new WiringRequest(ohms, watts, loads, DEFAULT_TOLERANCE_PERCENT, 0.75);
+    return new WiringRequest(ohms, watts, loads, DEFAULT_TOLERANCE_PERCENT, CONTINUOUS_SHARE);
   }
 
   /** Returns the same with another share of the rating. */

@@ -84,7 +84,7 @@ public final class WiringSearch {
       List<LoadResistor> kinds, int total, WiringRequest request) {
     double bears = request.share() * kinds.stream().mapToDouble(k -> k.watts() * k.count()).sum();
     double asked = request.watts() * request.loads();
-    if (asked > bears * (1 + 1e-12)) {
+    if (asked > bears * (1 + Candidates.ROUNDING)) {
       return Optional.of(
           "All resistors together bear "
               + Figures.three(bears)

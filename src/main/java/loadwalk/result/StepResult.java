@@ -51,6 +51,9 @@ public record StepResult(
     Optional<RatingComparison> rating,
     List<Remark> remarks,
     List<BudgetLine> budget) {
+  /** How far nominal loads may differ and be the same, a fraction. Chosen by hand. */
+  private static final double SAME_OHMS = 1e-3;
+
   /** Copies the lists. */
   public StepResult {
     Objects.requireNonNull(stepId, "stepId");
@@ -70,6 +73,6 @@ public record StepResult(
 
   /** Tells whether two nominal loads are the same, to 1 in 1000; NaN never is. */
   static boolean sameOhms(double one, double other) {
-    return Math.abs(one - other) <= 1e-3 * Math.abs(one);
+    return Math.abs(one - other) <= SAME_OHMS * Math.abs(one);
   }
 }
