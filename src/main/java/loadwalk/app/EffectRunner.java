@@ -3,17 +3,17 @@ package loadwalk.app;
 import java.util.List;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
-import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
 
 /** Does what updates ask of the outside world; every answer comes back as an event. */
 interface EffectRunner {
 
-  /** Does what a walk asks. */
-  List<ProgramEvent> perform(Effect effect);
-
-  /** Does what a screen asks. */
-  List<ProgramEvent> grant(Wish wish, Program program);
+  /**
+   * Does one effect.
+   *
+   * @param program the program as it stands when it is asked
+   */
+  List<ProgramEvent> perform(Effect effect, Program program);
 
   /** Returns what must be told after an update, such as what the practice bench's meters show. */
   List<ProgramEvent> after(Program program);

@@ -18,7 +18,7 @@ import loadwalk.report.Page;
 import loadwalk.report.TextPage;
 import loadwalk.view.LedgerRow;
 import loadwalk.view.ProgramEvent;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 
 /**
  * Reads the ledger for its screen.
@@ -31,25 +31,25 @@ record LedgerForScreen(WalkShelf shelf, boolean ascii) {
   private static final String UNKNOWN = "?";
 
   /** Returns the rows in an order and under a filter. */
-  ProgramEvent show(Wish.ShowLedger wish, Background.Task task) {
+  ProgramEvent show(Effect.ShowLedger asked, Background.Task task) {
     LedgerSort[] orders = LedgerSort.values();
-    int index = Math.floorMod(wish.sort(), orders.length);
+    int index = Math.floorMod(asked.sort(), orders.length);
     try {
       LedgerGathering read = read(task);
       if (task.isStopped()) {
         return stopped(read);
       }
       Ledger all = read.ledger().sorted(orders[index]);
-      Ledger shown = wish.filter().isBlank() ? all : all.filtered(wish.filter());
+      Ledger shown = asked.filter().isBlank() ? all : all.filtered(asked.filter());
       List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, e)).toList();
-      return new ProgramEvent.LedgerReady(rows, orders[index].word(), index, wish.filter());
+      return new ProgramEvent.LedgerReady(rows, orders[index].word(), index, asked.filter());
     } catch (IOException fault) {
       return new ProgramEvent.Told(fault.getMessage() + ".");
     }
   }
 
   /** Returns the comparison of marked walks with its charts. */
-  ProgramEvent compare(Wish.Compare wish, Background.Task task) {
+  ProgramEvent compare(Effect.Compare asked, Background.Task task) {
     try {
       LedgerGathering read = read(task);
       if (task.isStopped()) {
@@ -57,7 +57,7 @@ record LedgerForScreen(WalkShelf shelf, boolean ascii) {
       }
       Ledger all = read.ledger();
       List<LedgerEntry> walks = new ArrayList<>();
-      wish.walks().forEach(name -> all.find(name).ifPresent(walks::add));
+      asked.walks().forEach(name -> all.find(name).ifPresent(walks::add));
       Page page = ComparisonPage.of(walks);
       return new ProgramEvent.TextReady(
           "Comparison", TextPage.lines(page, COLUMNS, ascii), page.charts());

@@ -33,8 +33,7 @@ import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramUpdate;
-import loadwalk.view.TextShown;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 
 /** Wires Loadwalk to this machine: its terminal, files and clocks. */
@@ -56,7 +55,7 @@ final class Machine implements World {
               opened(
                   effects,
                   MachineEffects.onPracticeBench(
-                      new Wish.OpenPractice(
+                      new Effect.OpenPractice(
                           walk.sequence(), walk.practiceSeed().getAsLong(), walk.speed())));
     } else if (walk.amplifier().isPresent()) {
       Optional<Amplifier> amplifier = read(walk.amplifier().get(), BenchFiles.AMPLIFIER::read);
@@ -71,7 +70,7 @@ final class Machine implements World {
           effects ->
               opened(
                   effects,
-                  new Wish.OpenWalk(
+                  new Effect.OpenWalk(
                       walk.sequence(), amplifier.get(), bench.get(), OptionalLong.empty(), 1));
     } else {
       return needsAmplifier(around, walk);
@@ -125,9 +124,9 @@ final class Machine implements World {
     }
   }
 
-  private static List<ProgramEvent> opened(MachineEffects effects, Wish.OpenWalk wish) {
+  private static List<ProgramEvent> opened(MachineEffects effects, Effect.OpenWalk asked) {
     try {
-      return effects.open(wish);
+      return effects.open(asked);
     } catch (IOException fault) {
       return List.of(new ProgramEvent.Told(fault.getMessage() + "."));
     }
@@ -235,7 +234,7 @@ final class Machine implements World {
   private int withoutWalk(ProgramRunner runner, Look look) {
     String missing = "The home screen needs a terminal; see loadwalk --help for commands.";
     err.println(look.text(runner.program().notice().orElse(missing)));
-    List<String> watched = TextShown.lines(runner.program());
+    List<String> watched = runner.program().text();
     watched.forEach(line -> out.println(look.text(line)));
     return watched.isEmpty() ? ExitCode.BAD_INPUT : ExitCode.HELD;
   }

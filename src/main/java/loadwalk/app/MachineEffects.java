@@ -11,7 +11,6 @@ import loadwalk.practice.PracticeRig;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.WaveFound;
-import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Fact;
@@ -63,7 +62,7 @@ final class MachineEffects implements EffectRunner {
     background = elsewhere;
   }
 
-  private LedgerForScreen ledger() {
+  LedgerForScreen ledger() {
     return new LedgerForScreen(new SessionShelf(walks.home(), texts.rules()), texts.ascii());
   }
 
@@ -73,100 +72,25 @@ final class MachineEffects implements EffectRunner {
   }
 
   @Override
-  public List<ProgramEvent> perform(Effect effect) {
-    if (effect instanceof Effect.AppendJournal append) {
-      return List.of(new ProgramEvent.OfWalk(kept(append)));
-    }
-    if (effect instanceof Effect.KeepPhoto photo) {
-      return List.of(new ProgramEvent.OfWalk(new PhotoBox(walks.home()).keep(photo)));
-    }
-    bell.run();
-    return List.of();
-  }
-
-  private Event kept(Effect.AppendJournal append) {
-    KeepResult result = open.orElseThrow().append(FactWriter.body(append.facts()));
-    Optional<String> failure = result.failure();
-    return failure.isPresent() ? new Event.NotKept(failure.get()) : new Event.Kept(append.facts());
-  }
-
-  @Override
-  public List<ProgramEvent> grant(Wish wish, Program program) {
+  public List<ProgramEvent> perform(Effect effect, Program program) {
     try {
-      return granted(wish, program);
+      return effect.performedBy(new ProgramEffects(this, program));
     } catch (IOException fault) {
       return List.of(new ProgramEvent.Told(fault.getMessage() + "."));
     }
   }
 
-  private List<ProgramEvent> granted(Wish wish, Program program) throws IOException {
-    if (wish instanceof Wish.OpenWalk open) {
-      return open(open);
-    }
-    if (wish instanceof Wish.OpenPractice practice) {
-      return open(onPracticeBench(practice));
-    }
-    if (wish instanceof Wish.ResumeWalk resume) {
-      return resume(new WalkName(resume.walk()));
-    }
-    if (wish instanceof Wish.CloseWalk || wish instanceof Wish.Leave) {
-      close();
-      leaving = wish instanceof Wish.Leave;
-      return leaving ? List.of() : List.of(new ProgramEvent.WalkClosed(), libraryRead());
-    }
-    if (wish instanceof Wish.StopWork) {
-      background.stop();
-      return List.of();
-    }
-    Optional<List<ProgramEvent>> measured = measured(wish, program);
-    return measured.isPresent() ? measured.get() : shown(wish, program);
+  Event kept(Effect.AppendJournal append) {
+    KeepResult result = open.orElseThrow().append(FactWriter.body(append.facts()));
+    Optional<String> failure = result.failure();
+    return failure.isPresent() ? new Event.NotKept(failure.get()) : new Event.Kept(append.facts());
   }
 
-  /** Does what a step asks of meters, captured waves and the live input; empty for other wishes. */
-  private Optional<List<ProgramEvent>> measured(Wish wish, Program program) {
-    if (wish instanceof Wish.FillStep) {
-      return Optional.of(meters.fill(program));
-    }
-    if (wish instanceof Wish.SetSpeed set) {
-      meters.pace(set.speed());
-      return Optional.of(List.of());
-    }
-    if (wish instanceof Wish.ReadCapture read) {
-      return Optional.of(capture(read, program));
-    }
-    if (wish instanceof Wish.ConfirmCautions) {
-      return Optional.of(List.of(new ProgramEvent.CautionRead()));
-    }
-    if (wish instanceof Wish.TakeCapture take) {
-      return Optional.of(taken(program.waves().found(), take.step()));
-    }
-    if (wish instanceof Wish.Listen listen) {
-      return Optional.of(live.listen(listen.on(), program, meters.practice(), meters.nudge()));
-    }
-    if (wish instanceof Wish.Hold hold) {
-      return Optional.of(live.hold(hold.on()));
-    }
-    return wish instanceof Wish.KeepHeld keep
-        ? Optional.of(live.keep(keep.step(), program, background))
-        : Optional.empty();
-  }
-
-  /** Makes the text that a wish asks to see. */
-  private List<ProgramEvent> shown(Wish wish, Program program) throws IOException {
-    if (wish instanceof Wish.ShowSheet sheet) {
-      return List.of(texts.sheet(walks, sheet.walk(), program));
-    }
-    if (wish instanceof Wish.ShowLedger show) {
-      return background.answering("Reading walks. Esc stops.", task -> ledger().show(show, task));
-    }
-    if (wish instanceof Wish.Compare compare) {
-      return background.answering(
-          "Reading walks. Esc stops.", task -> ledger().compare(compare, task));
-    }
-    return List.of(
-        wish instanceof Wish.ShowPlan plan
-            ? texts.plan(sequences, plan)
-            : texts.planSoFar(program));
+  /** Lets the open walk go for good or on the way out. */
+  List<ProgramEvent> leave(boolean forGood) throws IOException {
+    close();
+    leaving = forGood;
+    return leaving ? List.of() : List.of(new ProgramEvent.WalkClosed(), libraryRead());
   }
 
   /** Reads what is at hand to start from. */
@@ -174,9 +98,9 @@ final class MachineEffects implements EffectRunner {
     return new ProgramEvent.LibraryRead(walks.library(sequences));
   }
 
-  static Wish.OpenWalk onPracticeBench(Wish.OpenPractice practice) {
+  static Effect.OpenWalk onPracticeBench(Effect.OpenPractice practice) {
     PracticeRig rig = PracticeRig.ofSeed(practice.seed());
-    return new Wish.OpenWalk(
+    return new Effect.OpenWalk(
         practice.sequence(),
         rig.amplifier().printed(),
         rig.bench().described(),
@@ -184,10 +108,10 @@ final class MachineEffects implements EffectRunner {
         practice.speed());
   }
 
-  List<ProgramEvent> open(Wish.OpenWalk wish) throws IOException {
-    Optional<Read<SequenceShelf.Found>> found = sequences.find(wish.sequence());
+  List<ProgramEvent> open(Effect.OpenWalk asked) throws IOException {
+    Optional<Read<SequenceShelf.Found>> found = sequences.find(asked.sequence());
     if (found.isEmpty()) {
-      return told("There is no sequence named " + wish.sequence() + ".");
+      return told("There is no sequence named " + asked.sequence() + ".");
     }
     if (found.get().found().isEmpty()) {
       return told(found.get().faults().get(0).text());
@@ -199,11 +123,39 @@ final class MachineEffects implements EffectRunner {
             CrashReport.Machine.ofThisProcess().version(),
             sequence.sequence(),
             sequence.text(),
-            wish.amplifier(),
-            wish.bench(),
-            wish.practiceSeed());
-    meters.pace(wish.speed());
+            asked.amplifier(),
+            asked.bench(),
+            asked.practiceSeed());
+    meters.pace(asked.speed());
     return opened(walks.begin(opened, clocks.wallMillis()));
+  }
+
+  WalkFolder walks() {
+    return walks;
+  }
+
+  SequenceShelf sequences() {
+    return sequences;
+  }
+
+  Texts texts() {
+    return texts;
+  }
+
+  WalkSound live() {
+    return live;
+  }
+
+  WalkMeters meters() {
+    return meters;
+  }
+
+  Background background() {
+    return background;
+  }
+
+  void ring() {
+    bell.run();
   }
 
   /** Sets how many warm-up seconds pass in one second on the practice bench. */
@@ -257,26 +209,27 @@ final class MachineEffects implements EffectRunner {
   }
 
   /** Reads a captured wave; where it is to be taken at once nobody waits for a screen. */
-  private List<ProgramEvent> capture(Wish.ReadCapture wish, Program program) {
+  List<ProgramEvent> capture(Effect.ReadCapture asked, Program program) {
     WalkState state = program.walk().orElseThrow().state();
     double limit = state.opened().sequence().limitThdPercent();
     if (!program.waves().cautioned()) {
       return told("The cautions of a capture must be read and confirmed first.");
     }
-    if (!wish.take()) {
+    if (!asked.take()) {
       return background.answering(
           "Reading the wave.",
           task ->
               new ProgramEvent.CaptureRead(
-                  wish, CaptureReader.read(wish.file(), wish.setup(), limit)));
+                  asked, CaptureReader.read(asked.file(), asked.setup(), limit)));
     }
-    WaveFound found = CaptureReader.read(wish.file(), wish.setup(), limit);
-    List<ProgramEvent> events = new ArrayList<>(List.of(new ProgramEvent.CaptureRead(wish, found)));
+    WaveFound found = CaptureReader.read(asked.file(), asked.setup(), limit);
+    List<ProgramEvent> events =
+        new ArrayList<>(List.of(new ProgramEvent.CaptureRead(asked, found)));
     events.addAll(taken(Optional.of(found), state.currentId()));
     return events;
   }
 
-  private List<ProgramEvent> taken(Optional<WaveFound> found, String step) {
+  List<ProgramEvent> taken(Optional<WaveFound> found, String step) {
     return found
         .flatMap(WaveFound::capture)
         .map(c -> new Intent.TakeCapture(step, c, clocks.wallMillis()))

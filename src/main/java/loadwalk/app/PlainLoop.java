@@ -13,8 +13,7 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.view.Alarm;
 import loadwalk.view.Look;
 import loadwalk.view.ProgramEvent;
-import loadwalk.view.TextShown;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
@@ -141,7 +140,7 @@ final class PlainLoop {
         showSheet();
         return false;
       case FILL:
-        wish(new Wish.FillStep());
+        ask(new Effect.FillStep());
         return false;
       case CAUTION:
         cautions();
@@ -178,19 +177,19 @@ final class PlainLoop {
       return;
     }
     Model before = model();
-    runner.grant(new Wish.ReadCapture(reads.file(), reads.setup(), true));
+    runner.perform(new Effect.ReadCapture(reads.file(), reads.setup(), true));
     runner.program().waves().lines().forEach(this::print);
     tellChanges(before);
   }
 
   private void showSheet() {
-    wish(new Wish.ShowSheet(model().state().opened().walk()));
-    TextShown.lines(runner.program()).forEach(this::print);
+    ask(new Effect.ShowSheet(model().state().opened().walk()));
+    runner.program().text().forEach(this::print);
   }
 
-  private void wish(Wish wish) {
+  private void ask(Effect effect) {
     Model before = model();
-    runner.grant(wish);
+    runner.perform(effect);
     tellChanges(before);
   }
 

@@ -8,17 +8,17 @@ import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramNext;
 import loadwalk.view.ProgramUpdate;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 
 /** Runs the program: one event in, all that follows from it done, on the caller's thread alone. */
 final class ProgramRunner {
-  private final ProgramUpdate loop;
-  private final EffectRunner outside;
+  private final ProgramUpdate updates;
+  private final EffectRunner effects;
   private Program program;
 
-  ProgramRunner(ProgramUpdate loop, EffectRunner outside, Program program) {
-    this.loop = loop;
-    this.outside = outside;
+  ProgramRunner(ProgramUpdate updates, EffectRunner effects, Program program) {
+    this.updates = updates;
+    this.effects = effects;
     this.program = program;
   }
 
@@ -34,12 +34,12 @@ final class ProgramRunner {
   }
 
   boolean isLeaving() {
-    return outside.isLeaving();
+    return effects.isLeaving();
   }
 
-  /** Grants a wish that comes from no screen. */
-  void grant(Wish wish) {
-    outside.grant(wish, program).forEach(this::accept);
+  /** Does an effect that comes from no update. */
+  void perform(Effect effect) {
+    effects.perform(effect, program).forEach(this::accept);
   }
 
   /** Takes one event and does everything that follows from it. */
@@ -49,17 +49,16 @@ final class ProgramRunner {
 
   /** Takes what has become known outside without an event, such as what a meter said. */
   void look() {
-    settle(new ArrayDeque<>(outside.after(program)));
+    settle(new ArrayDeque<>(effects.after(program)));
   }
 
   private void settle(Deque<ProgramEvent> waiting) {
     while (!waiting.isEmpty()) {
-      ProgramNext next = loop.update(program, waiting.poll());
+      ProgramNext next = updates.update(program, waiting.poll());
       program = next.program();
-      next.effects().forEach(effect -> waiting.addAll(outside.perform(effect)));
-      next.wishes().forEach(wish -> waiting.addAll(outside.grant(wish, program)));
+      next.effects().forEach(effect -> waiting.addAll(effects.perform(effect, program)));
       if (waiting.isEmpty()) {
-        waiting.addAll(outside.after(program));
+        waiting.addAll(effects.after(program));
       }
     }
   }

@@ -18,7 +18,7 @@ import loadwalk.report.TextPage;
 import loadwalk.sequence.Sequence;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Model;
 import loadwalk.walk.Targets;
 import loadwalk.walk.UnreadableFact;
@@ -66,11 +66,11 @@ record Texts(Rules rules, boolean ascii) {
   }
 
   /** Returns the plan of the bench before anything is connected. */
-  ProgramEvent plan(SequenceShelf sequences, Wish.ShowPlan wish) throws IOException {
-    Optional<SequenceShelf.Found> found = sequences.find(wish.sequence()).flatMap(Read::found);
+  ProgramEvent plan(SequenceShelf sequences, Effect.ShowPlan asked) throws IOException {
+    Optional<SequenceShelf.Found> found = sequences.find(asked.sequence()).flatMap(Read::found);
     return found.isEmpty()
-        ? new ProgramEvent.Told("The sequence " + wish.sequence() + " cannot be read.")
-        : plan(found.get().sequence(), wish.amplifier(), wish.bench(), List.of());
+        ? new ProgramEvent.Told("The sequence " + asked.sequence() + " cannot be read.")
+        : plan(found.get().sequence(), asked.amplifier(), asked.bench(), List.of());
   }
 
   /** Returns the plan of the bench with what has been measured in the open walk. */

@@ -2,6 +2,7 @@ package loadwalk.view;
 
 import java.util.List;
 import java.util.Optional;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
 
 /**
@@ -9,15 +10,15 @@ import loadwalk.walk.Intent;
  *
  * @param next the screen to show
  * @param intents what the operator wants of the walk
- * @param wishes what is asked of the outside world
+ * @param effects what is asked of the outside world
  * @param notice a sentence to show, such as why a key does nothing now
  */
 public record Answer(
-    Screen next, List<Intent> intents, List<Wish> wishes, Optional<String> notice) {
+    Screen next, List<Intent> intents, List<Effect> effects, Optional<String> notice) {
   /** Copies the lists. */
   public Answer {
     intents = List.copyOf(intents);
-    wishes = List.copyOf(wishes);
+    effects = List.copyOf(effects);
   }
 
   static Answer stay(Screen screen) {
@@ -28,8 +29,8 @@ public record Answer(
     return new Answer(next, List.of(intents), List.of(), Optional.empty());
   }
 
-  static Answer wish(Screen next, Wish... wishes) {
-    return new Answer(next, List.of(), List.of(wishes), Optional.empty());
+  static Answer ask(Screen next, Effect... effects) {
+    return new Answer(next, List.of(), List.of(effects), Optional.empty());
   }
 
   static Answer say(Screen next, String notice) {

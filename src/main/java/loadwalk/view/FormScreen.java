@@ -117,11 +117,12 @@ record FormScreen(
   }
 
   private <T> Answer after(FormRead<T> read, Function<T, Answer> next) {
-    if (read instanceof FormRead.Bad<T> bad) {
-      int line = bad.line() == FormRead.NO_LINE ? focus : bad.line();
-      return Answer.stay(new FormScreen(kind, fields, line, draft, Optional.of(bad.sentence())));
-    }
-    return next.apply(((FormRead.Good<T>) read).value());
+    return read.either(next, this::corrected);
+  }
+
+  private Answer corrected(FormRead.Bad<?> bad) {
+    int line = bad.line() == FormRead.NO_LINE ? focus : bad.line();
+    return Answer.stay(new FormScreen(kind, fields, line, draft, Optional.of(bad.sentence())));
   }
 
   private Answer amplifierDone(Amplifier amplifier) {

@@ -2,6 +2,8 @@ package loadwalk.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import loadwalk.walk.Effect;
 
 /**
  * The first screen: practise, begin, go on, compare.
@@ -57,6 +59,11 @@ record HomeScreen(int chosen) implements Screen {
   }
 
   @Override
+  public Optional<Screen> withLedger(ProgramEvent.LedgerReady ledger) {
+    return Optional.of(LedgerScreen.of(ledger, List.of()));
+  }
+
+  @Override
   public Answer press(Key key, Program program) {
     int count = lines(program).size();
     if (key.is(Key.Kind.ENTER)) {
@@ -66,10 +73,10 @@ record HomeScreen(int chosen) implements Screen {
       return Answer.stay(TextScreen.of("Help", Help.home(), this));
     }
     if (key.is(Key.Kind.ESCAPE)) {
-      return Answer.wish(this, new Wish.StopWork());
+      return Answer.ask(this, new Effect.StopWork());
     }
     return key.is(Key.Kind.F10)
-        ? Answer.wish(this, new Wish.Leave())
+        ? Answer.ask(this, new Effect.Leave())
         : Answer.stay(new HomeScreen(Menu.moved(key, chosen, count)));
   }
 
@@ -80,11 +87,11 @@ record HomeScreen(int chosen) implements Screen {
       case 1:
         return Answer.stay(new NewWalkScreen(NewWalkScreen.Stage.SEQUENCE, 0, NewWalk.empty()));
       case 2:
-        return Answer.wish(this, new Wish.ShowLedger(0, ""));
+        return Answer.ask(this, new Effect.ShowLedger(0, ""));
       case 3:
         return Answer.stay(TextScreen.of("Help", Help.home(), this));
       case 4:
-        return Answer.wish(this, new Wish.Leave());
+        return Answer.ask(this, new Effect.Leave());
       default:
         List<Library.KeptWalk> walks = program.library().walks();
         if (chosen - FIXED >= walks.size()) {
@@ -92,8 +99,8 @@ record HomeScreen(int chosen) implements Screen {
         }
         Library.KeptWalk walk = walks.get(chosen - FIXED);
         return walk.isOpen()
-            ? Answer.wish(this, new Wish.ResumeWalk(walk.name()))
-            : Answer.wish(this, new Wish.ShowSheet(walk.name()));
+            ? Answer.ask(this, new Effect.ResumeWalk(walk.name()))
+            : Answer.ask(this, new Effect.ShowSheet(walk.name()));
     }
   }
 }

@@ -3,6 +3,8 @@ package loadwalk.view;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import loadwalk.walk.Effect;
 
 /**
  * All walks side by side: sort, filter, mark two to four and compare.
@@ -120,27 +122,32 @@ record LedgerScreen(
   }
 
   @Override
+  public Optional<Screen> withLedger(ProgramEvent.LedgerReady read) {
+    return Optional.of(of(read, marked));
+  }
+
+  @Override
   public Answer press(Key key, Program program) {
     if (filtering) {
       return typed(key);
     }
     if (Menu.isBack(key)) {
-      return Answer.wish(new HomeScreen(2), new Wish.StopWork());
+      return Answer.ask(new HomeScreen(2), new Effect.StopWork());
     }
     switch (key.kind()) {
       case F5:
-        return Answer.wish(this, new Wish.ShowLedger(ledger.sort() + 1, ledger.filter()));
+        return Answer.ask(this, new Effect.ShowLedger(ledger.sort() + 1, ledger.filter()));
       case F4:
         TextField words = TextField.holding(ledger.filter());
         return Answer.stay(new LedgerScreen(ledger, chosen, marked, true, words));
       case F8:
         return marked.size() >= LEAST
-            ? Answer.wish(this, new Wish.Compare(marked))
+            ? Answer.ask(this, new Effect.Compare(marked))
             : Answer.say(this, "Mark two to four walks with the space bar first.");
       case ENTER:
         return ledger.rows().isEmpty()
             ? Answer.say(this, "There is no walk to show.")
-            : Answer.wish(this, new Wish.ShowSheet(ledger.rows().get(chosen).walk()));
+            : Answer.ask(this, new Effect.ShowSheet(ledger.rows().get(chosen).walk()));
       case CHARACTER:
         return key.character() == ' ' ? toggled() : Answer.stay(this);
       default:
@@ -166,7 +173,7 @@ record LedgerScreen(
       return Answer.stay(new LedgerScreen(ledger, chosen, marked, false, TextField.EMPTY));
     }
     return key.is(Key.Kind.ENTER)
-        ? Answer.wish(this, new Wish.ShowLedger(ledger.sort(), field.text().strip()))
+        ? Answer.ask(this, new Effect.ShowLedger(ledger.sort(), field.text().strip()))
         : Answer.stay(new LedgerScreen(ledger, chosen, marked, true, field.after(key)));
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.walk.Effect;
 
 /**
  * Puts a new walk together: sequence, amplifier, bench, then the plan or the start.
@@ -118,7 +119,7 @@ record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
     Amplifier amplifier = draft.amplifier().orElseThrow();
     Bench bench = draft.bench().orElseThrow();
     return chosen == 0
-        ? Answer.wish(this, new Wish.OpenWalk(sequence, amplifier, bench, OptionalLong.empty(), 1))
-        : Answer.wish(this, new Wish.ShowPlan(sequence, amplifier, bench));
+        ? Answer.ask(this, new Effect.OpenWalk(sequence, amplifier, bench, OptionalLong.empty(), 1))
+        : Answer.ask(this, new Effect.ShowPlan(sequence, amplifier, bench));
   }
 }

@@ -2,6 +2,7 @@ package loadwalk.view;
 
 import java.util.List;
 import loadwalk.sequence.Sequence;
+import loadwalk.walk.Effect;
 
 /**
  * Chooses the practice amplifier, the sequence and how fast time goes.
@@ -58,9 +59,9 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
       List<Sequence> all = program.library().sequences();
       return all.isEmpty()
           ? Answer.say(this, "The sequences are still being read.")
-          : Answer.wish(
+          : Answer.ask(
               this,
-              new Wish.OpenPractice(
+              new Effect.OpenPractice(
                   all.get(sequence % all.size()).name(), seed, SPEEDS.get(speed)));
     }
     return Answer.stay(new PracticeScreen(Menu.moved(key, row, ROWS), seed, sequence, speed));

@@ -2,6 +2,7 @@ package loadwalk.view;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
@@ -66,6 +67,29 @@ public record Program(
         rules);
   }
 
+  /** Returns the program with a walk just opened or read back. */
+  Program opened(Model model) {
+    return with(Optional.of(model))
+        .capturing(Waves.of(model.state()))
+        .hearing(Live.OFF)
+        .on(WalkScreen.fresh());
+  }
+
+  /** Returns the program without its walk, at home. */
+  Program closed() {
+    return with(Optional.<Model>empty())
+        .practising(Optional.empty())
+        .metering(Meters.none())
+        .capturing(Waves.none())
+        .hearing(Live.OFF)
+        .on(new HomeScreen(0));
+  }
+
+  /** Tells whether the open walk stands at a step. */
+  boolean isAt(String step) {
+    return walk.filter(model -> model.state().currentId().equals(step)).isPresent();
+  }
+
   Program on(Screen next) {
     return new Program(next, walk, library, practice, meters, waves, live, notice, home, rules);
   }
@@ -98,6 +122,11 @@ public record Program(
     return new Program(screen, walk, library, practice, meters, waves, live, sentence, home, rules);
   }
 
+  /** Returns the lines of the text on the screen; empty where another screen shows. */
+  public List<String> text() {
+    return screen.text();
+  }
+
   /** Returns the program with its notice taken down. */
   public Program silent() {
     return saying(Optional.empty());
@@ -124,7 +153,7 @@ public record Program(
    * covers no more than the heading: without its remedy where there is no room for both.
    */
   private void paintAlarm(Canvas canvas, int row) {
-    boolean told = screen instanceof WalkScreen walking && walking.prompt().isEmpty();
+    boolean told = screen.ofWalk().filter(walking -> walking.prompt().isEmpty()).isPresent();
     if (!told && meters.alarm().isPresent()) {
       Alarm alarm = meters.alarm().get();
       int room = canvas.columns() - 2;
@@ -151,8 +180,10 @@ public record Program(
   /** A disk that takes nothing is told on every screen; the walk itself tells it at its foot. */
   private void paintNotKept(Canvas canvas, String why) {
     boolean told =
-        screen instanceof WalkScreen walking
-            && (walking.prompt().isEmpty() || walk.orElseThrow().isStopped());
+        screen
+            .ofWalk()
+            .filter(walking -> walking.prompt().isEmpty() || walk.orElseThrow().isStopped())
+            .isPresent();
     if (!told) {
       canvas.fill(0, Style.HALT);
       String text = "NOT ON DISK: " + why + " The walk holds. Trying again.";

@@ -3,6 +3,7 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.chart.Chart;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
 import loadwalk.wave.CaptureSetup;
@@ -10,32 +11,91 @@ import loadwalk.wave.CaptureSetup;
 /** Something that reaches the program from outside. */
 public sealed interface ProgramEvent {
 
+  /** Returns the program after this event and what is asked of the outside world. */
+  ProgramNext reach(Program program, ProgramUpdate update);
+
+  /** Something that only changes what the program knows or shows; nothing follows from it. */
+  sealed interface News extends ProgramEvent {
+    /** Returns the program that knows it. */
+    Program toldTo(Program program);
+
+    @Override
+    default ProgramNext reach(Program program, ProgramUpdate update) {
+      return ProgramNext.quiet(toldTo(program));
+    }
+  }
+
   /** A key was pressed. */
-  record Pressed(Key key) implements ProgramEvent {}
+  record Pressed(Key key) implements ProgramEvent {
+    @Override
+    public ProgramNext reach(Program program, ProgramUpdate update) {
+      return update.pressed(program, key);
+    }
+  }
 
   /** Text was pasted; line breaks in it press nothing. */
-  record Pasted(String text) implements ProgramEvent {}
+  record Pasted(String text) implements ProgramEvent {
+    @Override
+    public ProgramNext reach(Program program, ProgramUpdate update) {
+      return ProgramUpdate.pasted(program, text);
+    }
+  }
 
   /** Something reached the open walk. */
-  record OfWalk(Event event) implements ProgramEvent {}
+  record OfWalk(Event event) implements ProgramEvent {
+    @Override
+    public ProgramNext reach(Program program, ProgramUpdate update) {
+      return update.walked(ProgramUpdate.aged(program, event), List.of(event));
+    }
+  }
 
   /** A walk was opened or read back. */
-  record WalkReady(Model model) implements ProgramEvent {}
+  record WalkReady(Model model) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.opened(model);
+    }
+  }
 
   /** The open walk was closed. */
-  record WalkClosed() implements ProgramEvent {}
+  record WalkClosed() implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.closed();
+    }
+  }
 
   /** The library was read. */
-  record LibraryRead(Library library) implements ProgramEvent {}
+  record LibraryRead(Library library) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.with(library);
+    }
+  }
 
   /** The practice bench's meters were read. */
-  record PracticeRead(Optional<Program.Practice> practice) implements ProgramEvent {}
+  record PracticeRead(Optional<Program.Practice> practice) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.practising(practice);
+    }
+  }
 
   /** The connected meters of the bench have said something. */
-  record MetersRead(Meters meters) implements ProgramEvent {}
+  record MetersRead(Meters meters) implements ProgramEvent {
+    @Override
+    public ProgramNext reach(Program program, ProgramUpdate update) {
+      return ProgramUpdate.metered(program, meters);
+    }
+  }
 
   /** The cautions of a capture were read and confirmed. */
-  record CautionRead() implements ProgramEvent {}
+  record CautionRead() implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.capturing(program.waves().confirmed());
+    }
+  }
 
   /**
    * A captured wave was read, or could not be.
@@ -43,16 +103,45 @@ public sealed interface ProgramEvent {
    * @param asked what this answers
    * @param found what it came to
    */
-  record CaptureRead(Wish.ReadCapture asked, WaveFound found) implements ProgramEvent {}
+  record CaptureRead(Effect.ReadCapture asked, WaveFound found) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program
+          .capturing(program.waves().after(found))
+          .saying(Optional.empty())
+          .on(program.screen().afterCapture(asked, found));
+    }
+  }
 
   /** The live input has something new. */
-  record LiveHeard(Live live) implements ProgramEvent {}
+  record LiveHeard(Live live) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.hearing(live);
+    }
+  }
 
   /** It is known what the live input's samples stand for. */
-  record InputKnown(CaptureSetup setup) implements ProgramEvent {}
+  record InputKnown(CaptureSetup setup) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.capturing(program.waves().calibrated(setup));
+    }
+  }
 
-  /** The held wave of a step is kept in a file. */
-  record HeldKept(String step, String file) implements ProgramEvent {}
+  /** The held wave of a step is kept in a file: offered there, elsewhere only told. */
+  record HeldKept(String step, String file) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program
+          .screen()
+          .ofWalk()
+          .filter(screen -> program.isAt(step))
+          .map(screen -> WaveScreen.of(step, program.waves(), screen).holding(file))
+          .map(wave -> program.on(wave).saying(Optional.empty()))
+          .orElse(program.saying(Optional.of("The held wave is kept in " + file + ".")));
+    }
+  }
 
   /**
    * A text is to be shown on a screen of its own.
@@ -61,7 +150,7 @@ public sealed interface ProgramEvent {
    * @param lines its lines
    * @param charts its charts, each to be shown as large as the screen
    */
-  record TextReady(String title, List<String> lines, List<Chart> charts) implements ProgramEvent {
+  record TextReady(String title, List<String> lines, List<Chart> charts) implements News {
     /** Copies the lists. */
     public TextReady {
       lines = List.copyOf(lines);
@@ -72,13 +161,29 @@ public sealed interface ProgramEvent {
     public TextReady(String title, List<String> lines) {
       this(title, lines, List.of());
     }
+
+    @Override
+    public Program toldTo(Program program) {
+      return program.on(new TextScreen(title, lines, charts, 0, program.screen()));
+    }
   }
 
   /** Something is to be told. */
-  record Told(String sentence) implements ProgramEvent {}
+  record Told(String sentence) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.saying(Optional.of(sentence));
+    }
+  }
 
   /** A new walk on a sequence is wanted, its amplifier and bench not described yet. */
-  record FormsWanted(String sequence) implements ProgramEvent {}
+  record FormsWanted(String sequence) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      NewWalk draft = NewWalk.empty().on(sequence);
+      return program.on(new NewWalkScreen(NewWalkScreen.Stage.AMPLIFIER, 0, draft));
+    }
+  }
 
   /**
    * The ledger was read.
@@ -88,11 +193,19 @@ public sealed interface ProgramEvent {
    * @param sort the index of the order
    * @param filter the words each walk holds
    */
-  record LedgerReady(List<LedgerRow> rows, String order, int sort, String filter)
-      implements ProgramEvent {
+  record LedgerReady(List<LedgerRow> rows, String order, int sort, String filter) implements News {
     /** Copies the rows. */
     public LedgerReady {
       rows = List.copyOf(rows);
+    }
+
+    @Override
+    public Program toldTo(Program program) {
+      return program
+          .screen()
+          .withLedger(this)
+          .map(screen -> program.on(screen).saying(Optional.empty()))
+          .orElse(program);
     }
   }
 }

@@ -7,13 +7,15 @@ import loadwalk.walk.Effect;
  * The outcome of an update of the program.
  *
  * @param program the new program
- * @param effects what the walk asks of the outside world
- * @param wishes what the screens ask of it
+ * @param effects what is asked of the outside world, in order: by the walk, then by the screen
  */
-public record ProgramNext(Program program, List<Effect> effects, List<Wish> wishes) {
-  /** Copies the lists. */
+public record ProgramNext(Program program, List<Effect> effects) {
+  /** Copies the list. */
   public ProgramNext {
     effects = List.copyOf(effects);
-    wishes = List.copyOf(wishes);
+  }
+
+  static ProgramNext quiet(Program program) {
+    return new ProgramNext(program, List.of());
   }
 }

@@ -27,142 +27,48 @@ public final class ProgramUpdate {
 
   /** Returns the new program and what is asked of the outside world. */
   public ProgramNext update(Program program, ProgramEvent event) {
-    if (event instanceof ProgramEvent.Pressed pressed) {
-      return pressed(program, pressed.key());
-    }
-    if (event instanceof ProgramEvent.Pasted pasted) {
-      return pasted(program, pasted.text());
-    }
-    if (event instanceof ProgramEvent.OfWalk walk) {
-      return walked(aged(program, walk.event()), List.of(walk.event()), List.of());
-    }
-    if (event instanceof ProgramEvent.MetersRead read) {
-      return metered(program, read.meters());
-    }
-    return quiet(told(program, event));
+    return event.reach(program, this);
   }
 
   /** Time makes a value stale even where its meter says nothing more. */
-  private static Program aged(Program program, Event event) {
-    return event instanceof Event.Tick tick && !program.meters().isEmpty()
+  static Program aged(Program program, Event event) {
+    Optional<Event.Tick> tick = event.tick();
+    return tick.isPresent() && !program.meters().isEmpty()
         ? program.metering(
-            program.meters().at(TimeUnit.NANOSECONDS.toMillis(tick.monoNanos()), tick.wallMillis()))
+            program
+                .meters()
+                .at(TimeUnit.NANOSECONDS.toMillis(tick.get().monoNanos()), tick.get().wallMillis()))
         : program;
   }
 
   /**
    * Rings when supply current or terminal volts leave what the brief says, and if it gets other.
    */
-  private static ProgramNext metered(Program program, Meters read) {
+  static ProgramNext metered(Program program, Meters read) {
     Optional<Alarm> before = program.meters().alarm();
     Optional<Alarm> alarm = SupplyWatch.alarm(program.walk(), read.alarming(before));
     boolean other = !alarm.map(Alarm::kind).equals(before.map(Alarm::kind));
     boolean rings = other && alarm.filter(a -> a.kind().rings()).isPresent();
     List<Effect> effects = rings ? List.of(new Effect.Bell()) : List.of();
-    return new ProgramNext(program.metering(read.alarming(alarm)), effects, List.of());
+    return new ProgramNext(program.metering(read.alarming(alarm)), effects);
   }
 
-  private static Program told(Program program, ProgramEvent event) {
-    if (event instanceof ProgramEvent.WalkReady ready) {
-      return opened(program, ready.model());
-    }
-    if (event instanceof ProgramEvent.WalkClosed) {
-      return closed(program);
-    }
-    if (event instanceof ProgramEvent.LibraryRead read) {
-      return program.with(read.library());
-    }
-    if (event instanceof ProgramEvent.CautionRead) {
-      return program.capturing(program.waves().confirmed());
-    }
-    if (event instanceof ProgramEvent.CaptureRead read) {
-      return captured(program, read);
-    }
-    if (event instanceof ProgramEvent.LiveHeard heard) {
-      return program.hearing(heard.live());
-    }
-    if (event instanceof ProgramEvent.InputKnown known) {
-      return program.capturing(program.waves().calibrated(known.setup()));
-    }
-    if (event instanceof ProgramEvent.HeldKept kept) {
-      return heldKept(program, kept);
-    }
-    if (event instanceof ProgramEvent.PracticeRead read) {
-      return program.practising(read.practice());
-    }
-    if (event instanceof ProgramEvent.TextReady text) {
-      return program.on(
-          new TextScreen(text.title(), text.lines(), text.charts(), 0, program.screen()));
-    }
-    if (event instanceof ProgramEvent.LedgerReady ledger) {
-      return listed(program, ledger);
-    }
-    if (event instanceof ProgramEvent.FormsWanted wanted) {
-      NewWalk draft = NewWalk.empty().on(wanted.sequence());
-      return program.on(new NewWalkScreen(NewWalkScreen.Stage.AMPLIFIER, 0, draft));
-    }
-    return program.saying(Optional.of(((ProgramEvent.Told) event).sentence()));
-  }
-
-  private static Program opened(Program program, Model model) {
-    return program
-        .with(Optional.of(model))
-        .capturing(Waves.of(model.state()))
-        .hearing(Live.OFF)
-        .on(WalkScreen.fresh());
-  }
-
-  private static Program closed(Program program) {
-    return program
-        .with(Optional.<Model>empty())
-        .practising(Optional.empty())
-        .metering(Meters.none())
-        .capturing(Waves.none())
-        .hearing(Live.OFF)
-        .on(new HomeScreen(0));
-  }
-
-  /** A ledger that was long in coming takes nobody away from another screen. */
-  private static Program listed(Program program, ProgramEvent.LedgerReady ledger) {
-    if (program.screen() instanceof LedgerScreen before) {
-      return program.on(LedgerScreen.of(ledger, before.marked())).saying(Optional.empty());
-    }
-    return program.screen() instanceof HomeScreen
-        ? program.on(LedgerScreen.of(ledger, List.of())).saying(Optional.empty())
-        : program;
-  }
-
-  private static Program captured(Program program, ProgramEvent.CaptureRead read) {
-    Program heard = program.capturing(program.waves().after(read.found())).saying(Optional.empty());
-    return program.screen() instanceof WaveScreen screen
-        ? heard.on(screen.after(read.asked(), read.found()))
-        : heard;
-  }
-
-  /** The wave is offered where it was held; anywhere else it is only told where it lies. */
-  private static Program heldKept(Program program, ProgramEvent.HeldKept kept) {
-    boolean there =
-        program.walk().filter(m -> m.state().currentId().equals(kept.step())).isPresent();
-    return there && program.screen() instanceof WalkScreen screen
-        ? program
-            .on(WaveScreen.of(kept.step(), program.waves(), screen).holding(kept.file()))
-            .saying(Optional.empty())
-        : program.saying(Optional.of("The held wave is kept in " + kept.file() + "."));
-  }
-
-  private ProgramNext pressed(Program program, Key key) {
+  ProgramNext pressed(Program program, Key key) {
     if (key.is(Key.Kind.ESCAPE) && program.walk().isPresent()) {
-      boolean asked = program.walk().get().isStopped() && program.screen() instanceof WalkScreen;
+      boolean asked = program.walk().get().isStopped() && program.screen().ofWalk().isPresent();
       Program walking = asked ? program : program.on(WalkScreen.fresh());
-      return walked(walking.saying(Optional.empty()), List.of(new Intent.Stop()), List.of());
+      return walked(walking.saying(Optional.empty()), List.of(new Intent.Stop()));
     }
     Program heard = program.with(program.walk().map(Model::silent));
     Answer answer = heard.screen().press(key, heard);
     Program next = heard.on(answer.next()).saying(answer.notice());
-    ProgramNext done = walked(next, answer.intents(), answer.wishes());
-    return isRefused(answer, done)
-        ? new ProgramNext(done.program().on(program.screen()), List.of(), List.of())
-        : done;
+    ProgramNext done = walked(next, answer.intents());
+    if (isRefused(answer, done)) {
+      return ProgramNext.quiet(done.program().on(program.screen()));
+    }
+    List<Effect> effects = new ArrayList<>(done.effects());
+    effects.addAll(answer.effects());
+    return new ProgramNext(done.program(), effects);
   }
 
   /** A refused intent leaves the screen as it was, so that what was typed is not lost. */
@@ -172,7 +78,7 @@ public final class ProgramUpdate {
         && done.program().walk().flatMap(Model::message).isPresent();
   }
 
-  private ProgramNext pasted(Program program, String text) {
+  static ProgramNext pasted(Program program, String text) {
     Program now = program;
     int most = Math.min(text.length(), PASTE_MOST);
     for (char c : text.substring(0, most).toCharArray()) {
@@ -180,13 +86,13 @@ public final class ProgramUpdate {
         now = now.on(now.screen().press(Key.of(c), now).next());
       }
     }
-    return quiet(
+    return ProgramNext.quiet(
         text.length() > most
             ? now.saying(Optional.of("The pasted text was cut at " + most + " characters."))
             : now);
   }
 
-  private ProgramNext walked(Program program, List<? extends Event> events, List<Wish> wishes) {
+  ProgramNext walked(Program program, List<? extends Event> events) {
     Program now = program;
     List<Effect> effects = new ArrayList<>();
     for (Event event : events) {
@@ -196,7 +102,7 @@ public final class ProgramUpdate {
         now = settled(now, next.model());
       }
     }
-    return new ProgramNext(now, effects, wishes);
+    return new ProgramNext(now, effects);
   }
 
   /**
@@ -212,20 +118,17 @@ public final class ProgramUpdate {
             && before.hold() == next.state().hold()
             && before.step(step).status() == next.state().step(step).status()
             && isToBeArmed(before) == isToBeArmed(next.state());
-    if (same || !(program.screen() instanceof WalkScreen screen)) {
+    Optional<WalkScreen> screen = program.screen().ofWalk();
+    if (same || screen.isEmpty()) {
       return now;
     }
     boolean started = sameStep && next.state().step(step).status() == Status.RUNNING;
     boolean begun = started && before.step(step).status() == Status.BRIEFED;
-    int row = begun ? RunKeys.firstRow(next.state()) : started ? screen.focus() : 0;
-    return now.on(screen.at(row));
+    int row = begun ? RunKeys.firstRow(next.state()) : started ? screen.get().focus() : 0;
+    return now.on(screen.get().at(row));
   }
 
   private static boolean isToBeArmed(WalkState state) {
     return state.current().filter(planned -> Gate.needsArming(state, planned)).isPresent();
-  }
-
-  private static ProgramNext quiet(Program program) {
-    return new ProgramNext(program, List.of(), List.of());
   }
 }

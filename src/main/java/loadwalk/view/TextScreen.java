@@ -45,6 +45,11 @@ record TextScreen(String title, List<String> lines, List<Chart> charts, int top,
   }
 
   @Override
+  public List<String> text() {
+    return lines;
+  }
+
+  @Override
   public Answer press(Key key, Program program) {
     int most = Math.max(0, lines.size() - 1);
     switch (key.kind()) {

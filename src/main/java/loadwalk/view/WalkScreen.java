@@ -5,6 +5,7 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.StepState;
@@ -39,6 +40,11 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
   @Override
   public void paint(Canvas canvas, Program program) {
     WalkPainter.paint(canvas, program, this);
+  }
+
+  @Override
+  public Optional<WalkScreen> ofWalk() {
+    return Optional.of(this);
   }
 
   @Override
@@ -88,7 +94,7 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
   /** Leaves without the entry that is not on disk, where that was typed. */
   private Answer left() {
     return field.text().strip().equalsIgnoreCase(Prompt.LEAVE_WORD)
-        ? Answer.wish(at(focus), new Wish.CloseWalk())
+        ? Answer.ask(at(focus), new Effect.CloseWalk())
         : Answer.stay(at(focus));
   }
 
@@ -112,13 +118,13 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
         boolean paused = state.hold() == WalkState.Hold.PAUSED;
         return Optional.of(Answer.want(at(0), paused ? new Intent.Resume() : new Intent.Pause()));
       case F6:
-        return Optional.of(Answer.wish(this, new Wish.ShowSheet(state.opened().walk())));
+        return Optional.of(Answer.ask(this, new Effect.ShowSheet(state.opened().walk())));
       case F7:
         return Optional.of(reason(model));
       case F8:
         return Optional.of(
             program.practice().isPresent()
-                ? Answer.wish(at(focus), new Wish.FillStep())
+                ? Answer.ask(at(focus), new Effect.FillStep())
                 : filled(MeterFill.all(program)));
       case F11:
         return Optional.of(inFocus(program, model));
@@ -128,13 +134,13 @@ record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) implement
         return Optional.of(
             model.isWriting()
                 ? Answer.stay(asking(Prompt.of(Prompt.Kind.LEAVE, step)))
-                : Answer.wish(this, new Wish.CloseWalk()));
+                : Answer.ask(this, new Effect.CloseWalk()));
       case WAVE:
       case LISTEN:
       case HOLD:
         return Optional.of(WaveKeys.press(this, key, program, state));
       case F12:
-        return Optional.of(Answer.wish(this, new Wish.ShowPlanSoFar()));
+        return Optional.of(Answer.ask(this, new Effect.ShowPlanSoFar()));
       default:
         return Optional.empty();
     }

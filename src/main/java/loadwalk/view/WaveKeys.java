@@ -1,6 +1,7 @@
 package loadwalk.view;
 
 import loadwalk.bench.ReadingId;
+import loadwalk.walk.Effect;
 import loadwalk.walk.StepState.Status;
 import loadwalk.walk.WalkState;
 
@@ -25,16 +26,16 @@ final class WaveKeys {
     boolean held = live.state() == Live.State.HELD;
     if (key.is(Key.Kind.HOLD)) {
       return live.reading().isPresent() && live.isOn()
-          ? Answer.wish(screen, new Wish.Hold(!held))
+          ? Answer.ask(screen, new Effect.Hold(!held))
           : Answer.say(screen, "Nothing is heard that could be held; Ctrl-L listens.");
     }
     if (key.is(Key.Kind.LISTEN)) {
       return live.isOn() || program.waves().cautioned()
-          ? Answer.wish(screen, new Wish.Listen(!live.isOn()))
+          ? Answer.ask(screen, new Effect.Listen(!live.isOn()))
           : Answer.stay(WaveScreen.beforeListening(state.currentId(), program.waves(), back));
     }
     return held
-        ? Answer.wish(back, new Wish.KeepHeld(state.currentId()))
+        ? Answer.ask(back, new Effect.KeepHeld(state.currentId()))
         : Answer.stay(WaveScreen.of(state.currentId(), program.waves(), back));
   }
 

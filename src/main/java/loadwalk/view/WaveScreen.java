@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.quantity.Unit;
+import loadwalk.walk.Effect;
 import loadwalk.wave.CaptureCaution;
 import loadwalk.wave.CaptureSetup;
 import loadwalk.wave.CsvUnits;
@@ -26,7 +27,7 @@ record WaveScreen(
     Stage stage,
     List<TextField> fields,
     int focus,
-    Optional<Wish.ReadCapture> asked,
+    Optional<Effect.ReadCapture> asked,
     Optional<String> problem,
     WalkScreen back)
     implements Screen {
@@ -103,7 +104,8 @@ record WaveScreen(
   }
 
   /** Returns the screen after a wave was read; what answers another question changes nothing. */
-  WaveScreen after(Wish.ReadCapture answered, WaveFound found) {
+  @Override
+  public Screen afterCapture(Effect.ReadCapture answered, WaveFound found) {
     if (stage != Stage.READING || !asked.equals(Optional.of(answered))) {
       return this;
     }
@@ -138,15 +140,15 @@ record WaveScreen(
     boolean enter = key.is(Key.Kind.ENTER);
     switch (stage) {
       case CAUTIONS:
-        return enter ? Answer.wish(at(Stage.FORM), new Wish.ConfirmCautions()) : Answer.stay(this);
+        return enter ? Answer.ask(at(Stage.FORM), new Effect.ConfirmCautions()) : Answer.stay(this);
       case CAUTIONS_OF_LIVE:
         return enter
-            ? Answer.wish(back, new Wish.ConfirmCautions(), new Wish.Listen(true))
+            ? Answer.ask(back, new Effect.ConfirmCautions(), new Effect.Listen(true))
             : Answer.stay(this);
       case FORM:
         return inForm(key);
       case FOUND:
-        return enter ? Answer.wish(back, new Wish.TakeCapture(step)) : Answer.stay(this);
+        return enter ? Answer.ask(back, new Effect.TakeCapture(step)) : Answer.stay(this);
       default:
         return Answer.say(this, "The wave is being read; F10 goes back without it.");
     }
@@ -167,19 +169,24 @@ record WaveScreen(
 
   private Answer read() {
     List<String> texts = fields.stream().map(TextField::text).toList();
-    FormRead<Wish.ReadCapture> read = FormLines.read(texts, 1, WaveScreen::wish, wish -> List.of());
-    if (read instanceof FormRead.Bad<Wish.ReadCapture> bad) {
-      int line = bad.line() == FormRead.NO_LINE ? focus : bad.line();
-      return Answer.stay(troubled(line, bad.sentence().replaceAll("\\.\\.$", ".")));
-    }
-    Wish.ReadCapture wish = ((FormRead.Good<Wish.ReadCapture>) read).value();
-    WaveScreen reading =
-        new WaveScreen(
-            step, Stage.READING, fields, focus, Optional.of(wish), Optional.empty(), back);
-    return Answer.wish(reading, wish);
+    FormRead<Effect.ReadCapture> read =
+        FormLines.read(texts, 1, WaveScreen::asked, asked -> List.of());
+    return read.either(this::asking, this::corrected);
   }
 
-  private static Wish.ReadCapture wish(FormLines lines) {
+  private Answer asking(Effect.ReadCapture asking) {
+    WaveScreen reading =
+        new WaveScreen(
+            step, Stage.READING, fields, focus, Optional.of(asking), Optional.empty(), back);
+    return Answer.ask(reading, asking);
+  }
+
+  private Answer corrected(FormRead.Bad<Effect.ReadCapture> bad) {
+    int line = bad.line() == FormRead.NO_LINE ? focus : bad.line();
+    return Answer.stay(troubled(line, bad.sentence().replaceAll("\\.\\.$", ".")));
+  }
+
+  private static Effect.ReadCapture asked(FormLines lines) {
     String file = lines.requiredText(0, "The path of a file");
     OptionalDouble channel = lines.optionalNumber(CHANNEL, Unit.ONE);
     double number = channel.orElse(1);
@@ -194,7 +201,7 @@ record WaveScreen(
             lines.optionalNumber(4, Unit.PERCENT),
             (int) number,
             CsvUnits.given(lines.text(CHANNEL + 1), lines.text(CHANNEL + 2), ""));
-    return new Wish.ReadCapture(file, setup, false);
+    return new Effect.ReadCapture(file, setup, false);
   }
 
   @Override

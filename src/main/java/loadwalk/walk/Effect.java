@@ -1,9 +1,25 @@
 package loadwalk.walk;
 
 import java.util.List;
+import java.util.OptionalLong;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.wave.CaptureSetup;
 
-/** What an update asks the outside world to do. */
+/**
+ * Something that is asked of the outside world, by a walk or by a screen.
+ *
+ * <p>Plain data, so that a test can hold what was asked against what should be; {@link
+ * EffectPerformer} does them, and every answer comes back as an event.
+ */
 public sealed interface Effect {
+
+  /**
+   * Has it done.
+   *
+   * @throws X what the performer throws where it cannot
+   */
+  <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X;
 
   /**
    * Writes facts to the journal, in order, and forces them to disk.
@@ -15,6 +31,11 @@ public sealed interface Effect {
     public AppendJournal {
       facts = List.copyOf(facts);
     }
+
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.appendJournal(this);
+    }
   }
 
   /**
@@ -25,8 +46,196 @@ public sealed interface Effect {
    * @param caption what it shows; the answer, {@link Event.PhotoKept} or {@link
    *     Event.PhotoRefused}, gives it back
    */
-  record KeepPhoto(String walk, String path, String caption) implements Effect {}
+  record KeepPhoto(String walk, String path, String caption) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.keepPhoto(this);
+    }
+  }
 
   /** Rings the terminal's bell. */
-  record Bell() implements Effect {}
+  record Bell() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.bell();
+    }
+  }
+
+  /**
+   * Open a new walk.
+   *
+   * @param sequence the sequence's name
+   * @param amplifier the amplifier
+   * @param bench the bench
+   * @param practiceSeed the seed of the practice amplifier, where it is one
+   * @param speed how many warm-up seconds pass in one second
+   */
+  record OpenWalk(
+      String sequence, Amplifier amplifier, Bench bench, OptionalLong practiceSeed, int speed)
+      implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.openWalk(this);
+    }
+  }
+
+  /** Open the practice amplifier of a seed. */
+  record OpenPractice(String sequence, long seed, int speed) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.openPractice(this);
+    }
+  }
+
+  /** Go on with a kept walk. */
+  record ResumeWalk(String walk) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.resumeWalk(this);
+    }
+  }
+
+  /** Show the plan of the bench for a sequence before anything is connected. */
+  record ShowPlan(String sequence, Amplifier amplifier, Bench bench) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.showPlan(this);
+    }
+  }
+
+  /** Show the plan of the bench for the open walk, with what has been measured so far. */
+  record ShowPlanSoFar() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.showPlanSoFar();
+    }
+  }
+
+  /** Show the sheet of the walk that is open, or of a kept one. */
+  record ShowSheet(String walk) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.showSheet(this);
+    }
+  }
+
+  /**
+   * Show all walks side by side.
+   *
+   * @param sort the index of the order, counted around
+   * @param filter words that each walk shown must hold
+   */
+  record ShowLedger(int sort, String filter) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.showLedger(this);
+    }
+  }
+
+  /** Compare two to four walks, by name. */
+  record Compare(List<String> walks) implements Effect {
+    /** Copies the list. */
+    public Compare {
+      walks = List.copyOf(walks);
+    }
+
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.compare(this);
+    }
+  }
+
+  /** End early whatever is being read in the background. */
+  record StopWork() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.stopWork();
+    }
+  }
+
+  /** Let the simulated operator answer the current step. */
+  record FillStep() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.fillStep();
+    }
+  }
+
+  /**
+   * Read a captured wave from a file.
+   *
+   * @param file its path
+   * @param setup what its samples stand for
+   * @param take whether what it shows enters the current step at once
+   */
+  record ReadCapture(String file, CaptureSetup setup, boolean take) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.readCapture(this);
+    }
+  }
+
+  /** Note that the cautions of a capture were read and hold. */
+  record ConfirmCautions() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.confirmCautions();
+    }
+  }
+
+  /** Let what the last wave read shows enter a step. */
+  record TakeCapture(String step) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.takeCapture(this);
+    }
+  }
+
+  /** Begin to listen to the sound input, or end it. */
+  record Listen(boolean on) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.listen(this);
+    }
+  }
+
+  /** Hold what the sound input shows, or go on. */
+  record Hold(boolean on) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.hold(this);
+    }
+  }
+
+  /** Keep the held wave as a file, to be taken into a step. */
+  record KeepHeld(String step) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.keepHeld(this);
+    }
+  }
+
+  /** Set the speed of the practice bench. */
+  record SetSpeed(int speed) implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.setSpeed(this);
+    }
+  }
+
+  /** Close the open walk and go home; it stays on disk. */
+  record CloseWalk() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.closeWalk();
+    }
+  }
+
+  /** Leave Loadwalk; an open walk stays on disk. */
+  record Leave() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.leave();
+    }
+  }
 }

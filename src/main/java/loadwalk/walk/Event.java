@@ -1,6 +1,7 @@
 package loadwalk.walk;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Something that reaches a walk from outside. */
 public sealed interface Event
@@ -14,6 +15,11 @@ public sealed interface Event
 
   /** Returns the model after this event and what the outside world is asked to do. */
   Next reach(Model model, Walker walker);
+
+  /** Returns the clocks that it tells, where it is a tick. */
+  default Optional<Tick> tick() {
+    return Optional.empty();
+  }
 
   /** The facts are on disk. */
   record Kept(List<Stamped> facts) implements Event {
@@ -79,6 +85,11 @@ public sealed interface Event
     @Override
     public Next reach(Model model, Walker walker) {
       return WarmClock.tick(model, this);
+    }
+
+    @Override
+    public Optional<Tick> tick() {
+      return Optional.of(this);
     }
   }
 

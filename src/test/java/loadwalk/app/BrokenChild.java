@@ -7,7 +7,6 @@ import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramUpdate;
-import loadwalk.view.Wish;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 
@@ -36,10 +35,10 @@ final class BrokenChild {
     terminal.run(() -> {});
   }
 
-  /** Grants the wish to leave with a fault, here or in a thread. */
+  /** Answers what is asked, such as to leave, with a fault, here or in a thread. */
   private record BrokenEffects(boolean inAThread) implements EffectRunner {
     @Override
-    public List<ProgramEvent> grant(Wish wish, Program program) {
+    public List<ProgramEvent> perform(Effect effect, Program program) {
       if (!inAThread) {
         throw new IllegalStateException(SECRET);
       }
@@ -48,11 +47,6 @@ final class BrokenChild {
                 throw new IllegalStateException(SECRET);
               })
           .start();
-      return List.of();
-    }
-
-    @Override
-    public List<ProgramEvent> perform(Effect effect) {
       return List.of();
     }
 

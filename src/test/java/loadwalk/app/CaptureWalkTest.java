@@ -20,8 +20,8 @@ import loadwalk.result.Criterion;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramUpdate;
-import loadwalk.view.Wish;
 import loadwalk.walk.Capture;
+import loadwalk.walk.Effect;
 import loadwalk.walk.StepState;
 import loadwalk.walk.Walker;
 import org.junit.jupiter.api.BeforeEach;
@@ -51,7 +51,7 @@ class CaptureWalkTest {
             effects,
             Program.atHome("home", StockRules.RULES));
     effects
-        .open(MachineEffects.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)))
+        .open(MachineEffects.onPracticeBench(new Effect.OpenPractice("stereo-only", 1, 60)))
         .forEach(runner::accept);
   }
 
@@ -127,7 +127,7 @@ class CaptureWalkTest {
     type(TO_STEREO_4 + "wave confirm\nwave " + file + " full-scale 2 divider 21\n");
     Capture before = step().captures().get(0);
     String name = runner.program().walk().orElseThrow().state().opened().walk();
-    runner.grant(new Wish.CloseWalk());
+    runner.perform(new Effect.CloseWalk());
     effects.resume(new WalkName(name)).forEach(runner::accept);
     assertEquals(List.of(before), step().captures());
     assertTrue(runner.program().waves().cautioned());

@@ -23,7 +23,7 @@ import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.Size;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.StepState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,7 +56,7 @@ class LiveWalkTest {
   private void listenAtStereoFour(LiveInput input) {
     start(input);
     program.open(
-        new Wish.OpenWalk(
+        new Effect.OpenWalk(
             "stereo-only",
             Amplifier.named("Halvorsen & Pike", "HP 250"),
             Bench.unknown(),
@@ -172,7 +172,7 @@ class LiveWalkTest {
           opened.add(true);
           return Inputs.NONE.open();
         });
-    program.open(MachineEffects.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)));
+    program.open(MachineEffects.onPracticeBench(new Effect.OpenPractice("stereo-only", 1, 60)));
     Program before = program.program();
     press(Key.Kind.LISTEN);
     assertTrue(picture().contains("asks for output volts"), this::picture);
@@ -183,7 +183,7 @@ class LiveWalkTest {
   @Test
   void practiceBench_hasAnInputOfItsOwn_whoseDividerIsKnown() {
     start(Inputs.NONE);
-    program.open(MachineEffects.onPracticeBench(new Wish.OpenPractice("stereo-only", 1, 60)));
+    program.open(MachineEffects.onPracticeBench(new Effect.OpenPractice("stereo-only", 1, 60)));
     toStereoFour();
     press(Key.Kind.LISTEN);
     assertTrue(picture().contains("only through a divider"), this::picture);

@@ -22,7 +22,7 @@ import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Size;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Intent;
 import loadwalk.walk.StepState;
@@ -76,9 +76,9 @@ class MeterWalkTest {
     ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
     runner = new ProgramRunner(loop, effects, Program.atHome("home", StockRules.RULES));
     Amplifier amplifier = Amplifier.named("Verrin", "V1");
-    Wish.OpenWalk wish =
-        new Wish.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);
-    effects.open(wish).forEach(runner::accept);
+    Effect.OpenWalk asked =
+        new Effect.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);
+    effects.open(asked).forEach(runner::accept);
     assertTrue(runner.program().walk().isPresent(), runner.program().notice().orElse(""));
     return effects;
   }

@@ -29,7 +29,7 @@ import loadwalk.plan.StockRules;
 import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramUpdate;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -56,7 +56,7 @@ class PlainAlarmScenarioTest {
       ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
       ProgramRunner runner =
           new ProgramRunner(loop, effects, Program.atHome("home", StockRules.RULES));
-      effects.open(wish(server)).forEach(runner::accept);
+      effects.open(asked(server)).forEach(runner::accept);
       PrintStream told = new PrintStream(out, true, StandardCharsets.UTF_8);
       FutureTask<Integer> walk =
           new FutureTask<>(
@@ -89,7 +89,7 @@ class PlainAlarmScenarioTest {
         () -> {});
   }
 
-  private static Wish.OpenWalk wish(MeterServer server) {
+  private static Effect.OpenWalk asked(MeterServer server) {
     Meter clamp =
         new Meter("clamp", ReadingId.SUPPLY_AMPS, 1, 2, 0.1, Optional.empty())
             .connectedBy(new Connection(server.line(), "MEAS:CURR:DC?", "A", 1, 5000));
@@ -102,7 +102,7 @@ class PlainAlarmScenarioTest {
             List.of(),
             List.of(clamp),
             Bench.DEFAULT_USABLE_FRACTION);
-    return new Wish.OpenWalk(
+    return new Effect.OpenWalk(
         "stereo-only", Amplifier.named("Verrin", "V1"), bench, OptionalLong.empty(), 1);
   }
 

@@ -24,7 +24,7 @@ import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramPainter;
 import loadwalk.view.ProgramUpdate;
 import loadwalk.view.Size;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
 import loadwalk.walk.Walker;
@@ -143,9 +143,9 @@ public final class ProgramUnderTest {
   }
 
   /** Begins a walk. */
-  void open(Wish.OpenWalk wish) {
+  void open(Effect.OpenWalk asked) {
     try {
-      effects.open(wish).forEach(runner::accept);
+      effects.open(asked).forEach(runner::accept);
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }

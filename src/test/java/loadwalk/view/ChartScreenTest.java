@@ -10,6 +10,7 @@ import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
 import loadwalk.chart.Series.Point;
 import loadwalk.plan.StockRules;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 import org.junit.jupiter.api.Test;
 
@@ -89,6 +90,6 @@ class ChartScreenTest {
   @Test
   void escapeAtHome_stopsWhatIsReadInTheBackground() {
     ProgramNext next = loop.update(program, new ProgramEvent.Pressed(Key.of(Key.Kind.ESCAPE)));
-    assertEquals(List.of(new Wish.StopWork()), next.wishes());
+    assertEquals(List.of(new Effect.StopWork()), next.effects());
   }
 }
