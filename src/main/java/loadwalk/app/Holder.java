@@ -59,9 +59,6 @@ record Holder(long pid, String birth, String since) {
   }
 
   private static Optional<String> text(Node node, String key) {
-    return node instanceof Node.Obj object
-            && object.get(key).orElse(null) instanceof Node.Str string
-        ? Optional.of(string.text())
-        : Optional.empty();
+    return node.object().flatMap(object -> object.get(key)).flatMap(Node::string);
   }
 }

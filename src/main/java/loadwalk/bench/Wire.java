@@ -23,9 +23,9 @@ public final class Wire {
   /** Prepares the curves of the tables. */
   public Wire(Tables tables) {
     this.tables = tables;
-    ohmsPerKilometreByArea = curve(tables.wires(), Lead.Mm2.class);
-    ampsByAwgArea = curve(tables.ampacities(), Lead.Awg.class);
-    ampsByMm2 = curve(tables.ampacities(), Lead.Mm2.class);
+    ohmsPerKilometreByArea = curve(tables.wires(), true);
+    ampsByAwgArea = curve(tables.ampacities(), false);
+    ampsByMm2 = curve(tables.ampacities(), true);
   }
 
   /** Returns the resistance of one metre of a single conductor, ohms, at a temperature, °C. */
@@ -119,11 +119,11 @@ public final class Wire {
     return ohmsPerKilometreByArea.at(gauge.areaMm2(), -1, -1) / 1000;
   }
 
-  private static Curve curve(Map<Lead.Gauge, Sourced> table, Class<? extends Lead.Gauge> system) {
+  private static Curve curve(Map<Lead.Gauge, Sourced> table, boolean metric) {
     TreeMap<Double, Double> points = new TreeMap<>();
     table.forEach(
         (gauge, value) -> {
-          if (system.isInstance(gauge)) {
+          if (gauge.isMetric() == metric) {
             points.put(gauge.areaMm2(), value.value());
           }
         });

@@ -71,9 +71,9 @@ public record FileCheck(String file, String kind, List<Fault> faults) {
   }
 
   private static Fault withoutKind(Node root, String file) {
-    boolean there = root instanceof Node.Obj object && object.get(Format.KEY).isPresent();
-    Node.Place place =
-        there ? ((Node.Obj) root).get(Format.KEY).orElseThrow().place() : root.place();
+    Optional<Node> stated = root.object().flatMap(object -> object.get(Format.KEY));
+    boolean there = stated.isPresent();
+    Node.Place place = stated.orElse(root).place();
     String sentence =
         (there ? "«format» does not say what this file is" : "key «format» is missing")
             + "; it must be «loadwalk-sequence/1», «loadwalk-amplifier/1» or «loadwalk-bench/1»";

@@ -46,7 +46,7 @@ record RehearsalLine(
     Optional<RehearsalLine> found =
         tree.found()
             .flatMap(root -> Fields.of(root, "a rehearsal", faults))
-            .flatMap(f -> read(f, (Node.Obj) tree.found().orElseThrow(), file, faults));
+            .flatMap(f -> read(f, tree.found().flatMap(Node::object).orElseThrow(), file, faults));
     return Read.of(found, tree.found().isPresent() ? faults.list() : tree.faults());
   }
 
@@ -60,9 +60,9 @@ record RehearsalLine(
         fields.node("amp").flatMap(node -> BenchFiles.AMPLIFIER.embedded(node, faults));
     Optional<Bench> bench = bench(fields, faults);
     Answers answers = new Answers(new LinkedHashMap<>(), new ArrayList<>());
-    Optional<Node> said = fields.node("answers").filter(node -> !(node instanceof Node.Null));
+    Optional<Node> said = fields.node("answers").filter(node -> !node.isNull());
     said.flatMap(node -> Fields.of(node, "«answers»", faults))
-        .ifPresent(ignored -> answers.addAll((Node.Obj) said.orElseThrow()));
+        .ifPresent(ignored -> said.flatMap(Node::object).ifPresent(answers::addAll));
     String name = fields.node("name").map(RehearsalLine::text).orElse(Optional.of("")).orElse("");
     return faults.isEmpty()
         ? Optional.of(
@@ -77,7 +77,7 @@ record RehearsalLine(
   }
 
   private static Optional<Bench> bench(Fields fields, Faults faults) {
-    Optional<Node> node = fields.node("bench").filter(n -> !(n instanceof Node.Null));
+    Optional<Node> node = fields.node("bench").filter(n -> !n.isNull());
     return node.isEmpty()
         ? Optional.of(Bench.unknown())
         : BenchFiles.BENCH.embedded(node.get(), faults);
@@ -99,10 +99,7 @@ record RehearsalLine(
 
   /** Returns what an operator would have typed: a text, or a number written out. */
   private static Optional<String> text(Node node) {
-    if (node instanceof Node.Str text) {
-      return Optional.of(text.text());
-    }
-    return node instanceof Node.Num number ? Optional.of(typed(number.value())) : Optional.empty();
+    return node.string().or(() -> node.number().stream().mapToObj(RehearsalLine::typed).findAny());
   }
 
   private static String typed(double value) {
@@ -122,11 +119,12 @@ record RehearsalLine(
     }
 
     private void addStep(String step, Node node) {
-      if (node instanceof Node.Obj readings) {
+      Optional<Node.Obj> readings = node.object();
+      if (readings.isPresent()) {
         Map<String, String> typed = new LinkedHashMap<>();
-        readings.members().forEach((key, m) -> addReading(typed, step, key, m.value()));
+        readings.get().members().forEach((key, m) -> addReading(typed, step, key, m.value()));
         texts.put(step, typed);
-      } else if (!(node instanceof Node.Null)) {
+      } else if (!node.isNull()) {
         problems.add(
             new Problem(step, "", "an object of readings is expected, not " + node.kind()));
       }
@@ -136,7 +134,7 @@ record RehearsalLine(
       Optional<String> text = text(node);
       if (text.isPresent()) {
         typed.put(key, text.get());
-      } else if (!(node instanceof Node.Null)) {
+      } else if (!node.isNull()) {
         problems.add(new Problem(step, key, "a text or a number is expected, not " + node.kind()));
       }
     }

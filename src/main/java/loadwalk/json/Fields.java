@@ -40,8 +40,9 @@ public final class Fields {
    * @param faults where faults go
    */
   public static Optional<Fields> of(Node node, String what, Faults faults) {
-    if (node instanceof Node.Obj object) {
-      return Optional.of(new Fields(object, faults));
+    Optional<Node.Obj> object = node.object();
+    if (object.isPresent()) {
+      return Optional.of(new Fields(object.get(), faults));
     }
     faults.add(node.place(), "", what + " must be an object, not " + node.kind());
     return Optional.empty();
@@ -92,17 +93,19 @@ public final class Fields {
   }
 
   private OptionalDouble number(String key, Node node, double least, double most) {
-    if (!(node instanceof Node.Num number)) {
+    OptionalDouble number = node.number();
+    if (number.isEmpty()) {
       wrongKind(key, node, "a number");
-      return OptionalDouble.empty();
+      return number;
     }
-    if (!(number.value() >= least && number.value() <= most)) {
+    double value = number.getAsDouble();
+    if (!(value >= least && value <= most)) {
       String range = Numbers.text(least) + " to " + Numbers.text(most);
-      String got = Numbers.text(number.value());
+      String got = Numbers.text(value);
       faults.add(node.place(), key, Shown.quoted(key) + " must lie from " + range + ", not " + got);
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of(number.value());
+    return number;
   }
 
   /** Reads a number that must be there; NaN where it is not, and then a fault is kept. */
@@ -152,16 +155,17 @@ public final class Fields {
   }
 
   private Optional<String> text(String key, Node node, int longest, boolean lines) {
-    if (!(node instanceof Node.Str string)) {
+    Optional<String> string = node.string();
+    if (string.isEmpty()) {
       wrongKind(key, node, "a text");
-      return Optional.empty();
+      return string;
     }
-    String problem = textProblem(string.text(), longest, lines);
+    String problem = textProblem(string.get(), longest, lines);
     if (!problem.isEmpty()) {
       faults.add(node.place(), key, Shown.quoted(key) + " " + problem);
       return Optional.empty();
     }
-    return Optional.of(string.text());
+    return string;
   }
 
   private static String textProblem(String text, int longest, boolean lines) {
@@ -194,14 +198,14 @@ public final class Fields {
   /** Reads true or false, where the key is there; null counts as not known. */
   public Optional<Boolean> flag(String key) {
     Optional<Node> node = node(key);
-    if (node.isEmpty() || node.get() instanceof Node.Null) {
+    if (node.isEmpty() || node.get().isNull()) {
       return Optional.empty();
     }
-    if (node.get() instanceof Node.Bool bool) {
-      return Optional.of(bool.value());
+    Optional<Boolean> truth = node.get().truth();
+    if (truth.isEmpty()) {
+      wrongKind(key, node.get(), "true or false");
     }
-    wrongKind(key, node.get(), "true or false");
-    return Optional.empty();
+    return truth;
   }
 
   /** Reads a word out of a given set, where the key is there. */
@@ -244,15 +248,16 @@ public final class Fields {
     if (node.isEmpty()) {
       return List.of();
     }
-    if (!(node.get() instanceof Node.Arr list)) {
+    Optional<List<Node>> list = node.get().list();
+    if (list.isEmpty()) {
       wrongKind(key, node.get(), "a list");
       return List.of();
     }
-    if (list.items().size() > MOST_ITEMS) {
+    if (list.get().size() > MOST_ITEMS) {
       fault(key, Shown.quoted(key) + " must not have more than " + MOST_ITEMS + " entries");
       return List.of();
     }
-    return list.items();
+    return list.get();
   }
 
   private void wrongKind(String key, Node node, String wanted) {

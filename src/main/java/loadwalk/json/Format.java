@@ -26,9 +26,10 @@ public record Format(String kind, int number) {
 
   /** Finds the format that a file states, if it is an object that states one. */
   public static Optional<Format> stated(Node node) {
-    return node instanceof Node.Obj object && object.get(KEY).orElse(null) instanceof Node.Str text
-        ? of(text.text())
-        : Optional.empty();
+    return node.object()
+        .flatMap(object -> object.get(KEY))
+        .flatMap(Node::string)
+        .flatMap(Format::of);
   }
 
   /** Returns the text as it stands in a file. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** One JSON value that remembers where it stood. */
 public sealed interface Node {
@@ -13,6 +14,36 @@ public sealed interface Node {
 
   /** Returns what it is, in words: "an object", "a number". */
   String kind();
+
+  /** Returns the object where it is one. */
+  default Optional<Obj> object() {
+    return Optional.empty();
+  }
+
+  /** Returns the items where it is a list. */
+  default Optional<List<Node>> list() {
+    return Optional.empty();
+  }
+
+  /** Returns the text where it is one. */
+  default Optional<String> string() {
+    return Optional.empty();
+  }
+
+  /** Returns the number where it is one. */
+  default OptionalDouble number() {
+    return OptionalDouble.empty();
+  }
+
+  /** Returns the truth value where it is one. */
+  default Optional<Boolean> truth() {
+    return Optional.empty();
+  }
+
+  /** Tells whether it is null. */
+  default boolean isNull() {
+    return false;
+  }
 
   /**
    * A place in a text, both numbers from 1; columns count UTF-16 units.
@@ -48,6 +79,11 @@ public sealed interface Node {
     }
 
     @Override
+    public Optional<Obj> object() {
+      return Optional.of(this);
+    }
+
+    @Override
     public String kind() {
       return "an object";
     }
@@ -66,6 +102,11 @@ public sealed interface Node {
     }
 
     @Override
+    public Optional<List<Node>> list() {
+      return Optional.of(items);
+    }
+
+    @Override
     public String kind() {
       return "a list";
     }
@@ -78,6 +119,11 @@ public sealed interface Node {
    * @param text the text, without lone surrogates
    */
   record Str(Place place, String text) implements Node {
+    @Override
+    public Optional<String> string() {
+      return Optional.of(text);
+    }
+
     @Override
     public String kind() {
       return "a text";
@@ -92,6 +138,11 @@ public sealed interface Node {
    */
   record Num(Place place, double value) implements Node {
     @Override
+    public OptionalDouble number() {
+      return OptionalDouble.of(value);
+    }
+
+    @Override
     public String kind() {
       return "a number";
     }
@@ -105,6 +156,11 @@ public sealed interface Node {
    */
   record Bool(Place place, boolean value) implements Node {
     @Override
+    public Optional<Boolean> truth() {
+      return Optional.of(value);
+    }
+
+    @Override
     public String kind() {
       return value ? "true" : "false";
     }
@@ -116,6 +172,11 @@ public sealed interface Node {
    * @param place where it starts
    */
   record Null(Place place) implements Node {
+    @Override
+    public boolean isNull() {
+      return true;
+    }
+
     @Override
     public String kind() {
       return "null";

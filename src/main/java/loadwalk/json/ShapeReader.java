@@ -145,7 +145,7 @@ final class ShapeReader implements Shape {
 
   @Override
   public boolean isText(String key, boolean given) {
-    return fields.node(key).filter(Node.Str.class::isInstance).isPresent();
+    return fields.node(key).flatMap(Node::string).isPresent();
   }
 
   @Override

@@ -96,7 +96,7 @@ public final class SequenceReader {
   }
 
   private static void checkSize(Fields fields, int size, boolean faulty) {
-    boolean isList = fields.node("steps").filter(Node.Arr.class::isInstance).isPresent();
+    boolean isList = fields.node("steps").flatMap(Node::list).isPresent();
     if (isList && !faulty && size == 0) {
       fields.fault("steps", "«steps» must have at least one step");
     }
