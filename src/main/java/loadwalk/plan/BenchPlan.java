@@ -13,18 +13,41 @@ import loadwalk.forecast.Verdict;
  *
  * @param sequence the sequence's name
  * @param evidence amplifier, bench, conditions and what has been measured so far
+ * @param asked what each step asks of the operator, in order
  * @param steps the steps that ask something of the bench, in order
  * @param needs what the bench lacks for the whole sequence, one sentence each
  */
 public record BenchPlan(
-    String sequence, Evidence evidence, List<StepPlan> steps, List<String> needs) {
+    String sequence,
+    Evidence evidence,
+    List<Asked> asked,
+    List<StepPlan> steps,
+    List<String> needs) {
   /** The format of the plan in JSON. */
   public static final String FORMAT = "loadwalk-plan/1";
 
   /** Copies the lists. */
   public BenchPlan {
+    asked = List.copyOf(asked);
     steps = List.copyOf(steps);
     needs = List.copyOf(needs);
+  }
+
+  /**
+   * What a step asks of the operator.
+   *
+   * @param stepId the step
+   * @param instruction what to connect, to do and to read
+   */
+  public record Asked(String stepId, String instruction) {}
+
+  /** Returns what a step that is planned asks of the operator. */
+  String instruction(StepPlan step) {
+    return asked.stream()
+        .filter(a -> a.stepId().equals(step.target().stepId()))
+        .findFirst()
+        .orElseThrow()
+        .instruction();
   }
 
   /** Returns an earlier step that asks the same and is answered the same, if there is one. */

@@ -19,6 +19,7 @@ import loadwalk.forecast.Observation;
 import loadwalk.forecast.StepCautions;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
+import loadwalk.sequence.StepContext;
 
 /**
  * Plans a bench for a sequence.
@@ -65,18 +66,17 @@ public final class BenchPlanner {
         new Evidence.Conditions(
             sequence.toneHertz(), sequence.limitThdPercent(), sequence.supplyVolts());
     Evidence evidence = new Evidence(amplifier, bench, conditions, observations);
-    List<StepPlan> steps =
-        targets(sequence).stream().map(target -> step(evidence, target)).toList();
-    List<String> needs = new Needs(tables, evidence, steps).sentences();
-    return new BenchPlan(sequence.name(), evidence, steps, needs);
-  }
-
-  /** Before the walk the heaviest step is taken to be the heaviest of the sequence. */
-  private static List<Target> targets(Sequence sequence) {
+    List<BenchPlan.Asked> asked = new ArrayList<>();
+    List<StepPlan> steps = new ArrayList<>();
     List<PlannedStep> walked = PlannedStep.of(sequence);
-    return walked.stream()
-        .flatMap(planned -> planned.target(planned.in(sequence, walked, any -> true)).stream())
-        .toList();
+    for (PlannedStep planned : walked) {
+      // Before the walk the heaviest step is taken to be the heaviest of the sequence.
+      StepContext context = planned.in(sequence, walked, any -> true);
+      asked.add(new BenchPlan.Asked(planned.id(), planned.instruction(context)));
+      planned.target(context).ifPresent(target -> steps.add(step(evidence, target)));
+    }
+    List<String> needs = new Needs(tables, evidence, steps).sentences();
+    return new BenchPlan(sequence.name(), evidence, asked, steps, needs);
   }
 
   private StepPlan step(Evidence evidence, Target target) {

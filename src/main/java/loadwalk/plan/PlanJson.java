@@ -41,7 +41,7 @@ public final class PlanJson {
     out.writeStringField("verdict", plan.verdict().word());
     out.writeArrayFieldStart("steps");
     for (StepPlan step : plan.steps()) {
-      step(step);
+      step(step, plan.instruction(step));
     }
     out.writeEndArray();
     out.writeArrayFieldStart("needs");
@@ -52,9 +52,10 @@ public final class PlanJson {
     out.writeEndObject();
   }
 
-  private void step(StepPlan step) throws IOException {
+  private void step(StepPlan step, String instruction) throws IOException {
     out.writeStartObject();
     out.writeStringField("step", step.target().stepId());
+    out.writeStringField("instruction", instruction);
     out.writeStringField("verdict", step.forecast().verdict().word());
     out.writeArrayFieldStart("cautions");
     for (Caution caution : step.forecast().cautions()) {

@@ -52,6 +52,7 @@ public final class PlanPage {
     Evidence evidence = plan.evidence();
     List<Section> sections = new ArrayList<>();
     sections.add(new Section("steps", "Steps", List.of(conditions(), table())));
+    sections.add(new Section("asked", "What each step asks", List.of(asked())));
     for (int i = 0; i < plan.steps().size(); i++) {
       sections.add(details("step-" + (i + 1), plan.steps().get(i)));
     }
@@ -78,6 +79,13 @@ public final class PlanPage {
             + " % THD; measured so far: "
             + plan.evidence().observations().size()
             + " steps.");
+  }
+
+  private Terms asked() {
+    return new Terms(
+        plan.asked().stream()
+            .map(asked -> new Term(asked.stepId(), Inert.line(asked.instruction(), Inert.SENTENCE)))
+            .toList());
   }
 
   private Table table() {

@@ -89,6 +89,7 @@ public record Sheet(
    *
    * @param id its id
    * @param verb what it does
+   * @param instruction what it asked of the operator
    * @param status how far it came
    * @param brief its brief, where it was reached
    * @param armedOhms the load typed as connected, ohms
@@ -102,6 +103,7 @@ public record Sheet(
   public record StepLine(
       String id,
       String verb,
+      String instruction,
       StepState.Status status,
       Optional<Forecast> brief,
       OptionalDouble armedOhms,

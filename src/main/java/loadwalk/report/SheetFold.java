@@ -139,6 +139,7 @@ final class SheetFold {
     return new Sheet.StepLine(
         planned.id(),
         planned.step().verb(),
+        planned.instruction(state.context(planned)),
         step.status(),
         step.brief(),
         armed,

@@ -18,6 +18,7 @@ final class SheetJsonSteps {
   static void write(JsonGenerator out, Sheet.StepLine step) throws IOException {
     out.writeStringField("step", step.id());
     out.writeStringField("do", step.verb());
+    out.writeStringField("instruction", step.instruction());
     out.writeStringField("status", step.status().word());
     if (step.recheckOf().isPresent()) {
       out.writeStringField("recheckOf", step.recheckOf().get());

@@ -44,6 +44,7 @@ public final class SheetPage {
       sections.add(new Section("charts", "Charts", figures));
     }
     sections.add(identity());
+    sections.add(new Section("asked", "What each step asked", List.of(asked())));
     sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
     sections.addAll(WavePages.sections(sheet));
     sections.addAll(ComputedPage.sections(sheet.result()));
@@ -196,6 +197,13 @@ public final class SheetPage {
             Column.numbers("At a supply of"),
             Column.numbers("At THD")),
         rows);
+  }
+
+  private Terms asked() {
+    return new Terms(
+        sheet.steps().stream()
+            .map(step -> new Term(step.id(), Inert.line(step.instruction(), Inert.SENTENCE)))
+            .toList());
   }
 
   private List<Block> readings() {
