@@ -15,7 +15,7 @@ import loadwalk.journal.Recovery;
 import loadwalk.plan.WiringRequest;
 import loadwalk.plan.WiringSearch;
 import loadwalk.report.Picture;
-import loadwalk.walk.FactReader;
+import loadwalk.walk.FactText;
 
 /** Measures how work grows with its size and prints the order found between the sizes. */
 final class Growth {
@@ -30,11 +30,13 @@ final class Growth {
 
   static void print(Path demo) throws IOException {
     List<String> bodies =
-        Recovery.read(Files.readAllBytes(demo)).records().stream().map(JournalRecord::body).toList();
+        Recovery.read(Files.readAllBytes(demo)).records().stream()
+            .map(JournalRecord::body)
+            .toList();
     grow(
         "folding a walk, records",
         new int[] {10, 100, 1000, 10_000},
-        n -> () -> FactReader.walk(grown(bodies, n)),
+        n -> () -> FactText.walk(grown(bodies, n)),
         ROUNDS);
     grow(
         "ledger with its index, walks",

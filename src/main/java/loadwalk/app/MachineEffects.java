@@ -14,7 +14,7 @@ import loadwalk.view.WaveFound;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Fact;
-import loadwalk.walk.FactWriter;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.UnreadableFact;
@@ -81,7 +81,7 @@ final class MachineEffects implements EffectRunner {
   }
 
   Event kept(Effect.AppendJournal append) {
-    KeepResult result = open.orElseThrow().append(FactWriter.body(append.facts()));
+    KeepResult result = open.orElseThrow().append(FactText.body(append.facts()));
     Optional<String> failure = result.failure();
     return failure.isPresent() ? new Event.NotKept(failure.get()) : new Event.Kept(append.facts());
   }

@@ -15,8 +15,7 @@ import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
 import loadwalk.view.Library;
 import loadwalk.walk.Fact;
-import loadwalk.walk.FactReader;
-import loadwalk.walk.FactWriter;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Stamped;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
@@ -44,7 +43,7 @@ final class WalkFolder {
 
   /** Returns the state that a journal tells, or why it cannot be told. */
   static WalkState state(Recovered read) {
-    return FactReader.walk(read.records().stream().map(JournalRecord::body).toList());
+    return FactText.walk(read.records().stream().map(JournalRecord::body).toList());
   }
 
   /** Begins a walk; its journal appears with its first record in it or not at all. */
@@ -62,7 +61,7 @@ final class WalkFolder {
               unnamed.amplifier(),
               unnamed.bench(),
               unnamed.practiceSeed());
-      String body = FactWriter.body(List.of(new Stamped(named, wallMillis)));
+      String body = FactText.body(List.of(new Stamped(named, wallMillis)));
       opening = store.create(new WalkName(name), body);
       if (!opening.isNameTaken()) {
         return opening;

@@ -11,7 +11,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
 import loadwalk.json.Shown;
-import loadwalk.walk.FactReader;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Replay;
 import loadwalk.walk.Replay.Difference;
 import loadwalk.walk.Stamped;
@@ -74,7 +74,7 @@ public final class ReplayCommand implements Callable<Integer> {
     try {
       WalkShelf.Journal journal = shelf.read(walk);
       journal.damaged().ifPresent(why -> complain(walk, why));
-      List<List<Stamped>> records = journal.bodies().stream().map(FactReader::facts).toList();
+      List<List<Stamped>> records = journal.bodies().stream().map(FactText::read).toList();
       replayed.add(new Replayed(walk, Replay.of(shelf.rules(), records)));
       return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
     } catch (UnreadableFact unreadable) {

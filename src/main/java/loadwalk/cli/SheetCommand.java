@@ -12,7 +12,7 @@ import loadwalk.report.SheetCsv;
 import loadwalk.report.SheetJson;
 import loadwalk.report.SheetOptions;
 import loadwalk.report.SheetPage;
-import loadwalk.walk.FactReader;
+import loadwalk.walk.FactText;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
 import picocli.CommandLine.Command;
@@ -71,7 +71,7 @@ public final class SheetCommand implements Callable<Integer> {
     if (journal.bodies().isEmpty()) {
       return refused(err, "This walk holds no record that can be read.", ExitCode.DAMAGED);
     }
-    WalkState state = FactReader.walk(journal.bodies());
+    WalkState state = FactText.walk(journal.bodies());
     Sheet sheet =
         Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)), shelf.rules());
     outputs.write(

@@ -1,5 +1,9 @@
 package loadwalk.forecast;
 
+import java.util.List;
+import java.util.Optional;
+import loadwalk.json.Shape;
+
 /**
  * A predicted range of one reading, at the forecast's level.
  *
@@ -8,6 +12,10 @@ package loadwalk.forecast;
  * @param high the upper end
  */
 public record Band(double low, double middle, double high) {
+  static final Band BLANK = new Band(0, 0, 0);
+
+  private static final double MOST = Double.MAX_VALUE;
+
   /** Checks that the ends are finite and in order. */
   public Band {
     boolean ordered = low <= middle && middle <= high;
@@ -15,6 +23,20 @@ public record Band(double low, double middle, double high) {
       throw new IllegalArgumentException(
           "a band needs finite ends in order, got " + low + ", " + middle + ", " + high);
     }
+  }
+
+  /** Goes through a band under a key: {@code [low, middle, high]}. */
+  static Band shape(Shape in, String key, Band band) {
+    List<Double> ends = in.numbers(key, List.of(band.low, band.middle, band.high), -MOST, MOST);
+    if (ends.size() != 3) {
+      in.refuse(key, "a band must be a list of three numbers");
+      return band;
+    }
+    return new Band(ends.get(0), ends.get(1), ends.get(2));
+  }
+
+  static Optional<Band> shape(Shape in, String key, Optional<Band> band) {
+    return in.has(key, band.isPresent()) ? Optional.of(shape(in, key, band.orElse(BLANK))) : band;
   }
 
   /** Tells whether a value lies inside, ends included; NaN never does. */

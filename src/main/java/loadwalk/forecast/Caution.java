@@ -1,6 +1,9 @@
 package loadwalk.forecast;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * One thing a brief warns of.
@@ -11,7 +14,8 @@ import java.util.Objects;
  * @param severity how near the limit, used to sort worst first: demand over what is borne, 1 at the
  *     limit; infinite where it cannot be told
  */
-public record Caution(String code, Verdict gravity, String text, double severity) {
+public record Caution(String code, Verdict gravity, String text, double severity)
+    implements Shaped<Caution> {
   /** Checks that nothing is missing. */
   public Caution {
     Objects.requireNonNull(code, "code");
@@ -20,5 +24,20 @@ public record Caution(String code, Verdict gravity, String text, double severity
     if (Double.isNaN(severity)) {
       throw new IllegalArgumentException("severity of " + code + " is NaN");
     }
+  }
+
+  static Caution blank() {
+    return new Caution("", Verdict.CLEAR, "", Double.POSITIVE_INFINITY);
+  }
+
+  @Override
+  public Caution shape(Shape in) {
+    boolean told = Double.isFinite(severity);
+    return new Caution(
+        in.text("code", code),
+        in.word("gravity", gravity, ForecastWords.VERDICTS),
+        in.text("text", text),
+        in.number("severity", told ? OptionalDouble.of(severity) : OptionalDouble.empty())
+            .orElse(severity));
   }
 }

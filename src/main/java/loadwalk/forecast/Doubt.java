@@ -2,7 +2,10 @@ package loadwalk.forecast;
 
 import java.util.Objects;
 import java.util.Optional;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.ReadingId;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * An entry that the forecast or another reading contradicts.
@@ -15,7 +18,8 @@ import loadwalk.bench.ReadingId;
  *     reading only shows it
  */
 public record Doubt(
-    ReadingId reading, Slip slip, String text, String lookAt, Optional<String> earlierStep) {
+    ReadingId reading, Slip slip, String text, String lookAt, Optional<String> earlierStep)
+    implements Shaped<Doubt> {
   /** Checks that nothing is missing. */
   public Doubt {
     Objects.requireNonNull(reading, "reading");
@@ -23,6 +27,21 @@ public record Doubt(
     Objects.requireNonNull(text, "text");
     Objects.requireNonNull(lookAt, "lookAt");
     Objects.requireNonNull(earlierStep, "earlierStep");
+  }
+
+  /** Returns a doubt of nothing, to be read into. */
+  public static Doubt blank() {
+    return new Doubt(ReadingId.OUTPUT_VOLTS, Slip.UNNAMED, "", "");
+  }
+
+  @Override
+  public Doubt shape(Shape in) {
+    return new Doubt(
+        in.word("reading", reading, BenchFiles.READINGS),
+        in.word("slip", slip, ForecastWords.SLIPS),
+        in.text("text", text),
+        in.text("lookAt", lookAt),
+        in.text("earlierStep", earlierStep));
   }
 
   /** Makes a doubt whose slip is in the reading doubted. */

@@ -5,7 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.ReadingId;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 
 /**
  * What a step should read and what it asks of the bench.
@@ -25,13 +28,47 @@ public record Forecast(
     Demand demand,
     List<Caution> cautions,
     Verdict verdict,
-    String basis) {
+    String basis)
+    implements Shaped<Forecast> {
   /** Copies the maps and lists. */
   public Forecast {
     Map<ReadingId, Band> copy = new EnumMap<>(ReadingId.class);
     copy.putAll(readings);
     readings = Collections.unmodifiableMap(copy);
     cautions = List.copyOf(cautions);
+  }
+
+  /** Returns a forecast of nothing, to be read into. */
+  public static Forecast blank() {
+    return new Forecast("", 0, Map.of(), Demand.unknown(), List.of(), Verdict.CLEAR, "");
+  }
+
+  /** Returns this forecast for another step. */
+  public Forecast of(String step) {
+    return new Forecast(step, level, readings, demand, cautions, verdict, basis);
+  }
+
+  /** Goes through all but the step, which is named where the forecast is kept. */
+  @Override
+  public Forecast shape(Shape in) {
+    double itsLevel = in.number("level", level);
+    Verdict itsVerdict = in.word("verdict", verdict, ForecastWords.VERDICTS);
+    String itsBasis = in.text("basis", basis);
+    Map<ReadingId, Band> bands = in.part("readings", new Readings(readings)).bands;
+    Demand itsDemand = in.part("demand", demand);
+    List<Caution> its = in.list("cautions", cautions, Caution.blank());
+    return new Forecast(stepId, itsLevel, bands, itsDemand, its, itsVerdict, itsBasis);
+  }
+
+  private record Readings(Map<ReadingId, Band> bands) implements Shaped<Readings> {
+    @Override
+    public Readings shape(Shape in) {
+      Map<ReadingId, Band> read = new EnumMap<>(ReadingId.class);
+      for (ReadingId id : in.keys(BenchFiles.READINGS, bands.keySet())) {
+        read.put(id, Band.shape(in, id.key(), bands.getOrDefault(id, Band.BLANK)));
+      }
+      return new Readings(read);
+    }
   }
 
   /** Returns the band of a reading where it can be told. */
@@ -51,7 +88,17 @@ public record Forecast(
       Optional<Band> loadWatts,
       Optional<Band> totalWatts,
       Optional<Band> heatWatts,
-      Optional<Band> leadVolts) {
+      Optional<Band> leadVolts)
+      implements Shaped<Demand> {
+    @Override
+    public Demand shape(Shape in) {
+      return new Demand(
+          Band.shape(in, "loadWatts", loadWatts),
+          Band.shape(in, "totalWatts", totalWatts),
+          Band.shape(in, "heatWatts", heatWatts),
+          Band.shape(in, "leadVolts", leadVolts));
+    }
+
     /** Returns the demand with the volts lost in the leads. */
     Demand losing(Optional<Band> inLeads) {
       return new Demand(loadWatts, totalWatts, heatWatts, inLeads);

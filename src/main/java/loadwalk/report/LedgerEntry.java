@@ -18,7 +18,7 @@ import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
 import loadwalk.walk.Entry;
-import loadwalk.walk.FactReader;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Results;
 import loadwalk.walk.WalkState;
 
@@ -142,7 +142,7 @@ public record LedgerEntry(
    * @throws loadwalk.walk.UnreadableFact if a body holds something this version does not know
    */
   public static LedgerEntry ofBodies(List<String> bodies, Rules rules) {
-    return of(FactReader.walk(LedgerBodies.needed(bodies)), rules);
+    return of(FactText.walk(LedgerBodies.needed(bodies)), rules);
   }
 
   private static Load load(WalkState state, PublishedPower power, StepResult step) {

@@ -5,6 +5,8 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.Harmonic;
 import loadwalk.wave.LimitFinding;
@@ -47,7 +49,9 @@ public record Capture(
     String shape,
     String overdriven,
     List<Double> cycle,
-    List<Double> harmonics) {
+    List<Double> harmonics)
+    implements Shaped<Capture> {
+  private static final double MOST = Double.MAX_VALUE;
   private static final int CYCLE_POINTS = 128;
   private static final MathContext KEPT_DIGITS = new MathContext(5);
   private static final MathContext TYPED_DIGITS = new MathContext(7);
@@ -65,6 +69,33 @@ public record Capture(
     harmonics = List.copyOf(harmonics);
     cycle.forEach(y -> requireFinite(y, "cycle"));
     harmonics.forEach(y -> requireNotNegative(y, "harmonics"));
+  }
+
+  static Capture blank() {
+    OptionalDouble none = OptionalDouble.empty();
+    List<Double> no = List.of();
+    return new Capture("", "", 1, 1, 1, 0, 1, none, "", none, false, "", "", "", no, no);
+  }
+
+  @Override
+  public Capture shape(Shape in) {
+    return new Capture(
+        in.text("file", file),
+        in.text("sha256", sha256),
+        in.whole("channel", channel),
+        in.number("frequencyHertz", hertz),
+        in.number("outputVolts", volts),
+        in.number("scatterVolts", scatterVolts),
+        in.number("voltsPerUnit", voltsPerUnit),
+        in.number("calibrationU", calibrationU),
+        in.text("calibration", calibration),
+        in.number("thdPercent", thdPercent),
+        in.flag("atLimit", atLimit),
+        in.text("method", method),
+        in.text("shape", shape),
+        in.text("overdriven", overdriven),
+        in.numbers("cycleVolts", cycle, -MOST, MOST),
+        in.numbers("harmonicPercents", harmonics, 0, MOST));
   }
 
   /**

@@ -6,17 +6,19 @@ import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
-import loadwalk.forecast.Forecast;
-import loadwalk.result.Criterion;
-import loadwalk.result.LimitPair;
+import loadwalk.json.Read;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
 import loadwalk.sequence.Sequence;
+import loadwalk.sequence.SequenceReader;
 import loadwalk.walk.StepState.Status;
 import loadwalk.walk.WalkState.Hold;
 
 /** Something that happened in a walk, as its journal keeps it. */
-public sealed interface Fact {
+public sealed interface Fact extends FactsOfStep, Shaped<Fact> {
 
   /** Returns the state after this fact; {@link Opened} is the only one that needs no state. */
   WalkState applyTo(WalkState state, long wallMillis);
@@ -50,7 +52,19 @@ public sealed interface Fact {
   default void judgeStepAnew(Replay replay) {}
 
   /** A fact about one step. */
-  sealed interface OfStep extends Fact {
+  sealed interface OfStep extends Fact
+      permits OfReading,
+          Briefed,
+          Armed,
+          HaltLifted,
+          Begun,
+          Warmed,
+          StoodBy,
+          CriterionSet,
+          PairAdded,
+          Captured,
+          EndedEarly,
+          Skipped {
     /** Returns the id of the step. */
     String step();
 
@@ -64,7 +78,7 @@ public sealed interface Fact {
   }
 
   /** A fact that judges one reading of a step. */
-  sealed interface OfReading extends OfStep {
+  sealed interface OfReading extends OfStep permits Entered, Doubted {
     /** Returns the reading. */
     ReadingId reading();
 
@@ -126,176 +140,27 @@ public sealed interface Fact {
     public Optional<Opened> opening() {
       return Optional.of(this);
     }
-  }
-
-  /** A brief was shown. */
-  record Briefed(String step, Forecast forecast) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.briefed(forecast);
-    }
 
     @Override
-    public void judgeStepAnew(Replay replay) {
-      replay.compareBrief(this);
-    }
-  }
-
-  /** The operator typed the load that is really connected. */
-  record Armed(String step, String text, double ohms) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.armed(ohms);
-    }
-  }
-
-  /** A halt was lifted with a reason. */
-  record HaltLifted(String step, List<String> codes, String reason) implements OfStep {
-    /** Copies the codes. */
-    public HaltLifted {
-      codes = List.copyOf(codes);
+    public Fact shape(Shape in) {
+      String name = in.text("walk", walk);
+      String by = in.text("version", version);
+      String text = in.text("sequenceText", sequenceText);
+      Optional<Sequence> read = Optional.ofNullable(sequence);
+      return new Opened(
+          name,
+          by,
+          read.isPresent() ? read.get() : sequence(in, text),
+          text,
+          in.embedded("amplifier", amplifier, BenchFiles.AMPLIFIER),
+          in.embedded("bench", bench, BenchFiles.BENCH),
+          in.whole("practiceSeed", practiceSeed, -LARGEST_SEED, LARGEST_SEED));
     }
 
-    @Override
-    public StepState change(StepState before) {
-      return before.lifted(reason);
-    }
-  }
-
-  /** The step was started. */
-  record Begun(String step) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.with(Status.RUNNING);
-    }
-  }
-
-  /** The warm-up clock reached a time, seconds. */
-  record Warmed(String step, double seconds) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.warmed(seconds);
-    }
-  }
-
-  /**
-   * A value was entered; a second one for the same reading amends the first.
-   *
-   * @param instrument what it was read from, where a meter itself was asked
-   */
-  record Entered(
-      String step,
-      ReadingId reading,
-      String text,
-      double value,
-      double resolution,
-      List<Doubt> doubts,
-      double warmSeconds,
-      Optional<Instrument> instrument)
-      implements OfReading {
-    /** Copies the doubts. */
-    public Entered {
-      doubts = List.copyOf(doubts);
-    }
-
-    /** Makes a value that was typed. */
-    public Entered(
-        String step,
-        ReadingId reading,
-        String text,
-        double value,
-        double resolution,
-        List<Doubt> doubts,
-        double warmSeconds) {
-      this(step, reading, text, value, resolution, doubts, warmSeconds, Optional.empty());
-    }
-
-    @Override
-    public StepState change(StepState before) {
-      return before.entered(
-          reading,
-          new Entry(
-              text,
-              value,
-              resolution,
-              doubts,
-              Optional.empty(),
-              before.entryCount() + 1,
-              warmSeconds,
-              instrument));
-    }
-
-    @Override
-    public Optional<Entered> entered() {
-      return Optional.of(this);
-    }
-  }
-
-  /** A value kept earlier was contradicted by a later one of its step. */
-  record Doubted(String step, ReadingId reading, List<Doubt> doubts) implements OfReading {
-    /** Copies the doubts. */
-    public Doubted {
-      doubts = List.copyOf(doubts);
-    }
-
-    @Override
-    public StepState change(StepState before) {
-      return before.doubted(reading, doubts);
-    }
-
-    @Override
-    public Optional<Entered> entered() {
-      return Optional.empty();
-    }
-  }
-
-  /** The operator stood by a doubted value. */
-  record StoodBy(String step, ReadingId reading, String reason) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.stoodBy(reading, reason);
-    }
-
-    @Override
-    public boolean changesEvidence() {
-      return true;
-    }
-  }
-
-  /** The operator said at what the output was read. */
-  record CriterionSet(String step, Criterion criterion) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.at(criterion);
-    }
-
-    @Override
-    public boolean changesEvidence() {
-      return true;
-    }
-  }
-
-  /** Volts and THD were read together near the limit. */
-  record PairAdded(String step, LimitPair pair) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.paired(pair);
-    }
-  }
-
-  /** A captured wave was taken for the readings entered with it. */
-  record Captured(String step, Capture capture) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.captured(capture);
-    }
-  }
-
-  /** A warm-up was ended before its time. */
-  record EndedEarly(String step, String reason) implements OfStep {
-    @Override
-    public StepState change(StepState before) {
-      return before.because(reason);
+    private static Sequence sequence(Shape in, String text) {
+      Read<Sequence> read = SequenceReader.read(text, "sequence");
+      read.faults().stream().limit(1).forEach(f -> in.refuse("sequenceText", f.sentence()));
+      return read.found().orElse(null);
     }
   }
 
@@ -317,13 +182,10 @@ public sealed interface Fact {
     public void judgeStepAnew(Replay replay) {
       replay.compareEnd(step, List.of());
     }
-  }
 
-  /** The step was passed over. */
-  record Skipped(String step, String reason) implements OfStep {
     @Override
-    public StepState change(StepState before) {
-      return before.because(reason).with(Status.SKIPPED);
+    public Fact shape(Shape in) {
+      return new Done(in.text("step", step));
     }
   }
 
@@ -332,6 +194,11 @@ public sealed interface Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
       return state.noted(new WalkState.Note(step, text, wallMillis)).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Noted(in.text("step", step), in.text("text", text));
     }
   }
 
@@ -366,6 +233,16 @@ public sealed interface Fact {
     public Optional<String> toldOnceKept() {
       return Optional.of("The photo is kept as " + path + ".");
     }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Attached(
+          in.text("step", step),
+          in.text("path", path),
+          in.text("caption", caption),
+          in.text("sha256", sha256),
+          in.text("mediaType", mediaType));
+    }
   }
 
   /** The operator stopped at once; a running step must be briefed and armed anew. */
@@ -373,6 +250,11 @@ public sealed interface Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
       return state.step(step, Fact::backToAhead).holding(Hold.STOPPED).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Stopped(in.text("step", step));
     }
   }
 
@@ -382,6 +264,11 @@ public sealed interface Fact {
     public WalkState applyTo(WalkState state, long wallMillis) {
       return state.stoppedBecause(reason).holding(Hold.PAUSED).at(wallMillis);
     }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new StopExplained(in.text("reason", reason));
+    }
   }
 
   /** The walk was paused. */
@@ -390,6 +277,11 @@ public sealed interface Fact {
     public WalkState applyTo(WalkState state, long wallMillis) {
       return state.holding(Hold.PAUSED).at(wallMillis);
     }
+
+    @Override
+    public Fact shape(Shape in) {
+      return this;
+    }
   }
 
   /** The walk goes on. */
@@ -397,6 +289,11 @@ public sealed interface Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
       return state.holding(Hold.RUNNING).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return this;
     }
   }
 
@@ -421,6 +318,11 @@ public sealed interface Fact {
     public boolean resetsWarmClock() {
       return true;
     }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Cooled(in.text("step", step), in.text("reason", why));
+    }
   }
 
   /** A warm-up is to be done again; the step it is done for must be briefed and armed anew. */
@@ -436,6 +338,11 @@ public sealed interface Fact {
     @Override
     public boolean resetsWarmClock() {
       return true;
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new WarmAgain(in.text("step", step));
     }
   }
 

@@ -1,5 +1,8 @@
 package loadwalk.walk;
 
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
+
 /**
  * What a reading was read from, kept beside it in the journal.
  *
@@ -12,7 +15,8 @@ package loadwalk.walk;
  *     100:2008, 4.2.2), degrees of freedom count − 1
  */
 public record Instrument(
-    String meter, String identity, String raw, long wallMillis, int count, double scatter) {
+    String meter, String identity, String raw, long wallMillis, int count, double scatter)
+    implements Shaped<Instrument> {
   /** Checks the numbers. */
   public Instrument {
     if (count < 1) {
@@ -21,5 +25,20 @@ public record Instrument(
     if (!(scatter >= 0) || Double.isInfinite(scatter)) {
       throw new IllegalArgumentException("scatter must be a number from 0 up, got " + scatter);
     }
+  }
+
+  static Instrument blank() {
+    return new Instrument("", "", "", 0, 1, 0);
+  }
+
+  @Override
+  public Instrument shape(Shape in) {
+    return new Instrument(
+        in.text("meter", meter),
+        in.text("identity", identity),
+        in.text("raw", raw),
+        in.moment("at", wallMillis),
+        in.whole("count", count),
+        in.number("scatter", scatter));
   }
 }

@@ -5,9 +5,8 @@ import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Reads the one form of a time that {@link FactWriter} writes, {@code 2026-01-31T09:30:00.123Z}
- * with or without its milliseconds; a parser for all of ISO 8601 costs more than the rest of a
- * record.
+ * Reads the one form of a time that {@link FactText} writes, {@code 2026-01-31T09:30:00.123Z} with
+ * or without its milliseconds; a parser for all of ISO 8601 costs more than the rest of a record.
  */
 final class MomentText {
   private static final String FORM = "0000-00-00T00:00:00.000Z";

@@ -21,7 +21,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loadwalk.journal.JournalRecord;
 import loadwalk.walk.Fact;
-import loadwalk.walk.FactReader;
+import loadwalk.walk.FactText;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -131,7 +131,7 @@ class KilledWalkCrashTest {
     opened.walk().close();
     List<String> found = new ArrayList<>();
     for (JournalRecord record : opened.read().records()) {
-      FactReader.facts(record.body()).stream()
+      FactText.read(record.body()).stream()
           .map(s -> s.fact())
           .filter(Fact.Entered.class::isInstance)
           .forEach(f -> found.add(((Fact.Entered) f).text()));

@@ -2,7 +2,7 @@ package loadwalk.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import loadwalk.walk.FactWriter;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Stamped;
 
 /** Gives tests of other packages the bodies of whole walks. */
@@ -17,7 +17,7 @@ public final class Journals {
   static List<String> bodies(Walks walk) {
     List<String> bodies = new ArrayList<>();
     for (Stamped fact : walk.facts()) {
-      bodies.add(FactWriter.body(List.of(fact)));
+      bodies.add(FactText.body(List.of(fact)));
     }
     return bodies;
   }

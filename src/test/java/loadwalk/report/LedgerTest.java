@@ -16,7 +16,7 @@ import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
 import loadwalk.plan.StockRules;
 import loadwalk.quantity.Quantity;
-import loadwalk.walk.FactWriter;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Results;
 import loadwalk.walk.Stamped;
 import loadwalk.walk.WalkState;
@@ -35,7 +35,7 @@ class LedgerTest {
     for (Walks walk : List.of(Walks.practicing(1, "full-walk").toTheEnd(), Walks.eventful())) {
       List<String> bodies = new ArrayList<>();
       for (Stamped fact : walk.facts()) {
-        bodies.add(FactWriter.body(List.of(fact)));
+        bodies.add(FactText.body(List.of(fact)));
       }
       assertTrue(LedgerBodies.needed(bodies).size() < bodies.size());
       assertEquals(

@@ -27,7 +27,7 @@ import loadwalk.tui.Surface;
 import loadwalk.view.Look;
 import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Entry;
-import loadwalk.walk.FactReader;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Model;
 import loadwalk.walk.Stamped;
 import loadwalk.walk.StepState;
@@ -295,12 +295,12 @@ final class BenchSide {
 
   /** Returns the facts in the journal's file. */
   List<Stamped> facts() {
-    return program.bodies().stream().flatMap(body -> FactReader.facts(body).stream()).toList();
+    return program.bodies().stream().flatMap(body -> FactText.read(body).stream()).toList();
   }
 
   /** Checks that the journal's file tells the same walk as the one in memory. */
   BenchSide journalTellsTheSame() {
-    boolean same = FactReader.walk(program.bodies()).equals(model().state());
+    boolean same = FactText.walk(program.bodies()).equals(model().state());
     assertTrue(same, "the journal tells another walk than the screen");
     return this;
   }

@@ -28,8 +28,7 @@ import loadwalk.walk.Effect;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Event;
 import loadwalk.walk.Fact;
-import loadwalk.walk.FactReader;
-import loadwalk.walk.FactWriter;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Instrument;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
@@ -97,8 +96,8 @@ class MetersOnScreenTest {
             amplifier,
             bench,
             OptionalLong.empty());
-    journal.add(FactWriter.body(List.of(new Stamped(opened, WALL))));
-    hear(new ProgramEvent.WalkReady(Model.of(FactReader.walk(journal), 1)));
+    journal.add(FactText.body(List.of(new Stamped(opened, WALL))));
+    hear(new ProgramEvent.WalkReady(Model.of(FactText.walk(journal), 1)));
     hear(new ProgramEvent.OfWalk(new Event.Reopened(now * 1_000_000, WALL)));
   }
 
@@ -109,7 +108,7 @@ class MetersOnScreenTest {
       program = next.program();
       for (Effect effect : next.effects()) {
         if (effect instanceof Effect.AppendJournal append) {
-          journal.add(FactWriter.body(append.facts()));
+          journal.add(FactText.body(append.facts()));
           waiting.add(new ProgramEvent.OfWalk(new Event.Kept(append.facts())));
         } else {
           bells++;
@@ -182,7 +181,7 @@ class MetersOnScreenTest {
     assertTrue(program.notice().orElseThrow().endsWith("; read within 0.0 s."), screen());
     metersSay(volts(13.69), amps(1.7));
     assertTrue(screen().contains("meters now: supply amps 1.70 A, supply volts 13.69 V"), screen());
-    assertEquals(state(), FactReader.walk(journal));
+    assertEquals(state(), FactText.walk(journal));
     assertEquals(
         by.scatter(),
         Results.taken(state()).get(0).reading(ReadingId.SUPPLY_VOLTS).orElseThrow().scatter());
@@ -425,6 +424,6 @@ class MetersOnScreenTest {
     press(Key.Kind.ENTER);
     assertEquals(1, step().entryCount(), screen());
     assertTrue(step().latest().values().iterator().next().instrument().isEmpty());
-    assertEquals(state(), FactReader.walk(journal));
+    assertEquals(state(), FactText.walk(journal));
   }
 }

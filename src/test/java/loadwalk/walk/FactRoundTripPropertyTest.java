@@ -53,8 +53,8 @@ class FactRoundTripPropertyTest {
         facts.add(new Stamped(fact(), random.nextInt(4) == 0 ? at + random.nextInt(9000) : at));
       }
       facts.forEach(f -> kinds.add(f.fact().getClass().getSimpleName()));
-      String body = FactWriter.body(facts);
-      assertEquals(facts, FactReader.facts(body), "seed " + SEED + ", body " + i + ": " + body);
+      String body = FactText.body(facts);
+      assertEquals(facts, FactText.read(body), "seed " + SEED + ", body " + i + ": " + body);
     }
     assertEquals(22, kinds.size(), kinds::toString);
   }
@@ -75,9 +75,9 @@ class FactRoundTripPropertyTest {
                 rig.bench().described(),
                 OptionalLong.of(seed == 199 ? Fact.Opened.LARGEST_SEED : seed));
         List<Stamped> facts = List.of(new Stamped(opened, seed));
-        String body = FactWriter.body(facts);
+        String body = FactText.body(facts);
         assertTrue(body.startsWith("{\"format\":\"loadwalk-journal/1\""), body);
-        assertEquals(facts, FactReader.facts(body), "seed " + seed);
+        assertEquals(facts, FactText.read(body), "seed " + seed);
       }
     }
   }
@@ -85,7 +85,7 @@ class FactRoundTripPropertyTest {
   @Test
   void unknownFact_isRefusedWithASentence() {
     String body = "{\"at\":\"2026-01-31T09:30:00Z\",\"facts\":[{\"fact\":\"levitated\"}]}";
-    UnreadableFact thrown = assertThrows(UnreadableFact.class, () -> FactReader.facts(body));
+    UnreadableFact thrown = assertThrows(UnreadableFact.class, () -> FactText.read(body));
     assertEquals("«levitated» is a fact this version does not know", thrown.getMessage());
   }
 
@@ -100,9 +100,9 @@ class FactRoundTripPropertyTest {
             body.formatted("12", "image/png"),
             body.formatted(hash, "image/svg+xml"),
             body.formatted(hash.replace('0', 'G'), "image/jpeg"))) {
-      assertThrows(UnreadableFact.class, () -> FactReader.facts(wrong), wrong);
+      assertThrows(UnreadableFact.class, () -> FactText.read(wrong), wrong);
     }
-    assertEquals(1, FactReader.facts(body.formatted(hash, "image/png")).size());
+    assertEquals(1, FactText.read(body.formatted(hash, "image/png")).size());
   }
 
   private Fact fact() {

@@ -37,9 +37,9 @@ class FrozenWalkTest {
   void everyRecord_isReadAndWouldBeWrittenTheSame() throws IOException {
     TreeSet<String> kinds = new TreeSet<>();
     for (String body : bodies()) {
-      List<Stamped> facts = FactReader.facts(body);
+      List<Stamped> facts = FactText.read(body);
       facts.forEach(f -> kinds.add(f.fact().getClass().getSimpleName()));
-      assertEquals(body, FactWriter.body(facts));
+      assertEquals(body, FactText.body(facts));
     }
     assertEquals(45, bodies().size());
     assertEquals(KINDS, kinds.stream().collect(Collectors.joining(" ")));
@@ -47,7 +47,7 @@ class FrozenWalkTest {
 
   @Test
   void walk_standsWhereItStood() throws IOException {
-    WalkState walk = FactReader.walk(bodies());
+    WalkState walk = FactText.walk(bodies());
     assertEquals("Halvorsen & Pike HP 250", walk.opened().amplifier().name());
     assertEquals("full-walk", walk.opened().sequence().name());
     assertEquals(12, walk.plan().size());

@@ -8,26 +8,26 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What another program, or a later version, may have written into a journal: each one sentence. */
-class FactReaderTest {
+class FactTextTest {
   private static final String DOUBTED =
       "{\"fact\":\"doubted\",\"step\":\"idle\",\"reading\":\"%s\",\"doubts\":[{\"reading\":"
           + "\"supplyAmps\",\"slip\":\"%s\",\"text\":\"t\",\"lookAt\":\"l\"}]}";
 
   private static String refused(String fact) {
     String body = "{\"at\":\"2026-01-31T09:30:00Z\",\"facts\":[" + fact + "]}";
-    return assertThrows(UnreadableFact.class, () -> FactReader.facts(body)).getMessage();
+    return assertThrows(UnreadableFact.class, () -> FactText.read(body)).getMessage();
   }
 
   @Test
   void bodyThatIsNoJson_isRefused() {
-    UnreadableFact refused = assertThrows(UnreadableFact.class, () -> FactReader.facts("{"));
+    UnreadableFact refused = assertThrows(UnreadableFact.class, () -> FactText.read("{"));
     assertTrue(refused.getMessage().contains("the text ends"), refused.getMessage());
   }
 
   @Test
   void timeThatIsNone_isRefused() {
     String body = "{\"at\":\"yesterday\",\"facts\":[]}";
-    UnreadableFact refused = assertThrows(UnreadableFact.class, () -> FactReader.facts(body));
+    UnreadableFact refused = assertThrows(UnreadableFact.class, () -> FactText.read(body));
     assertEquals("«at» is no time", refused.getMessage());
   }
 
@@ -60,9 +60,9 @@ class FactReaderTest {
 
   @Test
   void journalThatOpensNoWalk_isRefused() {
-    assertThrows(UnreadableFact.class, () -> FactReader.walk(List.of()));
+    assertThrows(UnreadableFact.class, () -> FactText.walk(List.of()));
     String body =
         "{\"at\":\"2026-01-31T09:30:00Z\",\"facts\":[{\"fact\":\"begun\",\"step\":\"idle\"}]}";
-    assertThrows(UnreadableFact.class, () -> FactReader.walk(List.of(body)));
+    assertThrows(UnreadableFact.class, () -> FactText.walk(List.of(body)));
   }
 }
