@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.util.Optional;
 import loadwalk.cli.ExitCode;
-import loadwalk.plain.PlainLine;
+import loadwalk.plain.PlainAnswer;
 import loadwalk.plain.PlainParser;
 import loadwalk.plain.PlainWriter;
 import loadwalk.plain.SimulatedHand;
@@ -12,6 +12,7 @@ import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.view.Alarm;
 import loadwalk.view.Look;
+import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
@@ -75,7 +76,7 @@ final class PlainLoop {
         return ExitCode.FAULT;
       }
     }
-    showSheet();
+    ask(new Effect.ShowSheet(model().state().opened().walk()));
     return exitCode();
   }
 
@@ -108,51 +109,36 @@ final class PlainLoop {
       print("That line is longer than " + Lines.MOST + " characters; nothing of it was taken.");
       return false;
     }
-    PlainLine meant = PlainParser.parse(line, model(), runner.program().waves().setup());
-    if (meant instanceof PlainLine.Wants wants) {
-      saidQuit = false;
-      Model before = model().silent();
-      runner.accept(new ProgramEvent.OfWalk(wants.intent()));
-      tellChanges(before);
-      return false;
+    PlainAnswer meant = PlainParser.parse(line, model(), runner.program().waves());
+    if (meant.effects().contains(new Effect.Leave())) {
+      return mayQuit();
     }
-    if (meant instanceof PlainLine.Reads reads) {
-      wave(reads);
-      return false;
-    }
-    if (meant instanceof PlainLine.Problem problem) {
-      print(problem.sentence());
-      return false;
-    }
-    return asked(((PlainLine.Asks) meant).question());
+    meant.intents().forEach(this::want);
+    meant.effects().forEach(this::ask);
+    meant.text().ifPresent(this::show);
+    meant.notice().ifPresent(this::print);
+    return false;
   }
 
-  private boolean asked(PlainLine.Question question) {
-    switch (question) {
+  private void want(Intent intent) {
+    saidQuit = false;
+    Model before = model().silent();
+    runner.accept(new ProgramEvent.OfWalk(intent));
+    tellChanges(before);
+  }
+
+  private void show(PlainAnswer.Text text) {
+    switch (text) {
       case HELP:
         PlainWriter.help().forEach(this::print);
-        return false;
+        break;
       case BRIEF:
         Optional<PlannedStep> current = model().state().current();
         current.ifPresent(p -> writer.brief(model().state(), p).forEach(this::print));
-        return false;
-      case SHEET:
-        showSheet();
-        return false;
-      case FILL:
-        ask(new Effect.FillStep());
-        return false;
-      case CAUTION:
-        cautions();
-        return false;
-      case CAUTION_READ:
-        runner.accept(new ProgramEvent.CautionRead());
-        print("Confirmed. Type wave FILE.");
-        return false;
-      case QUIT:
-        return mayQuit();
+        break;
       default:
-        return false;
+        CaptureCaution.LINES.forEach(this::print);
+        print("Type wave confirm once these are read and hold.");
     }
   }
 
@@ -166,31 +152,18 @@ final class PlainLoop {
     return false;
   }
 
-  private void cautions() {
-    CaptureCaution.LINES.forEach(this::print);
-    print("Type wave confirm once these are read and hold.");
-  }
-
-  private void wave(PlainLine.Reads reads) {
-    if (!runner.program().waves().cautioned()) {
-      cautions();
-      return;
-    }
-    Model before = model();
-    runner.perform(new Effect.ReadCapture(reads.file(), reads.setup(), true));
-    runner.program().waves().lines().forEach(this::print);
-    tellChanges(before);
-  }
-
-  private void showSheet() {
-    ask(new Effect.ShowSheet(model().state().opened().walk()));
-    runner.program().text().forEach(this::print);
-  }
-
+  /** Has something done and tells all that is new: a wave read, the walk, a text to show. */
   private void ask(Effect effect) {
-    Model before = model();
+    Program before = runner.program();
     runner.perform(effect);
-    tellChanges(before);
+    Program after = runner.program();
+    if (after.waves().found() != before.waves().found()) {
+      after.waves().lines().forEach(this::print);
+    }
+    tellChanges(before.walk().orElseThrow());
+    if (after.screen() != before.screen()) {
+      after.text().forEach(this::print);
+    }
   }
 
   private void tick(long nanos) {

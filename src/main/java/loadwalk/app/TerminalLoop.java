@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
-import loadwalk.tui.Input;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
 import loadwalk.tui.TtyTerminal;
@@ -33,11 +32,16 @@ final class TerminalLoop {
   // Longer than a far terminal takes to answer: what comes later lands in the shell as typed.
   private static final long JOIN_MILLIS = 1000;
 
+  /** What another thread brings; it is done on the loop's own. */
+  private interface Arrival {
+    void reach(Surface surface, TtyTerminal terminal) throws IOException;
+  }
+
   private final ProgramRunner runner;
   private final ProgramPainter painter;
   private final boolean colour;
   private final Clocks clocks;
-  private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUE);
+  private final BlockingQueue<Arrival> queue = new ArrayBlockingQueue<>(QUEUE);
   private final StringBuilder pasted = new StringBuilder();
   private boolean pasting;
   private int quietSeconds;
@@ -53,18 +57,21 @@ final class TerminalLoop {
 
   /** Gives the loop an event from another thread. */
   void offer(ProgramEvent event) {
-    queue.offer(new Signal.Ready(event));
+    queue.offer((surface, terminal) -> runner.accept(event));
   }
 
   /** Tells the loop that another thread ended by a fault, so that the loop ends by it too. */
   void broke(Throwable fault) {
     queue.clear();
-    queue.offer(new Signal.Broken(fault));
+    queue.offer(
+        (surface, terminal) -> {
+          throw new IllegalStateException("a thread ended by a fault", fault);
+        });
   }
 
   /** Tells the loop from another thread that a meter has spoken; a full queue is behind anyway. */
   void metersSpoke() {
-    queue.offer(new Signal.MetersSpoke());
+    queue.offer((surface, terminal) -> runner.look());
   }
 
   /**
@@ -76,7 +83,7 @@ final class TerminalLoop {
   void run(Runnable afterFirstFrame) throws IOException {
     TtyTerminal terminal = new TtyTerminal();
     terminal.enterPrivateMode();
-    terminal.addResizeListener((t, size) -> queue.offer(new Signal.Resized()));
+    terminal.addResizeListener((t, size) -> queue.offer((shown, resized) -> shown.forget()));
     Surface surface = new Surface(terminal, colour);
     Thread keys = keyReader(terminal);
     try {
@@ -95,9 +102,9 @@ final class TerminalLoop {
   }
 
   private void step(Surface surface, TtyTerminal terminal) throws IOException {
-    List<Signal> signals = drained();
-    for (Signal signal : signals) {
-      hear(signal, surface, terminal);
+    List<Arrival> arrivals = drained();
+    for (Arrival arrival : arrivals) {
+      arrival.reach(surface, terminal);
     }
     if (!over && !runner.isLeaving()) {
       paint(surface);
@@ -109,14 +116,14 @@ final class TerminalLoop {
   }
 
   /** Returns what has come, after a second at most. */
-  private List<Signal> drained() {
-    List<Signal> signals = new ArrayList<>();
+  private List<Arrival> drained() {
+    List<Arrival> arrivals = new ArrayList<>();
     try {
       long tick = Math.max(0, nextTick - clocks.monoNanos());
-      Signal first = queue.poll(tick, TimeUnit.NANOSECONDS);
+      Arrival first = queue.poll(tick, TimeUnit.NANOSECONDS);
       if (first != null) {
-        signals.add(first);
-        queue.drainTo(signals);
+        arrivals.add(first);
+        queue.drainTo(arrivals);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -124,46 +131,48 @@ final class TerminalLoop {
     }
     if (clocks.monoNanos() >= nextTick) {
       nextTick = clocks.monoNanos() + TimeUnit.MILLISECONDS.toNanos(TICK_MILLIS);
-      signals.add(new Signal.SecondPassed());
+      arrivals.add((surface, terminal) -> secondPassed());
     }
-    return signals;
+    return arrivals;
   }
 
-  private void hear(Signal signal, Surface surface, TtyTerminal terminal) throws IOException {
-    if (signal instanceof Signal.Ready ready) {
-      runner.accept(ready.event());
-    } else if (signal instanceof Signal.SecondPassed) {
-      endForgottenPaste();
-      runner.accept(
-          new ProgramEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
-    } else if (signal instanceof Signal.Broken broken) {
-      throw new IllegalStateException("a thread ended by a fault", broken.fault());
-    } else if (signal instanceof Signal.Resized) {
-      surface.forget();
-    } else if (signal instanceof Signal.MetersSpoke) {
-      runner.look();
-    } else if (signal instanceof Signal.FromKeyboard keyboard) {
-      hear(keyboard.input(), surface, terminal);
+  private void secondPassed() {
+    endForgottenPaste();
+    runner.accept(new ProgramEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+  }
+
+  private void hear(Key key, Surface surface, TtyTerminal terminal) throws IOException {
+    switch (key.kind()) {
+      case LEAVE:
+        over = true;
+        break;
+      case SUSPEND:
+        suspend(surface, terminal);
+        break;
+      case PASTE_BEGIN:
+      case PASTE_END:
+        paste(key.kind() == Key.Kind.PASTE_BEGIN);
+        break;
+      case NOTHING:
+        break;
+      default:
+        typed(key);
     }
   }
 
-  private void hear(Input input, Surface surface, TtyTerminal terminal) throws IOException {
-    if (input instanceof Input.Leave) {
-      over = true;
-    } else if (input instanceof Input.Suspend) {
-      suspend(surface, terminal);
-    } else if (input instanceof Input.Paste paste) {
-      paste(paste.begins());
-    } else if (input instanceof Input.Pressed pressed) {
-      quietSeconds = 0;
-      if (!pasting || pressed.key().kind() == Key.Kind.ESCAPE) {
-        // Even a paste whose end was lost must not keep the stop key from working.
-        runner.accept(new ProgramEvent.Pressed(pressed.key()));
-      } else if (pasted.length() < PASTE_MOST) {
-        char c = pressed.key().character();
-        pasted.append(c == '\0' ? ' ' : c);
-      }
+  private void typed(Key key) {
+    quietSeconds = 0;
+    if (!pasting || key.kind() == Key.Kind.ESCAPE) {
+      // Even a paste whose end was lost must not keep the stop key from working.
+      runner.accept(new ProgramEvent.Pressed(key));
+    } else if (pasted.length() < PASTE_MOST) {
+      char c = key.character();
+      pasted.append(c == '\0' ? ' ' : c);
     }
+  }
+
+  private Arrival keyed(Key key) {
+    return (surface, terminal) -> hear(key, surface, terminal);
   }
 
   private void endForgottenPaste() {
@@ -203,7 +212,7 @@ final class TerminalLoop {
               try {
                 terminal.listenForResizes();
               } catch (IOException gone) {
-                queue.offer(new Signal.FromKeyboard(new Input.Leave(true)));
+                queue.offer(keyed(Key.of(Key.Kind.LEAVE)));
               }
             },
             "resizes");
@@ -231,13 +240,13 @@ final class TerminalLoop {
         if (over || type == KeyType.CursorLocation) {
           continue;
         }
-        queue.put(new Signal.FromKeyboard(KeyMap.of(stroke)));
+        queue.put(keyed(KeyMap.of(stroke)));
         if (type == KeyType.EOF) {
           return;
         }
       }
     } catch (IOException gone) {
-      queue.offer(new Signal.FromKeyboard(new Input.Leave(true)));
+      queue.offer(keyed(Key.of(Key.Kind.LEAVE)));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

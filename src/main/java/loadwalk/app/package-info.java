@@ -1,2 +1,14 @@
-/** Row 6: main, wiring, event loop, effect runner; owns every thread, file and clock. */
+/**
+ * Row 6: main, wiring and the event loops; owns every thread, file and clock.
+ *
+ * <pre>
+ *  TerminalLoop: keys, ticks ─┐
+ *  PlainLoop: lines ──────────┴─> ProgramRunner ──> updates of the program
+ *                                    ^      │ Effect
+ *                       ProgramEvent │      v
+ *                                  MachineEffects, ProgramEffects ──> journal, meters, files
+ * </pre>
+ *
+ * <p>Open {@link loadwalk.app.Machine} first, then {@link loadwalk.app.ProgramEffects}.
+ */
 package loadwalk.app;

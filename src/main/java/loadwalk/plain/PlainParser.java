@@ -3,11 +3,11 @@ package loadwalk.plain;
 import java.util.Locale;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
-import loadwalk.plain.PlainLine.Question;
 import loadwalk.result.Criterion;
+import loadwalk.view.Waves;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.wave.CaptureSetup;
 
 /** Reads a line of plain mode: a word, then what belongs to it. */
 public final class PlainParser {
@@ -16,31 +16,31 @@ public final class PlainParser {
   /**
    * Returns what a line means at this point of a walk; never throws.
    *
-   * @param kept what was said of captured waves so far
+   * @param waves what captured waves are to the walk so far
    */
-  public static PlainLine parse(String line, Model model, CaptureSetup kept) {
+  public static PlainAnswer parse(String line, Model model, Waves waves) {
     String text = line.strip();
     if (text.isEmpty()) {
-      return new PlainLine.Asks(Question.NOTHING);
+      return PlainAnswer.nothing();
     }
     String word = text.split("\\s+", 2)[0];
     String rest = text.substring(word.length()).strip();
     Optional<ReadingId> reading = ReadingId.ofKey(word);
     String step = model.state().currentId();
     if (reading.isPresent()) {
-      return new PlainLine.Wants(new Intent.Enter(step, reading.get(), rest));
+      return PlainAnswer.want(new Intent.Enter(step, reading.get(), rest));
     }
     switch (word.toLowerCase(Locale.ROOT)) {
       case "help":
-        return new PlainLine.Asks(Question.HELP);
+        return PlainAnswer.show(PlainAnswer.Text.HELP);
       case "brief":
-        return new PlainLine.Asks(Question.BRIEF);
+        return PlainAnswer.show(PlainAnswer.Text.BRIEF);
       case "sheet":
-        return new PlainLine.Asks(Question.SHEET);
+        return PlainAnswer.ask(new Effect.ShowSheet(model.state().opened().walk()));
       case "fill":
-        return new PlainLine.Asks(Question.FILL);
+        return PlainAnswer.ask(new Effect.FillStep());
       case "quit":
-        return new PlainLine.Asks(Question.QUIT);
+        return PlainAnswer.ask(new Effect.Leave());
       case "amend":
         return amend(rest);
       case "stand":
@@ -50,79 +50,79 @@ public final class PlainParser {
       case "pair":
         return pair(rest, step);
       case "wave":
-        return PlainWave.parse(rest, kept);
+        return PlainWave.parse(rest, waves.setup(), waves.cautioned());
       default:
         return plain(word, rest);
     }
   }
 
-  private static PlainLine plain(String word, String rest) {
+  private static PlainAnswer plain(String word, String rest) {
     switch (word.toLowerCase(Locale.ROOT)) {
       case "begin":
-        return new PlainLine.Wants(new Intent.Begin());
+        return PlainAnswer.want(new Intent.Begin());
       case "arm":
-        return new PlainLine.Wants(new Intent.Arm(rest));
+        return PlainAnswer.want(new Intent.Arm(rest));
       case "lift":
-        return new PlainLine.Wants(new Intent.LiftHalt(rest));
+        return PlainAnswer.want(new Intent.LiftHalt(rest));
       case "done":
-        return new PlainLine.Wants(new Intent.Finish());
+        return PlainAnswer.want(new Intent.Finish());
       case "early":
-        return new PlainLine.Wants(new Intent.EndEarly(rest));
+        return PlainAnswer.want(new Intent.EndEarly(rest));
       case "skip":
-        return new PlainLine.Wants(new Intent.Skip(rest));
+        return PlainAnswer.want(new Intent.Skip(rest));
       case "note":
         return rest.isBlank()
-            ? new PlainLine.Problem("Type: note TEXT.")
-            : new PlainLine.Wants(new Intent.Note(rest));
+            ? PlainAnswer.say("Type: note TEXT.")
+            : PlainAnswer.want(new Intent.Note(rest));
       case "photo":
-        return new PlainLine.Wants(Intent.Attach.typed(rest));
+        return PlainAnswer.want(Intent.Attach.typed(rest));
       case "warm-again":
-        return new PlainLine.Wants(new Intent.WarmAgain());
+        return PlainAnswer.want(new Intent.WarmAgain());
       case "stop":
-        return new PlainLine.Wants(new Intent.Stop());
+        return PlainAnswer.want(new Intent.Stop());
       case "because":
-        return new PlainLine.Wants(new Intent.ExplainStop(rest));
+        return PlainAnswer.want(new Intent.ExplainStop(rest));
       case "pause":
-        return new PlainLine.Wants(new Intent.Pause());
+        return PlainAnswer.want(new Intent.Pause());
       case "go-on":
-        return new PlainLine.Wants(new Intent.Resume());
+        return PlainAnswer.want(new Intent.Resume());
       case "retry":
-        return new PlainLine.Wants(new Intent.Retry());
+        return PlainAnswer.want(new Intent.Retry());
       default:
-        return new PlainLine.Problem("«" + shown(word) + "» is no word of plain mode; type help.");
+        return PlainAnswer.say("«" + shown(word) + "» is no word of plain mode; type help.");
     }
   }
 
-  private static PlainLine amend(String rest) {
+  private static PlainAnswer amend(String rest) {
     String[] words = rest.split("\\s+", 3);
     Optional<ReadingId> reading = words.length == 3 ? ReadingId.ofKey(words[1]) : Optional.empty();
     return reading.isPresent()
-        ? new PlainLine.Wants(new Intent.Enter(words[0], reading.get(), words[2]))
-        : new PlainLine.Problem(
+        ? PlainAnswer.want(new Intent.Enter(words[0], reading.get(), words[2]))
+        : PlainAnswer.say(
             "Type: amend STEP READING VALUE, as in amend stereo-4 outputVolts 13.4 V.");
   }
 
-  private static PlainLine stand(String rest, String step) {
+  private static PlainAnswer stand(String rest, String step) {
     String[] words = rest.split("\\s+", 2);
     Optional<ReadingId> reading = words.length == 2 ? ReadingId.ofKey(words[0]) : Optional.empty();
     return reading.isPresent()
-        ? new PlainLine.Wants(new Intent.StandBy(step, reading.get(), words[1]))
-        : new PlainLine.Problem("Type: stand READING REASON.");
+        ? PlainAnswer.want(new Intent.StandBy(step, reading.get(), words[1]))
+        : PlainAnswer.say("Type: stand READING REASON.");
   }
 
-  private static PlainLine criterion(String rest, String step) {
+  private static PlainAnswer criterion(String rest, String step) {
     Optional<Criterion> criterion = Criterion.ofWord(rest);
     return criterion.isPresent()
-        ? new PlainLine.Wants(new Intent.SetCriterion(step, criterion.get()))
-        : new PlainLine.Problem(
+        ? PlainAnswer.want(new Intent.SetCriterion(step, criterion.get()))
+        : PlainAnswer.say(
             "Type: criterion thd-limit, criterion clipping-onset or criterion below-limit.");
   }
 
-  private static PlainLine pair(String rest, String step) {
+  private static PlainAnswer pair(String rest, String step) {
     String[] words = rest.split("\\s+", 2);
     return words.length == 2
-        ? new PlainLine.Wants(new Intent.AddPair(step, words[0], words[1]))
-        : new PlainLine.Problem("Type: pair VOLTS THD, as in pair 13.2 0.8%.");
+        ? PlainAnswer.want(new Intent.AddPair(step, words[0], words[1]))
+        : PlainAnswer.say("Type: pair VOLTS THD, as in pair 13.2 0.8%.");
   }
 
   private static String shown(String word) {

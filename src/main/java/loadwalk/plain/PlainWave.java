@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import loadwalk.plain.PlainLine.Question;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
+import loadwalk.walk.Effect;
 import loadwalk.wave.CaptureSetup;
 import loadwalk.wave.CsvUnits;
 
@@ -34,24 +34,28 @@ final class PlainWave {
    * Reads the rest of a line.
    *
    * @param kept what was said of the wave before; it holds until something else is said
+   * @param cautioned whether the cautions of a capture were confirmed; nothing is read before
    */
-  static PlainLine parse(String rest, CaptureSetup kept) {
+  static PlainAnswer parse(String rest, CaptureSetup kept, boolean cautioned) {
     if (rest.isEmpty()) {
-      return new PlainLine.Asks(Question.CAUTION);
+      return PlainAnswer.show(PlainAnswer.Text.CAUTIONS);
     }
     if (rest.toLowerCase(Locale.ROOT).equals("confirm")) {
-      return new PlainLine.Asks(Question.CAUTION_READ);
+      return PlainAnswer.ask(new Effect.ConfirmCautions()).saying("Confirmed. Type wave FILE.");
     }
     int end = rest.startsWith("\"") ? rest.indexOf('"', 1) : gap(rest);
     if (end < 1) {
-      return new PlainLine.Problem(FORM);
+      return PlainAnswer.say(FORM);
     }
     String file = rest.startsWith("\"") ? rest.substring(1, end) : rest.substring(0, end);
     String behind = rest.startsWith("\"") ? rest.substring(end + 1) : rest.substring(end);
     try {
-      return new PlainLine.Reads(file, setup(behind.strip(), kept));
+      CaptureSetup setup = setup(behind.strip(), kept);
+      return cautioned
+          ? PlainAnswer.ask(new Effect.ReadCapture(file, setup, true))
+          : PlainAnswer.show(PlainAnswer.Text.CAUTIONS);
     } catch (IllegalArgumentException wrong) {
-      return new PlainLine.Problem(wrong.getMessage());
+      return PlainAnswer.say(wrong.getMessage());
     }
   }
 

@@ -2,7 +2,7 @@
  * Row 5: the same walk as lines of text, for pipes, scripts and screen readers.
  *
  * <pre>
- *  a line typed ──PlainParser──> PlainLine ──> the walk ──PlainWriter──> lines: what has changed
+ *  a line typed ──PlainParser──> PlainAnswer ──> the walk ──PlainWriter──> lines: what changed
  *                                  SimulatedHand: what a hand that never slips would type next
  * </pre>
  *

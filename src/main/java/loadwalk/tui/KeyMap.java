@@ -45,37 +45,37 @@ public final class KeyMap {
   private KeyMap() {}
 
   /** Returns what a keystroke means. */
-  public static Input of(KeyStroke stroke) {
+  public static Key of(KeyStroke stroke) {
     KeyType type = stroke.getKeyType();
     if (type == KeyType.EOF) {
-      return new Input.Leave(true);
+      return Key.of(Key.Kind.LEAVE);
     }
-    if (stroke.equals(TtyTerminal.PASTE_BEGIN) || stroke.equals(TtyTerminal.PASTE_END)) {
-      return new Input.Paste(stroke.equals(TtyTerminal.PASTE_BEGIN));
+    if (stroke.equals(TtyTerminal.PASTE_BEGIN)) {
+      return Key.of(Key.Kind.PASTE_BEGIN);
+    }
+    if (stroke.equals(TtyTerminal.PASTE_END)) {
+      return Key.of(Key.Kind.PASTE_END);
     }
     if (type == KeyType.Character) {
       return character(stroke);
     }
-    Key.Kind kind = KINDS.get(type);
-    return kind == null ? new Input.Nothing() : new Input.Pressed(Key.of(kind));
+    return Key.of(KINDS.getOrDefault(type, Key.Kind.NOTHING));
   }
 
-  private static Input character(KeyStroke stroke) {
+  private static Key character(KeyStroke stroke) {
     char c = stroke.getCharacter();
     if (stroke.isCtrlDown()) {
       if (c == 'c' || c == '\\' || c == '4') {
-        return new Input.Leave(false);
+        return Key.of(Key.Kind.LEAVE);
       }
       if (WITH_CTRL.containsKey(c)) {
-        return new Input.Pressed(Key.of(WITH_CTRL.get(c)));
+        return Key.of(WITH_CTRL.get(c));
       }
-      return c == 'z' ? new Input.Suspend() : new Input.Nothing();
+      return c == 'z' ? Key.of(Key.Kind.SUSPEND) : Key.of(Key.Kind.NOTHING);
     }
     if (c == 0x1c || c == 0x03) {
-      return new Input.Leave(false);
+      return Key.of(Key.Kind.LEAVE);
     }
-    return stroke.isAltDown() || Character.isISOControl(c)
-        ? new Input.Nothing()
-        : new Input.Pressed(Key.of(c));
+    return stroke.isAltDown() || Character.isISOControl(c) ? Key.of(Key.Kind.NOTHING) : Key.of(c);
   }
 }

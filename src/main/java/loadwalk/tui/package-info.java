@@ -2,7 +2,7 @@
  * Row 5: the terminal, through Lanterna; the only package that knows it.
  *
  * <pre>
- *  bytes ──PatientInput, KeyMap──> Input: a key, a paste, leaving
+ *  bytes ──PatientInput, KeyMap──> Key: a key, the ends of a paste, leaving
  *  Frame ──Surface──> the cells that changed, on a TtyTerminal
  * </pre>
  *

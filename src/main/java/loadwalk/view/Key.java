@@ -1,7 +1,7 @@
 package loadwalk.view;
 
 /**
- * A key as screens know it, free of any terminal library.
+ * What a hand does at the keyboard, free of any terminal library.
  *
  * @param kind which key
  * @param character the character, for {@link Kind#CHARACTER} alone
@@ -44,7 +44,17 @@ public record Key(Kind kind, char character) {
     /** Ctrl-L: listens to the sound input, or ends it. */
     LISTEN,
     /** Ctrl-T: holds what is heard, or goes on. */
-    HOLD
+    HOLD,
+    /** A pasted text begins; told by the terminal, not typed. */
+    PASTE_BEGIN,
+    /** A pasted text ends. */
+    PASTE_END,
+    /** Ctrl-C or Ctrl-\\, or the keyboard is gone: leaves now. */
+    LEAVE,
+    /** Ctrl-Z: suspends the program. */
+    SUSPEND,
+    /** A key without meaning here. */
+    NOTHING
   }
 
   /** Returns the key of a kind that carries no character. */

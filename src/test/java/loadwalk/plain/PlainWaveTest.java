@@ -4,28 +4,32 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.walk.Effect;
 import loadwalk.wave.CaptureSetup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlainWaveTest {
-  private static PlainLine.Reads reads(String rest, CaptureSetup kept) {
-    return assertInstanceOf(PlainLine.Reads.class, PlainWave.parse(rest, kept), rest);
+  private static Effect.ReadCapture reads(String rest, CaptureSetup kept) {
+    PlainAnswer answer = PlainWave.parse(rest, kept, true);
+    assertEquals(1, answer.effects().size(), rest);
+    return assertInstanceOf(Effect.ReadCapture.class, answer.effects().get(0), rest);
   }
 
   @Test
   void fileAndScale_areRead() {
-    PlainLine.Reads line = reads("ramp.wav full-scale 1.41 divider 21", CaptureSetup.NONE);
+    Effect.ReadCapture line = reads("ramp.wav full-scale 1.41 divider 21", CaptureSetup.NONE);
     assertEquals("ramp.wav", line.file());
     assertEquals(CaptureSetup.of(1.41, 21), line.setup());
   }
 
   @Test
   void nameWithGaps_standsInQuotes() {
-    PlainLine.Reads line = reads("\"my ramp.wav\" known 13,4 channel 2", CaptureSetup.NONE);
+    Effect.ReadCapture line = reads("\"my ramp.wav\" known 13,4 channel 2", CaptureSetup.NONE);
     assertEquals("my ramp.wav", line.file());
     assertEquals(OptionalDouble.of(13.4), line.setup().knownVolts());
     assertEquals(2, line.setup().channel());
@@ -67,17 +71,24 @@ class PlainWaveTest {
         "\""
       })
   void wrongWords_getASentence(String rest) {
-    PlainLine.Problem problem =
-        assertInstanceOf(PlainLine.Problem.class, PlainWave.parse(rest, CaptureSetup.NONE), rest);
-    assertTrue(problem.sentence().length() > 10, problem.sentence());
+    PlainAnswer answer = PlainWave.parse(rest, CaptureSetup.NONE, true);
+    assertEquals(List.of(), answer.effects(), rest);
+    assertTrue(answer.notice().orElseThrow().length() > 10, rest);
+  }
+
+  @Test
+  void beforeTheCautionsAreConfirmed_theyAreShown_andNothingIsRead() {
+    assertEquals(
+        PlainAnswer.show(PlainAnswer.Text.CAUTIONS),
+        PlainWave.parse("a.wav divider 2 full-scale 1", CaptureSetup.NONE, false));
   }
 
   @Test
   void wordAlone_asksForTheCautions() {
     assertEquals(
-        new PlainLine.Asks(PlainLine.Question.CAUTION), PlainWave.parse("", CaptureSetup.NONE));
+        PlainAnswer.show(PlainAnswer.Text.CAUTIONS), PlainWave.parse("", CaptureSetup.NONE, false));
     assertEquals(
-        new PlainLine.Asks(PlainLine.Question.CAUTION_READ),
-        PlainWave.parse("confirm", CaptureSetup.NONE));
+        List.of(new Effect.ConfirmCautions()),
+        PlainWave.parse("confirm", CaptureSetup.NONE, false).effects());
   }
 }

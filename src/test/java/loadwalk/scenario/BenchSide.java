@@ -21,9 +21,9 @@ import loadwalk.app.FakeClocks;
 import loadwalk.app.ProgramUnderTest;
 import loadwalk.bench.ReadingId;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.tui.Input;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
+import loadwalk.view.Key;
 import loadwalk.view.Look;
 import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Entry;
@@ -152,8 +152,9 @@ final class BenchSide {
   private void stroke(KeyStroke stroke) {
     terminal.addInput(stroke);
     KeyStroke got = terminal.pollInput();
-    if (KeyMap.of(got) instanceof Input.Pressed pressed) {
-      program.accept(new ProgramEvent.Pressed(pressed.key()));
+    Key key = KeyMap.of(got);
+    if (key.kind() != Key.Kind.NOTHING) {
+      program.accept(new ProgramEvent.Pressed(key));
     }
     show();
   }

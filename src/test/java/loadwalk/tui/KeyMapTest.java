@@ -11,11 +11,11 @@ class KeyMapTest {
 
   @Test
   void fieldKey_isF11_andCtrlR_whereTheWindowKeepsF11() {
-    Input field = pressed(Key.Kind.F11);
+    Key field = pressed(Key.Kind.F11);
     assertEquals(field, KeyMap.of(new KeyStroke(KeyType.F11)));
     assertEquals(field, KeyMap.of(new KeyStroke('r', true, false)));
-    assertEquals(new Input.Pressed(Key.of('r')), KeyMap.of(new KeyStroke('r', false, false)));
-    assertEquals(new Input.Nothing(), KeyMap.of(new KeyStroke('r', false, true)));
+    assertEquals(Key.of('r'), KeyMap.of(new KeyStroke('r', false, false)));
+    assertEquals(Key.of(Key.Kind.NOTHING), KeyMap.of(new KeyStroke('r', false, true)));
   }
 
   @Test
@@ -27,13 +27,13 @@ class KeyMapTest {
 
   @Test
   void ctrlKeys_leaveSuspend_orDoNothing() {
-    assertEquals(new Input.Leave(false), KeyMap.of(new KeyStroke('c', true, false)));
-    assertEquals(new Input.Suspend(), KeyMap.of(new KeyStroke('z', true, false)));
-    assertEquals(new Input.Nothing(), KeyMap.of(new KeyStroke('q', true, false)));
-    assertEquals(new Input.Leave(true), KeyMap.of(new KeyStroke(KeyType.EOF)));
+    assertEquals(Key.of(Key.Kind.LEAVE), KeyMap.of(new KeyStroke('c', true, false)));
+    assertEquals(Key.of(Key.Kind.SUSPEND), KeyMap.of(new KeyStroke('z', true, false)));
+    assertEquals(Key.of(Key.Kind.NOTHING), KeyMap.of(new KeyStroke('q', true, false)));
+    assertEquals(Key.of(Key.Kind.LEAVE), KeyMap.of(new KeyStroke(KeyType.EOF)));
   }
 
-  private static Input pressed(Key.Kind kind) {
-    return new Input.Pressed(Key.of(kind));
+  private static Key pressed(Key.Kind kind) {
+    return Key.of(kind);
   }
 }
