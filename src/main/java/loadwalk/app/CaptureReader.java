@@ -49,17 +49,12 @@ final class CaptureReader {
     } catch (InvalidPathException e) {
       return WaveFound.nothing(setup, "There is no file " + Shown.text(file, LONGEST_NAME) + ".");
     } catch (CaptureException | IllegalArgumentException e) {
-      return WaveFound.nothing(setup, withoutDashes(e.getMessage()));
+      return WaveFound.nothing(setup, e.getMessage());
     } catch (AccessDeniedException e) {
       return WaveFound.nothing(setup, "That file may not be read by this program.");
     } catch (IOException e) {
       return WaveFound.nothing(setup, DiskFaults.sentence(e));
     }
-  }
-
-  /** A form and a line of words name a unit as an option does, but for its dashes. */
-  private static String withoutDashes(String sentence) {
-    return sentence.replace("--time-unit", "time-unit").replace("--volt-unit", "volt-unit");
   }
 
   /** Terminals put a path that is dropped on them in quotes. */
@@ -162,7 +157,7 @@ final class CaptureReader {
     if (!capture.overdriven().equals(Clipping.Overdriven.NO.words())) {
       lines.add("Was the input that captured driven to its end? " + capture.overdriven() + ".");
     }
-    notes.forEach(note -> lines.add(withoutDashes(note)));
+    lines.addAll(notes);
     limit.flatMap(LimitFinding::missing).ifPresent(lines::add);
     if (!capture.atLimit()) {
       reading.notes().forEach(lines::add);

@@ -112,8 +112,9 @@ public final class SheetPage {
               .map(l -> Wording.load(l.power().mode(), l.power().ohms()))
               .toList();
       if (!loads.isEmpty()) {
-        String all = loads.size() == sheet.loads().size() ? "Every load" : String.join(", ", loads);
-        String were = all.contains(",") ? " were read " : " was read ";
+        boolean every = loads.size() == sheet.loads().size();
+        String all = every ? "Every load" : String.join(", ", loads);
+        String were = every || loads.size() == 1 ? " was read " : " were read ";
         notes.add(all + were + criterion.text() + limit(criterion) + ".");
       }
     }

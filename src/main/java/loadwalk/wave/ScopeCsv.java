@@ -188,7 +188,7 @@ public final class ScopeCsv implements AudioSource {
         }
       }
       if (seconds.isEmpty() && volts.isPresent() && last >= 0) {
-        notes.add("The time column names no unit and is taken as seconds (--time-unit).");
+        notes.add("The time column names no unit and is taken as seconds (time-unit).");
         seconds = Optional.of(1.0);
       }
       if (seconds.isEmpty() || volts.isEmpty()) {
@@ -196,7 +196,7 @@ public final class ScopeCsv implements AudioSource {
             "The file does not tell the unit of its "
                 + (seconds.isEmpty() ? "time" : "voltage")
                 + " column: give "
-                + (seconds.isEmpty() ? "--time-unit (s, ms, us or ns)" : "--volt-unit (V or mV)")
+                + (seconds.isEmpty() ? "time-unit (s, ms, us or ns)" : "volt-unit (V or mV)")
                 + ".");
       }
       return new CsvUnits(seconds.get(), volts.get(), notes);

@@ -65,15 +65,15 @@ class ScopeCsvTest {
   @Test
   void unnamedTime_isTakenAsSeconds_andSaidSo() throws Exception {
     assertEquals(
-        List.of("The time column names no unit and is taken as seconds (--time-unit)."),
+        List.of("The time column names no unit and is taken as seconds (time-unit)."),
         read("time,volts\n0,1\n1,2\n2,1\n").notes());
   }
 
   @Test
   void whatTheFileDoesNotTell_isAskedFor() {
-    assertTrue(sentence("0,1\n1,2\n2,1\n").contains("give --time-unit"));
-    assertTrue(sentence("t (s),x\n0,1\n1,2\n").contains("give --volt-unit"));
-    assertTrue(sentence("t;u\n0,5;1,5\n1,0;2,5\n").contains("give --time-unit"));
+    assertTrue(sentence("0,1\n1,2\n2,1\n").contains("give time-unit"));
+    assertTrue(sentence("t (s),x\n0,1\n1,2\n").contains("give volt-unit"));
+    assertTrue(sentence("t;u\n0,5;1,5\n1,0;2,5\n").contains("give time-unit"));
     assertTrue(sentence("s,V\n0,001,1,234\n0,002,1,235\n").contains("decimal sign"));
   }
 
