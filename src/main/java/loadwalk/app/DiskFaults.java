@@ -6,8 +6,8 @@ import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
-import loadwalk.journal.Trouble;
 
 /** Finds out why the disk refused, by looking at the disk and not at the wording of the error. */
 final class DiskFaults {
@@ -21,8 +21,8 @@ final class DiskFaults {
       return known;
     }
     Path folder = file.toAbsolutePath().getParent();
-    Trouble trouble = trouble(folder, e);
-    return new StorageFault(trouble, sentence(trouble, file, e), e);
+    FaultKind kind = kind(folder, e);
+    return new StorageFault(kind, sentence(kind, file, e), e);
   }
 
   /** Returns the sentence of a fault, made into one where the system gave only its own words. */
@@ -30,27 +30,27 @@ final class DiskFaults {
     return e instanceof StorageFault ? e.getMessage() : "The disk failed: " + reason(e) + ".";
   }
 
-  private static Trouble trouble(Path folder, IOException e) {
+  private static FaultKind kind(Path folder, IOException e) {
     if (e instanceof NoSuchFileException || !Files.isDirectory(folder)) {
-      return Trouble.GONE;
+      return FaultKind.GONE;
     }
     if (e instanceof AccessDeniedException) {
-      return Trouble.READ_ONLY;
+      return FaultKind.READ_ONLY;
     }
     try {
       FileStore store = Files.getFileStore(folder);
       if (store.isReadOnly()) {
-        return Trouble.READ_ONLY;
+        return FaultKind.READ_ONLY;
       }
-      return store.getUsableSpace() < ROOM_BYTES_MIN ? Trouble.FULL : Trouble.BROKEN;
+      return store.getUsableSpace() < ROOM_BYTES_MIN ? FaultKind.FULL : FaultKind.BROKEN;
     } catch (IOException unknown) {
-      return Trouble.BROKEN;
+      return FaultKind.BROKEN;
     }
   }
 
-  private static String sentence(Trouble trouble, Path file, IOException e) {
+  private static String sentence(FaultKind kind, Path file, IOException e) {
     String name = String.valueOf(file.getFileName());
-    return switch (trouble) {
+    return switch (kind) {
       case FULL -> "The disk is full, " + name + " was not written: make room, then try again.";
       case READ_ONLY ->
           name + " was not written: its folder or disk may only be read by this program.";

@@ -10,9 +10,9 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Objects;
+import loadwalk.journal.FaultKind;
 import loadwalk.journal.Storage;
 import loadwalk.journal.StorageFault;
-import loadwalk.journal.Trouble;
 
 /**
  * Keeps a journal in a file.
@@ -120,7 +120,7 @@ final class FileStorage implements Storage {
     BasicFileAttributes now = attributes(path);
     if (!Objects.equals(now.fileKey(), fileKey)) {
       throw new StorageFault(
-          Trouble.GONE, path.getFileName() + " was replaced by another file.", null);
+          FaultKind.GONE, path.getFileName() + " was replaced by another file.", null);
     }
     return now;
   }
@@ -130,7 +130,7 @@ final class FileStorage implements Storage {
         Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     if (!attributes.isRegularFile()) {
       throw new StorageFault(
-          Trouble.BROKEN, path.getFileName() + " is a link or folder, not a file.", null);
+          FaultKind.BROKEN, path.getFileName() + " is a link or folder, not a file.", null);
     }
     return attributes;
   }
@@ -144,7 +144,7 @@ final class FileStorage implements Storage {
     long size = channel.size();
     if (size > BYTES_MAX) {
       throw new StorageFault(
-          Trouble.BROKEN,
+          FaultKind.BROKEN,
           path.getFileName() + " is larger than " + (BYTES_MAX >> 20) + " MiB; it is not read.",
           null);
     }

@@ -121,13 +121,16 @@ public final class JournalWriter implements Closeable {
 
   private static NotKept refused(IOException e) {
     if (e instanceof StorageFault fault) {
-      return new NotKept(fault.trouble(), fault.getMessage());
+      return new NotKept(fault.kind(), fault.getMessage());
     }
-    return new NotKept(Trouble.BROKEN, "The journal could not be written: " + e.getMessage() + ".");
+    return new NotKept(
+        FaultKind.BROKEN, "The journal could not be written: " + e.getMessage() + ".");
   }
 
   private static StorageFault changed() {
     return new StorageFault(
-        Trouble.CHANGED, "The journal was changed by another program; nothing was written.", null);
+        FaultKind.CHANGED,
+        "The journal was changed by another program; nothing was written.",
+        null);
   }
 }

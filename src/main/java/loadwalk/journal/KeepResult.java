@@ -23,13 +23,13 @@ public sealed interface KeepResult {
   /**
    * The record does not count; the walk must hold, and the same body may be tried again.
    *
-   * @param trouble the kind of trouble
+   * @param kind why the disk refused
    * @param why one sentence for the operator
    */
-  record NotKept(Trouble trouble, String why) implements KeepResult {
+  record NotKept(FaultKind kind, String why) implements KeepResult {
     /** Checks that nothing is missing. */
     public NotKept {
-      Objects.requireNonNull(trouble, "trouble");
+      Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(why, "why");
     }
 

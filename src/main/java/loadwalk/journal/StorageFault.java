@@ -7,16 +7,16 @@ import java.util.Objects;
 public final class StorageFault extends IOException {
   private static final long serialVersionUID = 1L;
 
-  private final Trouble trouble;
+  private final FaultKind kind;
 
   /** Makes a fault; the message is a whole sentence for the operator. */
-  public StorageFault(Trouble trouble, String message, Throwable cause) {
+  public StorageFault(FaultKind kind, String message, Throwable cause) {
     super(Objects.requireNonNull(message, "message"), cause);
-    this.trouble = Objects.requireNonNull(trouble, "trouble");
+    this.kind = Objects.requireNonNull(kind, "kind");
   }
 
-  /** Returns the kind of trouble. */
-  public Trouble trouble() {
-    return trouble;
+  /** Returns why the disk refused. */
+  public FaultKind kind() {
+    return kind;
   }
 }

@@ -58,7 +58,7 @@ public record Sheet(
     List<LoadLine> loads,
     List<StepLine> steps,
     WalkResult result,
-    Happenings record,
+    WalkRecord record,
     List<Assumption> assumptions,
     Optional<StepResult> budgetStep) {
   /** Copies the lists. */
@@ -145,7 +145,7 @@ public record Sheet(
    * @param stops why the walk was stopped, each time
    * @param cooled why the amplifier counts as cold, where it does
    */
-  public record Happenings(
+  public record WalkRecord(
       List<DoubtLine> doubts,
       List<Amendment> amendments,
       List<Lift> lifts,
@@ -156,7 +156,7 @@ public record Sheet(
       List<String> stops,
       Optional<String> cooled) {
     /** Copies the lists. */
-    public Happenings {
+    public WalkRecord {
       doubts = List.copyOf(doubts);
       amendments = List.copyOf(amendments);
       lifts = List.copyOf(lifts);

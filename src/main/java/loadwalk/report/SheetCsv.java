@@ -57,7 +57,7 @@ public final class SheetCsv {
         .result()
         .rechecks()
         .forEach(r -> text("recheck", r.recheckId(), r.outcome().word(), r.text()));
-    happenings(sheet.record());
+    walkRecord(sheet.record());
     sheet.budgetStep().ifPresent(this::budget);
   }
 
@@ -118,7 +118,7 @@ public final class SheetCsv {
     r.leadWatts().ifPresent(q -> quantity("result", r.stepId(), "leadWatts", q));
   }
 
-  private void happenings(Sheet.Happenings record) {
+  private void walkRecord(Sheet.WalkRecord record) {
     for (Sheet.DoubtLine d : record.doubts()) {
       String answer = d.answer().word() + (d.detail().isEmpty() ? "" : ": " + d.detail());
       text(

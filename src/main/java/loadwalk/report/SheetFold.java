@@ -50,7 +50,7 @@ final class SheetFold {
         loads(),
         state.plan().stream().map(this::step).toList(),
         result,
-        new HappeningsFold(state, options).happenings(),
+        new WalkRecordFold(state, options).walkRecord(),
         assumptions(),
         budgetStep());
   }

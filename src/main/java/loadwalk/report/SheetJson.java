@@ -50,7 +50,7 @@ public final class SheetJson {
       JsonParts.objects(out, "steps", sheet.steps(), step -> SheetJsonSteps.write(out, step));
     }
     results(out, sheet);
-    SheetJsonHappenings.write(out, sheet.record());
+    SheetJsonRecord.write(out, sheet.record());
     assumptions(out, sheet);
     budget(out, sheet);
     out.writeEndObject();

@@ -48,7 +48,7 @@ public final class SheetPage {
     sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
     sections.addAll(WavePages.sections(sheet));
     sections.addAll(ComputedPage.sections(sheet.result()));
-    sections.addAll(HappeningsPage.sections(sheet));
+    sections.addAll(WalkRecordPage.sections(sheet));
     sections.add(new Section("conditions", "Conditions and bench", BenchPage.blocks(sheet)));
     sections.add(new Section("assumptions", "What this rests on", assumptions()));
     sheet.budgetStep().ifPresent(step -> sections.add(BudgetSection.of(step)));

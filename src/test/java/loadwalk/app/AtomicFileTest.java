@@ -12,8 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
-import loadwalk.journal.Trouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -57,7 +57,7 @@ class AtomicFileTest {
     Path file = folder.resolve("gone").resolve("bench.json");
     StorageFault fault =
         assertThrows(StorageFault.class, () -> AtomicFile.write(file, new byte[] {1}));
-    assertEquals(Trouble.GONE, fault.trouble());
+    assertEquals(FaultKind.GONE, fault.kind());
     assertTrue(fault.getMessage().startsWith("bench.json was not written:"), fault.getMessage());
   }
 

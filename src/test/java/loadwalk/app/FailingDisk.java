@@ -2,9 +2,9 @@ package loadwalk.app;
 
 import java.io.IOException;
 import java.util.Optional;
+import loadwalk.journal.FaultKind;
 import loadwalk.journal.Storage;
 import loadwalk.journal.StorageFault;
-import loadwalk.journal.Trouble;
 
 /** Stands between a journal and its file, counts, and refuses to write while a test says so. */
 public final class FailingDisk {
@@ -20,7 +20,7 @@ public final class FailingDisk {
   public void fill() {
     fault =
         Optional.of(
-            new StorageFault(Trouble.FULL, "The disk is full: make room, then try again.", null));
+            new StorageFault(FaultKind.FULL, "The disk is full: make room, then try again.", null));
   }
 
   /** Takes writes again. */

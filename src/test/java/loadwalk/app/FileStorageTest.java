@@ -10,8 +10,8 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
-import loadwalk.journal.Trouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,8 +31,8 @@ class FileStorageTest {
     void run() throws IOException;
   }
 
-  private static void assertTrouble(Trouble expected, Doing doing) {
-    assertEquals(expected, assertThrows(StorageFault.class, doing::run).trouble());
+  private static void assertTrouble(FaultKind expected, Doing doing) {
+    assertEquals(expected, assertThrows(StorageFault.class, doing::run).kind());
   }
 
   @Test
@@ -52,9 +52,9 @@ class FileStorageTest {
   void append_toAFileThatWasRemoved_saysThatItIsGone() throws IOException {
     try (FileStorage storage = FileStorage.open(file)) {
       Files.delete(file);
-      assertTrouble(Trouble.GONE, () -> storage.append(new byte[] {4}));
-      assertTrouble(Trouble.GONE, storage::force);
-      assertTrouble(Trouble.GONE, storage::length);
+      assertTrouble(FaultKind.GONE, () -> storage.append(new byte[] {4}));
+      assertTrouble(FaultKind.GONE, storage::force);
+      assertTrouble(FaultKind.GONE, storage::length);
     }
   }
 
@@ -62,7 +62,7 @@ class FileStorageTest {
   void append_afterTheFolderWentAndCameBack_goesOn() throws IOException {
     try (FileStorage storage = FileStorage.open(file)) {
       Path away = Files.move(home, folder.resolve("away"));
-      assertTrouble(Trouble.GONE, () -> storage.append(new byte[] {4}));
+      assertTrouble(FaultKind.GONE, () -> storage.append(new byte[] {4}));
       Files.move(away, home);
       storage.append(new byte[] {4});
       storage.force();
@@ -75,7 +75,7 @@ class FileStorageTest {
     try (FileStorage storage = FileStorage.open(file)) {
       Files.move(file, folder.resolve("old"));
       Files.write(file, new byte[] {9});
-      assertTrouble(Trouble.GONE, () -> storage.append(new byte[] {4}));
+      assertTrouble(FaultKind.GONE, () -> storage.append(new byte[] {4}));
       assertArrayEquals(new byte[] {9}, Files.readAllBytes(file));
       assertArrayEquals(new byte[] {1, 2, 3}, Files.readAllBytes(folder.resolve("old")));
     }
@@ -96,10 +96,10 @@ class FileStorageTest {
   @Test
   void open_ofALinkOrFolder_isRefused() throws IOException {
     Path link = Files.createSymbolicLink(home.resolve("link.jsonl"), file);
-    assertTrouble(Trouble.BROKEN, () -> FileStorage.open(link));
-    assertTrouble(Trouble.BROKEN, () -> FileStorage.read(link));
-    assertTrouble(Trouble.BROKEN, () -> FileStorage.open(home));
-    assertTrouble(Trouble.GONE, () -> FileStorage.open(home.resolve("none.jsonl")));
+    assertTrouble(FaultKind.BROKEN, () -> FileStorage.open(link));
+    assertTrouble(FaultKind.BROKEN, () -> FileStorage.read(link));
+    assertTrouble(FaultKind.BROKEN, () -> FileStorage.open(home));
+    assertTrouble(FaultKind.GONE, () -> FileStorage.open(home.resolve("none.jsonl")));
   }
 
   @Test
@@ -113,6 +113,6 @@ class FileStorageTest {
             StandardOpenOption.WRITE)) {
       channel.write(ByteBuffer.wrap(new byte[1]), FileStorage.BYTES_MAX);
     }
-    assertTrouble(Trouble.BROKEN, () -> FileStorage.read(huge));
+    assertTrouble(FaultKind.BROKEN, () -> FileStorage.read(huge));
   }
 }

@@ -24,12 +24,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class JournalWriterTest {
-  private static final Map<Meets, Trouble> TROUBLES =
+  private static final Map<Meets, FaultKind> TROUBLES =
       Map.of(
-          Meets.DISK_FULL, Trouble.FULL,
-          Meets.IO_ERROR, Trouble.BROKEN,
-          Meets.READ_ONLY, Trouble.READ_ONLY,
-          Meets.GONE, Trouble.GONE);
+          Meets.DISK_FULL, FaultKind.FULL,
+          Meets.IO_ERROR, FaultKind.BROKEN,
+          Meets.READ_ONLY, FaultKind.READ_ONLY,
+          Meets.GONE, FaultKind.GONE);
 
   private final SimulatedDisk disk = new SimulatedDisk(20260101);
   private final JournalWriter writer = JournalWriter.after(disk, new Whole(List.of(), 0));
@@ -66,7 +66,7 @@ class JournalWriterTest {
         KeepResult result = failingWriter.append(body);
         while (result instanceof NotKept refused) {
           assertTrue(++failures < 1000, "the record is never kept, operation " + n);
-          assertEquals(TROUBLES.get(met), refused.trouble(), "operation " + n);
+          assertEquals(TROUBLES.get(met), refused.kind(), "operation " + n);
           result = failingWriter.append(body);
         }
       }
@@ -113,7 +113,7 @@ class JournalWriterTest {
     byte[] longer = of(bodies(3));
     disk.changedByAnother(longer);
     NotKept refused = assertInstanceOf(NotKept.class, writer.append("{}"));
-    assertEquals(Trouble.CHANGED, refused.trouble());
+    assertEquals(FaultKind.CHANGED, refused.kind());
     assertArrayEquals(longer, disk.platter());
     assertInstanceOf(NotKept.class, writer.append("{}"));
     assertArrayEquals(longer, disk.platter());
@@ -124,7 +124,7 @@ class JournalWriterTest {
     keep(bodies(3));
     byte[] shorter = of(bodies(1));
     disk.changedByAnother(shorter);
-    assertEquals(Trouble.CHANGED, ((NotKept) writer.append("{}")).trouble());
+    assertEquals(FaultKind.CHANGED, ((NotKept) writer.append("{}")).kind());
     assertArrayEquals(shorter, disk.platter());
   }
 
@@ -134,7 +134,7 @@ class JournalWriterTest {
     byte[] spoiled = of(bodies(4));
     spoiled[30] ^= 1;
     disk.changedByAnother(spoiled);
-    assertEquals(Trouble.CHANGED, assertThrows(StorageFault.class, writer::settle).trouble());
+    assertEquals(FaultKind.CHANGED, assertThrows(StorageFault.class, writer::settle).kind());
     for (byte[] other : new byte[][] {of(bodies(2)), of(List.of(bodies(3).get(0), "{}"))}) {
       disk.changedByAnother(other);
       assertThrows(StorageFault.class, writer::settle);

@@ -152,9 +152,9 @@ final class SimulatedDisk implements Storage {
 
   private static IOException fault(Meets met) {
     return switch (met) {
-      case DISK_FULL -> new StorageFault(Trouble.FULL, "The disk is full.", null);
-      case READ_ONLY -> new StorageFault(Trouble.READ_ONLY, "The disk is read-only.", null);
-      case GONE -> new StorageFault(Trouble.GONE, "The folder is gone.", null);
+      case DISK_FULL -> new StorageFault(FaultKind.FULL, "The disk is full.", null);
+      case READ_ONLY -> new StorageFault(FaultKind.READ_ONLY, "The disk is read-only.", null);
+      case GONE -> new StorageFault(FaultKind.GONE, "The folder is gone.", null);
       default -> new IOException("input/output error");
     };
   }

@@ -12,10 +12,10 @@ import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
 /** Words what happened on the way of a walk. */
-final class HappeningsPage {
+final class WalkRecordPage {
   private static final Printer PRINTER = Printer.UTF8;
 
-  private HappeningsPage() {}
+  private WalkRecordPage() {}
 
   /** Takes what happened as a section of its own; what did not shares one. */
   private interface Told {
@@ -23,7 +23,7 @@ final class HappeningsPage {
   }
 
   static List<Section> sections(Sheet sheet) {
-    Sheet.Happenings record = sheet.record();
+    Sheet.WalkRecord record = sheet.record();
     List<Section> sections = new ArrayList<>();
     List<String> not = new ArrayList<>();
     Told told =
@@ -42,7 +42,7 @@ final class HappeningsPage {
     told.of("stops", "Stops", "The walk was never stopped.", record.stops());
     told.of("notes", "Notes", "No notes were written.", notes(record));
     if (!record.photos().isEmpty()) {
-      List<Block> photos = record.photos().stream().map(HappeningsPage::photo).toList();
+      List<Block> photos = record.photos().stream().map(WalkRecordPage::photo).toList();
       sections.add(new Section("photos", "Photos", photos));
     }
     if (!not.isEmpty()) {
@@ -58,7 +58,7 @@ final class HappeningsPage {
     return new Block.Photo(a.caption(), where, a.path(), photo.picture());
   }
 
-  private static List<String> doubts(Sheet.Happenings record) {
+  private static List<String> doubts(Sheet.WalkRecord record) {
     List<String> items = new ArrayList<>();
     for (Sheet.DoubtLine d : record.doubts()) {
       String answer =
@@ -84,7 +84,7 @@ final class HappeningsPage {
     return items;
   }
 
-  private static List<String> amendments(Sheet.Happenings record) {
+  private static List<String> amendments(Sheet.WalkRecord record) {
     List<String> items = new ArrayList<>();
     for (Sheet.Amendment a : record.amendments()) {
       List<String> typed = a.typed().stream().map(Inert::name).toList();
@@ -101,7 +101,7 @@ final class HappeningsPage {
     return items;
   }
 
-  private static List<String> lifts(Sheet.Happenings record) {
+  private static List<String> lifts(Sheet.WalkRecord record) {
     List<String> items = new ArrayList<>();
     for (Sheet.Lift lift : record.lifts()) {
       items.add(
@@ -114,13 +114,13 @@ final class HappeningsPage {
     return items;
   }
 
-  private static List<String> skips(Sheet.Happenings record) {
+  private static List<String> skips(Sheet.WalkRecord record) {
     return record.skips().stream()
         .map(s -> s.stepId() + ": " + Wording.sentence(s.reason()))
         .toList();
   }
 
-  private static List<String> warmUps(Sheet.Happenings record) {
+  private static List<String> warmUps(Sheet.WalkRecord record) {
     List<String> items = new ArrayList<>();
     record.warmUps().forEach(w -> items.add(warmUp(w)));
     record.cooled().ifPresent(items::add);
@@ -176,7 +176,7 @@ final class HappeningsPage {
     return PRINTER.value(celsius, Unit.CELSIUS, 3);
   }
 
-  private static List<String> notes(Sheet.Happenings record) {
+  private static List<String> notes(Sheet.WalkRecord record) {
     return record.notes().stream()
         .map(n -> Wording.moment(n.wallMillis()) + ", " + n.stepId() + ": " + n.text())
         .toList();

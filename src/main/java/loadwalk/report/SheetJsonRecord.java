@@ -8,10 +8,10 @@ import loadwalk.numeric.ThermalFit;
 import loadwalk.walk.WalkState;
 
 /** Writes what happened in a walk besides its readings as JSON. */
-final class SheetJsonHappenings {
-  private SheetJsonHappenings() {}
+final class SheetJsonRecord {
+  private SheetJsonRecord() {}
 
-  static void write(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  static void write(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     doubts(out, record);
     amendments(out, record);
     lifts(out, record);
@@ -21,7 +21,7 @@ final class SheetJsonHappenings {
     photos(out, record);
   }
 
-  private static void doubts(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  private static void doubts(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     JsonParts.objects(
         out,
         "doubts",
@@ -41,7 +41,7 @@ final class SheetJsonHappenings {
         });
   }
 
-  private static void amendments(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  private static void amendments(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     JsonParts.objects(
         out,
         "amended",
@@ -53,7 +53,7 @@ final class SheetJsonHappenings {
         });
   }
 
-  private static void lifts(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  private static void lifts(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     JsonParts.objects(
         out,
         "halts",
@@ -65,7 +65,7 @@ final class SheetJsonHappenings {
         });
   }
 
-  private static void skips(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  private static void skips(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     JsonParts.objects(
         out,
         "skipped",
@@ -76,7 +76,7 @@ final class SheetJsonHappenings {
         });
   }
 
-  private static void warmUps(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  private static void warmUps(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     JsonParts.objects(
         out,
         "warmUps",
@@ -111,7 +111,7 @@ final class SheetJsonHappenings {
     }
   }
 
-  private static void notes(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  private static void notes(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     JsonParts.texts(out, "stops", record.stops());
     JsonParts.objects(
         out,
@@ -124,7 +124,7 @@ final class SheetJsonHappenings {
         });
   }
 
-  private static void photos(JsonGenerator out, Sheet.Happenings record) throws IOException {
+  private static void photos(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
     JsonParts.objects(
         out,
         "photos",

@@ -1,7 +1,7 @@
 package loadwalk.journal;
 
 /** Tells apart why a disk does not take what is written, so that the screen can say what to do. */
-public enum Trouble {
+public enum FaultKind {
   /** There is no room left. */
   FULL,
   /** The disk or folder may only be read. */

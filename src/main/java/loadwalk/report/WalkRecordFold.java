@@ -21,7 +21,7 @@ import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
 /** Gathers what happened on the way of a walk. */
-final class HappeningsFold {
+final class WalkRecordFold {
   private final WalkState state;
   private final SheetOptions options;
   private final List<Sheet.DoubtLine> doubts = new ArrayList<>();
@@ -30,12 +30,12 @@ final class HappeningsFold {
   private final List<Sheet.Skip> skips = new ArrayList<>();
   private final List<Sheet.WarmUp> warmUps = new ArrayList<>();
 
-  HappeningsFold(WalkState state, SheetOptions options) {
+  WalkRecordFold(WalkState state, SheetOptions options) {
     this.state = state;
     this.options = options;
   }
 
-  Sheet.Happenings happenings() {
+  Sheet.WalkRecord walkRecord() {
     for (PlannedStep planned : state.plan()) {
       StepState step = state.step(planned.id());
       entries(planned.id(), step, planned.step().warmUp().isPresent());
@@ -45,7 +45,7 @@ final class HappeningsFold {
       }
       planned.step().warmUp().ifPresent(warm -> warmUps.add(warmUp(planned.id(), warm, step)));
     }
-    return new Sheet.Happenings(
+    return new Sheet.WalkRecord(
         doubts,
         amendments,
         lifts,
