@@ -12,7 +12,7 @@ import loadwalk.forecast.Verdict;
 import loadwalk.numeric.ThermalFit;
 import loadwalk.report.Sheet.Answer;
 import loadwalk.result.ResultComputation;
-import loadwalk.result.Taken;
+import loadwalk.result.TakenReading;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.WarmUp;
 import loadwalk.walk.Entry;
@@ -149,7 +149,7 @@ final class WalkRecordFold {
   }
 
   private double u(String stepId, Entry e) {
-    Taken taken = Results.taken(ReadingId.SINK_CELSIUS, e);
+    TakenReading taken = Results.taken(ReadingId.SINK_CELSIUS, e);
     double tone = state.opened().sequence().toneHertz();
     return ResultComputation.reading(state.opened().bench(), tone, stepId, taken).u();
   }

@@ -38,7 +38,7 @@ final class LimitVolts {
   }
 
   /** Returns the volts at the limit; empty, with a remark, where the points do not give them. */
-  Optional<Quantity> of(TakenStep step, double limitThdPercent) {
+  Optional<Quantity> of(MeasuredStep step, double limitThdPercent) {
     List<LogInterpolation.Point> points =
         step.pairs().stream()
             .map(p -> new LogInterpolation.Point(p.volts(), 0, p.thdPercent(), 0))
@@ -57,9 +57,11 @@ final class LimitVolts {
                 + " THD are interpolated from "
                 + points.size()
                 + " points near it"));
-    double resolution = step.reading(ReadingId.OUTPUT_VOLTS).map(Taken::resolution).orElse(0.0);
+    double resolution =
+        step.reading(ReadingId.OUTPUT_VOLTS).map(TakenReading::resolution).orElse(0.0);
     double slope = slope(limitThdPercent, points, found.volts());
-    Quantity volts = readings.of(new Taken(ReadingId.OUTPUT_VOLTS, found.volts(), resolution));
+    Quantity volts =
+        readings.of(new TakenReading(ReadingId.OUTPUT_VOLTS, found.volts(), resolution));
     return Optional.of(
         volts
             .withPart(step.stepId() + " limit interpolation", found.u())

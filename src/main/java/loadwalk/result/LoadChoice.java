@@ -37,8 +37,8 @@ final class LoadChoice {
    * rises with each.
    */
   static Quantity of(
-      TakenStep step, Bench bench, ReadingUncertainty readings, List<Remark> remarks) {
-    Optional<Taken> read = step.reading(ReadingId.LOAD_OHMS);
+      MeasuredStep step, Bench bench, ReadingUncertainty readings, List<Remark> remarks) {
+    Optional<TakenReading> read = step.reading(ReadingId.LOAD_OHMS);
     if (read.isPresent() && read.get().value() > ReadingUncertainty.LEAST) {
       return readings.of(read.get());
     }

@@ -21,7 +21,7 @@ record Output(
 
   /** Reads the output of a step into a load; without volts or watts it is empty. */
   static Output of(
-      TakenStep step,
+      MeasuredStep step,
       Quantity loadOhms,
       ReadingUncertainty readings,
       Optional<Quantity> limitVolts,

@@ -49,12 +49,12 @@ final class ReadingUncertainty {
   }
 
   /** Returns a reading of a step with its uncertainty, where it was taken. */
-  Optional<Quantity> of(TakenStep step, ReadingId id) {
+  Optional<Quantity> of(MeasuredStep step, ReadingId id) {
     return step.reading(id).map(this::of);
   }
 
   /** Returns the reading with its uncertainty; adds a remark where that is assumed. */
-  Quantity of(Taken taken) {
+  Quantity of(TakenReading taken) {
     ReadingId id = taken.id();
     if (taken.captured().isPresent()) {
       return captured(taken, taken.captured().get());
@@ -89,7 +89,7 @@ final class ReadingUncertainty {
    * A wave says how far its own reading scatters; its calibration holds for every reading taken
    * with it. A THD is a ratio, which no calibration of volts touches.
    */
-  private Quantity captured(Taken taken, Taken.Captured by) {
+  private Quantity captured(TakenReading taken, TakenReading.Captured by) {
     ReadingId id = taken.id();
     Quantity quantity = Quantity.exact(taken.value(), id.unit());
     if (taken.scatter() > 0) {
@@ -117,7 +117,7 @@ final class ReadingUncertainty {
 
   private record Part(String source, double u) {}
 
-  private static Meter assumed(Taken taken) {
+  private static Meter assumed(TakenReading taken) {
     return new Meter(
         "assumed meter",
         function(taken.id()),

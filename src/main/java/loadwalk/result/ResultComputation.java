@@ -35,7 +35,7 @@ public final class ResultComputation {
       double supplyVolts,
       double toneHertz,
       Wire wire,
-      List<TakenStep> taken) {
+      List<MeasuredStep> taken) {
     Objects.requireNonNull(amplifier, "amplifier");
     Objects.requireNonNull(bench, "bench");
     Conditions conditions = new Conditions(limitThdPercent, supplyVolts, toneHertz);
@@ -62,7 +62,7 @@ public final class ResultComputation {
   }
 
   /** Returns one raw reading of a step with the uncertainty of the meter that took it. */
-  public static Quantity reading(Bench bench, double toneHertz, String stepId, Taken taken) {
+  public static Quantity reading(Bench bench, double toneHertz, String stepId, TakenReading taken) {
     return new ReadingUncertainty(bench, toneHertz, stepId, new ArrayList<>()).of(taken);
   }
 
@@ -88,9 +88,9 @@ public final class ResultComputation {
   }
 
   private static List<RecheckAgreement> rechecks(
-      List<TakenStep> taken, Map<String, StepResult> byId) {
+      List<MeasuredStep> taken, Map<String, StepResult> byId) {
     List<RecheckAgreement> agreements = new ArrayList<>();
-    for (TakenStep step : taken) {
+    for (MeasuredStep step : taken) {
       step.recheckOf()
           .map(byId::get)
           .ifPresent(first -> agreements.add(RecheckComparison.of(first, byId.get(step.stepId()))));
@@ -98,8 +98,8 @@ public final class ResultComputation {
     return agreements;
   }
 
-  private static void requireDistinct(List<TakenStep> taken) {
-    long ids = taken.stream().map(TakenStep::stepId).distinct().count();
+  private static void requireDistinct(List<MeasuredStep> taken) {
+    long ids = taken.stream().map(MeasuredStep::stepId).distinct().count();
     if (ids < taken.size()) {
       throw new IllegalArgumentException("two steps have the same id");
     }

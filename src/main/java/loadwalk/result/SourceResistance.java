@@ -23,8 +23,8 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
 
   /** Returns what the first step with unloaded volts tells; adds remarks on what it rests on. */
   static SourceResistance of(
-      List<TakenStep> steps, Bench bench, double toneHertz, List<Remark> remarks) {
-    for (TakenStep open : steps) {
+      List<MeasuredStep> steps, Bench bench, double toneHertz, List<Remark> remarks) {
+    for (MeasuredStep open : steps) {
       if (open.reading(ReadingId.OPEN_VOLTS).isPresent()) {
         return loadedFor(open, steps)
             .map(loaded -> compute(open, loaded, bench, toneHertz, remarks))
@@ -35,30 +35,30 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
   }
 
   /** Returns the step whose loaded volts go with the unloaded ones. */
-  private static Optional<TakenStep> loadedFor(TakenStep open, List<TakenStep> steps) {
+  private static Optional<MeasuredStep> loadedFor(MeasuredStep open, List<MeasuredStep> steps) {
     if (open.ohms() > 0 && hasVolts(open)) {
       return Optional.of(open);
     }
-    List<TakenStep> loaded =
+    List<MeasuredStep> loaded =
         steps.stream()
             .filter(s -> s.kind() == Target.Kind.LOADED && hasVolts(s))
             .filter(s -> s.mode() == open.mode())
             .toList();
-    Optional<TakenStep> same =
+    Optional<MeasuredStep> same =
         loaded.stream().filter(s -> StepResult.sameOhms(s.ohms(), open.ohms())).findFirst();
     return same.isPresent()
         ? same
-        : loaded.stream().max(Comparator.comparingDouble(TakenStep::ohms));
+        : loaded.stream().max(Comparator.comparingDouble(MeasuredStep::ohms));
   }
 
-  private static boolean hasVolts(TakenStep step) {
+  private static boolean hasVolts(MeasuredStep step) {
     return step.reading(ReadingId.OUTPUT_VOLTS)
         .filter(v -> v.value() > ReadingUncertainty.LEAST)
         .isPresent();
   }
 
   private static SourceResistance compute(
-      TakenStep open, TakenStep loaded, Bench bench, double toneHertz, List<Remark> remarks) {
+      MeasuredStep open, MeasuredStep loaded, Bench bench, double toneHertz, List<Remark> remarks) {
     if (loaded != open) {
       remarks.add(
           new Remark(

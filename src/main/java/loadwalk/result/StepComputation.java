@@ -19,12 +19,12 @@ final class StepComputation {
   private final Bench bench;
   private final Conditions conditions;
   private final Wire wire;
-  private final TakenStep step;
+  private final MeasuredStep step;
   private final List<Remark> remarks = new ArrayList<>();
   private final ReadingUncertainty readings;
 
   private StepComputation(
-      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, TakenStep step) {
+      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, MeasuredStep step) {
     this.amplifier = amplifier;
     this.bench = bench;
     this.conditions = conditions;
@@ -34,7 +34,7 @@ final class StepComputation {
   }
 
   static StepResult of(
-      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, TakenStep step) {
+      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, MeasuredStep step) {
     return new StepComputation(amplifier, bench, conditions, wire, step).compute();
   }
 

@@ -2,7 +2,7 @@
  * Row 2: what the readings of a step amount to, with uncertainty and conditions.
  *
  * <pre>
- *  readings as typed ──> TakenStep ──StepComputation──> StepResult ─┐
+ *  readings as typed ──> MeasuredStep ──StepComputation──> StepResult ─┐
  *                                                                   ├─ResultComputation─> WalkResult
  *  bench, ratings, meters ──────────────────────────────────────────┘
  * </pre>

@@ -9,9 +9,9 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.bench.Wire;
+import loadwalk.result.MeasuredStep;
 import loadwalk.result.ResultComputation;
-import loadwalk.result.Taken;
-import loadwalk.result.TakenStep;
+import loadwalk.result.TakenReading;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
@@ -38,8 +38,8 @@ public final class Results {
   }
 
   /** Returns the raw readings of every step that has any. */
-  public static List<TakenStep> taken(WalkState state) {
-    List<TakenStep> steps = new ArrayList<>();
+  public static List<MeasuredStep> taken(WalkState state) {
+    List<MeasuredStep> steps = new ArrayList<>();
     for (PlannedStep planned : state.plan()) {
       StepState step = state.step(planned.id());
       Optional<Target> target = Targets.of(state, planned);
@@ -52,11 +52,11 @@ public final class Results {
     return steps;
   }
 
-  private static Taken taken(ReadingId id, Entry entry, StepState step) {
+  private static TakenReading taken(ReadingId id, Entry entry, StepState step) {
     Optional<Capture> capture = step.captureOf(entry);
     if (capture.isPresent()) {
       double own = id == ReadingId.OUTPUT_VOLTS ? capture.get().scatterVolts() : 0;
-      return new Taken(
+      return new TakenReading(
           id,
           entry.value(),
           entry.resolution(),
@@ -68,26 +68,27 @@ public final class Results {
   }
 
   /** Returns an entry that no wave stands behind, with its scatter where a meter tells it. */
-  public static Taken taken(ReadingId id, Entry entry) {
+  public static TakenReading taken(ReadingId id, Entry entry) {
     return entry
         .instrument()
         .filter(from -> from.count() > 1)
         .map(
             from ->
-                new Taken(id, entry.value(), entry.resolution(), from.scatter(), from.count() - 1))
-        .orElseGet(() -> new Taken(id, entry.value(), entry.resolution()));
+                new TakenReading(
+                    id, entry.value(), entry.resolution(), from.scatter(), from.count() - 1))
+        .orElseGet(() -> new TakenReading(id, entry.value(), entry.resolution()));
   }
 
-  private static Taken.Captured calibration(Capture capture) {
+  private static TakenReading.Captured calibration(Capture capture) {
     String which = capture.calibration() + ", " + capture.voltsPerUnit() + " V per unit";
-    return new Taken.Captured(which, capture.calibrationU());
+    return new TakenReading.Captured(which, capture.calibrationU());
   }
 
-  private static TakenStep taken(Target target, StepState step, Optional<String> recheckOf) {
-    Map<ReadingId, Taken> readings = new EnumMap<>(ReadingId.class);
+  private static MeasuredStep taken(Target target, StepState step, Optional<String> recheckOf) {
+    Map<ReadingId, TakenReading> readings = new EnumMap<>(ReadingId.class);
     step.latest().forEach((id, e) -> readings.put(id, taken(id, e, step)));
     boolean idle = target.kind() == Target.Kind.IDLE;
-    return new TakenStep(
+    return new MeasuredStep(
         target.stepId(),
         target.kind(),
         idle ? Mode.STEREO : target.mode(),

@@ -61,7 +61,7 @@ class LimitVoltsTest {
 
   @Test
   void otherChannel_isLeftOutOfAnInterpolatedTotal() {
-    TakenStep both =
+    MeasuredStep both =
         loaded(
             Mode.STEREO,
             4,
@@ -74,7 +74,7 @@ class LimitVoltsTest {
     assertTrue(says(result.remarks(), "total-is-twice-one"));
   }
 
-  private static TakenStep below() {
+  private static MeasuredStep below() {
     return loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(19.5));
   }
 }

@@ -72,17 +72,17 @@ class RatingComparisonTest {
 
   @Test
   void onsetOfClipping_isNoted() {
-    TakenStep onset = loaded(Mode.STEREO, 4, Criterion.CLIPPING_ONSET, volts(20));
+    MeasuredStep onset = loaded(Mode.STEREO, 4, Criterion.CLIPPING_ONSET, volts(20));
     assertTrue(compare(CTA, onset).note().orElseThrow().contains("onset of clipping"));
   }
 
   @Test
   void belowTheLimit_neverShowsAMiss() {
-    TakenStep below = loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(10));
+    MeasuredStep below = loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(10));
     RatingComparison comparison = compare(CTA, below);
     assertEquals(RatingComparison.Verdict.TOO_CLOSE, comparison.verdict());
     assertTrue(comparison.note().orElseThrow().contains("below the limit"));
-    TakenStep enough = loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(22));
+    MeasuredStep enough = loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(22));
     assertEquals(RatingComparison.Verdict.MEETS, compare(CTA, enough).verdict());
   }
 
@@ -104,7 +104,7 @@ class RatingComparisonTest {
     return compare(CTA, stereo(4, volts(volts)));
   }
 
-  private static RatingComparison compare(Rating rating, TakenStep step) {
+  private static RatingComparison compare(Rating rating, MeasuredStep step) {
     return Readings.walk(rated(rating), usual(), step).steps().get(0).rating().orElseThrow();
   }
 }

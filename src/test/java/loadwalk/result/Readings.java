@@ -24,30 +24,32 @@ final class Readings {
 
   private Readings() {}
 
-  static Taken volts(double value) {
-    return new Taken(ReadingId.OUTPUT_VOLTS, value, 0.01);
+  static TakenReading volts(double value) {
+    return new TakenReading(ReadingId.OUTPUT_VOLTS, value, 0.01);
   }
 
-  static Taken of(ReadingId id, double value) {
-    return new Taken(id, value, 0.01);
+  static TakenReading of(ReadingId id, double value) {
+    return new TakenReading(id, value, 0.01);
   }
 
-  static TakenStep stereo(double ohms, Taken... readings) {
+  static MeasuredStep stereo(double ohms, TakenReading... readings) {
     return loaded(Mode.STEREO, ohms, Criterion.THD_LIMIT, readings);
   }
 
-  static TakenStep bridged(double ohms, Taken... readings) {
+  static MeasuredStep bridged(double ohms, TakenReading... readings) {
     return loaded(Mode.BRIDGED, ohms, Criterion.THD_LIMIT, readings);
   }
 
-  static TakenStep loaded(Mode mode, double ohms, Criterion criterion, Taken... readings) {
+  static MeasuredStep loaded(
+      Mode mode, double ohms, Criterion criterion, TakenReading... readings) {
     String number = ohms == Math.rint(ohms) ? String.valueOf((long) ohms) : String.valueOf(ohms);
-    return TakenStep.loaded(mode.word() + "-" + number, mode, ohms, criterion, List.of(readings));
+    return MeasuredStep.loaded(
+        mode.word() + "-" + number, mode, ohms, criterion, List.of(readings));
   }
 
   /** Returns a copy of a step under another id. */
-  static TakenStep named(TakenStep step, String id) {
-    return new TakenStep(
+  static MeasuredStep named(MeasuredStep step, String id) {
+    return new MeasuredStep(
         id,
         step.kind(),
         step.mode(),
@@ -98,15 +100,15 @@ final class Readings {
     return new Rating(mode, ohms, watts, OptionalDouble.of(supplyVolts), OptionalDouble.of(thd));
   }
 
-  static WalkResult walk(Bench bench, TakenStep... steps) {
+  static WalkResult walk(Bench bench, MeasuredStep... steps) {
     return walk(plain(), bench, steps);
   }
 
-  static WalkResult walk(Amplifier amplifier, Bench bench, TakenStep... steps) {
+  static WalkResult walk(Amplifier amplifier, Bench bench, MeasuredStep... steps) {
     return ResultComputation.walk(amplifier, bench, LIMIT, SUPPLY, TONE, WIRE, List.of(steps));
   }
 
-  static StepResult step(Bench bench, TakenStep step) {
+  static StepResult step(Bench bench, MeasuredStep step) {
     return walk(bench, step).steps().get(0);
   }
 

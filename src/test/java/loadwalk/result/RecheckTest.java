@@ -55,8 +55,8 @@ class RecheckTest {
   @Test
   void differentCriteria_areNeverMixed() {
     // Onset of clipping at 20 V; 1 % THD of a hard clipper lies 2.3 % higher in volts.
-    TakenStep onset = loaded(Mode.BRIDGED, 0.5, Criterion.CLIPPING_ONSET, volts(20));
-    TakenStep limit = again(bridged(0.5, volts(20 * 1.023)));
+    MeasuredStep onset = loaded(Mode.BRIDGED, 0.5, Criterion.CLIPPING_ONSET, volts(20));
+    MeasuredStep limit = again(bridged(0.5, volts(20 * 1.023)));
     WalkResult result = walk(usual(), onset, limit);
     RecheckAgreement agreement = result.rechecks().get(0);
     assertEquals(RecheckAgreement.Outcome.NOT_COMPARABLE, agreement.outcome());
@@ -69,7 +69,7 @@ class RecheckTest {
 
   @Test
   void runsBelowTheLimit_areNotCompared() {
-    TakenStep below = loaded(Mode.BRIDGED, 0.5, Criterion.BELOW_LIMIT, volts(20));
+    MeasuredStep below = loaded(Mode.BRIDGED, 0.5, Criterion.BELOW_LIMIT, volts(20));
     WalkResult result = walk(usual(), below, again(below));
     assertEquals(RecheckAgreement.Outcome.NOT_COMPARABLE, result.rechecks().get(0).outcome());
     assertEquals("bridged-0.5", result.published().get("bridged-0.5").fromStepId());
@@ -86,7 +86,7 @@ class RecheckTest {
 
   @Test
   void loadMeasuredTwice_countsItsDigits() {
-    TakenStep first = bridged(0.5, volts(20), new Taken(ReadingId.LOAD_OHMS, 0.5, 0.01));
+    MeasuredStep first = bridged(0.5, volts(20), new TakenReading(ReadingId.LOAD_OHMS, 0.5, 0.01));
     WalkResult measured = walk(usual(), first, again(first));
     assertTrue(
         measured.rechecks().get(0).limitWatts() > 5 * compare(20, 20).limitWatts(),
@@ -101,7 +101,7 @@ class RecheckTest {
         List.of("bridged-4", "bridged-2", "bridged-1"), List.copyOf(result.published().keySet()));
   }
 
-  private static TakenStep again(TakenStep step) {
+  private static MeasuredStep again(MeasuredStep step) {
     return named(step, AGAIN).rechecking("bridged-0.5");
   }
 

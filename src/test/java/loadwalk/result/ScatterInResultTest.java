@@ -90,11 +90,11 @@ class ScatterInResultTest {
     assertThrows(IllegalArgumentException.class, () -> q.withScatter("s", 0.1, Double.NaN));
   }
 
-  private static Taken volts(double scatter, double degrees) {
-    return new Taken(ReadingId.OUTPUT_VOLTS, 20, 0.001, scatter, degrees);
+  private static TakenReading volts(double scatter, double degrees) {
+    return new TakenReading(ReadingId.OUTPUT_VOLTS, 20, 0.001, scatter, degrees);
   }
 
-  private static StepResult measured(Taken volts) {
+  private static StepResult measured(TakenReading volts) {
     return Readings.step(Readings.usual(), Readings.stereo(4, volts));
   }
 
@@ -128,9 +128,9 @@ class ScatterInResultTest {
 
   @Test
   void recheck_withFewReadings_allowsWhatTheyLeaveOpen() {
-    TakenStep first = Readings.stereo(4, volts(0.5, 2));
-    TakenStep again =
-        TakenStep.loaded("recheck", first.mode(), 4, first.criterion(), List.of(volts(0.5, 2)))
+    MeasuredStep first = Readings.stereo(4, volts(0.5, 2));
+    MeasuredStep again =
+        MeasuredStep.loaded("recheck", first.mode(), 4, first.criterion(), List.of(volts(0.5, 2)))
             .rechecking(first.stepId());
     RecheckAgreement both =
         RecheckComparison.of(

@@ -91,8 +91,8 @@ class StepResultTest {
     assertEquals(100.0 / 175 * relative, result.efficiency().orElseThrow().u(), 1e-6);
   }
 
-  private static Taken fine(ReadingId id, double value) {
-    return new Taken(id, value, 1e-6);
+  private static TakenReading fine(ReadingId id, double value) {
+    return new TakenReading(id, value, 1e-6);
   }
 
   @Test
@@ -124,14 +124,15 @@ class StepResultTest {
 
   @Test
   void idle_turnsAllInputIntoHeat() {
-    TakenStep idle =
-        new TakenStep(
+    MeasuredStep idle =
+        new MeasuredStep(
             "idle",
             Target.Kind.IDLE,
             Mode.STEREO,
             Double.NaN,
             Criterion.BELOW_LIMIT,
-            TakenStep.byId(List.of(of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 1.5))),
+            MeasuredStep.byId(
+                List.of(of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 1.5))),
             List.of(),
             Optional.empty());
     StepResult result = step(usual(), idle);
@@ -152,7 +153,7 @@ class StepResultTest {
 
   @Test
   void coarseTyping_addsHalfAStep() {
-    Taken coarse = new Taken(ReadingId.OUTPUT_VOLTS, 20, 0.1);
+    TakenReading coarse = new TakenReading(ReadingId.OUTPUT_VOLTS, 20, 0.1);
     Map<String, Double> parts =
         step(usual(), stereo(4, coarse)).outputVolts().orElseThrow().contributions();
     // 0.29 of the step: JCGM 100:2008, F.2.2.1.
@@ -224,7 +225,8 @@ class StepResultTest {
     StepResult result =
         step(
             bench,
-            bridged(4, of(ReadingId.OUTPUT_WATTS, 100), new Taken(ReadingId.LOAD_OHMS, 4.2, 0)));
+            bridged(
+                4, of(ReadingId.OUTPUT_WATTS, 100), new TakenReading(ReadingId.LOAD_OHMS, 4.2, 0)));
     assertEquals(20, result.outputVolts().orElseThrow().value(), 1e-12);
     assertEquals(400 / 4.2, result.watts().orElseThrow().value(), 1e-9);
     double u = Math.hypot(2, 0.1) / Math.sqrt(3);
@@ -262,9 +264,11 @@ class StepResultTest {
   @Test
   void taken_refusesNumbersThatAreNone() {
     assertThrows(
-        IllegalArgumentException.class, () -> new Taken(ReadingId.OUTPUT_VOLTS, Double.NaN, 0));
+        IllegalArgumentException.class,
+        () -> new TakenReading(ReadingId.OUTPUT_VOLTS, Double.NaN, 0));
     assertThrows(
-        IllegalArgumentException.class, () -> new Taken(ReadingId.OUTPUT_VOLTS, 1, Double.NaN));
+        IllegalArgumentException.class,
+        () -> new TakenReading(ReadingId.OUTPUT_VOLTS, 1, Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> new LimitPair(10, 0));
     assertThrows(IllegalArgumentException.class, () -> stereo(Double.NaN, volts(1)));
   }

@@ -58,8 +58,8 @@ class WalkResultPropertyTest {
     for (int i = 0; i < 500; i++) {
       double volts = 1 + 40 * random.nextDouble();
       double digits = 1 + 4 * random.nextDouble();
-      TakenStep first = step(Mode.BRIDGED, 0.5, volts);
-      TakenStep again = named(first, "again").rechecking(first.stepId());
+      MeasuredStep first = step(Mode.BRIDGED, 0.5, volts);
+      MeasuredStep again = named(first, "again").rechecking(first.stepId());
       double fine = limit(digits, 0, 0, first, again);
       // Only the second-order part of the volts' own uncertainty may follow the gain.
       double coarse = limit(digits, 2, 10, first, again);
@@ -82,9 +82,12 @@ class WalkResultPropertyTest {
     for (int i = 0; i < runs; i++) {
       double ohms = 4 * (1 + 0.01 * symmetric(random));
       double read = volts * (1 + 0.005 * symmetric(random)) + 0.1 * symmetric(random);
-      TakenStep step =
+      MeasuredStep step =
           loaded(
-              Mode.BRIDGED, 4, Criterion.THD_LIMIT, new Taken(ReadingId.OUTPUT_VOLTS, read, 0.001));
+              Mode.BRIDGED,
+              4,
+              Criterion.THD_LIMIT,
+              new TakenReading(ReadingId.OUTPUT_VOLTS, read, 0.001));
       Quantity watts = Readings.step(bench, step).watts().orElseThrow();
       held += Math.abs(watts.value() - volts * volts / ohms) <= watts.expanded() ? 1 : 0;
     }
@@ -95,8 +98,8 @@ class WalkResultPropertyTest {
 
   @Test
   void order_ofIndependentSteps_changesNothingButOrder() {
-    TakenStep one = step(Mode.STEREO, 4, 20);
-    TakenStep two = step(Mode.STEREO, 2, 18);
+    MeasuredStep one = step(Mode.STEREO, 4, 20);
+    MeasuredStep two = step(Mode.STEREO, 2, 18);
     WalkResult forth = walk(Readings.usual(), one, two);
     WalkResult back = walk(Readings.usual(), two, one);
     assertEquals(forth.step("stereo-4"), back.step("stereo-4"));
@@ -107,7 +110,7 @@ class WalkResultPropertyTest {
   }
 
   private static double limit(
-      double digits, double percent, double tolerance, TakenStep first, TakenStep again) {
+      double digits, double percent, double tolerance, MeasuredStep first, MeasuredStep again) {
     Bench bench =
         bench(
             List.of(meter(ReadingId.OUTPUT_VOLTS, percent, digits, 0.01)),
@@ -115,8 +118,9 @@ class WalkResultPropertyTest {
     return walk(bench, first, again).rechecks().get(0).limitWatts();
   }
 
-  private static TakenStep step(Mode mode, double ohms, double volts) {
-    return loaded(mode, ohms, Criterion.THD_LIMIT, new Taken(ReadingId.OUTPUT_VOLTS, volts, 0.001));
+  private static MeasuredStep step(Mode mode, double ohms, double volts) {
+    return loaded(
+        mode, ohms, Criterion.THD_LIMIT, new TakenReading(ReadingId.OUTPUT_VOLTS, volts, 0.001));
   }
 
   private static double symmetric(SplittableRandom random) {
@@ -139,22 +143,22 @@ class WalkResultPropertyTest {
     return bench(meters, loads);
   }
 
-  private static TakenStep[] anySteps(SplittableRandom random) {
-    List<TakenStep> steps = new ArrayList<>();
+  private static MeasuredStep[] anySteps(SplittableRandom random) {
+    List<MeasuredStep> steps = new ArrayList<>();
     int count = 1 + random.nextInt(6);
     for (int i = 0; i < count; i++) {
       Mode mode = Mode.values()[random.nextInt(2)];
       Criterion criterion = Criterion.values()[random.nextInt(3)];
-      List<Taken> readings = new ArrayList<>();
+      List<TakenReading> readings = new ArrayList<>();
       for (ReadingId id : ReadingId.values()) {
         if (random.nextInt(3) > 0) {
           double value =
               random.nextInt(4) == 0 ? ODD[random.nextInt(ODD.length)] : 60 * random.nextDouble();
-          readings.add(new Taken(id, value, random.nextInt(2) * 0.1));
+          readings.add(new TakenReading(id, value, random.nextInt(2) * 0.1));
         }
       }
       double ohms = LOADS[random.nextInt(LOADS.length)];
-      TakenStep step = TakenStep.loaded("step-" + i, mode, ohms, criterion, readings);
+      MeasuredStep step = MeasuredStep.loaded("step-" + i, mode, ohms, criterion, readings);
       if (random.nextInt(3) == 0) {
         step =
             step.withPairs(
@@ -164,7 +168,7 @@ class WalkResultPropertyTest {
       }
       steps.add(i > 0 && random.nextInt(3) == 0 ? step.rechecking("step-0") : step);
     }
-    return steps.toArray(TakenStep[]::new);
+    return steps.toArray(MeasuredStep[]::new);
   }
 
   private static List<Quantity> quantities(StepResult step) {

@@ -94,11 +94,11 @@ class WalkResultTest {
     for (double[] row : table("source-resistance.csv")) {
       Bench exact =
           bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 1, 0.001)), List.of(load(row[2], 0)));
-      TakenStep step =
+      MeasuredStep step =
           stereo(
               row[2],
-              new Taken(ReadingId.OUTPUT_VOLTS, row[1], 0.001),
-              new Taken(ReadingId.OPEN_VOLTS, row[0], 0.001));
+              new TakenReading(ReadingId.OUTPUT_VOLTS, row[1], 0.001),
+              new TakenReading(ReadingId.OPEN_VOLTS, row[0], 0.001));
       WalkResult result = walk(exact, step);
       assertEquals(row[3], result.sourceResistance().orElseThrow().value(), 5e-7);
       assertEquals(row[4], result.dampingFactor().orElseThrow().value(), 1e-9 * row[4]);
@@ -112,14 +112,14 @@ class WalkResultTest {
 
   @Test
   void sourceResistance_ofAnotherStep_saysSo() {
-    TakenStep open =
-        new TakenStep(
+    MeasuredStep open =
+        new MeasuredStep(
             "open-load",
             Target.Kind.OPEN_LOAD,
             Mode.STEREO,
             Double.NaN,
             Criterion.BELOW_LIMIT,
-            TakenStep.byId(List.of(of(ReadingId.OPEN_VOLTS, 22))),
+            MeasuredStep.byId(List.of(of(ReadingId.OPEN_VOLTS, 22))),
             List.of(),
             Optional.empty());
     WalkResult result = walk(usual(), stereo(2, volts(18)), stereo(4, volts(20)), open);
@@ -218,7 +218,7 @@ class WalkResultTest {
 
   @Test
   void outputFit_needsTwoLoads() {
-    TakenStep step = stereo(4, volts(20));
+    MeasuredStep step = stereo(4, volts(20));
     assertEquals(Optional.empty(), walk(usual(), step).outputFit());
     assertEquals(Optional.empty(), walk(usual(), step, named(step, "stereo-4#2")).outputFit());
     // Each channel of 8 ohm bridged sees 4 ohm: the same load again.
@@ -252,7 +252,7 @@ class WalkResultTest {
             List.of(
                 meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01), meter(ReadingId.LOAD_OHMS, 0, 0, 0)),
             List.of());
-    TakenStep[] steps = new TakenStep[r.length];
+    MeasuredStep[] steps = new MeasuredStep[r.length];
     Bench named =
         bench(
             List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01)),
@@ -263,7 +263,7 @@ class WalkResultTest {
       steps[i] =
           nominal
               ? stereo(nominalOhms, volts(v[i]))
-              : stereo(nominalOhms, volts(v[i]), new Taken(ReadingId.LOAD_OHMS, r[i], 0));
+              : stereo(nominalOhms, volts(v[i]), new TakenReading(ReadingId.LOAD_OHMS, r[i], 0));
     }
     return walk(nominal ? named : bench, steps).outputFit().orElseThrow();
   }

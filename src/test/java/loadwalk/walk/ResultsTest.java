@@ -10,15 +10,15 @@ import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
-import loadwalk.result.Taken;
-import loadwalk.result.TakenStep;
+import loadwalk.result.MeasuredStep;
+import loadwalk.result.TakenReading;
 import org.junit.jupiter.api.Test;
 
 /** What of a walk goes into its results: the readings as typed, each with what it rests on. */
 class ResultsTest {
   private final Floor floor = new Floor();
 
-  private List<TakenStep> taken() {
+  private List<MeasuredStep> taken() {
     return Results.taken(floor.model.state());
   }
 
@@ -41,17 +41,17 @@ class ResultsTest {
     typed("idle", ReadingId.SUPPLY_AMPS, "1.9").hear(new Intent.Finish());
     typed("bridged-4", ReadingId.OUTPUT_VOLTS, "26").hear(new Intent.Finish());
     typed("recheck", ReadingId.OUTPUT_VOLTS, "25.9");
-    List<TakenStep> steps = taken();
+    List<MeasuredStep> steps = taken();
     assertEquals(
         List.of(Target.Kind.IDLE, Target.Kind.LOADED, Target.Kind.LOADED),
-        steps.stream().map(TakenStep::kind).toList());
+        steps.stream().map(MeasuredStep::kind).toList());
     assertEquals(
         List.of(Mode.STEREO, Mode.BRIDGED, Mode.BRIDGED),
-        steps.stream().map(TakenStep::mode).toList());
+        steps.stream().map(MeasuredStep::mode).toList());
     assertEquals(Optional.empty(), steps.get(1).recheckOf());
     assertEquals(Optional.of("bridged-4"), steps.get(2).recheckOf());
-    Taken volts = steps.get(1).readings().get(ReadingId.OUTPUT_VOLTS);
-    assertEquals(new Taken(ReadingId.OUTPUT_VOLTS, 26, 1), volts);
+    TakenReading volts = steps.get(1).readings().get(ReadingId.OUTPUT_VOLTS);
+    assertEquals(new TakenReading(ReadingId.OUTPUT_VOLTS, 26, 1), volts);
   }
 
   /** JCGM 100:2008, 4.2.6: a scatter of n readings has n − 1 degrees of freedom. */
@@ -59,12 +59,12 @@ class ResultsTest {
   void readingOfAMeterAskedAgainAndAgain_bringsItsScatter() {
     floor.at("stereo-4").hear(new Intent.Begin());
     ask(new Instrument("clamp", "", "17.0", 0, 8, 0.02));
-    Taken many = taken().get(0).readings().get(ReadingId.SUPPLY_AMPS);
+    TakenReading many = taken().get(0).readings().get(ReadingId.SUPPLY_AMPS);
     assertEquals(0.02, many.scatter());
     assertEquals(7, many.scatterDegrees());
     assertEquals(17, many.value());
     ask(new Instrument("clamp", "", "17.0", 0, 1, 0));
-    Taken once = taken().get(0).readings().get(ReadingId.SUPPLY_AMPS);
+    TakenReading once = taken().get(0).readings().get(ReadingId.SUPPLY_AMPS);
     assertEquals(0, once.scatter());
     assertTrue(Double.isInfinite(once.scatterDegrees()));
     Entry two = entry(new Instrument("clamp", "", "17.0", 0, 2, 0.03));
@@ -88,10 +88,11 @@ class ResultsTest {
     floor.at("stereo-4").hear(new Intent.Begin());
     Capture capture = CapturesTest.capture(1, true, OptionalDouble.of(0.005));
     floor.hear(new Intent.TakeCapture("stereo-4", capture, 0));
-    Map<ReadingId, Taken> readings = taken().get(0).readings();
+    Map<ReadingId, TakenReading> readings = taken().get(0).readings();
     assertEquals(0.01, readings.get(ReadingId.OUTPUT_VOLTS).scatter());
     assertEquals(0, readings.get(ReadingId.THD_PERCENT).scatter());
-    Taken.Captured calibration = readings.get(ReadingId.OUTPUT_VOLTS).captured().orElseThrow();
+    TakenReading.Captured calibration =
+        readings.get(ReadingId.OUTPUT_VOLTS).captured().orElseThrow();
     assertEquals(
         "volts per full scale and divider ratio, 42.0 V per unit", calibration.calibration());
     assertEquals(capture.calibrationU(), calibration.calibrationU());

@@ -18,7 +18,7 @@ import loadwalk.bench.ReadingId;
  *     is not known
  * @param captured what a captured wave says of its own uncertainty, where no meter took the reading
  */
-public record Taken(
+public record TakenReading(
     ReadingId id,
     double value,
     double resolution,
@@ -34,7 +34,7 @@ public record Taken(
   public record Captured(String calibration, OptionalDouble calibrationU) {}
 
   /** Checks the numbers. */
-  public Taken {
+  public TakenReading {
     Objects.requireNonNull(id, "id");
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(id.key() + " must be finite, got " + value);
@@ -54,12 +54,12 @@ public record Taken(
   }
 
   /** Makes a reading whose scatter is not known. */
-  public Taken(ReadingId id, double value, double resolution) {
+  public TakenReading(ReadingId id, double value, double resolution) {
     this(id, value, resolution, 0, Double.POSITIVE_INFINITY, Optional.empty());
   }
 
   /** Makes a reading that a meter took again and again, with its scatter's degrees of freedom. */
-  public Taken(
+  public TakenReading(
       ReadingId id, double value, double resolution, double scatter, double scatterDegrees) {
     this(id, value, resolution, scatter, scatterDegrees, Optional.empty());
   }

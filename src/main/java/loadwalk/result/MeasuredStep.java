@@ -21,18 +21,18 @@ import loadwalk.bench.Target;
  * @param pairs points near the limit, in any order; empty where the limit was read directly
  * @param recheckOf the id of the step that this one measured again
  */
-public record TakenStep(
+public record MeasuredStep(
     String stepId,
     Target.Kind kind,
     Mode mode,
     double ohms,
     Criterion criterion,
-    Map<ReadingId, Taken> readings,
+    Map<ReadingId, TakenReading> readings,
     List<LimitPair> pairs,
     Optional<String> recheckOf) {
 
   /** Checks and copies. */
-  public TakenStep {
+  public MeasuredStep {
     Objects.requireNonNull(stepId, "stepId");
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(mode, "mode");
@@ -43,7 +43,7 @@ public record TakenStep(
       throw new IllegalArgumentException(
           "ohms of step " + stepId + " must be a number above 0, got " + ohms);
     }
-    Map<ReadingId, Taken> copy = new EnumMap<>(ReadingId.class);
+    Map<ReadingId, TakenReading> copy = new EnumMap<>(ReadingId.class);
     copy.putAll(readings);
     copy.forEach((id, taken) -> requireSame(id, taken.id()));
     readings = Map.copyOf(copy);
@@ -51,9 +51,9 @@ public record TakenStep(
   }
 
   /** Returns a step measured with a load, without limit pairs, not a recheck. */
-  public static TakenStep loaded(
-      String stepId, Mode mode, double ohms, Criterion criterion, List<Taken> readings) {
-    return new TakenStep(
+  public static MeasuredStep loaded(
+      String stepId, Mode mode, double ohms, Criterion criterion, List<TakenReading> readings) {
+    return new MeasuredStep(
         stepId,
         Target.Kind.LOADED,
         mode,
@@ -65,18 +65,18 @@ public record TakenStep(
   }
 
   /** Returns this step marked as a recheck of an earlier one. */
-  public TakenStep rechecking(String earlierId) {
-    return new TakenStep(
+  public MeasuredStep rechecking(String earlierId) {
+    return new MeasuredStep(
         stepId, kind, mode, ohms, criterion, readings, pairs, Optional.of(earlierId));
   }
 
   /** Returns this step with points near the limit. */
-  public TakenStep withPairs(List<LimitPair> points) {
-    return new TakenStep(stepId, kind, mode, ohms, criterion, readings, points, recheckOf);
+  public MeasuredStep withPairs(List<LimitPair> points) {
+    return new MeasuredStep(stepId, kind, mode, ohms, criterion, readings, points, recheckOf);
   }
 
   /** Returns a reading where it was taken. */
-  public Optional<Taken> reading(ReadingId id) {
+  public Optional<TakenReading> reading(ReadingId id) {
     return Optional.ofNullable(readings.get(id));
   }
 
@@ -85,9 +85,9 @@ public record TakenStep(
    *
    * @throws IllegalArgumentException if an id occurs twice
    */
-  public static Map<ReadingId, Taken> byId(List<Taken> readings) {
-    Map<ReadingId, Taken> map = new EnumMap<>(ReadingId.class);
-    for (Taken taken : readings) {
+  public static Map<ReadingId, TakenReading> byId(List<TakenReading> readings) {
+    Map<ReadingId, TakenReading> map = new EnumMap<>(ReadingId.class);
+    for (TakenReading taken : readings) {
       if (map.put(taken.id(), taken) != null) {
         throw new IllegalArgumentException(taken.id().key() + " is given twice");
       }
