@@ -16,14 +16,6 @@ final class Curve {
     }
   }
 
-  double first() {
-    return points.firstKey();
-  }
-
-  double last() {
-    return points.lastKey();
-  }
-
   /** Returns y at x; outside the table the nearest end times (x / end) to the given slope. */
   double at(double x, double slopeBelow, double slopeAbove) {
     Map.Entry<Double, Double> low = points.floorEntry(x);

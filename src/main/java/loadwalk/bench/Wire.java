@@ -73,11 +73,6 @@ public final class Wire {
     return Checks.zeroOrMore(amps, "amps") * ohms(lead, celsius);
   }
 
-  /** Returns the watts a run turns into heat at a current, amperes, copper at °C. */
-  public double watts(Lead lead, double amps, double celsius) {
-    return Checks.zeroOrMore(amps, "amps") * amps * ohms(lead, celsius);
-  }
-
   /**
    * Returns the current a run may carry continuously, amperes: 33 CFR 183.425 for AWG and ISO 10133
    * for mm², insulation for 105 °C at 30 °C. Between sizes interpolated on area; below the table in

@@ -173,13 +173,6 @@ public final class StepCautions {
     return loads.mismatch(evidence.bench(), target, coldOhms);
   }
 
-  /** Returns an outcome with one more caution, sorted anew. */
-  public static Outcome with(Outcome outcome, Caution caution) {
-    List<Caution> found = new ArrayList<>(outcome.cautions());
-    found.add(caution);
-    return outcome(found);
-  }
-
   private static Outcome outcome(List<Caution> found) {
     List<Caution> sorted = found.stream().sorted(WORST_FIRST).toList();
     return new Outcome(sorted, sorted.isEmpty() ? Verdict.CLEAR : sorted.get(0).gravity());

@@ -15,14 +15,11 @@ public final class DesignFit {
   private final double[] coefficients;
   private final double[][] covariance;
   private final double residualSd;
-  private final int degreesOfFreedom;
 
-  private DesignFit(
-      double[] coefficients, double[][] covariance, double residualSd, int degreesOfFreedom) {
+  private DesignFit(double[] coefficients, double[][] covariance, double residualSd) {
     this.coefficients = coefficients;
     this.covariance = covariance;
     this.residualSd = residualSd;
-    this.degreesOfFreedom = degreesOfFreedom;
   }
 
   /**
@@ -56,7 +53,7 @@ public final class DesignFit {
         row[j] *= variance;
       }
     }
-    return new DesignFit(c, covariance, Math.sqrt(variance), spare);
+    return new DesignFit(c, covariance, Math.sqrt(variance));
   }
 
   /** Fits a polynomial of the degree; coefficient j belongs to x to the power j. */
@@ -90,11 +87,6 @@ public final class DesignFit {
   /** Returns s = √(χ²/(m − n)). */
   public double residualSd() {
     return residualSd;
-  }
-
-  /** Returns points minus coefficients, above 0. */
-  public int degreesOfFreedom() {
-    return degreesOfFreedom;
   }
 
   /**

@@ -18,15 +18,6 @@ public record GuardBand(double level) {
   }
 
   /**
-   * Returns the width of the guard band, in the unit of u.
-   *
-   * @param u the standard uncertainty, 0 or more
-   */
-  public double width(double u) {
-    return Quantiles.normalQuantile(level) * Samples.zeroOrMore(u, "standard uncertainty");
-  }
-
-  /**
    * Returns the width of the guard band where u is known with few degrees of freedom.
    *
    * @param u the standard uncertainty, 0 or more
@@ -37,40 +28,11 @@ public record GuardBand(double level) {
         * Samples.zeroOrMore(u, "standard uncertainty");
   }
 
-  /**
-   * Judges whether the measured quantity is at least the limit, as delivered power against a
-   * rating.
-   *
-   * @param value the measured value
-   * @param u its standard uncertainty, in the same unit
-   * @param limit the requirement, in the same unit
-   */
-  public Conformance atLeast(double value, double u, double limit) {
-    return atLeast(value, u, Double.POSITIVE_INFINITY, limit);
-  }
-
   /** Judges the same where u is known with few degrees of freedom. */
   public Conformance atLeast(double value, double u, double degreesOfFreedom, double limit) {
     return judge(
         Samples.finite(value, "value") - Samples.finite(limit, "limit"),
         width(u, degreesOfFreedom));
-  }
-
-  /** Judges whether the measured quantity is at most the limit. */
-  public Conformance atMost(double value, double u, double limit) {
-    return judge(Samples.finite(limit, "limit") - Samples.finite(value, "value"), width(u));
-  }
-
-  /**
-   * Returns the probability that the quantity is at least the limit, taking it as normally
-   * distributed about the value (JCGM 106:2012, 7.3).
-   */
-  public static double probabilityAtLeast(double value, double u, double limit) {
-    double margin = Samples.finite(value, "value") - Samples.finite(limit, "limit");
-    if (Samples.zeroOrMore(u, "standard uncertainty") == 0) {
-      return margin >= 0 ? 1 : 0;
-    }
-    return Quantiles.normalCdf(margin / u);
   }
 
   private static Conformance judge(double margin, double guard) {

@@ -3,16 +3,16 @@ package loadwalk.numeric;
 import java.util.Arrays;
 
 /**
- * Fits y = a + b·x, or y = b·x, by weighted least squares, computed about the weighted centre so
- * that a slope far from the origin costs no digits.
+ * Fits y = a + b·x by weighted least squares, computed about the weighted centre so that a slope
+ * far from the origin costs no digits.
  *
  * <p>The residual variance is s² = Σw(y − ŷ)²/(m − n) with m points and n parameters. Formulas as
  * in JCGM 100:2008, H.3.
  *
- * @param intercept the fitted a, 0 through the origin
+ * @param intercept the fitted a
  * @param slope the fitted b
- * @param centre the weighted mean of x, 0 through the origin
- * @param weightSum the summed weights, 0 through the origin
+ * @param centre the weighted mean of x
+ * @param weightSum the summed weights
  * @param spread the summed weighted squares of x about the centre
  * @param weightedSquares the summed weighted squares of the residuals
  * @param degreesOfFreedom points minus parameters, 0 or more
@@ -31,7 +31,7 @@ public record LinearFit(
     Samples.finite(intercept, "intercept");
     Samples.finite(slope, "slope");
     Samples.finite(centre, "centre");
-    Samples.zeroOrMore(weightSum, "weight sum");
+    Samples.positive(weightSum, "weight sum");
     Samples.positive(spread, "spread of x");
     Samples.zeroOrMore(weightedSquares, "squares");
     if (degreesOfFreedom < 0) {
@@ -52,7 +52,7 @@ public record LinearFit(
    *     all x are equal
    */
   public static LinearFit line(double[] x, double[] y, double[] weights) {
-    requirePoints(x, y, weights, 2);
+    requirePoints(x, y, weights);
     double sum = 0;
     double xMean = 0;
     double yMean = 0;
@@ -79,35 +79,6 @@ public record LinearFit(
     return new LinearFit(yMean - slope * xMean, slope, xMean, sum, spread, squares, x.length - 2);
   }
 
-  /** Fits y = b·x with equal weights. */
-  public static LinearFit throughOrigin(double[] x, double[] y) {
-    return throughOrigin(x, y, ones(x.length));
-  }
-
-  /**
-   * Fits y = b·x.
-   *
-   * @param weights the weight of each point, above 0, proportional to 1/u(y)²
-   * @throws IllegalArgumentException if there is no point, a number is not finite, or all x are 0
-   */
-  public static LinearFit throughOrigin(double[] x, double[] y, double[] weights) {
-    requirePoints(x, y, weights, 1);
-    double spread = 0;
-    double products = 0;
-    for (int i = 0; i < x.length; i++) {
-      spread += weights[i] * x[i] * x[i];
-      products += weights[i] * x[i] * y[i];
-    }
-    requireSpread(spread, 0);
-    double slope = products / spread;
-    double squares = 0;
-    for (int i = 0; i < x.length; i++) {
-      double residual = y[i] - slope * x[i];
-      squares += weights[i] * residual * residual;
-    }
-    return new LinearFit(0, slope, 0, 0, spread, squares, x.length - 1);
-  }
-
   /** Returns the fitted y at x. */
   public double at(double x) {
     return intercept + slope * x;
@@ -130,7 +101,7 @@ public record LinearFit(
     return Math.sqrt(weightedSquares / degreesOfFreedom);
   }
 
-  /** Returns the standard uncertainty of the intercept, 0 through the origin. */
+  /** Returns the standard uncertainty of the intercept. */
   public double interceptU() {
     return standardErrorAt(0);
   }
@@ -140,16 +111,10 @@ public record LinearFit(
     return residualSd() / Math.sqrt(spread);
   }
 
-  /** Returns the covariance of intercept and slope, 0 through the origin. */
+  /** Returns the covariance of intercept and slope. */
   public double covariance() {
     double s = residualSd();
     return -s * s * centre / spread;
-  }
-
-  /** Returns the correlation of intercept and slope; 0 through the origin or at no scatter. */
-  public double correlation() {
-    double product = interceptU() * slopeU();
-    return product == 0 ? 0 : covariance() / product;
   }
 
   /** Returns the standard uncertainty of the line at x, from the scatter of the points. */
@@ -166,26 +131,16 @@ public record LinearFit(
     return Samples.zeroOrMore(sd, "standard deviation") * Math.sqrt(leverage(x));
   }
 
-  /** Returns the standard uncertainty of one new point of weight 1 at x, scatter included. */
-  public double predictiveStandardErrorAt(double x) {
-    return predictiveStandardErrorAt(x, residualSd());
-  }
-
-  /** Returns the standard uncertainty of one new point at x where the scatter is known. */
-  public double predictiveStandardErrorAt(double x, double sd) {
-    return Samples.zeroOrMore(sd, "standard deviation") * Math.sqrt(1 + leverage(x));
-  }
-
   private double leverage(double x) {
     double dx = Samples.finite(x, "x") - centre;
-    return (weightSum == 0 ? 0 : 1 / weightSum) + dx * dx / spread;
+    return 1 / weightSum + dx * dx / spread;
   }
 
-  private static void requirePoints(double[] x, double[] y, double[] weights, int atLeast) {
+  private static void requirePoints(double[] x, double[] y, double[] weights) {
     Samples.sameLength(x, y, "x and y");
     Samples.sameLength(x, weights, "x and weights");
-    Samples.finite(x, atLeast, "x");
-    Samples.finite(y, atLeast, "y");
+    Samples.finite(x, 2, "x");
+    Samples.finite(y, 2, "y");
     for (int i = 0; i < weights.length; i++) {
       Samples.positive(weights[i], "weights[" + i + "]");
     }

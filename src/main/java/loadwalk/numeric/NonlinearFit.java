@@ -33,14 +33,11 @@ public final class NonlinearFit {
   private final double[] parameters;
   private final double[][] covariance;
   private final double residualSd;
-  private final int degreesOfFreedom;
 
-  private NonlinearFit(
-      double[] parameters, double[][] covariance, double residualSd, int degreesOfFreedom) {
+  private NonlinearFit(double[] parameters, double[][] covariance, double residualSd) {
     this.parameters = parameters;
     this.covariance = covariance;
     this.residualSd = residualSd;
-    this.degreesOfFreedom = degreesOfFreedom;
   }
 
   /** Gives the height of a curve at x for given parameters. */
@@ -115,7 +112,7 @@ public final class NonlinearFit {
         row[j] *= variance;
       }
     }
-    return new NonlinearFit(parameters, covariance, Math.sqrt(variance), spare);
+    return new NonlinearFit(parameters, covariance, Math.sqrt(variance));
   }
 
   /** Returns fitted parameter j. */
@@ -140,11 +137,6 @@ public final class NonlinearFit {
   /** Returns s = √(χ²/(m − n)), in the unit of y. */
   public double residualSd() {
     return residualSd;
-  }
-
-  /** Returns points minus parameters, above 0. */
-  public int degreesOfFreedom() {
-    return degreesOfFreedom;
   }
 
   private static Optimum search(

@@ -1,7 +1,5 @@
 package loadwalk.numeric;
 
-import java.util.function.ToDoubleFunction;
-
 /** Propagates the uncertainties of correlated inputs to first order (JCGM 100:2008, 5.2). */
 public final class Propagation {
   private Propagation() {}
@@ -38,52 +36,5 @@ public final class Propagation {
       }
     }
     return sum;
-  }
-
-  /**
-   * Returns the covariance matrix of the means of quantities observed together (JCGM 100:2008,
-   * equation 17).
-   *
-   * @param observations one row a quantity, one column a joint observation
-   */
-  public static double[][] covarianceOfMeans(double[][] observations) {
-    int n = observations[0].length;
-    double[][] covariance = new double[observations.length][observations.length];
-    for (int i = 0; i < observations.length; i++) {
-      Samples.finite(observations[i], 2, "observations row " + i);
-      Samples.sameLength(observations[0], observations[i], "observations");
-      for (int j = 0; j <= i; j++) {
-        double iMean = Statistics.mean(observations[i]);
-        double jMean = Statistics.mean(observations[j]);
-        double sum = 0;
-        for (int k = 0; k < n; k++) {
-          sum += (observations[i][k] - iMean) * (observations[j][k] - jMean);
-        }
-        covariance[i][j] = sum / ((double) n * (n - 1));
-        covariance[j][i] = covariance[i][j];
-      }
-    }
-    return covariance;
-  }
-
-  /**
-   * Returns the sensitivities of f at x by central differences of one standard uncertainty (JCGM
-   * 100:2008, 5.1.4).
-   *
-   * @param u the standard uncertainty of each input, above 0
-   */
-  public static double[] gradient(ToDoubleFunction<double[]> f, double[] x, double[] u) {
-    Samples.sameLength(x, u, "x and u");
-    double[] gradient = new double[x.length];
-    double[] moved = x.clone();
-    for (int i = 0; i < x.length; i++) {
-      Samples.positive(u[i], "u[" + i + "]");
-      moved[i] = x[i] + u[i];
-      double above = f.applyAsDouble(moved);
-      moved[i] = x[i] - u[i];
-      gradient[i] = (above - f.applyAsDouble(moved)) / (2 * u[i]);
-      moved[i] = x[i];
-    }
-    return Samples.finite(gradient, 1, "gradient");
   }
 }

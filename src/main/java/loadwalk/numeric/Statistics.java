@@ -52,35 +52,6 @@ public final class Statistics {
   }
 
   /**
-   * Returns the lag-1 autocorrelation as NIST defines it for its reference data sets.
-   *
-   * @throws IllegalArgumentException if there are fewer than two numbers, one is not finite, or all
-   *     are equal
-   */
-  public static double lagOneAutocorrelation(double... values) {
-    Samples.finite(values, 2, "values");
-    double mean = mean(values);
-    double products = 0;
-    double squares = 0;
-    for (int i = 0; i < values.length; i++) {
-      double deviation = values[i] - mean;
-      squares += deviation * deviation;
-      if (i > 0) {
-        products += deviation * (values[i - 1] - mean);
-      }
-    }
-    if (squares == 0) {
-      throw new IllegalArgumentException("equal values have no autocorrelation");
-    }
-    return products / squares;
-  }
-
-  /** Returns the middle value, or the mean of the two middle ones. */
-  public static double median(double... values) {
-    return quantile(0.5, values);
-  }
-
-  /**
    * Returns the quantile at a fraction from 0 to 1, interpolated linearly between order statistics
    * at rank 1 + (n - 1)·fraction (type 7 of Hyndman and Fan, 1996).
    *

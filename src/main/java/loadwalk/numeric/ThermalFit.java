@@ -2,7 +2,6 @@ package loadwalk.numeric;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Says how a temperature settles, from readings of a warm-up taken as T(t) = T∞ − (T∞ − T₀)e^(−t/τ)
@@ -43,11 +42,6 @@ public sealed interface ThermalFit {
     }
 
     @Override
-    public Optional<Slope> slopeNow() {
-      return Optional.of(now);
-    }
-
-    @Override
     public Optional<Settling> settling() {
       return Optional.of(this);
     }
@@ -57,9 +51,8 @@ public sealed interface ThermalFit {
    * Readings from which the end of the warm-up cannot be told.
    *
    * @param reason why, one sentence
-   * @param slopeNow the slope of a straight line through the later readings, where there are three
    */
-  record CannotTell(String reason, Optional<Slope> slopeNow) implements ThermalFit {
+  record CannotTell(String reason) implements ThermalFit {
     @Override
     public Optional<Settling> settling() {
       return Optional.empty();
@@ -68,9 +61,6 @@ public sealed interface ThermalFit {
 
   /** Returns the curve where the readings tell its end. */
   Optional<Settling> settling();
-
-  /** Returns the slope at the last reading, if the readings tell it. */
-  Optional<Slope> slopeNow();
 
   /**
    * Fits the curve.
@@ -89,7 +79,7 @@ public sealed interface ThermalFit {
       }
     }
     if (minutes.length < 5) {
-      return cannotTell("Fewer than five temperatures: too few to tell.", minutes, celsius);
+      return new CannotTell("Fewer than five temperatures: too few to tell.");
     }
     double[] t = Arrays.stream(minutes).map(m -> m - minutes[0]).toArray();
     double span = t[t.length - 1];
@@ -97,15 +87,15 @@ public sealed interface ThermalFit {
     LinearFit line = LinearFit.line(t, celsius);
     LinearFit bend = alongExponential(t, celsius, tau);
     if (Statistics.standardDeviation(celsius) <= 1.5 * bend.residualSd()) {
-      return cannotTell("The temperature moves no more than it scatters.", t, celsius);
+      return new CannotTell("The temperature moves no more than it scatters.");
     }
     if (line.weightedSquares() < 1.5 * bend.weightedSquares() || tau > 3 * span) {
-      return cannotTell("The temperature does not bend yet: the end is out of sight.", t, celsius);
+      return new CannotTell("The temperature does not bend yet: the end is out of sight.");
     }
     try {
       return settling(t, celsius, bend, tau);
     } catch (NonlinearFit.NoFitException e) {
-      return cannotTell("The temperatures do not follow a warm-up curve.", t, celsius);
+      return new CannotTell("The temperatures do not follow a warm-up curve.");
     }
   }
 
@@ -118,7 +108,7 @@ public sealed interface ThermalFit {
     double fittedTau = fit.parameter(2);
     double span = t[t.length - 1];
     if (!(fittedTau > 0) || fittedTau > 3 * span || fit.u(2) > fittedTau / 2) {
-      return cannotTell("The temperature bends too little to tell its end.", t, celsius);
+      return new CannotTell("The temperature bends too little to tell its end.");
     }
     double fall = Math.exp(-span / fittedTau);
     double slope = (end - first) / fittedTau * fall;
@@ -151,18 +141,5 @@ public sealed interface ThermalFit {
   private static LinearFit alongExponential(double[] t, double[] celsius, double tau) {
     double[] fall = Arrays.stream(t).map(m -> Math.exp(-m / tau)).toArray();
     return LinearFit.line(fall, celsius);
-  }
-
-  private static CannotTell cannotTell(String reason, double[] minutes, double[] celsius) {
-    int from = Math.min(minutes.length / 2, Math.max(0, minutes.length - 3));
-    if (minutes.length - from < 3) {
-      return new CannotTell(reason, Optional.empty());
-    }
-    int[] later = IntStream.range(from, minutes.length).toArray();
-    LinearFit line =
-        LinearFit.line(
-            Arrays.stream(later).mapToDouble(i -> minutes[i]).toArray(),
-            Arrays.stream(later).mapToDouble(i -> celsius[i]).toArray());
-    return new CannotTell(reason, Optional.of(new Slope(line.slope(), line.slopeU())));
   }
 }

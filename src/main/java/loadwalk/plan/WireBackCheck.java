@@ -13,17 +13,9 @@ import loadwalk.bench.Wire;
  * temperature. What is lost beyond that is lost in joints: lugs, clamps, fuse holders.
  *
  * @param state what came out
- * @param measuredOhms the resistance found, ohms, where it can be told
- * @param computedOhms the resistance of the leads entered, ohms, where there are any
- * @param jointWatts the watts lost beyond the computed ones, where they can be told
  * @param text one sentence with the numbers
  */
-public record WireBackCheck(
-    State state,
-    OptionalDouble measuredOhms,
-    OptionalDouble computedOhms,
-    OptionalDouble jointWatts,
-    String text) {
+public record WireBackCheck(State state, String text) {
   /** The least current at which a drop tells anything, amperes. Chosen by hand. */
   private static final double LEAST_AMPS = 1;
 
@@ -74,28 +66,20 @@ public record WireBackCheck(
               + " V more than the supply: the two readings were not taken at the same time, or"
               + " are swapped.");
     }
-    OptionalDouble measured = OptionalDouble.of(Math.max(0, drop) / amps);
+    double measured = Math.max(0, drop) / amps;
     OptionalDouble copper = wire.ohms(bench);
     if (copper.isEmpty()) {
-      return new WireBackCheck(
-          State.CANNOT_TELL,
-          measured,
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
+      return cannotTell(
           "The run has " + milliohms(measured) + "; no leads are entered to hold that against.");
     }
-    double excess = drop - copper.getAsDouble() * amps;
-    return judged(measured, copper, excess, amps, doubtful);
+    double computed = copper.getAsDouble();
+    return judged(measured, computed, drop - computed * amps, amps, doubtful);
   }
 
   private static WireBackCheck judged(
-      OptionalDouble measured,
-      OptionalDouble computed,
-      double excessVolts,
-      double amps,
-      double doubtfulVolts) {
+      double measured, double computed, double excessVolts, double amps, double doubtfulVolts) {
     double watts = excessVolts * amps;
-    double ratio = measured.getAsDouble() / computed.getAsDouble();
+    double ratio = measured / computed;
     boolean certain = Math.abs(excessVolts) > doubtfulVolts;
     String both =
         "The run has " + milliohms(measured) + " where its copper has " + milliohms(computed);
@@ -113,23 +97,18 @@ public record WireBackCheck(
       state = State.LESS_THAN_ENTERED;
       text = both + ": these are not the leads entered, or the volts were taken elsewhere.";
     }
-    return new WireBackCheck(state, measured, computed, OptionalDouble.of(watts), text);
+    return new WireBackCheck(state, text);
   }
 
   private static double doubt(Bench bench, double volts) {
     return bench.meterFor(ReadingId.SUPPLY_VOLTS).map(m -> m.halfWidth(volts)).orElse(0.0);
   }
 
-  private static String milliohms(OptionalDouble ohms) {
-    return Figures.three(1000 * ohms.getAsDouble()) + " mΩ";
+  private static String milliohms(double ohms) {
+    return Figures.three(1000 * ohms) + " mΩ";
   }
 
   private static WireBackCheck cannotTell(String text) {
-    return new WireBackCheck(
-        State.CANNOT_TELL,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        text);
+    return new WireBackCheck(State.CANNOT_TELL, text);
   }
 }

@@ -14,9 +14,4 @@ public record SourceLine(double volts, double ohms, double amps) {
     PracticeAmplifier.zeroOrMore(ohms, "ohms");
     PracticeAmplifier.positive(amps, "amps");
   }
-
-  /** Returns the same line as it would be from supplies without a current limit. */
-  public SourceLine unlimited() {
-    return new SourceLine(volts, ohms, 1e6);
-  }
 }

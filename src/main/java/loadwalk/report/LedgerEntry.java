@@ -98,11 +98,6 @@ public record LedgerEntry(
       OptionalDouble efficiencyU,
       OptionalDouble supplyVolts) {
 
-    /** Returns the power in one load; its uncertainty counts as one source of its own. */
-    public Quantity perLoad(String walk) {
-      return Quantity.of(watts, Unit.WATT, walk + " watts", wattsU);
-    }
-
     /** Returns the power in all loads; its uncertainty counts as one source of its own. */
     public Quantity total(String walk) {
       return Quantity.of(totalWatts, Unit.WATT, walk + " watts", totalU);

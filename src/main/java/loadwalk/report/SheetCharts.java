@@ -39,11 +39,6 @@ public final class SheetCharts {
     this.sheet = sheet;
   }
 
-  /** Returns the chart of power against load; empty of points where nothing was measured. */
-  public static Chart power(Sheet sheet) {
-    return new SheetCharts(sheet).power();
-  }
-
   List<Block> figures() {
     List<Figure> all = new ArrayList<>();
     all.add(

@@ -24,11 +24,6 @@ public final class Gate {
 
   private Gate() {}
 
-  /** Returns why the current step may not start, or nothing where it may. */
-  public static Optional<String> refusal(WalkState state) {
-    return refusal(state, StartOverride.NOTHING);
-  }
-
   static Optional<String> refusal(WalkState state, StartOverride override) {
     Optional<PlannedStep> current = state.current();
     if (current.isEmpty()) {

@@ -28,9 +28,4 @@ public record Clipping(
       return words;
     }
   }
-
-  /** Tells whether either side is cut flat. */
-  public boolean any() {
-    return top || bottom;
-  }
 }

@@ -97,12 +97,11 @@ class WireTest {
     assertEquals(475, WIRE.ampacity(new Lead("plus", new Lead.Mm2(400), 1, 1)));
   }
 
-  /** Ohm's law by hand: 2 m of AWG 4 at 20 °C is 2 · 0.815153 mΩ; at 100 A 0.163 V and 16.3 W. */
+  /** Ohm's law by hand: 2 m of AWG 4 at 20 °C is 2 · 0.815153 mΩ; at 100 A 0.163 V. */
   @Test
-  void dropAndWatts_ofAHandWorkedRun_followOhmsLaw() {
+  void drop_ofAHandWorkedRun_followOhmsLaw() {
     Lead lead = new Lead("plus", new Lead.Awg(4), 2, 1);
     assertEquals(0.1630306, WIRE.dropVolts(lead, 100, 20), 1e-6);
-    assertEquals(16.30306, WIRE.watts(lead, 100, 20), 1e-4);
     Lead doubled = new Lead("plus", new Lead.Awg(4), 2, 2);
     assertEquals(0.1630306 / 2, WIRE.dropVolts(doubled, 100, 20), 1e-6);
   }
@@ -117,11 +116,9 @@ class WireTest {
   @Test
   void absurdInput_getsASentence() {
     Lead lead = new Lead("plus", new Lead.Awg(4), 2, 1);
-    assertSentence("amps must be", () -> WIRE.watts(lead, -1, 20));
     assertSentence("amps must be", () -> WIRE.dropVolts(lead, Double.NaN, 20));
     assertSentence("copper temperature must", () -> WIRE.ohms(lead, -300));
     assertSentence("metres must be", () -> new Lead("plus", new Lead.Awg(4), 0, 1));
-    assertTrue(WIRE.watts(lead, 1e9, 20) > 1e15);
   }
 
   private static void assertSentence(String start, org.junit.jupiter.api.function.Executable call) {

@@ -72,19 +72,6 @@ class BriefCautionsTest {
     assertEquals(1.2, hot.severity(), 1e-12);
   }
 
-  @Test
-  void oneMoreCaution_isSortedIn_andDecides() {
-    StepCautions.Outcome heed =
-        new StepCautions.Outcome(List.of(caution("a", Verdict.HEED, 2)), Verdict.HEED);
-    StepCautions.Outcome halt = StepCautions.with(heed, caution("b", Verdict.HALT, 1));
-    assertEquals(Verdict.HALT, halt.verdict());
-    assertEquals(List.of("b", "a"), codes(halt));
-    StepCautions.Outcome worse = StepCautions.with(heed, caution("c", Verdict.HEED, 3));
-    assertEquals(List.of("c", "a"), codes(worse));
-    StepCautions.Outcome equal = StepCautions.with(worse, caution("b", Verdict.HEED, 2));
-    assertEquals(List.of("c", "a", "b"), codes(equal));
-  }
-
   private static List<String> codes(StepCautions.Outcome outcome) {
     return outcome.cautions().stream().map(Caution::code).toList();
   }

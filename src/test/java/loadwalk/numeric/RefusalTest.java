@@ -47,18 +47,6 @@ class RefusalTest {
   }
 
   @Test
-  void lineThroughTheOrigin_namesWhatIsWrong() {
-    refused(SAME_X, () -> LinearFit.throughOrigin(of(0, 0), of(1, 2)));
-    refused(
-        "x and y must have equal lengths, got 2 and 1",
-        () -> LinearFit.throughOrigin(of(1, 2), of(1), of(1, 1)));
-    refused("x needs at least 1 numbers, got 0", () -> LinearFit.throughOrigin(of(), of()));
-    refused(
-        "weights[0] must be a number above 0, got -1.0",
-        () -> LinearFit.throughOrigin(of(1), of(1), of(-1)));
-  }
-
-  @Test
   void design_namesWhatIsWrong() {
     refused(
         "design row 1[0] must be finite, got NaN",
@@ -77,12 +65,6 @@ class RefusalTest {
     refused(
         "gradients must have equal lengths, got 1 and 2",
         () -> Propagation.covariance(of(1), of(1, 0), one));
-    refused(
-        "observations must have equal lengths, got 2 and 3",
-        () -> Propagation.covarianceOfMeans(new double[][] {{1, 2}, {1, 2, 4}}));
-    refused(
-        "x and u must have equal lengths, got 1 and 2",
-        () -> Propagation.gradient(x -> x[0], of(1), of(1, 1)));
   }
 
   @Test
@@ -91,14 +73,7 @@ class RefusalTest {
     refused(zero, () -> Quantiles.normalQuantile(0));
     refused(zero, () -> Quantiles.studentQuantile(0, 5));
     refused("probability must be between 0 and 1, got 1.0", () -> Quantiles.normalQuantile(1));
-    refused(
-        "probability must be between 0 and 1, got -0.5", () -> Quantiles.coverageFactor(-0.5, 5));
-    refused(DEGREES, () -> Quantiles.studentCdf(0, 0));
     refused(DEGREES, () -> Quantiles.studentQuantile(0.5, 0));
-    refused(DEGREES, () -> Quantiles.effectiveDegreesOfFreedom(of(1), of(0)));
-    refused(
-        "parts and degrees of freedom must have equal lengths, got 1 and 2",
-        () -> Quantiles.effectiveDegreesOfFreedom(of(1), of(1, 2)));
   }
 
   @Test

@@ -35,7 +35,7 @@ class SpreadTest {
     ToDoubleFunction<double[]> volts =
         v -> v[0] + (v[1] - v[0]) * Math.log(1 / v[2]) / Math.log(v[3] / v[2]);
     double[] small = Arrays.stream(u).map(one -> one / 1000).toArray();
-    double[] gradient = Propagation.gradient(volts, x, small);
+    double[] gradient = Gum.gradient(volts, x, small);
     double variance = 0;
     for (int i = 0; i < 4; i++) {
       variance += gradient[i] * gradient[i] * u[i] * u[i];
@@ -79,19 +79,10 @@ class SpreadTest {
         NonlinearFit.of(
             (t, q) -> q[0] - (q[0] - q[1]) * Math.exp(-t / q[2]), minutes(16), celsius, p);
     ToDoubleFunction<double[]> slope = q -> (q[0] - q[1]) / q[2] * Math.exp(-15 / q[2]);
-    double[] gradient = Propagation.gradient(slope, p, new double[] {1e-4, 1e-4, 1e-4});
+    double[] gradient = Gum.gradient(slope, p, new double[] {1e-4, 1e-4, 1e-4});
     assertClose(slope.applyAsDouble(p), settling.now().celsiusPerMinute(), 1e-9);
     assertClose(Propagation.u(gradient, fit.covariance()), settling.now().u(), 1e-4);
     assertClose(fit.u(2), settling.tauU(), 1e-4);
-  }
-
-  @Test
-  void slopeWithoutACurve_isThatOfTheLaterHalf() {
-    ThermalFit four = ThermalFit.of(minutes(4), new double[] {0, 50, 51, 52});
-    assertEquals(1, four.slopeNow().orElseThrow().celsiusPerMinute(), 1e-12);
-    ThermalFit rising = ThermalFit.of(minutes(10), readings(10, t -> 20 + t * t));
-    assertInstanceOf(ThermalFit.CannotTell.class, rising);
-    assertEquals(14, rising.slopeNow().orElseThrow().celsiusPerMinute(), 1e-9, "of minutes 5 to 9");
   }
 
   @Test

@@ -40,9 +40,7 @@ class WireBackCheckTest {
   void soundRun_agrees() {
     WireBackCheck check = check(13.8, 13.8 - 100 * COPPER_OHMS, 100);
     assertEquals(WireBackCheck.State.AGREES, check.state());
-    assertEquals(COPPER_OHMS, check.computedOhms().orElseThrow(), 1e-6);
-    assertEquals(COPPER_OHMS, check.measuredOhms().orElseThrow(), 1e-6);
-    assertEquals(0, check.jointWatts().orElseThrow(), 0.01);
+    assertTrue(check.text().contains("3.64 mΩ where its copper has 3.64 mΩ"), check.text());
   }
 
   /** 5 mΩ more at 100 A waste 50 W. */
@@ -50,7 +48,6 @@ class WireBackCheckTest {
   void badJoint_isToldWithItsWatts() {
     WireBackCheck check = check(13.8, 13.8 - 100 * (COPPER_OHMS + 0.005), 100);
     assertEquals(WireBackCheck.State.BAD_JOINT, check.state());
-    assertEquals(50, check.jointWatts().orElseThrow(), 0.01);
     assertTrue(check.text().contains("a joint wastes 50 W"), check.text());
     assertTrue(check.text().contains("8.64 mΩ where its copper has 3.64 mΩ"), check.text());
   }
@@ -93,7 +90,7 @@ class WireBackCheckTest {
     WireBackCheck none =
         WireBackCheck.of(Bench.unknown(), new Wire(Tables.stock()), 13.8, 13.3, 100);
     assertEquals(WireBackCheck.State.CANNOT_TELL, none.state());
-    assertEquals(0.005, none.measuredOhms().orElseThrow(), 1e-12);
+    assertTrue(none.text().contains("5 mΩ"), none.text());
   }
 
   @Test

@@ -120,7 +120,7 @@ class HtmlBrowserTest {
   }
 
   private static String sheet(Sheet sheet) {
-    return SheetHtml.text(sheet);
+    return Sheets.html(sheet);
   }
 
   private static Path file(String name) {

@@ -119,7 +119,7 @@ class SheetExchangeTest {
   void markdown_tablesHoldTheValues() {
     Parser parser = Parser.builder().extensions(List.of(TablesExtension.create())).build();
     Tables tables = new Tables();
-    parser.parse(SheetMarkdown.text(WHOLE)).accept(tables);
+    parser.parse(Sheets.markdown(WHOLE)).accept(tables);
     List<List<String>> headline = tables.all.get(0);
     assertEquals("Load", headline.get(0).get(0));
     assertEquals(1 + WHOLE.loads().size(), headline.size());

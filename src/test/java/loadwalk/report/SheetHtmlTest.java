@@ -16,7 +16,7 @@ class SheetHtmlTest {
   @Test
   void wholeWalk_hasEveryChart() throws IOException {
     Sheet sheet = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES);
-    String html = SheetHtml.text(sheet);
+    String html = Sheets.html(sheet);
     Files.createDirectories(Path.of("target/samples"));
     Files.writeString(Path.of("target/samples/sheet.html"), html);
     for (String title :
@@ -36,7 +36,7 @@ class SheetHtmlTest {
   @Test
   void file_asksNothingOfAnyone() {
     String html =
-        SheetHtml.text(Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES));
+        Sheets.html(Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES));
     String without = html.replace("http://www.w3.org/2000/svg", "");
     for (String request : List.of("http:", "https:", "src=", "<script", "@import", "url(")) {
       assertFalse(without.contains(request), request);

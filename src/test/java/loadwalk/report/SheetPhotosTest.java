@@ -46,7 +46,7 @@ class SheetPhotosTest {
 
   @Test
   void html_holdsThePicturesThemselves_withoutTheirMetadata() {
-    String html = SheetHtml.text(SHEET);
+    String html = Sheets.html(SHEET);
     Matcher image =
         Pattern.compile("<img src=\"data:(image/(?:png|jpeg));base64,([^\"]*)\" alt=\"([^\"]*)\">")
             .matcher(html);
@@ -66,7 +66,7 @@ class SheetPhotosTest {
 
   @Test
   void html_withoutThePictures_saysWhereTheyAre() {
-    String html = SheetHtml.text(NOT_AT_HAND);
+    String html = Sheets.html(NOT_AT_HAND);
     assertFalse(html.contains("<img"));
     assertTrue(html.contains("(sessions/test.photos/bench.png; not shown here)"), html);
   }
@@ -76,7 +76,7 @@ class SheetPhotosTest {
     List<String> found = new ArrayList<>();
     Parser parser = Parser.builder().extensions(List.of(TablesExtension.create())).build();
     parser
-        .parse(SheetMarkdown.text(SHEET))
+        .parse(Sheets.markdown(SHEET))
         .accept(
             new AbstractVisitor() {
               @Override
@@ -94,7 +94,7 @@ class SheetPhotosTest {
             "sessions/test.photos/bench.png the bench, loads to the left",
             "sessions/test.photos/a%20b%281%29.jpg " + harm),
         found);
-    assertFalse(SheetMarkdown.text(NOT_AT_HAND).contains("!["));
+    assertFalse(Sheets.markdown(NOT_AT_HAND).contains("!["));
   }
 
   @Test
@@ -120,7 +120,7 @@ class SheetPhotosTest {
             .collect(Collectors.toMap((CSVRecord row) -> row.get(2), row -> row.get(6)));
     assertEquals("the bench, loads to the left", captions.get("sessions/test.photos/bench.png"));
     assertEquals(2, captions.size());
-    String text = String.join(" ", SheetText.lines(SHEET, 80, false));
+    String text = String.join(" ", Sheets.lines(SHEET, 80, false));
     assertTrue(text.replaceAll("\\s+", " ").contains("(sessions/test.photos/bench.png)"), text);
   }
 }

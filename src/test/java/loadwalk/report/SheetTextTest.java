@@ -17,7 +17,7 @@ class SheetTextTest {
     Sheet whole = Sheet.of(Walks.practice(1, "full-walk"), SheetOptions.DEFAULT, StockRules.RULES);
     for (Sheet sheet : List.of(whole, EVENTFUL)) {
       for (int columns : new int[] {40, 80, 100, 120}) {
-        for (String line : SheetText.lines(sheet, columns, false)) {
+        for (String line : Sheets.lines(sheet, columns, false)) {
           assertTrue(Inert.columns(line) <= columns, columns + " columns: " + line);
         }
       }
@@ -26,7 +26,7 @@ class SheetTextTest {
 
   @Test
   void ascii_holdsNothingElseAndLosesNothing() {
-    List<String> lines = SheetText.lines(EVENTFUL, 80, true);
+    List<String> lines = Sheets.lines(EVENTFUL, 80, true);
     lines.forEach(l -> assertTrue(l.chars().allMatch(c -> c >= 32 && c < 127), l));
     assertEquals(List.of(), lines.stream().filter(l -> l.contains("?")).toList());
   }
@@ -72,7 +72,7 @@ class SheetTextTest {
   void unfinishedWalk_saysSoFirst() {
     Walks walk = Walks.practicing(1, "stereo-only").oneStep().oneStep().oneStep();
     Sheet sheet = Sheet.of(walk.state(), SheetOptions.DEFAULT, StockRules.RULES);
-    List<String> lines = SheetText.lines(sheet, 80, false);
+    List<String> lines = Sheets.lines(sheet, 80, false);
     assertTrue(lines.get(3).startsWith("WARNING: Practice"), lines.get(3));
     assertTrue(
         lines.get(4).startsWith("WARNING: This walk is not finished: it stands at stereo-2"),
@@ -86,6 +86,6 @@ class SheetTextTest {
   }
 
   private static String all(Sheet sheet) {
-    return String.join("\n", SheetText.lines(sheet, 4000, false));
+    return String.join("\n", Sheets.lines(sheet, 4000, false));
   }
 }

@@ -104,15 +104,15 @@ class SheetWaveTest {
 
   @Test
   void everyFormat_carriesTheWave() throws Exception {
-    String html = SheetHtml.text(sheet());
+    String html = Sheets.html(sheet());
     assertTrue(html.contains("Wave of stereo-4"), "the wave");
     assertTrue(html.contains("Spectrum of stereo-4"), "the spectrum");
     assertTrue(html.contains("&lt;clip&gt; &amp; co.wav"), "the file's name, inert");
     assertFalse(html.contains("<clip>"));
-    String markdown = SheetMarkdown.text(sheet());
+    String markdown = Sheets.markdown(sheet());
     assertTrue(markdown.contains(HASH), markdown);
     assertTrue(markdown.contains("H10"), markdown);
-    String text = String.join("\n", SheetText.lines(sheet(), 78, false));
+    String text = String.join("\n", Sheets.lines(sheet(), 78, false));
     assertTrue(text.contains("Waves read"), text);
     assertTrue(text.contains("hard clipping on both sides"), text);
   }

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import loadwalk.bench.ReadingId;
-import loadwalk.numeric.Quantiles;
+import loadwalk.numeric.Gum;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import org.junit.jupiter.api.Test;
@@ -21,14 +21,14 @@ class ScatterInResultTest {
   void coverageFactor_isStudents_neverLess_andTwoWhereDegreesAreMany() {
     for (double degrees = 1; degrees < 99.9; degrees += 0.37) {
       Quantity q = Quantity.exact(1, Unit.VOLT).withScatter("scatter", 0.1, degrees);
-      double t = Quantiles.coverageFactor(TWO_SIGMA, degrees);
+      double t = Gum.coverageFactor(TWO_SIGMA, degrees);
       String where = "nu = " + degrees + ", t = " + t + ", k = " + q.coverageFactor();
       assertTrue(q.coverageFactor() >= t - 1e-4, where);
       assertTrue(q.coverageFactor() <= t * (degrees < 2 ? 1.25 : degrees < 3 ? 1.05 : 1.02), where);
     }
     for (int degrees = 1; degrees <= 20; degrees++) {
       Quantity q = Quantity.exact(1, Unit.VOLT).withScatter("scatter", 0.1, degrees);
-      assertEquals(Quantiles.coverageFactor(TWO_SIGMA, degrees), q.coverageFactor(), 5e-4);
+      assertEquals(Gum.coverageFactor(TWO_SIGMA, degrees), q.coverageFactor(), 5e-4);
     }
     assertEquals(2, Quantity.exact(1, Unit.VOLT).withScatter("scatter", 0.1, 100).coverageFactor());
     assertEquals(2, Quantity.of(1, Unit.VOLT, "gain", 0.1).coverageFactor());
@@ -77,7 +77,7 @@ class ScatterInResultTest {
     // Table G.2, 95.45 %: 2.17 at 16 degrees and 2.16 at 17.
     assertEquals(2.165, length.coverageFactor(), 0.006);
     // U99 = 93 nm = 2.92 u_c (H.1.6).
-    double t99 = Quantiles.coverageFactor(0.99, Math.floor(length.effectiveDegreesOfFreedom()));
+    double t99 = Gum.coverageFactor(0.99, Math.floor(length.effectiveDegreesOfFreedom()));
     assertEquals(2.92, t99, 0.005);
     assertEquals(93, t99 * length.u(), 1);
   }

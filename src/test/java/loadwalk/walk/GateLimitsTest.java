@@ -77,6 +77,7 @@ class GateLimitsTest {
   @Test
   void stepThatNobodyBriefed_doesNotStart() {
     WalkState cold = WalkState.begin(floor.model.state().opened(), 0);
-    assertEquals("warm-up has no brief yet.", Gate.refusal(cold).orElseThrow());
+    assertEquals(
+        "warm-up has no brief yet.", Gate.refusal(cold, StartOverride.NOTHING).orElseThrow());
   }
 }

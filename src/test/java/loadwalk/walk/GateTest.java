@@ -20,7 +20,7 @@ class GateTest {
   private final Floor floor = new Floor();
 
   private String refusal() {
-    return Gate.refusal(floor.model.state()).orElse("");
+    return Gate.refusal(floor.model.state(), StartOverride.NOTHING).orElse("");
   }
 
   @Test
