@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -263,7 +262,7 @@ final class Machine implements World {
   }
 
   private static WalkFolder folder(Surroundings around) {
-    return new WalkFolder(new SessionStore(dataHome(around), Clock.systemUTC()));
+    return new WalkFolder(new SessionStore(dataHome(around)));
   }
 
   private static MachineEffects effects(

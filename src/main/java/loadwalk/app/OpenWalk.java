@@ -33,7 +33,7 @@ public final class OpenWalk implements Closeable {
     try {
       writer.close();
     } finally {
-      lock.letGo();
+      lock.close();
     }
   }
 }

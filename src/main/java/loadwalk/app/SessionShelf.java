@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.cli.OwnTables;
@@ -28,7 +27,7 @@ final class SessionShelf implements WalkShelf {
   SessionShelf(DataHome home, Rules rules) {
     this.home = home;
     this.rules = rules;
-    this.store = new SessionStore(home, Clock.systemUTC());
+    this.store = new SessionStore(home);
   }
 
   /** Opens the shelf of a data home. */

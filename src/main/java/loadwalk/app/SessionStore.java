@@ -7,9 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -34,24 +32,16 @@ public final class SessionStore {
       new Opening.Refused("The folder sessions leads out of the data home by a link.");
 
   private final DataHome home;
-  private final Processes processes;
-  private final Clock clock;
   private final UnaryOperator<Storage> disk;
 
-  /** Opens the store of this process. */
-  public SessionStore(DataHome home, Clock clock) {
-    this(home, new MachineProcesses(), clock);
-  }
-
-  SessionStore(DataHome home, Processes processes, Clock clock) {
-    this(home, processes, clock, UnaryOperator.identity());
+  /** Opens the store of a data home. */
+  public SessionStore(DataHome home) {
+    this(home, UnaryOperator.identity());
   }
 
   /** Opens a store whose journals are written through what stands for the disk. */
-  SessionStore(DataHome home, Processes processes, Clock clock, UnaryOperator<Storage> disk) {
+  SessionStore(DataHome home, UnaryOperator<Storage> disk) {
     this.home = home;
-    this.processes = processes;
-    this.clock = clock;
     this.disk = disk;
   }
 
@@ -176,13 +166,10 @@ public final class SessionStore {
     }
     try {
       Files.createDirectories(home.sessions());
-      String since = clock.instant().truncatedTo(ChronoUnit.SECONDS).toString();
-      Path file = home.sessions().resolve(name.lockFile());
-      WalkLock.Grip grip = WalkLock.take(file, processes, since);
-      Optional<WalkLock> held = grip.held();
-      return held.isPresent()
-          ? actHolding(held.get(), act)
-          : otherwise.apply(grip.refusal().orElseThrow());
+      Optional<WalkLock> lock = WalkLock.take(home.sessions().resolve(name.lockFile()));
+      return lock.isPresent()
+          ? actHolding(lock.get(), act)
+          : otherwise.apply("Another Loadwalk has this walk open.");
     } catch (IOException e) {
       return otherwise.apply(DiskFaults.sentence(e));
     }
@@ -195,7 +182,7 @@ public final class SessionStore {
       return opening;
     } finally {
       if (opening == null || !opening.isHeld()) {
-        lock.letGo();
+        lock.close();
       }
     }
   }

@@ -50,8 +50,9 @@ public record WalkName(String text) {
     return text + SessionStore.ENDING;
   }
 
+  /** Hidden and not kept under version, because it holds nothing. */
   String lockFile() {
-    return text + ".lock";
+    return "." + text + ".lock";
   }
 
   String photoFolder() {

@@ -2,7 +2,6 @@ package loadwalk.app;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import java.time.Clock;
 import loadwalk.journal.KeepResult.Kept;
 
 /** Runs in a process of its own: adds records to a walk for ever and says which were kept. */
@@ -11,7 +10,7 @@ final class AppendingChild {
 
   /** Takes the data home, the name of the walk and a first number; prints one line a record. */
   public static void main(String[] arguments) {
-    SessionStore store = new SessionStore(new DataHome(Path.of(arguments[0])), Clock.systemUTC());
+    SessionStore store = new SessionStore(new DataHome(Path.of(arguments[0])));
     WalkName name = new WalkName(arguments[1]);
     PrintStream out = System.out;
     Opening opening = store.open(name);

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.time.Clock;
 import java.util.HexFormat;
 import java.util.List;
 import loadwalk.bench.ReadingId;
@@ -40,7 +39,7 @@ class CaptureWalkTest {
   void start() throws Exception {
     effects =
         new MachineEffects(
-            new WalkFolder(new SessionStore(new DataHome(folder), Clock.systemUTC())),
+            new WalkFolder(new SessionStore(new DataHome(folder))),
             new SequenceShelf(new DataHome(folder)),
             new Texts(StockRules.RULES, false),
             new FakeClocks(),

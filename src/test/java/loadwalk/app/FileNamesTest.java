@@ -88,7 +88,7 @@ class FileNamesTest {
   void walkName_givesItsFiles() {
     WalkName name = new WalkName("a.1-b_2");
     assertEquals("a.1-b_2.jsonl", name.journalFile());
-    assertEquals("a.1-b_2.lock", name.lockFile());
+    assertEquals(".a.1-b_2.lock", name.lockFile());
     assertEquals("a.1-b_2.torn-3", name.tornFile(3));
   }
 }

@@ -10,7 +10,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -106,7 +105,7 @@ class KilledProcessCrashTest {
   }
 
   private void check(WalkName name, long first, List<Long> kept, String where) throws IOException {
-    SessionStore store = new SessionStore(new DataHome(folder), Clock.systemUTC());
+    SessionStore store = new SessionStore(new DataHome(folder));
     Opening.Writing opened = writing(store.open(name));
     opened.walk().close();
     List<Long> found = new ArrayList<>();

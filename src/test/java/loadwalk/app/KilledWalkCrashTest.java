@@ -10,7 +10,6 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -126,7 +125,7 @@ class KilledWalkCrashTest {
   }
 
   private void check(Path home, List<String> kept, String where) throws IOException {
-    SessionStore store = new SessionStore(new DataHome(home), Clock.systemUTC());
+    SessionStore store = new SessionStore(new DataHome(home));
     Opening.Writing opened = Walks.writing(store.open(store.list().get(0).name()));
     opened.walk().close();
     List<String> found = new ArrayList<>();

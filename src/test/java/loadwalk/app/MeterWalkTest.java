@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -67,7 +66,7 @@ class MeterWalkTest {
     DataHome home = new DataHome(folder);
     MachineEffects effects =
         new MachineEffects(
-            new WalkFolder(new SessionStore(home, Clock.systemUTC())),
+            new WalkFolder(new SessionStore(home)),
             new SequenceShelf(home),
             new Texts(StockRules.RULES, false),
             Clocks.MACHINE,

@@ -11,7 +11,6 @@ import java.io.PipedOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -82,7 +81,7 @@ class PlainAlarmScenarioTest {
   private static MachineEffects effects(Path folder) throws Exception {
     DataHome home = new DataHome(folder);
     return new MachineEffects(
-        new WalkFolder(new SessionStore(home, Clock.systemUTC())),
+        new WalkFolder(new SessionStore(home)),
         new SequenceShelf(home),
         new Texts(StockRules.RULES, false),
         Clocks.MACHINE,

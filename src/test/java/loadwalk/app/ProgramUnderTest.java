@@ -2,12 +2,8 @@ package loadwalk.app;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicLong;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Doubt;
@@ -31,14 +27,11 @@ import loadwalk.walk.Walker;
 
 /** The real program on a folder of a test, with clocks, processes and disk of its own. */
 public final class ProgramUnderTest {
-  private static final FakeProcesses MACHINE = new FakeProcesses(1);
-  private static final AtomicLong NEXT_PROCESS = new AtomicLong(100);
   private static final String SHOWN_HOME = "the data home";
 
   private final DataHome home;
   private final FakeClocks clocks;
   private final FailingDisk disk = new FailingDisk();
-  private final long process = NEXT_PROCESS.incrementAndGet();
   private final MachineEffects effects;
   private final ProgramRunner runner;
   private final Look look;
@@ -57,8 +50,7 @@ public final class ProgramUnderTest {
     this.clocks = clocks;
     this.look = look;
     this.painter = new ProgramPainter(look);
-    Clock wall = Clock.fixed(Instant.ofEpochMilli(clocks.wallMillis()), ZoneOffset.UTC);
-    SessionStore store = new SessionStore(home, MACHINE.as(process), wall, disk::before);
+    SessionStore store = new SessionStore(home, disk::before);
     this.effects =
         new MachineEffects(
             new WalkFolder(store),
@@ -187,8 +179,12 @@ public final class ProgramUnderTest {
     }
   }
 
-  /** Leaves as a killed process does: nothing is closed and the lock stays. */
+  /** Leaves as a killed process does: what it held is let go, and nothing more is written. */
   public void die() {
-    MACHINE.dies(process);
+    try {
+      effects.close();
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
   }
 }

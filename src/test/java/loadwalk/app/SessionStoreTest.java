@@ -1,7 +1,6 @@
 package loadwalk.app;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static loadwalk.app.Walks.CLOCK;
 import static loadwalk.app.Walks.HEAD;
 import static loadwalk.app.Walks.NAME;
 import static loadwalk.app.Walks.bodies;
@@ -35,18 +34,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 class SessionStoreTest {
   @TempDir Path folder;
-  private final FakeProcesses machine = new FakeProcesses(100);
   private SessionStore store;
   private Path journal;
 
   @BeforeEach
   void openStore() {
-    store = storeOf(machine);
+    store = new SessionStore(new DataHome(folder));
     journal = folder.resolve("sessions").resolve(NAME.journalFile());
-  }
-
-  private SessionStore storeOf(Processes processes) {
-    return new SessionStore(new DataHome(folder), processes, CLOCK);
   }
 
   private Path inSessions(String file) {
@@ -59,6 +53,21 @@ class SessionStoreTest {
       keep(made, body);
     }
     made.walk().close();
+  }
+
+  /** Starts a process that opens the walk and adds records to it until it is killed. */
+  private Process appending() throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            System.getProperty("java.class.path"),
+            AppendingChild.class.getName(),
+            folder.toString(),
+            NAME.text(),
+            "1")
+        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .start();
   }
 
   @Test
@@ -91,76 +100,58 @@ class SessionStoreTest {
   @Test
   void open_ofNoSuchWalk_isRefused() {
     assertEquals("There is no walk named brightmoor-900.", refused(store.open(NAME)));
-    assertFalse(Files.exists(inSessions(NAME.lockFile())));
   }
 
   @Test
-  void open_whileAnotherProcessHoldsTheWalk_namesItAndWatches() throws IOException {
+  void open_whileItIsOpen_isSaidAndWatches_untilItIsClosed() throws IOException {
     Opening.Writing first = writing(store.create(NAME, HEAD));
     keep(first, "{\"a\":1}");
-    SessionStore second = storeOf(machine.as(200));
-    Opening.Watching watching = watching(second.open(NAME));
-    assertEquals(
-        "Another Loadwalk has this walk open: process 100, since 2026-03-01T10:00:00Z.",
-        watching.why());
-    assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(watching.read()));
+    for (int times = 0; times < 2; times++) {
+      Opening.Watching watching = watching(new SessionStore(new DataHome(folder)).open(NAME));
+      assertEquals("Another Loadwalk has this walk open.", watching.why());
+      assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(watching.read()));
+    }
+    assertEquals("Another Loadwalk has this walk open.", refused(store.create(NAME, HEAD)));
     keep(first, "{\"b\":2}");
     first.walk().close();
-    writing(second.open(NAME)).walk().close();
-    assertFalse(Files.exists(inSessions(NAME.lockFile())));
+    writing(store.open(NAME)).walk().close();
   }
 
   @Test
-  void open_twiceInOneProcess_isSaidAndWatches() {
-    writing(store.create(NAME, HEAD));
-    assertEquals(
-        "This Loadwalk has the walk open already, since 2026-03-01T10:00:00Z.",
-        watching(store.open(NAME)).why());
-  }
-
-  @Test
-  void open_afterTheHolderDied_takesTheWalk() {
-    writing(store.create(NAME, HEAD));
-    SessionStore second = storeOf(machine.as(200));
-    machine.dies(100);
-    writing(second.open(NAME));
-  }
-
-  @Test
-  void open_afterTheNumberOfTheHolderWentToAnotherProcess_takesTheWalk() {
-    writing(store.create(NAME, HEAD));
-    SessionStore second = storeOf(machine.as(200));
-    machine.isBornAgain(100, "boot:later");
-    writing(second.open(NAME));
-  }
-
-  @Test
-  void open_whereTheStartOfTheHolderCannotBeTold_watches() {
-    writing(store.create(NAME, HEAD));
-    SessionStore second = storeOf(machine.as(200));
-    machine.isBornAgain(100, Processes.UNKNOWN_BIRTH);
-    watching(second.open(NAME));
-  }
-
-  @Test
-  void open_withALockThatCannotBeRead_watchesAndSaysWhatToDo() throws IOException {
-    makeWalk();
-    for (String content : new String[] {"", "{}", "rubbish", "{\"format\":\"loadwalk-lock/2\"}"}) {
-      Files.writeString(inSessions(NAME.lockFile()), content);
-      String why = watching(store.open(NAME)).why();
-      assertTrue(why.contains("delete it if no other Loadwalk"), why);
-      assertEquals(content, Files.readString(inSessions(NAME.lockFile())));
+  void open_whileAnotherProcessHoldsTheWalk_watches_untilThatIsKilled() throws Exception {
+    Process child = appending();
+    try {
+      assertEquals('k', child.getInputStream().read(), "it keeps records");
+      for (int times = 0; times < 2; times++) {
+        Opening.Watching watching = watching(store.open(NAME));
+        assertEquals("Another Loadwalk has this walk open.", watching.why());
+        assertFalse(bodies(watching.read()).isEmpty());
+      }
+    } finally {
+      child.destroyForcibly().waitFor();
     }
+    writing(store.open(NAME)).walk().close();
   }
 
   @Test
-  void close_afterTheLockWasTakenOver_leavesTheNewLock() throws IOException {
+  void open_afterTheJournalWasReadHere_isStillHeldAgainstAnotherProcess() throws Exception {
     Opening.Writing first = writing(store.create(NAME, HEAD));
-    SessionStore second = storeOf(machine.as(200));
-    machine.dies(100);
-    writing(second.open(NAME));
+    watching(store.open(NAME));
+    store.watch(NAME, "");
+    String said = new String(appending().getInputStream().readAllBytes(), UTF_8);
+    assertTrue(said.startsWith("cannot write: Watching"), said);
+    assertTrue(said.contains("Another Loadwalk has this walk open."), said);
+    keep(first, "{\"a\":1}");
     first.walk().close();
-    assertTrue(Files.readString(inSessions(NAME.lockFile())).contains("\"200\""));
+  }
+
+  @Test
+  void lockFilesOfOlderPrograms_areIgnored() throws IOException {
+    makeWalk();
+    for (String left : new String[] {NAME.text() + ".lock", ".guard.lock"}) {
+      Files.writeString(inSessions(left), "{\"format\":\"loadwalk-lock/1\",\"pid\":\"1\"}");
+    }
+    writing(store.open(NAME)).walk().close();
   }
 
   @Test
@@ -193,7 +184,6 @@ class SessionStoreTest {
     assertInstanceOf(Damaged.class, watching.read());
     assertTrue(watching.why().startsWith("The journal is damaged"), watching.why());
     assertArrayEquals(bytes, Files.readAllBytes(journal));
-    assertFalse(Files.exists(inSessions(NAME.lockFile())));
   }
 
   @Test
@@ -202,7 +192,6 @@ class SessionStoreTest {
     Files.writeString(journal, "something else\n");
     assertEquals("This file is not a journal of Loadwalk.", refused(store.open(NAME)));
     assertEquals("something else\n", Files.readString(journal));
-    assertFalse(Files.exists(inSessions(NAME.lockFile())));
   }
 
   @Test
@@ -229,7 +218,7 @@ class SessionStoreTest {
     Path out = Files.move(folder.resolve("sessions"), folder.resolve("out"));
     Path root = Files.createDirectories(folder.resolve("inner"));
     Files.createSymbolicLink(root.resolve("sessions"), out);
-    SessionStore linked = new SessionStore(new DataHome(root), machine, CLOCK);
+    SessionStore linked = new SessionStore(new DataHome(root));
     assertTrue(refused(linked.open(NAME)).contains("leads out of the data home"));
     assertTrue(refused(linked.watch(NAME, "")).contains("leads out of the data home"));
     assertTrue(refused(linked.create(new WalkName("new"), HEAD)).contains("by a link"));

@@ -2,9 +2,6 @@ package loadwalk.app;
 
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.KeepResult;
@@ -14,7 +11,6 @@ import loadwalk.journal.Recovered;
 final class Walks {
   static final String HEAD = "{\"format\":\"loadwalk-journal/1\"}";
   static final WalkName NAME = new WalkName("brightmoor-900");
-  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
 
   private Walks() {}
 

@@ -7,12 +7,12 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Two Loadwalks on one walk: the second is told who holds it, and can watch. */
+/** Two Loadwalks on one walk: the second is told, and can watch. */
 class SecondLoadwalkScenarioTest {
   @TempDir Path folder;
 
   @Test
-  void second_isToldWhoHoldsTheWalk_andWatches() {
+  void second_isToldThatTheWalkIsHeld_andWatches() {
     BenchSide first = BenchSide.at(folder).warmAtStereoFour();
     BenchSide second = first.second().sees("open at stereo-4");
     second.press("Up", "Enter").sees("Watching only", "Another Loadwalk has this walk open");
@@ -25,7 +25,7 @@ class SecondLoadwalkScenarioTest {
   }
 
   @Test
-  void lockOfAKilledLoadwalk_isTakenOver() {
+  void walkOfAKilledLoadwalk_isTakenOver() {
     BenchSide first = BenchSide.at(folder).warmAtStereoFour();
     first.killedAndStartedAgain().press("Up", "Enter").sees("stereo-4 brief");
     assertEquals("stereo-4", first.model().state().currentId());
