@@ -1,7 +1,7 @@
 package loadwalk.view;
 
 /**
- * Paints desks one after another, as they follow from keys.
+ * Paints programs one after another, as they follow from keys.
  *
  * <p>A key typed into a reading changes nothing but the row the reading stands in, which is the row
  * of the cursor; so that row alone is painted anew. The frame is the one that {@link Program#paint}
