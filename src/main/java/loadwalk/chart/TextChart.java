@@ -176,7 +176,7 @@ public final class TextChart {
     return switch (series.kind()) {
       case RANGES -> ascii ? ":" : "░";
       case CURVE -> ascii ? "." : "⠒";
-      default -> String.valueOf(Mark.sign(series.style(), ascii));
+      case MARKS, JOINED -> String.valueOf(Mark.sign(series.style(), ascii));
     };
   }
 

@@ -45,14 +45,11 @@ record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
 
   /** Tells the bands of a step. */
   static StepBands of(WalkModel model, Target target) {
-    switch (target.kind()) {
-      case IDLE:
-        return idle(model);
-      case OPEN_LOAD:
-        return openLoad(model, target);
-      default:
-        return target.ohms() > 0 ? loaded(model, target) : empty();
-    }
+    return switch (target.kind()) {
+      case IDLE -> idle(model);
+      case OPEN_LOAD -> openLoad(model, target);
+      case LOADED, WARM_UP -> target.ohms() > 0 ? loaded(model, target) : empty();
+    };
   }
 
   private static StepBands empty() {

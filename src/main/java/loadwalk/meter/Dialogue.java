@@ -91,16 +91,13 @@ public record Dialogue(
 
   /** Returns when time itself will change something, ms; far away while the line is opening. */
   public long wakeMillis() {
-    switch (phase) {
-      case CLOSED:
-        return sinceMillis + retryMillis();
-      case OPENING:
-        return Long.MAX_VALUE;
-      case RESTING:
-        return sinceMillis + REST_MILLIS;
-      default:
-        return sinceMillis + questions.get(turn).answerMillis();
-    }
+    return switch (phase) {
+      case CLOSED -> sinceMillis + retryMillis();
+      case OPENING -> Long.MAX_VALUE;
+      case RESTING -> sinceMillis + REST_MILLIS;
+      case IDENTIFYING, ASKING, CLEARING, EXPLAINING ->
+          sinceMillis + questions.get(turn).answerMillis();
+    };
   }
 
   /** Returns what follows from something that happened. */
@@ -157,17 +154,12 @@ public record Dialogue(
 
   private Turn heard(String line, long now) {
     Optional<Identity> said = Identity.of(line);
-    switch (phase) {
-      case IDENTIFYING:
-      case CLEARING:
-        return said.isPresent() ? identified(said.get(), now) : late(line);
-      case ASKING:
-        return said.isPresent() ? lateIdentity(said.get(), line) : answered(line, now);
-      case EXPLAINING:
-        return explained(line, now);
-      default:
-        return late(line);
-    }
+    return switch (phase) {
+      case IDENTIFYING, CLEARING -> said.isPresent() ? identified(said.get(), now) : late(line);
+      case ASKING -> said.isPresent() ? lateIdentity(said.get(), line) : answered(line, now);
+      case EXPLAINING -> explained(line, now);
+      case CLOSED, OPENING, RESTING -> late(line);
+    };
   }
 
   private Turn identified(Identity who, long now) {
@@ -223,21 +215,15 @@ public record Dialogue(
   }
 
   private Turn timeUp(long now) {
-    switch (phase) {
-      case CLOSED:
-        return new Turn(in(Phase.OPENING, now), List.of(new Act.Open()));
-      case RESTING:
-      case IDENTIFYING:
-        return asking(now);
-      case ASKING:
-        return unanswered(now);
-      case EXPLAINING:
-        Dialogue mute =
-            new Dialogue(questions, phase, turn, now, partial, failures, identity, false);
-        return mute.clearing(now);
-      default:
-        return closing("no answer to " + WHO, now);
-    }
+    return switch (phase) {
+      case CLOSED -> new Turn(in(Phase.OPENING, now), List.of(new Act.Open()));
+      case RESTING, IDENTIFYING -> asking(now);
+      case ASKING -> unanswered(now);
+      case EXPLAINING ->
+          new Dialogue(questions, phase, turn, now, partial, failures, identity, false)
+              .clearing(now);
+      case OPENING, CLEARING -> closing("no answer to " + WHO, now);
+    };
   }
 
   private Turn unanswered(long now) {

@@ -37,19 +37,12 @@ enum Palette {
   PLAIN {
     @Override
     Ink ink(Style style) {
-      switch (style) {
-        case HALT:
-        case FOCUS:
-          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.REVERSE));
-        case STRONG:
-        case HEADING:
-        case HEED:
-          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.BOLD));
-        case KEY:
-          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.UNDERLINE));
-        default:
-          return new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of());
-      }
+      return switch (style) {
+        case HALT, FOCUS -> new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.REVERSE));
+        case STRONG, HEADING, HEED -> new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.BOLD));
+        case KEY -> new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of(SGR.UNDERLINE));
+        case TEXT, FAINT, GOOD -> new Ink(ANSI.DEFAULT, ANSI.DEFAULT, List.of());
+      };
     }
   };
 

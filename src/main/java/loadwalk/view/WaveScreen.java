@@ -138,20 +138,17 @@ record WaveScreen(
       return Answer.stay(stage == Stage.FOUND ? at(Stage.FORM) : back);
     }
     boolean enter = key.is(Key.Kind.ENTER);
-    switch (stage) {
-      case CAUTIONS:
-        return enter ? Answer.ask(at(Stage.FORM), new Effect.ConfirmCautions()) : Answer.stay(this);
-      case CAUTIONS_OF_LIVE:
-        return enter
-            ? Answer.ask(back, new Effect.ConfirmCautions(), new Effect.Listen(true))
-            : Answer.stay(this);
-      case FORM:
-        return inForm(key);
-      case FOUND:
-        return enter ? Answer.ask(back, new Effect.TakeCapture(step)) : Answer.stay(this);
-      default:
-        return Answer.say(this, "The wave is being read; F10 goes back without it.");
-    }
+    return switch (stage) {
+      case CAUTIONS ->
+          enter ? Answer.ask(at(Stage.FORM), new Effect.ConfirmCautions()) : Answer.stay(this);
+      case CAUTIONS_OF_LIVE ->
+          enter
+              ? Answer.ask(back, new Effect.ConfirmCautions(), new Effect.Listen(true))
+              : Answer.stay(this);
+      case FORM -> inForm(key);
+      case FOUND -> enter ? Answer.ask(back, new Effect.TakeCapture(step)) : Answer.stay(this);
+      case READING -> Answer.say(this, "The wave is being read; F10 goes back without it.");
+    };
   }
 
   private Answer inForm(Key key) {

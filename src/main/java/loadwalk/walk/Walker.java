@@ -43,14 +43,11 @@ public final class Walker {
       return Next.refused(
           model, "The last entry is not on disk yet (" + why + "); nothing goes on until it is.");
     }
-    switch (model.state().hold()) {
-      case STOPPED:
-        return intent.whileStopped(model);
-      case PAUSED:
-        return intent.whilePaused(model);
-      default:
-        return intent.whileRunning(model, steps);
-    }
+    return switch (model.state().hold()) {
+      case STOPPED -> intent.whileStopped(model);
+      case PAUSED -> intent.whilePaused(model);
+      case RUNNING -> intent.whileRunning(model, steps);
+    };
   }
 
   static Next stop(Model model) {
