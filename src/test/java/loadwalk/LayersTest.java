@@ -124,6 +124,18 @@ class LayersTest {
     assertEquals(Set.of(), wrong);
   }
 
+  @Test
+  void stockTables_areAskedForByTheRulesAlone() {
+    Set<String> asking = new TreeSet<>();
+    for (JavaClass from : classes) {
+      from.getMethodCallsFromSelf().stream()
+          .filter(call -> call.getTargetOwner().getName().equals("loadwalk.bench.Tables"))
+          .filter(call -> call.getTarget().getName().equals("stock"))
+          .forEach(call -> asking.add(from.getName().replaceAll("\\$.*", "")));
+    }
+    assertEquals(Set.of("loadwalk.plan.Rules"), asking);
+  }
+
   private interface Visit {
     void of(String from, JavaClass to);
   }

@@ -1,6 +1,7 @@
 package loadwalk.app;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
+import loadwalk.plan.Rules;
 import loadwalk.plan.StockRules;
 import loadwalk.view.Frame;
 import loadwalk.view.Look;
@@ -46,6 +48,11 @@ public final class ProgramUnderTest {
   }
 
   ProgramUnderTest(Path folder, FakeClocks clocks, Look look, LiveInput input) {
+    this(folder, clocks, look, input, StockRules.RULES);
+  }
+
+  /** Starts a Loadwalk that goes by given rules. */
+  ProgramUnderTest(Path folder, FakeClocks clocks, Look look, LiveInput input, Rules rules) {
     this.home = new DataHome(folder);
     this.clocks = clocks;
     this.look = look;
@@ -55,15 +62,15 @@ public final class ProgramUnderTest {
         new MachineEffects(
             new WalkFolder(store),
             new SequenceShelf(home),
-            new Texts(StockRules.RULES, look.ascii()),
+            new Texts(rules, look.ascii()),
             clocks,
             () -> bells++,
             input);
     this.runner =
         new ProgramRunner(
-            new ProgramUpdate(new Walker(counting(StockRules.RULES))),
+            new ProgramUpdate(new Walker(counting(rules))),
             effects,
-            Program.atHome(SHOWN_HOME, StockRules.RULES));
+            Program.atHome(SHOWN_HOME, rules));
     try {
       runner.accept(effects.libraryRead());
     } catch (IOException e) {
@@ -132,6 +139,11 @@ public final class ProgramUnderTest {
   /** Opens a walk by its name, as the command does. */
   public void resume(String walk) {
     effects.resume(new WalkName(walk)).forEach(runner::accept);
+  }
+
+  /** Lets the simulated operator answer everything to the end, told as lines of text. */
+  void fill(PrintStream out) {
+    new PlainLoop(runner, out, look, clocks).fill();
   }
 
   /** Begins a walk. */

@@ -49,7 +49,7 @@ final class Walks {
   private static final long SECOND_NANOS = 1_000_000_000L;
 
   private final Walker walker = new Walker(StockRules.RULES);
-  private final List<Stamped> facts = new ArrayList<>();
+  private final List<List<Stamped>> records = new ArrayList<>();
   private Model model;
   private long nanos;
   private long wall = START;
@@ -273,7 +273,7 @@ final class Walks {
 
   void hear(Event event) {
     if (event instanceof Event.Kept kept) {
-      facts.addAll(kept.facts());
+      records.add(kept.facts());
     }
     Next next = walker.update(model, event);
     model = next.model();
@@ -289,7 +289,11 @@ final class Walks {
   }
 
   List<Stamped> facts() {
-    return facts;
+    return records.stream().flatMap(List::stream).toList();
+  }
+
+  List<List<Stamped>> records() {
+    return records;
   }
 
   Optional<String> message() {
