@@ -101,10 +101,12 @@ public record Bench(
     return OptionalDouble.of(sum * usableFraction);
   }
 
-  /** Finds the meter that takes a reading; watts and the other channel fall back to the volts'. */
+  /** Finds the meter that takes a reading, as {@link ReadingId#meteredAs} has it. */
   public Optional<Meter> meterFor(ReadingId id) {
-    Optional<Meter> direct = meters.stream().filter(m -> m.reads() == id).findFirst();
-    boolean volts = id == ReadingId.OTHER_OUTPUT_VOLTS || id == ReadingId.OPEN_VOLTS;
-    return direct.isPresent() || !volts ? direct : meterFor(ReadingId.OUTPUT_VOLTS);
+    return named(id).or(() -> named(id.meteredAs()));
+  }
+
+  private Optional<Meter> named(ReadingId id) {
+    return meters.stream().filter(m -> m.reads() == id).findFirst();
   }
 }

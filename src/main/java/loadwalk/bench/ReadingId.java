@@ -51,6 +51,14 @@ public enum ReadingId {
     return unit;
   }
 
+  /**
+   * Returns the reading whose meter takes this one where none is named for it: other volts are read
+   * by moving the leads of the meter of the output; else the reading itself.
+   */
+  public ReadingId meteredAs() {
+    return this == OTHER_OUTPUT_VOLTS || this == OPEN_VOLTS ? OUTPUT_VOLTS : this;
+  }
+
   /** Finds the reading with the given id. */
   public static Optional<ReadingId> ofKey(String key) {
     for (ReadingId id : values()) {

@@ -120,17 +120,11 @@ final class ReadingUncertainty {
   private static Meter assumed(TakenReading taken) {
     return new Meter(
         "assumed meter",
-        function(taken.id()),
+        taken.id().meteredAs(),
         ASSUMED_PERCENT,
         ASSUMED_DIGITS,
         taken.resolution(),
         Optional.empty());
-  }
-
-  private static ReadingId function(ReadingId id) {
-    return id == ReadingId.OTHER_OUTPUT_VOLTS || id == ReadingId.OPEN_VOLTS
-        ? ReadingId.OUTPUT_VOLTS
-        : id;
   }
 
   private void sayAssumed(ReadingId id) {
@@ -144,7 +138,7 @@ final class ReadingUncertainty {
 
   private void sayBand(Meter meter, ReadingId id) {
     boolean carriesTone =
-        function(id) == ReadingId.OUTPUT_VOLTS
+        id.meteredAs() == ReadingId.OUTPUT_VOLTS
             || id == ReadingId.OUTPUT_WATTS
             || id == ReadingId.THD_PERCENT;
     if (!carriesTone || meter.band().isEmpty()) {

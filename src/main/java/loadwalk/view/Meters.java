@@ -35,10 +35,9 @@ public record Meters(
     return watches.stream().filter(w -> w.meter().reads() == id).findFirst();
   }
 
-  /** Finds the meter for a reading; other volts are read by moving the leads of the output's. */
+  /** Finds the meter for a reading, as {@link ReadingId#meteredAs} has it. */
   Optional<MeterWatch> nearest(ReadingId id) {
-    boolean volts = id == ReadingId.OTHER_OUTPUT_VOLTS || id == ReadingId.OPEN_VOLTS;
-    return volts ? of(id).or(() -> of(ReadingId.OUTPUT_VOLTS)) : of(id);
+    return of(id).or(() -> of(id.meteredAs()));
   }
 
   /** Returns what a meter must be taken to say at this moment. */

@@ -34,7 +34,7 @@ import loadwalk.cli.SheetCommand;
 import loadwalk.view.Look;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.Size;
-import loadwalk.view.Wish;
+import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -129,7 +129,7 @@ class OwnTablesTest {
     ProgramUnderTest program =
         new ProgramUnderTest(home, clocks, new Look(false), Inputs.NONE, OwnTables.rules(home));
     program.open(
-        new Wish.OpenWalk("stereo-only", amplifier(), bench(supplies), OptionalLong.of(3), 1));
+        new Effect.OpenWalk("stereo-only", amplifier(), bench(supplies), OptionalLong.of(3), 1));
     return program;
   }
 

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
 import loadwalk.plan.StockRules;
-import loadwalk.walk.FactReader;
+import loadwalk.walk.FactText;
 import loadwalk.walk.Replay;
 import loadwalk.walk.Stamped;
 import org.junit.jupiter.api.Test;
@@ -49,7 +49,7 @@ class ReplayedWalksTest {
       List<List<Stamped>> records =
           Recovery.read(Files.readAllBytes(journal)).records().stream()
               .map(JournalRecord::body)
-              .map(FactReader::facts)
+              .map(FactText::read)
               .toList();
       assertEquals(List.of(), Replay.of(StockRules.RULES, records), journal.toString());
     }
