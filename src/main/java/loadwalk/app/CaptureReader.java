@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.cli.CaptureFile;
-import loadwalk.json.Shown;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Visible;
 import loadwalk.view.WaveFound;
 import loadwalk.walk.Capture;
 import loadwalk.wave.Calibration;
@@ -47,7 +47,7 @@ final class CaptureReader {
         return new CaptureReader(setup, limitPercent).read(capture);
       }
     } catch (InvalidPathException e) {
-      return WaveFound.nothing(setup, "There is no file " + Shown.text(file, LONGEST_NAME) + ".");
+      return WaveFound.nothing(setup, "There is no file " + Visible.line(file, LONGEST_NAME) + ".");
     } catch (CaptureException | IllegalArgumentException e) {
       return WaveFound.nothing(setup, e.getMessage());
     } catch (AccessDeniedException e) {
@@ -84,7 +84,8 @@ final class CaptureReader {
           "Say first what its samples are in volts: full scale and divider, or one known voltage.");
     }
     Capture.Source source =
-        new Capture.Source(Shown.text(file.name(), LONGEST_NAME), first.sha256(), setup.channel());
+        new Capture.Source(
+            Visible.line(file.name(), LONGEST_NAME), first.sha256(), setup.channel());
     Optional<LimitFinding> limit = Optional.empty();
     if (!reading.steady()) {
       limit =

@@ -3,6 +3,7 @@ package loadwalk.app;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.Writer;
+import loadwalk.text.Visible;
 
 /**
  * Writes text with question marks for control characters, so that the name of a file or what stands
@@ -15,28 +16,23 @@ final class HarmlessWriter extends FilterWriter {
 
   @Override
   public void write(int c) throws IOException {
-    out.write(harmless((char) c));
+    out.write(Visible.harmless((char) c));
   }
 
   @Override
   public void write(char[] text, int from, int length) throws IOException {
     int plain = 0;
-    while (plain < length && harmless(text[from + plain]) == text[from + plain]) {
+    while (plain < length && Visible.harmless(text[from + plain]) == text[from + plain]) {
       plain++;
     }
     out.write(text, from, plain);
     for (int i = plain; i < length; i++) {
-      out.write(harmless(text[from + i]));
+      out.write(Visible.harmless(text[from + i]));
     }
   }
 
   @Override
   public void write(String text, int from, int length) throws IOException {
     write(text.toCharArray(), from, length);
-  }
-
-  private static char harmless(char c) {
-    boolean layout = c == '\n' || c == '\r' || c == '\t';
-    return Character.isISOControl(c) && !layout ? '?' : c;
   }
 }

@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import loadwalk.json.Read;
-import loadwalk.json.Shown;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Visible;
 
 /** Finds sequences: the user's own in the data home, the stock ones in the jar. */
 final class SequenceShelf {
@@ -71,7 +71,7 @@ final class SequenceShelf {
       try {
         find(name).ifPresent(read -> sort(read, sequences, refused));
       } catch (IOException unreadable) {
-        refused.add(Shown.text(name, 64) + ENDING + ": the file cannot be read");
+        refused.add(Visible.line(name, 64) + ENDING + ": the file cannot be read");
       }
     }
     return new Offered(sequences, refused);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import loadwalk.text.Columns;
 
 /**
  * Draws a chart as an inline SVG picture.
@@ -125,7 +126,7 @@ public final class SvgChart {
     }
     chart.limits().forEach(l -> taken.add(Box.level(left, py(l.y()))));
     for (Chart.Limit limit : chart.limits()) {
-      String name = SvgText.cut(limit.name(), LIMIT_LETTERS);
+      String name = Columns.shortened(limit.name(), LIMIT_LETTERS, false);
       double width = name.length() * LETTER;
       double at = py(limit.y());
       List<Box> places = new ArrayList<>();

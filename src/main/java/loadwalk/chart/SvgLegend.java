@@ -3,6 +3,7 @@ package loadwalk.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import loadwalk.text.Columns;
 
 /** Lays the names of the series out below a chart, as many in a line as fit. */
 final class SvgLegend {
@@ -84,7 +85,7 @@ final class SvgLegend {
   }
 
   private String name(int index) {
-    return SvgText.cut(chart.series().get(index).name(), letters);
+    return Columns.shortened(chart.series().get(index).name(), letters, false);
   }
 
   private double width(int index) {

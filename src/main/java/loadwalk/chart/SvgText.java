@@ -1,6 +1,6 @@
 package loadwalk.chart;
 
-import loadwalk.json.Shown;
+import loadwalk.text.Visible;
 
 /** Makes text safe inside an SVG picture. */
 final class SvgText {
@@ -8,29 +8,17 @@ final class SvgText {
 
   static String safe(String text) {
     StringBuilder out = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            code -> {
-              switch (code) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                case '\'' -> out.append("&#39;");
-                default -> {
-                  if (Shown.isVisible(code)) {
-                    out.appendCodePoint(code);
-                  } else {
-                    out.append(String.format("\\u%04x", code));
-                  }
-                }
-              }
-            });
+    String shown = Visible.sentence(text);
+    for (int i = 0; i < shown.length(); i++) {
+      switch (shown.charAt(i)) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '"' -> out.append("&quot;");
+        case '\'' -> out.append("&#39;");
+        default -> out.append(shown.charAt(i));
+      }
+    }
     return out.toString();
-  }
-
-  static String cut(String text, int most) {
-    int[] codes = text.codePoints().limit(most + 1L).toArray();
-    return codes.length <= most ? text : new String(codes, 0, most - 1) + "…";
   }
 }

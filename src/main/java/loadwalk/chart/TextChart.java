@@ -3,6 +3,9 @@ package loadwalk.chart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import loadwalk.text.Ascii;
+import loadwalk.text.Columns;
+import loadwalk.text.Visible;
 
 /**
  * Draws a chart in characters: marks on the cells, curves in braille dots or full stops.
@@ -63,7 +66,7 @@ public final class TextChart {
     chart.series().forEach(this::drawBelow);
     chart.series().forEach(this::drawMarks);
     List<String> lines = new ArrayList<>();
-    lines.add(fit(chart.y().label(), columns));
+    lines.add(fit(said(chart.y().label()), columns));
     String[] labels = new String[high];
     y.ticks().forEach(t -> labels[row(t.value())] = t.label());
     for (int r = 0; r < high; r++) {
@@ -74,9 +77,9 @@ public final class TextChart {
     }
     lines.add(" ".repeat(left) + (ascii ? "+" : "└") + (ascii ? "-" : "─").repeat(wide));
     lines.add(tickLine());
-    lines.add(fit(" ".repeat(left + 1) + chart.x().label(), columns));
+    lines.add(fit(" ".repeat(left + 1) + said(chart.x().label()), columns));
     lines.addAll(legend(columns));
-    return lines.stream().map(l -> ascii ? TextSigns.ascii(l) : l).toList();
+    return lines;
   }
 
   /** Lines, ranges and error bars; marks come after all of them, so that none is hidden. */
@@ -152,17 +155,18 @@ public final class TextChart {
   private List<String> legend(int columns) {
     List<String> items = new ArrayList<>();
     for (Series series : chart.series()) {
-      items.add(sign(series) + " " + TextSigns.shown(series.name()));
+      items.add(sign(series) + " " + said(series.name()));
     }
     for (Chart.Limit limit : chart.limits()) {
       String sign = ascii ? "-" : "╌";
-      items.add(sign + " " + limit.name() + " (" + ChartWords.number(limit.y()) + ")");
+      items.add(sign + " " + said(limit.name()) + " (" + ChartWords.number(limit.y()) + ")");
     }
     String indent = " ".repeat(left + 1);
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String item : items) {
-      if (line.length() > 0 && line.length() + LEGEND_GAP.length() + item.length() > columns) {
+      if (line.length() > 0
+          && Columns.of(line.toString()) + LEGEND_GAP.length() + Columns.of(item) > columns) {
         lines.add(fit(line.toString(), columns));
         line.setLength(0);
       }
@@ -180,8 +184,13 @@ public final class TextChart {
     };
   }
 
-  private static String fit(String text, int columns) {
-    return SvgText.cut(text, columns);
+  private String fit(String text, int columns) {
+    return Columns.shortened(text, columns, ascii);
+  }
+
+  private String said(String text) {
+    String line = Visible.sentence(text);
+    return ascii ? Ascii.of(line) : line;
   }
 
   private int column(double value) {

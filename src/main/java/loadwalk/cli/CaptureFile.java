@@ -13,7 +13,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
-import loadwalk.json.Shown;
+import loadwalk.text.Visible;
 import loadwalk.wave.AudioSource;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.ScopeCsv;
@@ -75,7 +75,7 @@ public final class CaptureFile implements AutoCloseable {
   public static CaptureFile named(String name, ScopeCsv.Given given) throws CaptureException {
     Path path = Path.of(name);
     Path last = path.getFileName();
-    String shown = Shown.text(last == null ? name : last.toString(), LONGEST_NAME);
+    String shown = Visible.line(last == null ? name : last.toString(), LONGEST_NAME);
     if (Files.isDirectory(path)) {
       throw new CaptureException(shown + " is a folder, not a capture.");
     }

@@ -16,7 +16,7 @@ import loadwalk.json.Fault;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
 import loadwalk.json.JsonText;
-import loadwalk.json.Shown;
+import loadwalk.text.Visible;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -77,7 +77,7 @@ public final class CheckCommand implements Callable<Integer> {
 
   private static void print(PrintWriter out, FileCheck check) {
     if (check.faults().isEmpty()) {
-      out.println(Shown.text(check.file(), 300) + ": no errors (" + check.kind() + ")");
+      out.println(Visible.line(check.file(), 300) + ": no errors (" + check.kind() + ")");
     }
     check.faults().forEach(fault -> out.println(fault.text()));
   }

@@ -3,7 +3,7 @@ package loadwalk.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import loadwalk.json.Shown;
+import loadwalk.text.Visible;
 import picocli.CommandLine.Option;
 
 /** The option that every command takes; the folder is also where a crash is reported. */
@@ -29,7 +29,7 @@ public final class HomeOption {
    */
   public Optional<Path> homeToRead() {
     if (home != null && !Files.isDirectory(home)) {
-      String shown = "--home " + Shown.text(home.toString(), SHOWN);
+      String shown = "--home " + Visible.line(home.toString(), SHOWN);
       boolean there = Files.exists(home);
       String fault = there ? " is a file; it must be a folder." : ": there is no such folder.";
       throw new BadInput(shown + fault);

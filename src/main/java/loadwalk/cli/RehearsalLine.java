@@ -16,8 +16,8 @@ import loadwalk.json.JsonText;
 import loadwalk.json.Nearest;
 import loadwalk.json.Node;
 import loadwalk.json.Read;
-import loadwalk.json.Shown;
 import loadwalk.report.RehearsalJson;
+import loadwalk.text.Visible;
 import loadwalk.walk.Rehearsal.Problem;
 
 /**
@@ -89,7 +89,7 @@ record RehearsalLine(
         .forEach(
             (key, member) -> {
               if (!KEYS.contains(key)) {
-                String sentence = "unknown key «" + Shown.text(key, 40) + "», passed over";
+                String sentence = "unknown key «" + Visible.line(key, 40) + "», passed over";
                 String nearest = "; nearest known key: «" + Nearest.of(key, KEYS) + "»";
                 strange.add(member.keyPlace(), key, sentence + nearest);
               }

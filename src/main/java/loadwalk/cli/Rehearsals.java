@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
-import loadwalk.json.Shown;
 import loadwalk.plan.Rules;
 import loadwalk.report.RehearsalJson;
 import loadwalk.sequence.Sequence;
+import loadwalk.text.Visible;
 import loadwalk.walk.Fact;
 import loadwalk.walk.Rehearsal;
 import loadwalk.walk.Rehearsal.Problem;
@@ -41,10 +41,10 @@ record Rehearsals(Sequence sequence, String version, Rules rules) {
     try {
       Read<RehearsalLine> read = RehearsalLine.read(line, file);
       return read.found().isPresent()
-          ? rehearsed(read.found().get(), Shown.text(file, 300) + ":" + line.number())
+          ? rehearsed(read.found().get(), Visible.line(file, 300) + ":" + line.number())
           : bad(read.faults());
     } catch (RuntimeException bug) {
-      String text = Shown.text(file, 300) + ":" + line.number() + ": a fault of Loadwalk: " + bug;
+      String text = Visible.line(file, 300) + ":" + line.number() + ": a fault of Loadwalk: " + bug;
       return new Answer(Optional.empty(), List.of(text), ExitCode.FAULT);
     }
   }
@@ -79,7 +79,7 @@ record Rehearsals(Sequence sequence, String version, Rules rules) {
   }
 
   private static String sentence(Problem problem) {
-    String reading = problem.reading().isEmpty() ? "" : ", " + Shown.text(problem.reading(), 40);
-    return "step " + Shown.text(problem.step(), 40) + reading + ": " + problem.text();
+    String reading = problem.reading().isEmpty() ? "" : ", " + Visible.line(problem.reading(), 40);
+    return "step " + Visible.line(problem.step(), 40) + reading + ": " + problem.text();
   }
 }

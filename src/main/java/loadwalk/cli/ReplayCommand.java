@@ -10,7 +10,7 @@ import java.util.concurrent.Callable;
 import loadwalk.bench.ReadingId;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
-import loadwalk.json.Shown;
+import loadwalk.text.Visible;
 import loadwalk.walk.FactText;
 import loadwalk.walk.Replay;
 import loadwalk.walk.Replay.Difference;
@@ -87,7 +87,7 @@ public final class ReplayCommand implements Callable<Integer> {
   }
 
   private void complain(String walk, String why) {
-    spec.commandLine().getErr().println(Shown.text(walk, SHOWN) + ": " + why);
+    spec.commandLine().getErr().println(Visible.line(walk, SHOWN) + ": " + why);
   }
 
   private static void print(PrintWriter out, Replayed replayed) {
@@ -97,7 +97,7 @@ public final class ReplayCommand implements Callable<Integer> {
     for (Difference d : replayed.differences()) {
       String reading =
           d.reading()
-              .map(id -> ", " + id.label() + " «" + Shown.text(d.typed(), SHOWN) + "»")
+              .map(id -> ", " + id.label() + " «" + Visible.line(d.typed(), SHOWN) + "»")
               .orElse("");
       out.println(
           "  "
@@ -113,7 +113,7 @@ public final class ReplayCommand implements Callable<Integer> {
   }
 
   private static String words(Set<String> codes) {
-    return codes.isEmpty() ? "none" : Shown.text(String.join(" ", codes), 10 * SHOWN);
+    return codes.isEmpty() ? "none" : Visible.line(String.join(" ", codes), 10 * SHOWN);
   }
 
   private static void write(JsonGenerator out, List<Replayed> replayed) throws IOException {

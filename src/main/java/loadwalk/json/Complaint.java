@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import loadwalk.text.Visible;
 
 /** Says in one plain sentence why a text is not JSON. */
 final class Complaint {
@@ -61,6 +62,6 @@ final class Complaint {
       return "";
     }
     return " near "
-        + Shown.quoted(text.substring((int) at, (int) Math.min(at + 12, text.length())));
+        + Visible.quoted(text.substring((int) at, (int) Math.min(at + 12, text.length())));
   }
 }

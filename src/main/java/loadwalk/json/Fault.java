@@ -1,5 +1,7 @@
 package loadwalk.json;
 
+import loadwalk.text.Visible;
+
 /**
  * One thing that is wrong with a file.
  *
@@ -13,6 +15,6 @@ public record Fault(String file, int line, int column, String key, String senten
 
   /** Returns the fault as one line, {@code file:line:column: sentence}, safe for a terminal. */
   public String text() {
-    return Shown.text(file, 300) + ":" + line + ":" + column + ": " + sentence;
+    return Visible.line(file, 300) + ":" + line + ":" + column + ": " + sentence;
   }
 }

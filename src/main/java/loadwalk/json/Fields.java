@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import loadwalk.text.Visible;
 
 /**
  * Reads the keys of one object, collecting every fault instead of stopping at the first.
@@ -82,7 +83,7 @@ public final class Fields {
   /** Adds a fault where a key that must be there is not. */
   public void require(String key) {
     if (node(key).isEmpty()) {
-      faults.add(object.place(), key, "key " + Shown.quoted(key) + " is missing");
+      faults.add(object.place(), key, "key " + Visible.quoted(key) + " is missing");
     }
   }
 
@@ -102,7 +103,8 @@ public final class Fields {
     if (!(value >= least && value <= most)) {
       String range = Numbers.text(least) + " to " + Numbers.text(most);
       String got = Numbers.text(value);
-      faults.add(node.place(), key, Shown.quoted(key) + " must lie from " + range + ", not " + got);
+      faults.add(
+          node.place(), key, Visible.quoted(key) + " must lie from " + range + ", not " + got);
       return OptionalDouble.empty();
     }
     return number;
@@ -122,7 +124,7 @@ public final class Fields {
     }
     double value = number.getAsDouble();
     if (value != Math.rint(value)) {
-      fault(key, Shown.quoted(key) + " must be a whole number, not " + Numbers.text(value));
+      fault(key, Visible.quoted(key) + " must be a whole number, not " + Numbers.text(value));
       return OptionalLong.empty();
     }
     return OptionalLong.of((long) value);
@@ -162,7 +164,7 @@ public final class Fields {
     }
     String problem = textProblem(string.get(), longest, lines);
     if (!problem.isEmpty()) {
-      faults.add(node.place(), key, Shown.quoted(key) + " " + problem);
+      faults.add(node.place(), key, Visible.quoted(key) + " " + problem);
       return Optional.empty();
     }
     return string;
@@ -176,8 +178,8 @@ public final class Fields {
       return "must not be longer than " + longest + " characters";
     }
     boolean visible =
-        text.codePoints().allMatch(c -> Shown.isVisible(c) || lines && (c == '\n' || c == '\t'));
-    return visible ? "" : "must not hold control characters: " + Shown.quoted(text);
+        text.codePoints().allMatch(c -> Visible.is(c) || lines && (c == '\n' || c == '\t'));
+    return visible ? "" : "must not hold control characters: " + Visible.quoted(text);
   }
 
   /** Reads a text that must be there; empty text where it is not, and then a fault is kept. */
@@ -216,8 +218,8 @@ public final class Fields {
     }
     T value = words.get(text.get());
     if (value == null) {
-      String nearest = Shown.quoted(Nearest.of(text.get(), words.keySet()));
-      String said = Shown.quoted(key) + " cannot be " + Shown.quoted(text.get());
+      String nearest = Visible.quoted(Nearest.of(text.get(), words.keySet()));
+      String said = Visible.quoted(key) + " cannot be " + Visible.quoted(text.get());
       fault(key, said + "; nearest known word: " + nearest);
     }
     return Optional.ofNullable(value);
@@ -231,14 +233,14 @@ public final class Fields {
 
   /** Opens the object of a key, where the key is there. */
   public Optional<Fields> object(String key) {
-    return node(key).flatMap(node -> of(node, Shown.quoted(key), faults));
+    return node(key).flatMap(node -> of(node, Visible.quoted(key), faults));
   }
 
   /** Reads a list of objects; empty where the key is missing, faulty ones left out. */
   public <T> List<T> objects(String key, Function<Fields, Optional<T>> reader) {
     List<T> out = new ArrayList<>();
     for (Node item : items(key)) {
-      of(item, "each of " + Shown.quoted(key), faults).flatMap(reader).ifPresent(out::add);
+      of(item, "each of " + Visible.quoted(key), faults).flatMap(reader).ifPresent(out::add);
     }
     return out;
   }
@@ -254,14 +256,14 @@ public final class Fields {
       return List.of();
     }
     if (list.get().size() > MOST_ITEMS) {
-      fault(key, Shown.quoted(key) + " must not have more than " + MOST_ITEMS + " entries");
+      fault(key, Visible.quoted(key) + " must not have more than " + MOST_ITEMS + " entries");
       return List.of();
     }
     return list.get();
   }
 
   private void wrongKind(String key, Node node, String wanted) {
-    String sentence = Shown.quoted(key) + " must be " + wanted + ", not " + node.kind();
+    String sentence = Visible.quoted(key) + " must be " + wanted + ", not " + node.kind();
     faults.add(node.place(), key, sentence);
   }
 
@@ -284,8 +286,8 @@ public final class Fields {
 
   private void reportUnknown(String key, Node.Member member) {
     if (!known.contains(key)) {
-      String nearest = Shown.quoted(Nearest.of(key, known));
-      String sentence = "unknown key " + Shown.quoted(key) + "; nearest known key: " + nearest;
+      String nearest = Visible.quoted(Nearest.of(key, known));
+      String sentence = "unknown key " + Visible.quoted(key) + "; nearest known key: " + nearest;
       faults.add(member.keyPlace(), key, sentence);
     }
   }

@@ -3,6 +3,7 @@ package loadwalk.json;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loadwalk.text.Visible;
 
 /**
  * The format that a file states in its key {@code format}: a kind and a number.
@@ -73,7 +74,7 @@ public record Format(String kind, int number) {
   }
 
   private String refusal(String said, Optional<Format> stated) {
-    String quoted = Shown.quoted(said);
+    String quoted = Visible.quoted(said);
     if (stated.isPresent() && stated.get().kind.equals(kind)) {
       return "this file is written in the newer format "
           + quoted

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loadwalk.text.Visible;
 
 /**
  * Reads strict JSON into a tree that remembers the place of every key and value.
@@ -195,7 +196,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
         if (first != null) {
           String where = "line " + first.keyPlace().line();
           faults.add(
-              keyPlace, key, "key " + Shown.quoted(key) + " stands twice, first in " + where);
+              keyPlace, key, "key " + Visible.quoted(key) + " stands twice, first in " + where);
         }
       }
       return new Node.Obj(place, members);
@@ -212,12 +213,12 @@ public record JsonText(String file, boolean comments, int firstLine) {
     private Node number(Node.Place place, String text) {
       if (text.length() > LONGEST_NUMBER) {
         String said = " has more than " + LONGEST_NUMBER + " characters";
-        throw new Refused(place, "number " + Shown.quoted(text) + said);
+        throw new Refused(place, "number " + Visible.quoted(text) + said);
       }
       double value = Double.parseDouble(text);
       boolean lost = value == 0 && !text.equals("0") && text.matches("-?[0.]*[1-9].*");
       if (Double.isInfinite(value) || lost) {
-        throw new Refused(place, "number " + Shown.quoted(text) + " is out of any range");
+        throw new Refused(place, "number " + Visible.quoted(text) + " is out of any range");
       }
       return new Node.Num(place, value + 0.0);
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import loadwalk.text.Visible;
 
 /** Reads the fields of a record from one object of a file, and collects every fault. */
 final class ShapeReader implements Shape {
@@ -93,7 +94,7 @@ final class ShapeReader implements Shape {
     try {
       return text.isEmpty() ? wallMillis : Instant.parse(text.get()).toEpochMilli();
     } catch (DateTimeParseException | ArithmeticException e) {
-      fields.fault(key, Shown.quoted(key) + " is no time");
+      fields.fault(key, Visible.quoted(key) + " is no time");
       return wallMillis;
     }
   }

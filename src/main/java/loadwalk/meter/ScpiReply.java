@@ -1,7 +1,7 @@
 package loadwalk.meter;
 
-import loadwalk.json.Shown;
 import loadwalk.quantity.EntryParser;
+import loadwalk.text.Visible;
 
 /**
  * What one line of reply to a question for a number means.
@@ -76,6 +76,6 @@ public sealed interface ScpiReply {
 
   /** Returns a raw reply fit to be shown and kept: visible characters, not too many. */
   static String shown(String raw) {
-    return Shown.text(raw.strip(), LONGEST);
+    return Visible.line(raw.strip(), LONGEST);
   }
 }

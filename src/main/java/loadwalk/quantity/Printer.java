@@ -10,7 +10,7 @@ import java.math.RoundingMode;
  * <p>No prefix stands from 0.1 up to below 1000 (watts: below 10 000), so that half an ohm is 0.50
  * Ω and not 500 mΩ. A number that is not finite is printed as "unknown".
  *
- * @param ascii whether only ASCII may be used: "+/-", "ohm", "degC"
+ * @param ascii whether only ASCII may be used: "+-", "ohm", "degC"
  */
 public record Printer(boolean ascii) {
   /** Prints with the signs of UTF-8. */
@@ -43,7 +43,7 @@ public record Printer(boolean ascii) {
     BigDecimal value = decimal(quantity.value()).setScale(u.scale(), RoundingMode.HALF_EVEN);
     int power = power(value.abs().max(u), quantity.unit());
     return scaled(value, power)
-        + (ascii ? " +/- " : " ± ")
+        + (ascii ? " +- " : " ± ")
         + scaled(u, power)
         + unit(power, quantity.unit());
   }

@@ -1,6 +1,7 @@
 package loadwalk.quantity;
 
 import java.util.Map;
+import loadwalk.text.Visible;
 
 /** Folds the many forms of a character to one for reading, and shows typed text safely. */
 final class TypedText {
@@ -59,29 +60,6 @@ final class TypedText {
 
   /** Returns the text cut short, with everything that cannot be seen written as its code. */
   static String shown(String text) {
-    StringBuilder out = new StringBuilder();
-    int[] codes = text.codePoints().limit(SHOWN + 1L).toArray();
-    for (int i = 0; i < Math.min(codes.length, SHOWN); i++) {
-      if (isVisible(codes[i])) {
-        out.appendCodePoint(codes[i]);
-      } else {
-        out.append(String.format("\\u%04x", codes[i]));
-      }
-    }
-    return codes.length > SHOWN ? out + "…" : out.toString();
-  }
-
-  private static boolean isVisible(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          false;
-      default -> true;
-    };
+    return Visible.coded(text, SHOWN);
   }
 }

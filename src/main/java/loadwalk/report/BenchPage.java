@@ -14,6 +14,7 @@ import loadwalk.report.Block.Table;
 import loadwalk.report.Block.Term;
 import loadwalk.report.Block.Terms;
 import loadwalk.sequence.Sequence;
+import loadwalk.text.Visible;
 
 /** Words the conditions and the bench of a walk. */
 final class BenchPage {
@@ -41,7 +42,9 @@ final class BenchPage {
     terms.add(
         new Term(
             "Sequence",
-            Inert.name(sequence.name()) + ": " + Inert.line(sequence.title(), 2 * Inert.NAME)));
+            Visible.name(sequence.name())
+                + ": "
+                + Visible.line(sequence.title(), 2 * Visible.NAME)));
     terms.add(new Term("Sequence content", "SHA-256 " + sequence.contentHash()));
     terms.add(new Term("Test tone", PRINTER.exact(sequence.toneHertz(), Unit.HERTZ)));
     terms.add(new Term("Limit", PRINTER.exact(sequence.limitThdPercent(), Unit.PERCENT) + " THD"));
@@ -49,7 +52,7 @@ final class BenchPage {
         new Term(
             "Supply asked for",
             PRINTER.exact(sequence.supplyVolts(), Unit.VOLT) + " at the amplifier's terminals"));
-    terms.add(new Term("Bench", Inert.name(bench.name())));
+    terms.add(new Term("Bench", Visible.name(bench.name())));
     terms.add(new Term("Supplies", supplies(bench)));
     terms.add(new Term("Leads", leads(bench)));
     terms.add(
@@ -59,7 +62,7 @@ final class BenchPage {
                 ? PRINTER.exact(bench.fuseAmps().getAsDouble(), Unit.AMPERE)
                 : "not described"));
     terms.add(new Term("Newest record", Wording.moment(sheet.lastWallMillis())));
-    terms.add(new Term("Begun with", "Loadwalk " + Inert.name(sheet.version())));
+    terms.add(new Term("Begun with", "Loadwalk " + Visible.name(sheet.version())));
     return new Terms(terms);
   }
 
@@ -81,7 +84,7 @@ final class BenchPage {
     for (Lead lead : bench.leads()) {
       String side = lead.parallel() == 1 ? "" : lead.parallel() + " × ";
       parts.add(
-          Inert.name(lead.label())
+          Visible.name(lead.label())
               + ": "
               + side
               + lead.gauge().text()
@@ -96,7 +99,7 @@ final class BenchPage {
     for (LoadResistor load : loads) {
       rows.add(
           List.of(
-              Inert.name(load.label()),
+              Visible.name(load.label()),
               PRINTER.exact(load.ohms(), Unit.OHM),
               "±" + PRINTER.exact(load.tolerancePercent(), Unit.PERCENT),
               PRINTER.exact(load.watts(), Unit.WATT),
@@ -119,7 +122,7 @@ final class BenchPage {
       Unit unit = meter.reads().unit();
       rows.add(
           List.of(
-              Inert.name(meter.label()),
+              Visible.name(meter.label()),
               meter.reads().label(),
               "±("
                   + PRINTER.exact(meter.percent(), Unit.PERCENT)

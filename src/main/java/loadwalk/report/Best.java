@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.result.Criterion;
+import loadwalk.text.Visible;
 
 /**
  * The strongest amplifier at one load among walks done alike and read at the same point.
@@ -85,7 +86,7 @@ record Best(
     if (tooClose.isEmpty()) {
       return Optional.empty();
     }
-    String first = Inert.name(tooClose.get(0).amplifier());
+    String first = Visible.name(tooClose.get(0).amplifier());
     int more = tooClose.size() - 1;
     return Optional.of(
         "too close to tell from " + first + (more == 0 ? "" : " and " + more + " more"));

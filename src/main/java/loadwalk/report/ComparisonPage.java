@@ -19,6 +19,7 @@ import loadwalk.report.Block.Figure;
 import loadwalk.report.Block.Table;
 import loadwalk.report.Page.Section;
 import loadwalk.result.PowerAtSupply;
+import loadwalk.text.Visible;
 
 /** Words the comparison of two to four walks. */
 public final class ComparisonPage {
@@ -81,13 +82,13 @@ public final class ComparisonPage {
     Table done = new Table("Each walk", LedgerPage.wayColumns(), ways);
     sections.add(new Section("ways", "How they were done", List.of(done)));
     String title =
-        String.join(" / ", walks.stream().map(w -> Inert.line(w.amplifier(), 40)).toList());
+        String.join(" / ", walks.stream().map(w -> Visible.line(w.amplifier(), 40)).toList());
     return new Page(title, "Comparison of " + walks.size() + " walks", warnings(), sections);
   }
 
   /** Names a walk by its place and amplifier: two walks of one model stay apart. */
   private String label(LedgerEntry walk) {
-    return (walks.indexOf(walk) + 1) + " " + Inert.line(walk.amplifier(), 32);
+    return (walks.indexOf(walk) + 1) + " " + Visible.line(walk.amplifier(), 32);
   }
 
   private List<String> warnings() {
@@ -132,9 +133,9 @@ public final class ComparisonPage {
     if (!one.contentHash().equals(other.contentHash())) {
       what.add(
           "sequence "
-              + Inert.name(one.sequence())
+              + Visible.name(one.sequence())
               + " and "
-              + Inert.name(other.sequence())
+              + Visible.name(other.sequence())
               + ", different content");
     }
     unlike(what, "tone", one.toneHertz(), other.toneHertz(), Unit.HERTZ);

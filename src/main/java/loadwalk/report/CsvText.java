@@ -2,6 +2,7 @@ package loadwalk.report;
 
 import java.util.regex.Pattern;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Visible;
 
 /**
  * Writes CSV by RFC 4180: CRLF ends a line, a cell with a comma, quote or line break stands in
@@ -42,7 +43,7 @@ final class CsvText {
     private Cells() {}
 
     Cells text(String text) {
-      String line = Inert.line(text, LONGEST);
+      String line = Visible.line(text, LONGEST);
       String safe = FORMULA.matcher(line).matches() ? "'" + line : line;
       boolean quoted = safe.indexOf(',') >= 0 || safe.indexOf('"') >= 0;
       return raw(quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe);

@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import loadwalk.chart.SvgChart;
+import loadwalk.text.UnbrokenUnits;
+import loadwalk.text.Visible;
 
 /**
  * Writes a page as one HTML file that needs no script and asks nothing of anyone.
@@ -131,7 +133,7 @@ public final class HtmlPage implements Block.Writer {
     openBox(drawing.caption());
     out.append("<pre>");
     for (String line : drawing.lines()) {
-      signs(Inert.line(line, Inert.SENTENCE));
+      signs(Visible.sentence(line));
       out.append('\n');
     }
     out.append("</pre>\n</div>\n");
@@ -151,7 +153,7 @@ public final class HtmlPage implements Block.Writer {
 
   /** Lets a very long word break, so that one name cannot push a table off the paper. */
   private void cell(String content) {
-    String line = Inert.line(content, Inert.SENTENCE);
+    String line = Visible.sentence(content);
     int run = 0;
     int from = 0;
     for (int i = 0; i < line.length(); i++) {
@@ -242,7 +244,7 @@ public final class HtmlPage implements Block.Writer {
 
   /** Writes text, inert and with every sign of markup as a character reference. */
   private void text(String content) {
-    signs(Glue.glued(Inert.line(content, Inert.SENTENCE)));
+    signs(UnbrokenUnits.held(Visible.sentence(content)));
   }
 
   private void signs(String line) {

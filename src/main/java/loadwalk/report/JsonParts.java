@@ -5,8 +5,8 @@ import java.io.IOException;
 import java.util.Optional;
 import loadwalk.forecast.Band;
 import loadwalk.json.JsonOut;
-import loadwalk.json.Shown;
 import loadwalk.quantity.Quantity;
+import loadwalk.text.Visible;
 
 /** Writes the parts that sheets and ledgers share as JSON. */
 final class JsonParts {
@@ -80,7 +80,7 @@ final class JsonParts {
       }
       int code = json.codePointAt(i);
       boolean pair = Character.charCount(code) == 2;
-      if (!Shown.isVisible(code)) {
+      if (!Visible.is(code)) {
         safe.append(json, plain, i).append(String.format("\\u%04x", (int) c));
         plain = i + 1;
       } else if (pair) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.text.Visible;
 
 /**
  * Gathers a ledger journal by journal: what the index knows is taken from it, the rest as folded.
@@ -43,7 +44,7 @@ public final class LedgerGathering {
 
   /** Remembers that a journal cannot be read, or not to its end. */
   public void cannotRead(String journal, String why) {
-    unreadable.add(Inert.name(journal) + ": " + Inert.line(why, Inert.SENTENCE));
+    unreadable.add(Visible.name(journal) + ": " + Visible.sentence(why));
   }
 
   /** Returns how many journals were folded rather than taken from the index. */

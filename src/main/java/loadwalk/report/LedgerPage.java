@@ -14,6 +14,7 @@ import loadwalk.report.Block.Column;
 import loadwalk.report.Block.Paragraph;
 import loadwalk.report.Block.Table;
 import loadwalk.report.Page.Section;
+import loadwalk.text.Visible;
 
 /** Words a ledger, the same for every format. */
 public final class LedgerPage {
@@ -57,14 +58,14 @@ public final class LedgerPage {
       Optional<LedgerEntry.Load> honest = e.leastHonest();
       rows.add(
           List.of(
-              Inert.name(e.amplifier()) + marks(e),
+              Visible.name(e.amplifier()) + marks(e),
               ledger.way(e),
               most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"),
               most.map(l -> Wording.load(l.mode(), l.ohms()) + point(l)).orElse(""),
               honest.map(l -> number(l.ratio(), 2)).orElse("no rating"),
               number(e.wattsPerFuseAmp(), 1),
               percent(e.bestEfficiency()),
-              Inert.name(e.walk())));
+              Visible.name(e.walk())));
     }
     return new Table(
         "Each walk at its strongest load; rating honesty is the lowest measured over rated",
@@ -110,7 +111,7 @@ public final class LedgerPage {
           List.of(
               Wording.load(b.mode(), b.ohms()) + point(b.load()),
               ledger.ways().get(b.done()),
-              Inert.name(b.walk().amplifier()),
+              Visible.name(b.walk().amplifier()),
               PRINTER.quantity(b.load().total(b.walk().walk())),
               String.valueOf(b.compared()),
               b.note().orElse("")));
@@ -156,7 +157,7 @@ public final class LedgerPage {
     String hash = done.contentHash();
     return List.of(
         letter,
-        Inert.name(done.sequence()),
+        Visible.name(done.sequence()),
         hash.substring(0, Math.min(12, hash.length())),
         PRINTER.exact(done.toneHertz(), Unit.HERTZ),
         PRINTER.exact(done.limitThdPercent(), Unit.PERCENT) + " THD",

@@ -3,6 +3,7 @@ package loadwalk.report;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
+import loadwalk.text.Visible;
 
 /**
  * Writes a page as CommonMark with the pipe tables that git hosts and forums know.
@@ -74,7 +75,7 @@ public final class MarkdownPage implements Block.Writer {
   public void drawing(Block.Drawing drawing) {
     out.append("\n").append(started(drawing.caption())).append("\n\n```\n");
     for (String line : drawing.lines()) {
-      out.append(Inert.line(line, Inert.SENTENCE).replace('`', '\'')).append("\n");
+      out.append(Visible.sentence(line).replace('`', '\'')).append("\n");
     }
     out.append("```\n");
   }
@@ -126,7 +127,7 @@ public final class MarkdownPage implements Block.Writer {
   /** Returns text in which nothing is markup; the colon of an address makes no link. */
   static String escaped(String text) {
     StringBuilder safe = new StringBuilder();
-    String line = Inert.line(text, Inert.SENTENCE).strip();
+    String line = Visible.sentence(text).strip();
     line.codePoints()
         .forEach(
             code -> {

@@ -25,6 +25,7 @@ import loadwalk.report.Block.Table;
 import loadwalk.report.Block.Term;
 import loadwalk.report.Block.Terms;
 import loadwalk.report.Page.Section;
+import loadwalk.text.Visible;
 
 /** Words a plan: a table of the steps, what each asks, how each load is wired, what is missing. */
 public final class PlanPage {
@@ -62,8 +63,8 @@ public final class PlanPage {
       sections.add(new Section("needs", "What the bench would need", List.of(needs)));
     }
     return new Page(
-        "Bench plan for " + Inert.name(plan.sequence()),
-        Inert.name(evidence.amplifier().name()) + " on " + Inert.name(evidence.bench().name()),
+        "Bench plan for " + Visible.name(plan.sequence()),
+        Visible.name(evidence.amplifier().name()) + " on " + Visible.name(evidence.bench().name()),
         List.of(),
         sections);
   }
@@ -84,7 +85,7 @@ public final class PlanPage {
   private Terms asked() {
     return new Terms(
         plan.asked().stream()
-            .map(asked -> new Term(asked.stepId(), Inert.line(asked.instruction(), Inert.SENTENCE)))
+            .map(asked -> new Term(asked.stepId(), Visible.sentence(asked.instruction())))
             .toList());
   }
 
@@ -195,7 +196,7 @@ public final class PlanPage {
     return step.leads().stream()
         .map(
             lead ->
-                Inert.name(lead.label())
+                Visible.name(lead.label())
                     + " "
                     + Figures.three(lead.volts().middle())
                     + " V, "

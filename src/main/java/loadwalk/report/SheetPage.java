@@ -20,6 +20,7 @@ import loadwalk.report.Block.Terms;
 import loadwalk.report.Page.Section;
 import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
+import loadwalk.text.Visible;
 
 /** Words a sheet, the same for every format. */
 public final class SheetPage {
@@ -54,12 +55,12 @@ public final class SheetPage {
     sheet.budgetStep().ifPresent(step -> sections.add(BudgetSection.of(step)));
     String subtitle =
         "Walk "
-            + Inert.name(sheet.walk())
+            + Visible.name(sheet.walk())
             + " · "
-            + Inert.name(sheet.sequence().name())
+            + Visible.name(sheet.sequence().name())
             + " · "
             + Wording.day(sheet.lastWallMillis());
-    return new Page(Inert.name(sheet.amplifier().name()), subtitle, sheet.warnings(), sections);
+    return new Page(Visible.name(sheet.amplifier().name()), subtitle, sheet.warnings(), sections);
   }
 
   private Section headline() {
@@ -151,11 +152,12 @@ public final class SheetPage {
   private Section identity() {
     Amplifier a = sheet.amplifier();
     List<Term> terms = new ArrayList<>();
-    terms.add(new Term("Maker and model", Inert.name(a.maker()) + ", " + Inert.name(a.model())));
+    terms.add(
+        new Term("Maker and model", Visible.name(a.maker()) + ", " + Visible.name(a.model())));
     a.year().ifPresent(year -> terms.add(new Term("Year", String.valueOf(year))));
-    a.amplifierClass().ifPresent(c -> terms.add(new Term("Class", Inert.name(c))));
+    a.amplifierClass().ifPresent(c -> terms.add(new Term("Class", Visible.name(c))));
     a.channels().ifPresent(c -> terms.add(new Term("Channels", String.valueOf(c))));
-    a.serial().ifPresent(s -> terms.add(new Term("Serial number", Inert.name(s))));
+    a.serial().ifPresent(s -> terms.add(new Term("Serial number", Visible.name(s))));
     if (sheet.serialKeptBack()) {
       terms.add(new Term("Serial number", "kept back"));
     }
@@ -203,7 +205,7 @@ public final class SheetPage {
   private Terms asked() {
     return new Terms(
         sheet.steps().stream()
-            .map(step -> new Term(step.id(), Inert.line(step.instruction(), Inert.SENTENCE)))
+            .map(step -> new Term(step.id(), Visible.sentence(step.instruction())))
             .toList());
   }
 
@@ -215,7 +217,7 @@ public final class SheetPage {
             List.of(
                 step.id(),
                 r.id().label(),
-                Inert.name(r.typed()),
+                Visible.name(r.typed()),
                 PRINTER.reading(r.value(), r.id().unit(), Wording.resolution(r)),
                 r.forecast()
                     .map(b -> PRINTER.range(b.low(), b.high(), r.id().unit()))

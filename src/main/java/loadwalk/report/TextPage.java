@@ -5,6 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import loadwalk.chart.Chart;
 import loadwalk.chart.TextChart;
+import loadwalk.text.Ascii;
+import loadwalk.text.Columns;
+import loadwalk.text.UnbrokenUnits;
+import loadwalk.text.Visible;
 
 /** Writes a page as lines for a terminal or a text file; nothing is wider than its columns. */
 public final class TextPage implements Block.Writer {
@@ -32,7 +36,7 @@ public final class TextPage implements Block.Writer {
   public static List<String> lines(Page page, int columns, boolean ascii) {
     TextPage text = new TextPage(Math.max(columns, 40), ascii);
     text.page(page);
-    return text.lines.stream().map(Glue::loosened).toList();
+    return text.lines.stream().map(UnbrokenUnits::released).toList();
   }
 
   private void page(Page page) {
@@ -48,7 +52,7 @@ public final class TextPage implements Block.Writer {
     for (Page.Section section : page.sections()) {
       String title = shown(section.title());
       lines.add(title);
-      lines.add((ascii ? "-" : "─").repeat(Math.min(columns, Inert.columns(title))));
+      lines.add((ascii ? "-" : "─").repeat(Math.min(columns, Columns.of(title))));
       section.blocks().forEach(this::block);
     }
     while (!lines.isEmpty() && lines.get(lines.size() - 1).isEmpty()) {
@@ -97,10 +101,10 @@ public final class TextPage implements Block.Writer {
     wrapped(drawing.caption(), "", "");
     List<String> drawn = new ArrayList<>();
     for (String line : drawing.lines()) {
-      String safe = Inert.line(line, Inert.SENTENCE);
-      drawn.add(DRAWING_INDENT + (ascii ? Inert.ascii(safe) : safe));
+      String safe = Visible.sentence(line);
+      drawn.add(DRAWING_INDENT + (ascii ? Ascii.of(safe) : safe));
     }
-    if (drawn.stream().allMatch(line -> Inert.columns(line) <= columns)) {
+    if (drawn.stream().allMatch(line -> Columns.of(line) <= columns)) {
       lines.addAll(drawn);
     } else {
       wrapped(drawing.words(), DRAWING_INDENT, DRAWING_INDENT);
@@ -109,12 +113,11 @@ public final class TextPage implements Block.Writer {
 
   @Override
   public void terms(Block.Terms terms) {
-    int width =
-        terms.pairs().stream().mapToInt(p -> Inert.columns(shown(p.term()))).max().orElse(0);
+    int width = terms.pairs().stream().mapToInt(p -> Columns.of(shown(p.term()))).max().orElse(0);
     String indent = " ".repeat(width + GAP.length());
     for (Block.Term pair : terms.pairs()) {
       String term = shown(pair.term());
-      wrapped(pair.text(), padded(term, width, false) + GAP, indent);
+      wrapped(pair.text(), Columns.padded(term, width, false) + GAP, indent);
     }
   }
 
@@ -154,7 +157,7 @@ public final class TextPage implements Block.Writer {
         String cell = rows.get(r).get(i);
         int word = longestWord(cell);
         least[i] = Math.max(least[i], Math.min(word, WIDEST_LEAST_CELL));
-        widths[i] = Math.max(widths[i], r == 0 && numeric ? word : Inert.columns(cell));
+        widths[i] = Math.max(widths[i], r == 0 && numeric ? word : Columns.of(cell));
       }
     }
     int room = columns - GAP.length() * (count - 1);
@@ -171,7 +174,7 @@ public final class TextPage implements Block.Writer {
     int from = 0;
     while (from <= cell.length()) {
       int end = cell.indexOf(' ', from) < 0 ? cell.length() : cell.indexOf(' ', from);
-      longest = Math.max(longest, Inert.columns(cell.substring(from, end)));
+      longest = Math.max(longest, Columns.of(cell.substring(from, end)));
       from = end + 1;
     }
     return longest;
@@ -197,7 +200,7 @@ public final class TextPage implements Block.Writer {
     List<List<String>> split = new ArrayList<>();
     int height = 1;
     for (int i = 0; i < widths.length; i++) {
-      List<String> parts = wrap(cells.get(i), widths[i], widths[i]);
+      List<String> parts = Columns.wrapped(cells.get(i), widths[i], widths[i]);
       split.add(parts);
       height = Math.max(height, parts.size());
     }
@@ -205,7 +208,8 @@ public final class TextPage implements Block.Writer {
       StringBuilder text = new StringBuilder();
       for (int i = 0; i < widths.length; i++) {
         String part = line < split.get(i).size() ? split.get(i).get(line) : "";
-        text.append(i == 0 ? "" : GAP).append(padded(part, widths[i], columns.get(i).numeric()));
+        text.append(i == 0 ? "" : GAP)
+            .append(Columns.padded(part, widths[i], columns.get(i).numeric()));
       }
       lines.add(text.toString().stripTrailing());
     }
@@ -222,56 +226,14 @@ public final class TextPage implements Block.Writer {
 
   private void wrapped(String text, String first, String indent) {
     List<String> parts =
-        wrap(shown(text), columns - Inert.columns(first), columns - Inert.columns(indent));
+        Columns.wrapped(shown(text), columns - Columns.of(first), columns - Columns.of(indent));
     for (int i = 0; i < parts.size(); i++) {
       lines.add(((i == 0 ? first : indent) + parts.get(i)).stripTrailing());
     }
   }
 
   private String shown(String text) {
-    String line = Glue.glued(Inert.line(text, Inert.SENTENCE));
-    return ascii ? Inert.ascii(line) : line;
-  }
-
-  private static String padded(String text, int width, boolean right) {
-    String space = " ".repeat(Math.max(0, width - Inert.columns(text)));
-    return right ? space + text : text + space;
-  }
-
-  /** Breaks at spaces, within a word where it is longer than a line. */
-  static List<String> wrap(String text, int first, int rest) {
-    if (Inert.columns(text) <= first) {
-      return List.of(text);
-    }
-    List<String> parts = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    int used = 0;
-    for (String word : text.split(" ")) {
-      int room = parts.isEmpty() ? first : rest;
-      int size = Inert.columns(word);
-      if (used > 0 && used + 1 + size <= room) {
-        line.append(' ').append(word);
-        used += 1 + size;
-        continue;
-      }
-      if (used > 0) {
-        parts.add(line.toString());
-        line.setLength(0);
-        used = 0;
-      }
-      for (int code : word.codePoints().toArray()) {
-        room = parts.isEmpty() ? first : rest;
-        int width = Inert.columns(code);
-        if (used + width > room) {
-          parts.add(line.toString());
-          line.setLength(0);
-          used = 0;
-        }
-        line.appendCodePoint(code);
-        used += width;
-      }
-    }
-    parts.add(line.toString());
-    return parts;
+    String line = UnbrokenUnits.held(Visible.sentence(text));
+    return ascii ? Ascii.of(line) : line;
   }
 }

@@ -8,6 +8,7 @@ import loadwalk.quantity.Unit;
 import loadwalk.report.Block.Bullets;
 import loadwalk.report.Block.Paragraph;
 import loadwalk.report.Page.Section;
+import loadwalk.text.Visible;
 import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
@@ -65,7 +66,7 @@ final class WalkRecordPage {
           switch (d.answer()) {
             case OPEN -> "No answer yet.";
             case KEPT -> "Entered again and kept.";
-            case AMENDED -> "Corrected to " + Inert.name(d.detail()) + ".";
+            case AMENDED -> "Corrected to " + Visible.name(d.detail()) + ".";
             case STOOD_BY -> "Stood by: " + Wording.sentence(d.detail());
           };
       items.add(
@@ -73,7 +74,7 @@ final class WalkRecordPage {
               + ", "
               + d.reading().label()
               + " typed as "
-              + Inert.name(d.typed())
+              + Visible.name(d.typed())
               + ": "
               + d.doubt().slipWords()
               + ". "
@@ -87,7 +88,7 @@ final class WalkRecordPage {
   private static List<String> amendments(Sheet.WalkRecord record) {
     List<String> items = new ArrayList<>();
     for (Sheet.Amendment a : record.amendments()) {
-      List<String> typed = a.typed().stream().map(Inert::name).toList();
+      List<String> typed = a.typed().stream().map(Visible::name).toList();
       items.add(
           a.stepId()
               + ", "

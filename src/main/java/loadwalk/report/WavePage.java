@@ -12,6 +12,7 @@ import loadwalk.report.Block.Table;
 import loadwalk.report.Block.Term;
 import loadwalk.report.Block.Terms;
 import loadwalk.report.Page.Section;
+import loadwalk.text.Visible;
 import loadwalk.wave.Clipping;
 import loadwalk.wave.Harmonic;
 import loadwalk.wave.LimitFinding;
@@ -39,7 +40,7 @@ public final class WavePage {
       sections.add(new Section("notes", "Notes", List.of(notes)));
     }
     return new Page(
-        "Wave of " + Inert.name(findings.name()),
+        "Wave of " + Visible.name(findings.name()),
         "Channel " + findings.channel() + ", SHA-256 " + findings.sha256(),
         List.of(),
         sections);

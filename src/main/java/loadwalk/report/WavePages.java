@@ -14,6 +14,7 @@ import loadwalk.report.Block.Column;
 import loadwalk.report.Block.Figure;
 import loadwalk.report.Block.Table;
 import loadwalk.report.Page.Section;
+import loadwalk.text.Visible;
 import loadwalk.walk.Capture;
 
 /** Draws and words the captured waves that outputs were taken from. */
@@ -178,17 +179,17 @@ final class WavePages {
   private static String source(String step, Capture wave) {
     return step
         + ": "
-        + Inert.name(wave.file())
+        + Visible.name(wave.file())
         + ", channel "
         + wave.channel()
         + ", SHA-256 "
-        + Inert.name(wave.sha256())
+        + Visible.name(wave.sha256())
         + ". "
-        + Wording.sentence(Inert.name(wave.method()))
+        + Wording.sentence(Visible.name(wave.method()))
         + " Calibration: "
-        + Inert.name(wave.calibration())
+        + Visible.name(wave.calibration())
         + ". Input driven to its end: "
-        + Inert.name(wave.overdriven())
+        + Visible.name(wave.overdriven())
         + ".";
   }
 }

@@ -14,7 +14,7 @@ import loadwalk.json.Format;
 import loadwalk.json.JsonText;
 import loadwalk.json.Node;
 import loadwalk.json.Read;
-import loadwalk.json.Shown;
+import loadwalk.text.Visible;
 
 /** Reads a sequence and checks its meaning; comments in the file are passed over. */
 public final class SequenceReader {
@@ -88,7 +88,7 @@ public final class SequenceReader {
     if (!name.isEmpty() && !NAME.matcher(name).matches()) {
       fields.fault("name", "«name» must be small letters, digits and hyphens, at most 64");
     } else if (!name.isEmpty() && !name.equals(wanted.orElse(name))) {
-      String file = Shown.text(wanted.get(), LONGEST_NAME);
+      String file = Visible.line(wanted.get(), LONGEST_NAME);
       String both = "«name» is «%s» where the file is named «%s»; a sequence is found by it";
       fields.fault("name", String.format(both, name, file));
     }

@@ -1,9 +1,12 @@
 /**
- * Row 0, beneath all others: text that people read. Every sentence is a whole template with slots,
- * filled by {@link loadwalk.text.Sentence}; {@code .ci/sentences} prints them all.
+ * Row 0, beneath all others: text that people read. A sentence is a whole template with slots
+ * ({@link loadwalk.text.Sentence}; {@code .ci/sentences} prints them all). What others typed is
+ * made safe first, then put into ASCII where that is wanted, and only then laid out: signs become
+ * longer.
  *
  * <pre>
- *   words and numbers ──> Sentence ──> one line of prose
+ *   template, words ──> Sentence ──> Visible ──> Ascii ──> Columns ──> lines of a screen or page
+ *                                    (safe)     (if wanted) (width, wrap, cut)
  * </pre>
  */
 package loadwalk.text;

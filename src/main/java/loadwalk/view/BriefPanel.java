@@ -11,6 +11,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Columns;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Gate;
 import loadwalk.walk.StepState;
@@ -72,7 +73,7 @@ final class BriefPanel {
     Optional<Forecast> brief = state.current().flatMap(p -> state.step(p.id()).brief());
     for (Caution caution : brief.map(Forecast::cautions).orElse(List.of())) {
       String gravity = Words.upper(caution.gravity());
-      for (String line : Canvas.fold(caution.text(), columns - CAUTION)) {
+      for (String line : Columns.wrapped(caution.text(), columns - CAUTION, columns - CAUTION)) {
         lines.add(String.format("%-" + CAUTION + "s%s", gravity, line));
         gravity = "";
       }
@@ -127,7 +128,7 @@ final class BriefPanel {
       canvas.text(
           area.column(), row, Words.upper(caution.gravity()), Words.style(caution.gravity()));
       int rows = Math.min(2, end - row);
-      if (Canvas.fold(caution.text(), area.columns() - CAUTION).size() > rows) {
+      if (canvas.fold(caution.text(), area.columns() - CAUTION).size() > rows) {
         String whole = "F1 shows all of it";
         int at = area.column() + area.columns() - whole.length();
         canvas.text(at, area.row(), whole, Style.KEY);
@@ -222,7 +223,7 @@ final class BriefPanel {
         doubted.isEmpty()
             ? startHint(state, planned, screen)
             : doubtHint(step, doubted.get(0), BriefKeys.onColdLoad(screen, state, planned));
-    canvas.text(area.column(), area.bottom() - 1, Canvas.shortened(hint, area.columns()), style);
+    canvas.text(area.column(), area.bottom() - 1, canvas.shortened(hint, area.columns()), style);
   }
 
   private static String doubtHint(StepState step, ReadingId id, boolean onColdLoad) {

@@ -28,7 +28,7 @@ record ChartScreen(String title, List<Chart> charts, int index, Screen back) imp
     Chart chart = charts.get(index);
     String place = "chart " + (index + 1) + " of " + charts.size();
     canvas.text(
-        1, 0, Canvas.shortened(title, canvas.columns() - place.length() - 4), Style.HEADING);
+        1, 0, canvas.shortened(title, canvas.columns() - place.length() - 4), Style.HEADING);
     canvas.text(canvas.columns() - place.length() - 1, 0, place, Style.FAINT);
     canvas.text(1, 1, chart.title(), Style.STRONG);
     List<String> lines = lines(canvas, chart);

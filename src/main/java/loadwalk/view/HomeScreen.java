@@ -22,7 +22,7 @@ record HomeScreen(int chosen) implements Screen {
     canvas.text(
         1,
         canvas.rows() - 5,
-        Canvas.shortened("Kept in " + program.home(), canvas.columns() - 2),
+        canvas.shortened("Kept in " + program.home(), canvas.columns() - 2),
         Style.FAINT);
     Keys.paintMessage(
         canvas,

@@ -83,14 +83,14 @@ record LedgerScreen(
     boolean wide = canvas.columns() >= WALK_FROM_COLUMNS;
     int rest = Arrays.stream(WIDTHS).sum() + (wide ? WALK_WIDTH : 0);
     int column = canvas.columns() - rest;
-    String name = Canvas.shortened(texts[0], column - AMPLIFIER - 1);
+    String name = canvas.shortened(texts[0], column - AMPLIFIER - 1);
     canvas.text(AMPLIFIER, row, name, style);
     for (int i = 0; i < WIDTHS.length; i++) {
-      canvas.text(column, row, Canvas.shortened(texts[i + 1], WIDTHS[i] - 1), style);
+      canvas.text(column, row, canvas.shortened(texts[i + 1], WIDTHS[i] - 1), style);
       column += WIDTHS[i];
     }
     if (wide) {
-      String walk = Canvas.shortened(texts[texts.length - 1], WALK_WIDTH - 1);
+      String walk = canvas.shortened(texts[texts.length - 1], WALK_WIDTH - 1);
       canvas.text(column, row, walk, style);
     }
   }

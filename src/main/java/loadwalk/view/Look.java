@@ -1,30 +1,23 @@
 package loadwalk.view;
 
+import loadwalk.text.Ascii;
+import loadwalk.text.Visible;
+
 /**
  * The characters the terminal can show.
  *
  * @param ascii whether only plain ASCII may be used
  */
 public record Look(boolean ascii) {
-  private static final String[][] ASCII = {
-    {"Ω", "ohm"}, {"°C", "C"}, {"±", "+/-"}, {"²", "2"}, {"·", "-"}, {"…", "..."}, {"×", "x"},
-    {"½", "1/2"}, {"–", "-"}, {"—", "-"}, {"≤", "<="}, {"≥", ">="}, {"→", "->"}, {"√", "sqrt "},
-    {"τ", "tau"}, {"«", "\""}, {"»", "\""}, {"−", "-"}, {"“", "\""}, {"”", "\""}, {"’", "'"},
-    {"µ", "u"}, {"η", "eta"}, {"∞", "inf"}, {"Δ", "d"}, {"π", "pi"}
-  };
-
-  /** Returns text with what the terminal cannot show put into ASCII. */
+  /** Returns a line of text with nothing in it that the terminal cannot show. */
   public String text(String text) {
-    if (!ascii) {
-      return text;
-    }
-    String plain = text;
-    for (String[] pair : ASCII) {
-      plain = plain.replace(pair[0], pair[1]);
-    }
-    StringBuilder only = new StringBuilder();
-    plain.codePoints().forEach(c -> only.append(c < 127 ? String.valueOf((char) c) : "?"));
-    return only.toString();
+    String line = Visible.line(text, Integer.MAX_VALUE - 1);
+    return ascii ? Ascii.of(line) : line;
+  }
+
+  /** Returns a line of text in which each character takes one cell. */
+  String cells(String text) {
+    return ascii ? text(text) : Visible.cells(text);
   }
 
   char pick(char fine, char plain) {

@@ -15,7 +15,7 @@ final class Menu {
       canvas.text(
           1,
           top + i,
-          Canvas.shortened(text, canvas.columns() - 2),
+          canvas.shortened(text, canvas.columns() - 2),
           focus ? Style.FOCUS : Style.TEXT);
     }
   }

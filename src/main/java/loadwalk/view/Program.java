@@ -159,7 +159,7 @@ public record Program(
       int room = canvas.columns() - 2;
       String line = alarm.sentence().length() <= room ? alarm.sentence() : alarm.what();
       canvas.fill(row, Style.HALT);
-      canvas.text(1, row, Canvas.shortened(line, room), Style.HALT);
+      canvas.text(1, row, canvas.shortened(line, room), Style.HALT);
     }
   }
 
@@ -187,7 +187,7 @@ public record Program(
     if (!told) {
       canvas.fill(0, Style.HALT);
       String text = "NOT ON DISK: " + why + " The walk holds. Trying again.";
-      canvas.text(1, 0, Canvas.shortened(text, canvas.columns() - 2), Style.HALT);
+      canvas.text(1, 0, canvas.shortened(text, canvas.columns() - 2), Style.HALT);
     }
   }
 }

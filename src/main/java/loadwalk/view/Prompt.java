@@ -59,7 +59,7 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     canvas.text(
         1,
         canvas.rows() - 3,
-        Canvas.shortened(text, canvas.columns() - 2),
+        canvas.shortened(text, canvas.columns() - 2),
         refusal.isPresent() ? Style.HEED : Style.STRONG);
   }
 

@@ -59,7 +59,7 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
 
   private void paintForecast(Canvas canvas, Band forecast, Area area) {
     int at = area.column() + LABEL + VALUE;
-    String range = Canvas.shortened(BriefPanel.range(shown, forecast), RANGE);
+    String range = canvas.shortened(BriefPanel.range(shown, forecast), RANGE);
     canvas.text(at, area.row(), range, Style.FAINT);
     int barAt = at + RANGE + 1;
     OptionalDouble value =
@@ -74,14 +74,14 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
       String text = Printer.UTF8.reading(e.value(), shown.unit(), e.resolution());
       String mark = e.isOpen() ? "? " : e.doubts().isEmpty() ? "" : "! ";
       Style style = focus ? Style.FOCUS : e.isOpen() ? Style.HEED : Style.STRONG;
-      canvas.text(column, row, Canvas.shortened(mark + text, VALUE - 1), style);
+      canvas.text(column, row, canvas.shortened(mark + text, VALUE - 1), style);
       return;
     }
     Optional<String> meter = program.meterWords(asked);
     if (meter.isPresent()) {
       String named = "meter " + meter.get();
       String text = named.length() < VALUE ? named : meter.get();
-      canvas.text(column, row, Canvas.shortened(text, VALUE - 1), Style.FAINT);
+      canvas.text(column, row, canvas.shortened(text, VALUE - 1), Style.FAINT);
     }
   }
 }

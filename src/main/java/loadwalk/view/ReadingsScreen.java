@@ -108,7 +108,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     canvas.text(
         37,
         at,
-        Canvas.shortened(values + mark, canvas.columns() - 38),
+        canvas.shortened(values + mark, canvas.columns() - 38),
         row.isOpen() ? Style.HEED : style);
   }
 

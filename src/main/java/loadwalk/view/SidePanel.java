@@ -53,7 +53,7 @@ final class SidePanel {
     canvas.text(column + 14, row, watts, Style.STRONG);
     boolean doubted = !state.step(step.stepId()).openDoubts().isEmpty();
     String below = doubted ? "a doubt on it has no answer yet" : rating(step);
-    canvas.text(column + 2, row + 1, Canvas.shortened(below, 34), Style.FAINT);
+    canvas.text(column + 2, row + 1, canvas.shortened(below, 34), Style.FAINT);
     return row + 2;
   }
 

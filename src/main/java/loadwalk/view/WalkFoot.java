@@ -58,7 +58,7 @@ record WalkFoot(Optional<String> alarm, String message, Style style) {
   }
 
   private static int lines(Canvas canvas, String text) {
-    return text.isEmpty() ? 0 : Canvas.fold(canvas.look().text(text), width(canvas)).size();
+    return text.isEmpty() ? 0 : canvas.fold(text, width(canvas)).size();
   }
 
   private static int width(Canvas canvas) {

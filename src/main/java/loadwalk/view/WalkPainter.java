@@ -54,7 +54,7 @@ final class WalkPainter {
     String right =
         state.opened().sequence().name()
             + program.practice().map(p -> " · practice bench, " + p.speed() + "×").orElse("");
-    canvas.text(1, 0, Canvas.shortened(left, canvas.columns() - right.length() - 4), Style.HEADING);
+    canvas.text(1, 0, canvas.shortened(left, canvas.columns() - right.length() - 4), Style.HEADING);
     canvas.text(canvas.columns() - right.length() - 1, 0, right, Style.FAINT);
   }
 

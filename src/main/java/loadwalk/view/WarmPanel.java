@@ -49,7 +49,7 @@ final class WarmPanel {
     screen.field().paint(canvas, column + FIELD_AT, area.bottom() - 2, FIELD, focus);
     program
         .meterWords(ReadingId.SINK_CELSIUS)
-        .map(meter -> Canvas.shortened("meter " + meter, area.columns() - FIELD_AT - FIELD - 2))
+        .map(meter -> canvas.shortened("meter " + meter, area.columns() - FIELD_AT - FIELD - 2))
         .ifPresent(
             meter ->
                 canvas.text(column + FIELD_AT + FIELD + 2, area.bottom() - 2, meter, Style.FAINT));

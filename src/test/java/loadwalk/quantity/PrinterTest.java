@@ -27,7 +27,7 @@ class PrinterTest {
 
   @Test
   void ascii_usesNoOtherSigns() {
-    assertEquals("0.500 +/- 0.012 ohm", Printer.ASCII.quantity(ohms()));
+    assertEquals("0.500 +- 0.012 ohm", Printer.ASCII.quantity(ohms()));
     assertEquals("40.0 degC", Printer.ASCII.value(40, Unit.CELSIUS, 3));
     assertEquals("20 uV", Printer.ASCII.exact(2e-5, Unit.VOLT));
   }

@@ -11,8 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import loadwalk.json.Shown;
 import loadwalk.plan.StockRules;
+import loadwalk.text.Columns;
+import loadwalk.text.Visible;
 import loadwalk.walk.WalkState;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -55,7 +56,7 @@ class HostileTextTest {
       for (boolean ascii : new boolean[] {false, true}) {
         for (String line : TextPage.lines(page, 80, ascii)) {
           assertEquals(List.of(), steering(line, false), line);
-          assertTrue(Inert.columns(line) <= 80, line);
+          assertTrue(Columns.of(line) <= 80, line);
         }
       }
     }
@@ -124,7 +125,7 @@ class HostileTextTest {
   private static List<String> steering(String text, boolean lineBreaks) {
     return text.codePoints()
         .filter(c -> !(lineBreaks && (c == '\n' || c == '\r')))
-        .filter(c -> Character.isISOControl(c) || !Shown.isVisible(c))
+        .filter(c -> Character.isISOControl(c) || !Visible.is(c))
         .mapToObj(c -> String.format("U+%04X", c))
         .distinct()
         .toList();

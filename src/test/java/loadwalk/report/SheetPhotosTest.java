@@ -21,6 +21,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loadwalk.plan.StockRules;
+import loadwalk.text.Visible;
 import loadwalk.walk.WalkState;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -88,7 +89,7 @@ class SheetPhotosTest {
                 found.add(image.getDestination() + " " + alt);
               }
             });
-    String harm = Inert.line(Hostile.MARKUP + Hostile.LINK + Hostile.TURNING, Inert.SENTENCE);
+    String harm = Visible.sentence(Hostile.MARKUP + Hostile.LINK + Hostile.TURNING);
     assertEquals(
         List.of(
             "sessions/test.photos/bench.png the bench, loads to the left",

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loadwalk.plan.StockRules;
+import loadwalk.text.Columns;
 import org.junit.jupiter.api.Test;
 
 class SheetTextTest {
@@ -18,7 +19,7 @@ class SheetTextTest {
     for (Sheet sheet : List.of(whole, EVENTFUL)) {
       for (int columns : new int[] {40, 80, 100, 120}) {
         for (String line : Sheets.lines(sheet, columns, false)) {
-          assertTrue(Inert.columns(line) <= columns, columns + " columns: " + line);
+          assertTrue(Columns.of(line) <= columns, columns + " columns: " + line);
         }
       }
     }
@@ -77,12 +78,6 @@ class SheetTextTest {
     assertTrue(
         lines.get(4).startsWith("WARNING: This walk is not finished: it stands at stereo-2"),
         lines.get(4));
-  }
-
-  @Test
-  void wrap_longWord_isBrokenAndLosesNothing() {
-    List<String> parts = TextPage.wrap("ab " + "x".repeat(25) + " cd", 10, 8);
-    assertEquals(List.of("ab", "xxxxxxxx", "xxxxxxxx", "xxxxxxxx", "x cd"), parts);
   }
 
   private static String all(Sheet sheet) {

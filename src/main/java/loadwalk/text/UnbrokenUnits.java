@@ -1,23 +1,23 @@
-package loadwalk.report;
+package loadwalk.text;
 
 import java.util.Set;
 
 /**
  * Keeps a number, its uncertainty and its unit on one line: the spaces between them do not break.
  */
-final class Glue {
+public final class UnbrokenUnits {
   /** A space at which no line is broken. */
-  static final char SPACE = '\u00a0';
+  public static final char SPACE = '\u00a0';
 
   private static final Set<String> UNITS =
       Set.of(
           "W", "mW", "kW", "V", "mV", "kV", "A", "mA", "kA", "Ω", "mΩ", "kΩ", "%", "°C", "Hz",
           "kHz", "s", "min", "m", "mm²", "dB");
 
-  private Glue() {}
+  private UnbrokenUnits() {}
 
   /** Returns a text in which numbers hold on to their units. */
-  static String glued(String text) {
+  public static String held(String text) {
     StringBuilder out = null;
     for (int i = text.indexOf(' ', 1); i >= 0; i = text.indexOf(' ', i + 1)) {
       if (holds(text, i)) {
@@ -29,7 +29,7 @@ final class Glue {
   }
 
   /** Returns a text with plain spaces again. */
-  static String loosened(String text) {
+  public static String released(String text) {
     return text.replace(SPACE, ' ');
   }
 
