@@ -110,12 +110,6 @@ public final class Fields {
     return number;
   }
 
-  /** Reads a number that must be there; NaN where it is not, and then a fault is kept. */
-  public double requiredNumber(String key, double least, double most) {
-    require(key);
-    return number(key, least, most).orElse(Double.NaN);
-  }
-
   /** Reads a whole number from least to most, where the key is there. */
   OptionalLong whole(String key, long least, long most) {
     OptionalDouble number = number(key, least, most);
@@ -182,12 +176,6 @@ public final class Fields {
     return visible ? "" : "must not hold control characters: " + Visible.quoted(text);
   }
 
-  /** Reads a text that must be there; empty text where it is not, and then a fault is kept. */
-  public String requiredText(String key) {
-    require(key);
-    return text(key).orElse("");
-  }
-
   /** Reads a list of texts of one line; empty where the key is missing. */
   public List<String> texts(String key) {
     List<String> out = new ArrayList<>();
@@ -223,12 +211,6 @@ public final class Fields {
       fault(key, said + "; nearest known word: " + nearest);
     }
     return Optional.ofNullable(value);
-  }
-
-  /** Reads a word out of a given set that must be there; else a fault is kept. */
-  public <T> Optional<T> requiredWord(String key, Map<String, T> words) {
-    require(key);
-    return word(key, words);
   }
 
   /** Opens the object of a key, where the key is there. */

@@ -74,16 +74,16 @@ final class ShapeReader implements Shape {
 
   @Override
   public List<Double> numbers(String key, List<Double> values, double least, double most) {
-    fields.require(key);
     int before = fields.faults().count();
+    fields.require(key);
     List<Double> read = fields.numbers(key, least, most);
     return fields.faults().count() > before ? values : read;
   }
 
   @Override
   public List<String> texts(String key, List<String> values) {
-    fields.require(key);
     int before = fields.faults().count();
+    fields.require(key);
     List<String> read = fields.texts(key);
     return fields.faults().count() > before ? values : read;
   }
@@ -107,8 +107,10 @@ final class ShapeReader implements Shape {
 
   @Override
   public <T extends Shaped<T>> List<T> list(String key, List<T> values, T blank) {
+    int before = fields.faults().count();
     fields.require(key);
-    return fields.objects(key, item -> read(item, blank));
+    List<T> read = fields.objects(key, item -> read(item, blank));
+    return fields.faults().count() > before ? values : read;
   }
 
   /** Of an object whose word is not known, nothing else is said. */

@@ -5,9 +5,15 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.json.Shape;
 
 /** Reads the idle current, no tone. */
 public record Idle() implements Step {
+  @Override
+  public Step shape(Shape in) {
+    return this;
+  }
+
   @Override
   public String verb() {
     return "idle";

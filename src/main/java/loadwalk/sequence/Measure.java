@@ -4,10 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
-import loadwalk.json.Fields;
+import loadwalk.json.Shape;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
@@ -49,11 +50,21 @@ public record Measure(Mode mode, double ohms, boolean optional) implements Step 
     }
   }
 
-  static Optional<Step> read(Fields fields) {
-    Optional<Mode> mode = fields.requiredWord("mode", MODES);
-    double ohms = fields.requiredNumber("ohms", 0.05, 1000);
-    boolean optional = fields.flag("optional").orElse(false);
-    return Double.isNaN(ohms) ? Optional.empty() : mode.map(m -> new Measure(m, ohms, optional));
+  /** Returns a measurement of which neither mode nor load is known. */
+  static Measure blank() {
+    return new Measure(null, Double.NaN, false);
+  }
+
+  /** A step at fault in its mode or load cannot be placed, for it has no id. */
+  @Override
+  public Step shape(Shape in) {
+    Mode its = in.word("mode", mode, BenchFiles.MODES);
+    double load = in.number("ohms", ohms, 0.05, 1000);
+    Measure read = new Measure(its, load, in.flagOr("optional", optional));
+    if (its == null || Double.isNaN(load)) {
+      throw new IllegalArgumentException("a measurement needs its mode and its load");
+    }
+    return read;
   }
 
   @Override

@@ -5,7 +5,7 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
-import loadwalk.json.Fields;
+import loadwalk.json.Shape;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
@@ -16,10 +16,10 @@ import loadwalk.text.Sentence;
  * @param minutes how long, minutes
  */
 public record Music(double minutes) implements Step {
-  static Optional<Step> read(Fields fields) {
-    return Optional.of(
-        new Music(
-            fields.requiredNumber("minutes", StepReader.LEAST_MINUTES, StepReader.MOST_MINUTES)));
+  @Override
+  public Step shape(Shape in) {
+    return new Music(
+        in.number("minutes", minutes, StepReader.LEAST_MINUTES, StepReader.MOST_MINUTES));
   }
 
   @Override

@@ -5,7 +5,7 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
-import loadwalk.json.Fields;
+import loadwalk.json.Shape;
 
 /**
  * Shows a text the operator confirms.
@@ -15,9 +15,9 @@ import loadwalk.json.Fields;
 public record Note(String text) implements Step {
   private static final int LONGEST = 2000;
 
-  static Optional<Step> read(Fields fields) {
-    fields.require("text");
-    return fields.text("text", LONGEST, true).map(Note::new);
+  @Override
+  public Step shape(Shape in) {
+    return new Note(in.text("text", text, LONGEST, true));
   }
 
   @Override

@@ -5,10 +5,16 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.json.Shape;
 import loadwalk.text.Sentence;
 
 /** Reads the volts of the first load of the sequence, then with that load taken off. */
 public record OpenLoad() implements Step {
+  @Override
+  public Step shape(Shape in) {
+    return this;
+  }
+
   @Override
   public String verb() {
     return "open-load";

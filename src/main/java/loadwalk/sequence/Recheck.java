@@ -6,7 +6,7 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
-import loadwalk.json.Fields;
+import loadwalk.json.Shape;
 import loadwalk.text.Sentence;
 
 /**
@@ -27,17 +27,14 @@ public record Recheck(List<String> of, double afterWarmMinutes) implements Step 
     of = List.copyOf(of);
   }
 
-  static Optional<Step> read(Fields fields) {
-    fields.require("of");
-    int before = fields.faults().count();
-    List<String> of = fields.texts("of");
-    boolean whole = fields.faults().count() == before;
-    boolean few = !of.isEmpty() && of.size() <= MOST_TARGETS;
-    if (whole && !few && fields.node("of").isPresent()) {
-      fields.fault("of", "«of» must name 1 to " + MOST_TARGETS + " steps");
+  @Override
+  public Step shape(Shape in) {
+    List<String> ids = in.texts("of", of);
+    if (ids.isEmpty() || ids.size() > MOST_TARGETS) {
+      in.refuse("of", "«of» must name 1 to " + MOST_TARGETS + " steps");
     }
-    double minutes = fields.number("afterWarmMinutes", 0, StepReader.MOST_MINUTES).orElse(0);
-    return whole ? Optional.of(new Recheck(of, minutes)) : Optional.empty();
+    double minutes = in.numberOr("afterWarmMinutes", afterWarmMinutes, 0, StepReader.MOST_MINUTES);
+    return new Recheck(ids, minutes);
   }
 
   @Override

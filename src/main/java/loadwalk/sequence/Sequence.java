@@ -3,6 +3,10 @@ package loadwalk.sequence;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
+import loadwalk.text.Visible;
 
 /**
  * A scripted procedure.
@@ -22,11 +26,68 @@ public record Sequence(
     double limitThdPercent,
     double supplyVolts,
     List<Step> steps,
-    String contentHash) {
+    String contentHash)
+    implements Shaped<Sequence> {
+  private static final int MOST_STEPS = 200;
+  private static final int LONGEST_NAME = 64;
+  private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
+
   /** Copies the steps. */
   public Sequence {
     Objects.requireNonNull(name, "name");
     steps = List.copyOf(steps);
+  }
+
+  /**
+   * Returns a sequence of which nothing is known but its file.
+   *
+   * @param name the name that the file must state, empty where any will do
+   * @param hash the hash of the file's bytes
+   */
+  static Sequence blank(String name, String hash) {
+    return new Sequence(name, "", 1, 1, 1, List.of(new Idle()), hash);
+  }
+
+  @Override
+  public Sequence shape(Shape in) {
+    String stated = in.text("name", name);
+    checkName(in, stated);
+    String itsTitle = in.text("title", title);
+    double hertz = in.part("tone", new Tone(toneHertz)).hertz;
+    double percent = in.part("limit", new Limit(limitThdPercent)).thdPercent;
+    double volts = in.number("supplyVolts", supplyVolts, 1, 100);
+    List<Step> read = StepReader.steps(in, "steps", steps);
+    if (read.isEmpty()) {
+      in.refuse("steps", "«steps» must have at least one step");
+    }
+    if (read.size() > MOST_STEPS) {
+      in.refuse("steps", "«steps» must not have more than " + MOST_STEPS + " steps");
+    }
+    return new Sequence(stated, itsTitle, hertz, percent, volts, read, contentHash);
+  }
+
+  private void checkName(Shape in, String stated) {
+    if (!stated.isEmpty() && !NAME.matcher(stated).matches()) {
+      in.refuse("name", "«name» must be small letters, digits and hyphens, at most 64");
+    } else if (!name.isEmpty() && !stated.equals(name)) {
+      String file = Visible.line(name, LONGEST_NAME);
+      String both = "«name» is «%s» where the file is named «%s»; a sequence is found by it";
+      in.refuse("name", String.format(both, stated, file));
+    }
+  }
+
+  private record Tone(double hertz) implements Shaped<Tone> {
+    @Override
+    public Tone shape(Shape in) {
+      return new Tone(in.number("hertz", hertz, 1, 100_000));
+    }
+  }
+
+  private record Limit(double thdPercent) implements Shaped<Limit> {
+    @Override
+    public Limit shape(Shape in) {
+      return new Limit(in.number("thdPercent", thdPercent, 0.001, 50));
+    }
   }
 
   /** Returns the first load that a step names: the one for warm-ups and for the unloaded volts. */

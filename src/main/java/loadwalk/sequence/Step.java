@@ -5,12 +5,14 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.json.Shaped;
 
 /**
  * One entry of a sequence. Each kind is a record that answers for itself whatever a caller asks of
  * a step, so that nobody needs to ask which kind it is.
  */
-public sealed interface Step permits WarmUp, Idle, Measure, OpenLoad, Recheck, Music, Note {
+public sealed interface Step extends Shaped<Step>
+    permits WarmUp, Idle, Measure, OpenLoad, Recheck, Music, Note {
 
   /** Returns what the step does, the word of its {@code do} key. */
   String verb();

@@ -2,47 +2,58 @@ package loadwalk.sequence;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
-import loadwalk.json.Fields;
+import loadwalk.json.Shape;
+import loadwalk.json.Shaped;
+import loadwalk.json.Words;
 
-/** Reads the steps of one sequence in order, remembering the loads already measured. */
+/** Goes through the steps of one sequence in order, remembering the loads already measured. */
 final class StepReader {
   static final double LEAST_MINUTES = 0.01;
   static final double MOST_MINUTES = 600;
 
+  /** A blank of each kind by the word of its {@code do} key. */
+  static final Words<Step> KINDS =
+      Words.of(
+          List.of(
+              WarmUp.lasting(LEAST_MINUTES),
+              new Idle(),
+              Measure.blank(),
+              new OpenLoad(),
+              new Recheck(List.of(Recheck.HEAVIEST), 0),
+              new Music(LEAST_MINUTES),
+              new Note("")),
+          Step::verb);
+
   private final List<String> measured = new ArrayList<>();
   private final Map<String, Integer> counts = new HashMap<>();
 
-  /** Each kind by the word of its {@code do} key; a kind makes what its fields allow. */
-  private final Map<String, Function<Fields, Optional<Step>>> kinds = new LinkedHashMap<>();
-
-  StepReader() {
-    kinds.put("warm-up", WarmUp::read);
-    kinds.put("idle", fields -> Optional.of(new Idle()));
-    kinds.put("measure", Measure::read);
-    kinds.put("open-load", fields -> Optional.of(new OpenLoad()));
-    kinds.put("recheck", Recheck::read);
-    kinds.put("music", Music::read);
-    kinds.put("note", Note::read);
+  /** Goes through the steps under a key. */
+  static List<Step> steps(Shape in, String key, List<Step> steps) {
+    StepReader before = new StepReader();
+    List<Placed> placed = steps.stream().map(step -> before.new Placed(step)).toList();
+    return in.list(key, placed, before.new Placed(null)).stream().map(each -> each.step).toList();
   }
 
-  /** Reads one step; of an unknown one only that is said. */
-  Optional<Step> read(Fields fields) {
-    Optional<Function<Fields, Optional<Step>>> kind = fields.requiredWord("do", kinds);
-    Optional<Step> step = kind.flatMap(known -> known.apply(fields));
-    step.ifPresent(made -> place(made, fields));
-    return kind.flatMap(known -> fields.build(step::orElseThrow));
-  }
+  private final class Placed implements Shaped<Placed> {
+    private final Step step;
 
-  /** A step at fault in a key of its own is placed all the same, so that all is said at once. */
-  private void place(Step step, Fields fields) {
-    step.misplaced(measured).forEach(fault -> fields.fault(fault.key(), fault.sentence()));
-    if (step.load().isPresent()) {
-      measured.add(PlannedStep.numbered(step.baseId(), counts));
+    Placed(Step step) {
+      this.step = step;
+    }
+
+    /** A step at fault in a key of its own is placed all the same, so that all is said at once. */
+    @Override
+    public Placed shape(Shape in) {
+      Step read = in.kind("do", step, KINDS);
+      if (read != null) {
+        read.misplaced(measured).forEach(fault -> in.refuse(fault.key(), fault.sentence()));
+        if (read.load().isPresent()) {
+          measured.add(PlannedStep.numbered(read.baseId(), counts));
+        }
+      }
+      return new Placed(read);
     }
   }
 }

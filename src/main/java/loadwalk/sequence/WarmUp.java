@@ -5,7 +5,7 @@ import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
-import loadwalk.json.Fields;
+import loadwalk.json.Shape;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
@@ -27,15 +27,12 @@ public record WarmUp(double minutes, double powerFraction, double steadyCelsiusP
     return new WarmUp(minutes, DEFAULT_POWER_FRACTION, DEFAULT_STEADY_CELSIUS_PER_MINUTE);
   }
 
-  static Optional<Step> read(Fields fields) {
-    double minutes =
-        fields.requiredNumber("minutes", StepReader.LEAST_MINUTES, StepReader.MOST_MINUTES);
-    double power = fields.number("powerFraction", 0.01, 1).orElse(DEFAULT_POWER_FRACTION);
-    double slope =
-        fields
-            .number("steadyCelsiusPerMinute", 0.01, 100)
-            .orElse(DEFAULT_STEADY_CELSIUS_PER_MINUTE);
-    return Optional.of(new WarmUp(minutes, power, slope));
+  @Override
+  public Step shape(Shape in) {
+    return new WarmUp(
+        in.number("minutes", minutes, StepReader.LEAST_MINUTES, StepReader.MOST_MINUTES),
+        in.numberOr("powerFraction", powerFraction, 0.01, 1),
+        in.numberOr("steadyCelsiusPerMinute", steadyCelsiusPerMinute, 0.01, 100));
   }
 
   @Override

@@ -17,7 +17,6 @@ import loadwalk.json.Read;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
-import loadwalk.sequence.SequenceWriter;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -121,7 +120,7 @@ class ReadersFuzzTest {
     List<String> ids = PlannedStep.of(sequence).stream().map(PlannedStep::id).toList();
     boolean unique = ids.stream().distinct().count() == ids.size();
     Sequence again =
-        SequenceReader.read(SequenceWriter.text(sequence), "again").found().orElseThrow();
+        SequenceReader.read(SequenceReader.FILE.text(sequence), "again").found().orElseThrow();
     boolean same =
         again.steps().equals(sequence.steps()) && again.toneHertz() == sequence.toneHertz();
     return (unique ? "" : "ids repeat ") + (same ? "" : "does not survive being written");

@@ -17,9 +17,9 @@ class FieldsTest {
   void build_ofAGoodObject_makesTheRecord() {
     Fields fields =
         open("{\"n\":4,\"i\":3,\"t\":\"a\",\"b\":true,\"u\":null,\"l\":[1,2],\"w\":\"one\"}");
-    assertEquals(4, fields.requiredNumber("n", 0, 10));
+    assertEquals(OptionalDouble.of(4), fields.number("n", 0, 10));
     assertEquals(OptionalLong.of(3), fields.whole("i", 0, 10));
-    assertEquals("a", fields.requiredText("t"));
+    assertEquals(Optional.of("a"), fields.text("t"));
     assertEquals(Optional.of(true), fields.flag("b"));
     assertEquals(Optional.empty(), fields.flag("u"));
     assertEquals(List.of(1.0, 2.0), fields.numbers("l", 0, 10));
@@ -32,11 +32,11 @@ class FieldsTest {
   @Test
   void build_ofABadObject_reportsEveryFaultWithPlaceAndKey() {
     Fields fields = open("{\n\"n\": 40,\n\"i\": 1.5,\n\"t\": \"\",\n\"w\": \"tow\",\n\"ohm\": 1}");
-    fields.requiredNumber("n", 0, 10);
+    fields.number("n", 0, 10);
     fields.whole("i", 0, 10);
-    fields.requiredText("t");
+    fields.text("t");
     fields.word("w", Map.of("one", 1, "two", 2));
-    fields.requiredNumber("ohms", 0, 10);
+    fields.require("ohms");
     assertEquals(Optional.empty(), fields.build(() -> "made"));
     assertEquals(
         List.of(

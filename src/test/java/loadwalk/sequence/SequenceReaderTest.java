@@ -31,7 +31,7 @@ class SequenceReaderTest {
     assertEquals(name, sequence.name());
     assertEquals(64, sequence.contentHash().length());
     Sequence again =
-        SequenceReader.read(SequenceWriter.text(sequence), "again").found().orElseThrow();
+        SequenceReader.read(SequenceReader.FILE.text(sequence), "again").found().orElseThrow();
     assertEquals(sequence.steps(), again.steps());
     assertEquals(sequence.toneHertz(), again.toneHertz());
     assertEquals(sequence.limitThdPercent(), again.limitThdPercent());
