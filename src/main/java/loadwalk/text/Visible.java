@@ -88,7 +88,7 @@ public final class Visible {
 
   /**
    * Returns a text in which every character takes one cell of a screen: what takes none or two, or
-   * is no character by itself, is a question mark.
+   * is no character by itself, is a question mark, and line breaks and tabs are blanks.
    */
   public static String cells(String text) {
     StringBuilder out = null;
@@ -97,7 +97,7 @@ public final class Visible {
       boolean cell = c >= ' ' && c < ASCII_END || is(c) && Columns.of(c) == 1;
       if (!cell) {
         out = out == null ? new StringBuilder(text) : out;
-        out.setCharAt(i, INSTEAD);
+        out.setCharAt(i, c == '\n' || c == '\r' || c == '\t' ? ' ' : INSTEAD);
       }
     }
     return out == null ? text : out.toString();

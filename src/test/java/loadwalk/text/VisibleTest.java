@@ -35,6 +35,7 @@ class VisibleTest {
   void cells_areOneColumnEach() {
     assertEquals("Ωé??x?", Visible.cells("Ωé漢\u0301x\u202e"));
     assertEquals("??", Visible.cells("😀"));
+    assertEquals("a b", Visible.cells("a\nb"));
     assertEquals("?", Visible.cells("\u001b"));
   }
 
