@@ -11,14 +11,20 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
 import loadwalk.json.Read;
 import loadwalk.json.Shape;
-import loadwalk.json.Shaped;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 import loadwalk.walk.StepState.Status;
 import loadwalk.walk.WalkState.Hold;
 
 /** Something that happened in a walk, as its journal keeps it. */
-public sealed interface Fact extends FactsOfStep, Shaped<Fact> {
+public sealed interface Fact extends FactsOfStep {
+
+  /**
+   * Goes through the fields of the fact as its journal keeps them, see {@link
+   * loadwalk.json.Shaped}. It is not one itself, for this type is loaded before the first frame,
+   * and nothing of JSON should be.
+   */
+  Fact shape(Shape in);
 
   /** Returns the state after this fact; {@link Opened} is the only one that needs no state. */
   WalkState applyTo(WalkState state, long wallMillis);

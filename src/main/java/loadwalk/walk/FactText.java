@@ -84,7 +84,7 @@ public final class FactText {
   private record Line(Fact fact, long wallMillis, long bodyMillis) implements Shaped<Line> {
     @Override
     public Line shape(Shape in) {
-      Fact itself = in.kind("fact", fact, FactKinds.ALL);
+      Fact itself = in.word("fact", fact, FactKinds.ALL).shape(in);
       boolean own = in.has("at", wallMillis != bodyMillis);
       return new Line(itself, own ? in.moment("at", wallMillis) : bodyMillis, bodyMillis);
     }
