@@ -12,6 +12,9 @@ import loadwalk.json.Shape;
  * @param high the upper end
  */
 public record Band(double low, double middle, double high) {
+  /** The probability that a reading falls in its band. */
+  public static final double LEVEL = 0.95;
+
   static final Band BLANK = new Band(0, 0, 0);
 
   private static final double MOST = Double.MAX_VALUE;

@@ -27,9 +27,6 @@ import loadwalk.bench.Target;
  * always gives the same answer; instances may be shared between threads.
  */
 public final class StandardForecaster implements Forecaster {
-  /** The probability that a reading falls in its band. */
-  public static final double LEVEL = 0.95;
-
   /** Models kept between calls: a walk asks for few at once. Chosen by hand. */
   private static final int SLOTS = 16;
 
@@ -51,7 +48,7 @@ public final class StandardForecaster implements Forecaster {
     StepCautions.Outcome outcome = cautions.of(evidence, target, bands.bands(), demand);
     return new Forecast(
         target.stepId(),
-        LEVEL,
+        Band.LEVEL,
         bands.bands(),
         demand,
         outcome.cautions(),

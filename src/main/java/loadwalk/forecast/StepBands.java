@@ -10,7 +10,7 @@ import loadwalk.bench.Target;
 
 /** The band of every reading of a step, and what the step asks of the bench but for its leads. */
 record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
-  private static final double TAIL = (1 - StandardForecaster.LEVEL) / 2;
+  private static final double TAIL = (1 - Band.LEVEL) / 2;
 
   /** The point of the normal at which the upper tail of a band begins. */
   static final double TAIL_QUANTILE = -Normal.quantile(TAIL);
