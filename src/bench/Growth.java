@@ -9,12 +9,11 @@ import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import loadwalk.bench.LoadResistor;
 import loadwalk.cli.LedgerReading;
-import loadwalk.cli.WalkShelf;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
-import loadwalk.plan.WiringRequest;
-import loadwalk.plan.WiringSearch;
-import loadwalk.report.Picture;
+import loadwalk.plan.wiring.WiringRequest;
+import loadwalk.plan.wiring.WiringSearch;
+import loadwalk.report.page.Picture;
 import loadwalk.walk.FactText;
 
 /** Measures how work grows with its size and prints the order found between the sizes. */

@@ -41,6 +41,15 @@ class LayersTest {
           Map.entry("json", 0),
           Map.entry("text", -1));
 
+  /** The rooms of a package that has some, from the bottom up; "" is the package itself. */
+  private static final Map<String, List<String>> ROOMS =
+      Map.of(
+          "app", List.of("loop", "store", "meter", "sound", ""),
+          "forecast", List.of("", "caution", "model", "doubt", "standard"),
+          "plan", List.of("wiring", ""),
+          "report", List.of("page", "sheet", "ledger", "plan", "wave"),
+          "wave", List.of("", "file", "tone", "spectrum", "analysis"));
+
   private static final Set<String> WORLD =
       Set.of(
           "java.io.File",
@@ -77,6 +86,33 @@ class LayersTest {
           }
         });
     assertEquals(Set.of(), wrong);
+  }
+
+  @Test
+  void imports_goDownOnlyAmongTheRoomsOfAPackage() {
+    Set<String> wrong = new TreeSet<>();
+    forEachDependency(
+        (from, to) -> {
+          String top = topPackage(from);
+          boolean inside =
+              to.getName().startsWith("loadwalk.") && top.equals(topPackage(to.getName()));
+          if (inside && floor(from) < floor(to.getName())) {
+            wrong.add(from + " -> " + to.getName());
+          }
+        });
+    assertEquals(Set.of(), wrong);
+  }
+
+  @Test
+  void everyRoom_isNamed_andEveryNamedRoomIsThere() {
+    Set<String> found = new TreeSet<>();
+    classes.forEach(c -> found.add(topPackage(c.getName()) + "/" + room(c.getName())));
+    Set<String> named = new TreeSet<>();
+    ROWS.keySet()
+        .forEach(
+            top ->
+                ROOMS.getOrDefault(top, List.of("")).forEach(room -> named.add(top + "/" + room)));
+    assertEquals(named, found);
   }
 
   @Test
@@ -150,5 +186,14 @@ class LayersTest {
   private static String topPackage(String className) {
     String[] parts = className.split("\\.");
     return parts.length > 1 ? parts[1] : className;
+  }
+
+  private static int floor(String className) {
+    return ROOMS.getOrDefault(topPackage(className), List.of("")).indexOf(room(className));
+  }
+
+  private static String room(String className) {
+    String[] parts = className.split("\\.");
+    return parts.length > 3 ? parts[2] : "";
   }
 }

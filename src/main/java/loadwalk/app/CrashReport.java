@@ -15,6 +15,8 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import loadwalk.app.store.AtomicFile;
+import loadwalk.app.store.DataHome;
 
 /**
  * Reports a fault of Loadwalk itself in a file that can be handed on.

@@ -5,17 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import loadwalk.app.loop.Background;
+import loadwalk.cli.KeptWalks;
 import loadwalk.cli.LedgerReading;
-import loadwalk.cli.WalkShelf;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
-import loadwalk.report.ComparisonPage;
-import loadwalk.report.Ledger;
-import loadwalk.report.LedgerEntry;
-import loadwalk.report.LedgerGathering;
-import loadwalk.report.LedgerSort;
-import loadwalk.report.Page;
-import loadwalk.report.TextPage;
+import loadwalk.report.ledger.ComparisonPage;
+import loadwalk.report.ledger.Ledger;
+import loadwalk.report.ledger.LedgerEntry;
+import loadwalk.report.ledger.LedgerGathering;
+import loadwalk.report.ledger.LedgerSort;
+import loadwalk.report.page.Page;
+import loadwalk.report.page.TextPage;
 import loadwalk.view.LedgerRow;
 import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Effect;
@@ -26,7 +27,7 @@ import loadwalk.walk.Effect;
  * @param shelf where the walks are
  * @param ascii whether only plain ASCII may be used
  */
-record LedgerForScreen(WalkShelf shelf, boolean ascii) {
+record LedgerForScreen(KeptWalks shelf, boolean ascii) {
   private static final int COLUMNS = 78;
   private static final String UNKNOWN = "?";
 

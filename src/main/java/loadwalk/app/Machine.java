@@ -17,6 +17,17 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.Function;
+import loadwalk.app.loop.Background;
+import loadwalk.app.loop.Clocks;
+import loadwalk.app.loop.LineFeed;
+import loadwalk.app.loop.PlainLoop;
+import loadwalk.app.loop.ProgramRunner;
+import loadwalk.app.loop.TerminalLoop;
+import loadwalk.app.store.DataHome;
+import loadwalk.app.store.SequenceFinder;
+import loadwalk.app.store.SessionStore;
+import loadwalk.app.store.WalkFolder;
+import loadwalk.app.store.WalkName;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
@@ -269,7 +280,7 @@ final class Machine implements World {
       Surroundings around, Rules rules, Look look, Runnable bell) {
     return new MachineEffects(
         folder(around),
-        new SequenceShelf(dataHome(around)),
+        new SequenceFinder(dataHome(around)),
         new Texts(rules, look.ascii()),
         Clocks.MACHINE,
         bell);

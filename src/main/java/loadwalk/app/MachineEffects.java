@@ -5,6 +5,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import loadwalk.app.loop.Background;
+import loadwalk.app.loop.Clocks;
+import loadwalk.app.loop.EffectRunner;
+import loadwalk.app.meter.MetersOfWalk;
+import loadwalk.app.sound.CaptureReader;
+import loadwalk.app.sound.LiveInput;
+import loadwalk.app.sound.SoundInput;
+import loadwalk.app.sound.WalkSound;
+import loadwalk.app.store.KeptWalksOnDisk;
+import loadwalk.app.store.OpenWalk;
+import loadwalk.app.store.Opening;
+import loadwalk.app.store.SequenceFinder;
+import loadwalk.app.store.WalkFolder;
+import loadwalk.app.store.WalkName;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
@@ -21,35 +35,35 @@ import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
 
 /** The outside world of the program: journals, sequences, the practice bench, texts to show. */
-final class MachineEffects implements EffectRunner {
+public final class MachineEffects implements EffectRunner {
   private static final int SAMPLES_PER_SECOND = 48_000;
 
   private final WalkFolder walks;
-  private final SequenceShelf sequences;
+  private final SequenceFinder sequences;
   private final Texts texts;
   private final Clocks clocks;
   private final Runnable bell;
   private final WalkSound live;
-  private final WalkMeters meters;
+  private final MetersOfWalk meters;
   private Optional<OpenWalk> open = Optional.empty();
   private Background background = Background.NONE;
   private boolean leaving;
 
-  MachineEffects(
-      WalkFolder walks, SequenceShelf sequences, Texts texts, Clocks clocks, Runnable bell) {
+  public MachineEffects(
+      WalkFolder walks, SequenceFinder sequences, Texts texts, Clocks clocks, Runnable bell) {
     this(walks, sequences, texts, clocks, bell, () -> SoundInput.open(SAMPLES_PER_SECOND));
   }
 
   /** Does effects, listening to a given input. */
-  MachineEffects(
+  public MachineEffects(
       WalkFolder walks,
-      SequenceShelf sequences,
+      SequenceFinder sequences,
       Texts texts,
       Clocks clocks,
       Runnable bell,
       LiveInput input) {
     this.live = new WalkSound(walks.home(), clocks, input);
-    this.meters = new WalkMeters(clocks);
+    this.meters = new MetersOfWalk(clocks);
     this.walks = walks;
     this.sequences = sequences;
     this.texts = texts;
@@ -63,7 +77,7 @@ final class MachineEffects implements EffectRunner {
   }
 
   LedgerForScreen ledger() {
-    return new LedgerForScreen(new SessionShelf(walks.home(), texts.rules()), texts.ascii());
+    return new LedgerForScreen(new KeptWalksOnDisk(walks.home(), texts.rules()), texts.ascii());
   }
 
   @Override
@@ -94,11 +108,11 @@ final class MachineEffects implements EffectRunner {
   }
 
   /** Reads what is at hand to start from. */
-  ProgramEvent libraryRead() throws IOException {
+  public ProgramEvent libraryRead() throws IOException {
     return new ProgramEvent.LibraryRead(walks.library(sequences));
   }
 
-  static Effect.OpenWalk onPracticeBench(Effect.OpenPractice practice) {
+  public static Effect.OpenWalk onPracticeBench(Effect.OpenPractice practice) {
     PracticeRig rig = PracticeRig.ofSeed(practice.seed());
     return new Effect.OpenWalk(
         practice.sequence(),
@@ -108,15 +122,15 @@ final class MachineEffects implements EffectRunner {
         practice.speed());
   }
 
-  List<ProgramEvent> open(Effect.OpenWalk asked) throws IOException {
-    Optional<Read<SequenceShelf.Found>> found = sequences.find(asked.sequence());
+  public List<ProgramEvent> open(Effect.OpenWalk asked) throws IOException {
+    Optional<Read<SequenceFinder.Found>> found = sequences.find(asked.sequence());
     if (found.isEmpty()) {
       return told("There is no sequence named " + asked.sequence() + ".");
     }
     if (found.get().found().isEmpty()) {
       return told(found.get().faults().get(0).text());
     }
-    SequenceShelf.Found sequence = found.get().found().get();
+    SequenceFinder.Found sequence = found.get().found().get();
     Fact.Opened opened =
         new Fact.Opened(
             "unnamed",
@@ -134,7 +148,7 @@ final class MachineEffects implements EffectRunner {
     return walks;
   }
 
-  SequenceShelf sequences() {
+  SequenceFinder sequences() {
     return sequences;
   }
 
@@ -146,7 +160,7 @@ final class MachineEffects implements EffectRunner {
     return live;
   }
 
-  WalkMeters meters() {
+  MetersOfWalk meters() {
     return meters;
   }
 
@@ -163,7 +177,7 @@ final class MachineEffects implements EffectRunner {
     meters.pace(warmSecondsASecond);
   }
 
-  List<ProgramEvent> resume(WalkName name) {
+  public List<ProgramEvent> resume(WalkName name) {
     return opened(walks.store().open(name));
   }
 
@@ -238,7 +252,7 @@ final class MachineEffects implements EffectRunner {
   }
 
   /** Sets what is run, on a meter's thread, whenever a meter has spoken. */
-  void nudging(Runnable whenMetersSpeak) {
+  public void nudging(Runnable whenMetersSpeak) {
     meters.nudging(whenMetersSpeak);
   }
 
@@ -249,7 +263,7 @@ final class MachineEffects implements EffectRunner {
   }
 
   /** Lets the open walk go; all of it is on the disk already. */
-  void close() throws IOException {
+  public void close() throws IOException {
     live.close();
     meters.close();
     if (open.isPresent()) {

@@ -12,6 +12,14 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.app.loop.Clocks;
+import loadwalk.app.loop.HarmlessWriter;
+import loadwalk.app.loop.StandardOutput;
+import loadwalk.app.meter.MeterTrial;
+import loadwalk.app.meter.Port;
+import loadwalk.app.sound.SoundOutput;
+import loadwalk.app.store.DataHome;
+import loadwalk.app.store.KeptWalksOnDisk;
 import loadwalk.cli.BadInput;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
@@ -67,13 +75,13 @@ public final class Main {
   }
 
   /** Tells that a command's output was not written whole, and returns its exit code. */
-  static int unwritten(int code, String lost, PrintWriter err) {
+  public static int unwritten(int code, String lost, PrintWriter err) {
     err.println(lost);
     return code == ExitCode.DONE ? ExitCode.BAD_INPUT : code;
   }
 
   /** Runs a command and returns its exit code; what escapes it is reported, never thrown. */
-  static int run(String... arguments) {
+  public static int run(String... arguments) {
     try {
       if (arguments.length == 0) {
         // The way to the first frame is kept free of the command line's reflection.
@@ -106,14 +114,14 @@ public final class Main {
     return switch (name) {
       case "walk" -> new WalkCommand(machine);
       case "resume" -> new ResumeCommand(machine);
-      case "rehearse" -> new RehearseCommand(new DataShelves());
+      case "rehearse" -> new RehearseCommand(new KeptSequencesOnDisk());
       case "plan" -> new PlanCommand(home -> dataHome(home).root());
-      case "meters" -> new MetersCommand(new MeterBench(Port.OF_MACHINE, Clocks.MACHINE));
-      case "sheet" -> new SheetCommand(SessionShelf::at);
-      case "ledger" -> new LedgerCommand(SessionShelf::at);
+      case "meters" -> new MetersCommand(new MeterTrial(Port.OF_MACHINE, Clocks.MACHINE));
+      case "sheet" -> new SheetCommand(KeptWalksOnDisk::at);
+      case "ledger" -> new LedgerCommand(KeptWalksOnDisk::at);
       case "tone" -> new ToneCommand(SoundOutput::open, new PrintStream(OUT));
       case "wave" -> new WaveCommand();
-      case "replay" -> new ReplayCommand(SessionShelf::at);
+      case "replay" -> new ReplayCommand(KeptWalksOnDisk::at);
       case "check" -> new CheckCommand();
       default -> throw new IllegalArgumentException("no command is named " + name);
     };
@@ -135,7 +143,7 @@ public final class Main {
   }
 
   /** Reports a fault in a file and one sentence; returns the exit code. */
-  static int crashed(Throwable fault, String... arguments) {
+  public static int crashed(Throwable fault, String... arguments) {
     if (fault instanceof BadInput) {
       utf8(FileDescriptor.err).println(fault.getMessage());
       return ExitCode.BAD_INPUT;

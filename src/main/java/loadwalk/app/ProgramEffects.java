@@ -2,6 +2,9 @@ package loadwalk.app;
 
 import java.io.IOException;
 import java.util.List;
+import loadwalk.app.meter.MetersOfWalk;
+import loadwalk.app.store.PhotoBox;
+import loadwalk.app.store.WalkName;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Effect;
@@ -104,7 +107,7 @@ record ProgramEffects(MachineEffects machine, Program program)
 
   @Override
   public List<ProgramEvent> listen(Effect.Listen asked) {
-    WalkMeters meters = machine.meters();
+    MetersOfWalk meters = machine.meters();
     return machine.live().listen(asked.on(), program, meters.practice(), meters.nudge());
   }
 

@@ -4,17 +4,21 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.app.store.Opening;
+import loadwalk.app.store.SequenceFinder;
+import loadwalk.app.store.WalkFolder;
+import loadwalk.app.store.WalkName;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.forecast.Observation;
 import loadwalk.json.Read;
 import loadwalk.plan.Rules;
-import loadwalk.report.Page;
-import loadwalk.report.PlanPage;
-import loadwalk.report.Sheet;
-import loadwalk.report.SheetOptions;
-import loadwalk.report.SheetPage;
-import loadwalk.report.TextPage;
+import loadwalk.report.page.Page;
+import loadwalk.report.page.TextPage;
+import loadwalk.report.plan.PlanPage;
+import loadwalk.report.sheet.Sheet;
+import loadwalk.report.sheet.SheetOptions;
+import loadwalk.report.sheet.SheetPage;
 import loadwalk.sequence.Sequence;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
@@ -30,7 +34,7 @@ import loadwalk.walk.WalkState;
  * @param rules what plans and sheets go by
  * @param ascii whether only plain ASCII may be used
  */
-record Texts(Rules rules, boolean ascii) {
+public record Texts(Rules rules, boolean ascii) {
   private static final int COLUMNS = 78;
 
   /** Returns the sheet of the open walk, or of a kept one. */
@@ -66,8 +70,8 @@ record Texts(Rules rules, boolean ascii) {
   }
 
   /** Returns the plan of the bench before anything is connected. */
-  ProgramEvent plan(SequenceShelf sequences, Effect.ShowPlan asked) throws IOException {
-    Optional<SequenceShelf.Found> found = sequences.find(asked.sequence()).flatMap(Read::found);
+  ProgramEvent plan(SequenceFinder sequences, Effect.ShowPlan asked) throws IOException {
+    Optional<SequenceFinder.Found> found = sequences.find(asked.sequence()).flatMap(Read::found);
     return found.isEmpty()
         ? new ProgramEvent.Told("The sequence " + asked.sequence() + " cannot be read.")
         : plan(found.get().sequence(), asked.amplifier(), asked.bench(), List.of());

@@ -14,10 +14,10 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
 import loadwalk.text.Visible;
-import loadwalk.wave.AudioSource;
 import loadwalk.wave.CaptureException;
-import loadwalk.wave.ScopeCsv;
-import loadwalk.wave.WavReader;
+import loadwalk.wave.file.AudioSource;
+import loadwalk.wave.file.ScopeCsv;
+import loadwalk.wave.file.WavReader;
 
 /** A captured wave in a file, WAV or scope CSV, that can be read more than once. */
 public final class CaptureFile implements AutoCloseable {

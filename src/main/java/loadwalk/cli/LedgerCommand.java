@@ -7,15 +7,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import loadwalk.report.ComparisonPage;
-import loadwalk.report.Ledger;
-import loadwalk.report.LedgerCsv;
-import loadwalk.report.LedgerEntry;
-import loadwalk.report.LedgerGathering;
-import loadwalk.report.LedgerJson;
-import loadwalk.report.LedgerPage;
-import loadwalk.report.LedgerSort;
-import loadwalk.report.Page;
+import loadwalk.report.ledger.ComparisonPage;
+import loadwalk.report.ledger.Ledger;
+import loadwalk.report.ledger.LedgerCsv;
+import loadwalk.report.ledger.LedgerEntry;
+import loadwalk.report.ledger.LedgerGathering;
+import loadwalk.report.ledger.LedgerJson;
+import loadwalk.report.ledger.LedgerPage;
+import loadwalk.report.ledger.LedgerSort;
+import loadwalk.report.page.Page;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
 public final class LedgerCommand implements Callable<Integer> {
   private static final int TOLD_MOST = 5;
 
-  private final WalkShelf.Opener shelves;
+  private final KeptWalks.Opener shelves;
 
   @Spec private CommandSpec spec;
   @Mixin private HomeOption home;
@@ -58,7 +58,7 @@ public final class LedgerCommand implements Callable<Integer> {
   private List<String> compare = new ArrayList<>();
 
   /** Makes the command on a shelf. */
-  public LedgerCommand(WalkShelf.Opener shelves) {
+  public LedgerCommand(KeptWalks.Opener shelves) {
     this.shelves = shelves;
   }
 

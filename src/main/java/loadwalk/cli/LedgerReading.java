@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import loadwalk.report.LedgerEntry;
-import loadwalk.report.LedgerGathering;
-import loadwalk.report.LedgerIndex;
+import loadwalk.report.ledger.LedgerEntry;
+import loadwalk.report.ledger.LedgerGathering;
+import loadwalk.report.ledger.LedgerIndex;
 import loadwalk.walk.UnreadableFact;
 
 /**
@@ -33,15 +33,15 @@ public final class LedgerReading {
    * @throws IOException if the shelf cannot be listed
    */
   public static LedgerGathering of(
-      WalkShelf shelf, Consumer<String> progress, BooleanSupplier stopped) throws IOException {
+      KeptWalks shelf, Consumer<String> progress, BooleanSupplier stopped) throws IOException {
     LedgerGathering gathering = new LedgerGathering(LedgerIndex.read(shelf.ledgerIndex()));
-    List<WalkShelf.Listed> unknown = new ArrayList<>();
-    for (WalkShelf.Listed walk : shelf.list()) {
+    List<KeptWalks.Listed> unknown = new ArrayList<>();
+    for (KeptWalks.Listed walk : shelf.list()) {
       if (!gathering.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
         unknown.add(walk);
       }
     }
-    try (WorkInTurn<WalkShelf.Listed, Folded> crew =
+    try (WorkInTurn<KeptWalks.Listed, Folded> crew =
         new WorkInTurn<>(unknown, walk -> Folded.of(shelf, walk))) {
       while (crew.hasNext() && !stopped.getAsBoolean()) {
         boolean sound = crew.next().isTakenBy(gathering);
@@ -60,11 +60,11 @@ public final class LedgerReading {
 
   /** A journal with its entry, where it has one, and with what is wrong with it, where it is. */
   private record Folded(
-      WalkShelf.Listed walk, Optional<LedgerEntry> entry, Optional<String> wrong) {
-    static Folded of(WalkShelf shelf, WalkShelf.Listed walk) {
+      KeptWalks.Listed walk, Optional<LedgerEntry> entry, Optional<String> wrong) {
+    static Folded of(KeptWalks shelf, KeptWalks.Listed walk) {
       Optional<String> damaged = Optional.empty();
       try {
-        WalkShelf.Journal journal = shelf.read(walk.name());
+        KeptWalks.Journal journal = shelf.read(walk.name());
         damaged = journal.damaged();
         return new Folded(
             walk, Optional.of(LedgerEntry.ofBodies(journal.bodies(), shelf.rules())), damaged);
@@ -86,7 +86,7 @@ public final class LedgerReading {
   }
 
   /** The index only saves time: a ledger that cannot keep it is as good. */
-  private static void keep(WalkShelf shelf, LedgerGathering gathering, Consumer<String> progress) {
+  private static void keep(KeptWalks shelf, LedgerGathering gathering, Consumer<String> progress) {
     try {
       shelf.keepLedgerIndex(gathering.index().bytes());
     } catch (IOException e) {

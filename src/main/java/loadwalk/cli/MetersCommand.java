@@ -42,7 +42,7 @@ public final class MetersCommand implements Callable<Integer> {
 
   private static final Format OUTPUT = new Format("meters", 1);
 
-  private final MeterRoom room;
+  private final MeterPort room;
 
   @Spec private CommandSpec spec;
   @Mixin private HomeOption home;
@@ -82,7 +82,7 @@ public final class MetersCommand implements Callable<Integer> {
   private boolean json;
 
   /** Makes the command with what it asks. */
-  public MetersCommand(MeterRoom room) {
+  public MetersCommand(MeterPort room) {
     this.room = room;
   }
 
@@ -133,7 +133,7 @@ public final class MetersCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     PrintWriter out = spec.commandLine().getOut();
-    List<MeterRoom.Tried> all = room.tryAll(read.get());
+    List<MeterPort.Tried> all = room.tryAll(read.get());
     if (json) {
       out.println(JsonOut.line(generator -> write(generator, all)));
     } else if (all.isEmpty()) {
@@ -160,7 +160,7 @@ public final class MetersCommand implements Callable<Integer> {
     }
   }
 
-  private static void print(PrintWriter out, MeterRoom.Tried tried) {
+  private static void print(PrintWriter out, MeterPort.Tried tried) {
     out.println(tried.meter().label() + ", reads the " + tried.meter().reads().label());
     if (tried.meter().connection().isEmpty()) {
       out.println("  read by eye; the bench names no connection");
@@ -178,11 +178,11 @@ public final class MetersCommand implements Callable<Integer> {
     out.println("  answers: " + said);
   }
 
-  private static void write(JsonGenerator out, List<MeterRoom.Tried> all) throws IOException {
+  private static void write(JsonGenerator out, List<MeterPort.Tried> all) throws IOException {
     out.writeStartObject();
     out.writeStringField(Format.KEY, OUTPUT.text());
     out.writeArrayFieldStart("meters");
-    for (MeterRoom.Tried tried : all) {
+    for (MeterPort.Tried tried : all) {
       out.writeStartObject();
       out.writeStringField("label", tried.meter().label());
       out.writeStringField("reads", tried.meter().reads().key());
@@ -215,7 +215,7 @@ public final class MetersCommand implements Callable<Integer> {
   /** Serves the practice bench; every line typed says what stands on it from then on. */
   private int served() throws IOException {
     OptionalLong faultSeed = faults == null ? OptionalLong.empty() : OptionalLong.of(faults);
-    MeterRoom.Served served = room.serve(practice, faultSeed);
+    MeterPort.Served served = room.serve(practice, faultSeed);
     PrintWriter err = spec.commandLine().getErr();
     try {
       hand(served, err);
@@ -234,7 +234,7 @@ public final class MetersCommand implements Callable<Integer> {
   }
 
   /** Hands the bench over, as text or as files ready for a walk, and says how to go on. */
-  private void hand(MeterRoom.Served served, PrintWriter err) throws IOException {
+  private void hand(MeterPort.Served served, PrintWriter err) throws IOException {
     if (keep == null) {
       PrintWriter out = spec.commandLine().getOut();
       out.print(BenchFiles.BENCH.text(served.bench()));

@@ -7,10 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import loadwalk.report.HtmlPage;
-import loadwalk.report.MarkdownPage;
-import loadwalk.report.Page;
-import loadwalk.report.TextPage;
+import loadwalk.report.page.HtmlPage;
+import loadwalk.report.page.MarkdownPage;
+import loadwalk.report.page.Page;
+import loadwalk.report.page.TextPage;
 import picocli.CommandLine.Option;
 
 /** The outputs that every page has; without any, the text goes to stdout. */

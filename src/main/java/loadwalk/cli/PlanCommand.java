@@ -18,7 +18,7 @@ import loadwalk.json.Read;
 import loadwalk.plan.BenchPlan;
 import loadwalk.plan.PlanJson;
 import loadwalk.plan.Rules;
-import loadwalk.report.PlanPage;
+import loadwalk.report.plan.PlanPage;
 import loadwalk.sequence.Sequence;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
     description = "Run walks without a screen, from lines of JSON to lines of JSON.",
     mixinStandardHelpOptions = true)
 public final class RehearseCommand implements Callable<Integer> {
-  private final Shelves shelves;
+  private final KeptSequences shelves;
 
   @Spec private CommandSpec spec;
 
@@ -47,7 +47,7 @@ public final class RehearseCommand implements Callable<Integer> {
   private List<String> files = List.of();
 
   /** Makes the command on the shelves of a data home. */
-  public RehearseCommand(Shelves shelves) {
+  public RehearseCommand(KeptSequences shelves) {
     this.shelves = shelves;
   }
 

@@ -32,7 +32,7 @@ public final class ReplayCommand implements Callable<Integer> {
   private static final Format OUTPUT = new Format("replay", 1);
   private static final int SHOWN = 64;
 
-  private final WalkShelf.Opener shelves;
+  private final KeptWalks.Opener shelves;
 
   @Spec private CommandSpec spec;
 
@@ -45,7 +45,7 @@ public final class ReplayCommand implements Callable<Integer> {
   private List<String> walks = List.of();
 
   /** Makes the command on a shelf. */
-  public ReplayCommand(WalkShelf.Opener shelves) {
+  public ReplayCommand(KeptWalks.Opener shelves) {
     this.shelves = shelves;
   }
 
@@ -54,7 +54,7 @@ public final class ReplayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    WalkShelf shelf = shelves.at(home.homeToRead());
+    KeptWalks shelf = shelves.at(home.homeToRead());
     List<Replayed> replayed = new ArrayList<>();
     int code = ExitCode.DONE;
     for (String walk : walks) {
@@ -70,9 +70,9 @@ public final class ReplayCommand implements Callable<Integer> {
     return code;
   }
 
-  private int replay(WalkShelf shelf, String walk, List<Replayed> replayed) {
+  private int replay(KeptWalks shelf, String walk, List<Replayed> replayed) {
     try {
-      WalkShelf.Journal journal = shelf.read(walk);
+      KeptWalks.Journal journal = shelf.read(walk);
       journal.damaged().ifPresent(why -> complain(walk, why));
       List<List<Stamped>> records = journal.bodies().stream().map(FactText::read).toList();
       replayed.add(new Replayed(walk, Replay.of(shelf.rules(), records)));

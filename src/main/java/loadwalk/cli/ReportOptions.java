@@ -5,7 +5,7 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import loadwalk.report.Page;
+import loadwalk.report.page.Page;
 import picocli.CommandLine.Option;
 
 /** The outputs of a sheet and a ledger: those of a page, and a table of their numbers. */

@@ -6,12 +6,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import loadwalk.report.Picture;
-import loadwalk.report.Sheet;
-import loadwalk.report.SheetCsv;
-import loadwalk.report.SheetJson;
-import loadwalk.report.SheetOptions;
-import loadwalk.report.SheetPage;
+import loadwalk.report.page.Picture;
+import loadwalk.report.sheet.Sheet;
+import loadwalk.report.sheet.SheetCsv;
+import loadwalk.report.sheet.SheetJson;
+import loadwalk.report.sheet.SheetOptions;
+import loadwalk.report.sheet.SheetPage;
 import loadwalk.walk.FactText;
 import loadwalk.walk.UnreadableFact;
 import loadwalk.walk.WalkState;
@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 written, 2 no such walk or a bad option, 4 a damaged journal.")
 public final class SheetCommand implements Callable<Integer> {
-  private final WalkShelf.Opener shelves;
+  private final KeptWalks.Opener shelves;
 
   @Spec private CommandSpec spec;
   @Mixin private HomeOption home;
@@ -47,7 +47,7 @@ public final class SheetCommand implements Callable<Integer> {
   private boolean showSerial;
 
   /** Makes the command on a shelf. */
-  public SheetCommand(WalkShelf.Opener shelves) {
+  public SheetCommand(KeptWalks.Opener shelves) {
     this.shelves = shelves;
   }
 
@@ -65,8 +65,8 @@ public final class SheetCommand implements Callable<Integer> {
     }
   }
 
-  private int write(WalkShelf shelf, PrintWriter err) throws IOException {
-    WalkShelf.Journal journal = shelf.read(walk == null ? newest(shelf) : walk);
+  private int write(KeptWalks shelf, PrintWriter err) throws IOException {
+    KeptWalks.Journal journal = shelf.read(walk == null ? newest(shelf) : walk);
     journal.damaged().ifPresent(err::println);
     if (journal.bodies().isEmpty()) {
       return refused(err, "This walk holds no record that can be read.", ExitCode.DAMAGED);
@@ -82,7 +82,7 @@ public final class SheetCommand implements Callable<Integer> {
     return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
   }
 
-  private static Map<String, Picture> pictures(WalkShelf shelf, WalkState state) {
+  private static Map<String, Picture> pictures(KeptWalks shelf, WalkState state) {
     Map<String, Picture> pictures = new HashMap<>();
     for (WalkState.Attachment a : state.attachments()) {
       shelf.photo(a.path(), a.sha256()).ifPresent(p -> pictures.put(a.sha256(), p));
@@ -90,8 +90,8 @@ public final class SheetCommand implements Callable<Integer> {
     return pictures;
   }
 
-  private static String newest(WalkShelf shelf) throws IOException {
-    List<WalkShelf.Listed> walks = shelf.list();
+  private static String newest(KeptWalks shelf) throws IOException {
+    List<KeptWalks.Listed> walks = shelf.list();
     if (walks.isEmpty()) {
       throw new IOException("There is no walk yet.");
     }

@@ -100,7 +100,7 @@ public record Forecast(
     }
 
     /** Returns the demand with the volts lost in the leads. */
-    Demand losing(Optional<Band> inLeads) {
+    public Demand losing(Optional<Band> inLeads) {
       return new Demand(loadWatts, totalWatts, heatWatts, inLeads);
     }
 

@@ -7,8 +7,8 @@
  *                                     └──> StepJudge, LoadedSearch ──> Doubt (entry)
  * </pre>
  *
- * <p>Open {@link loadwalk.forecast.Forecaster} first; {@link loadwalk.forecast.StandardForecaster}
- * does the work.
+ * <p>Open {@link loadwalk.forecast.Forecaster} first; {@link
+ * loadwalk.forecast.standard.StandardForecaster} does the work.
  *
  * <p>A number that is no formula's is a constant with its unit and where it comes from. "Set on the
  * experiment" means tuned on simulated walks, on seeds other than those reported; {@code

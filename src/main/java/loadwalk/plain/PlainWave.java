@@ -10,8 +10,8 @@ import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
 import loadwalk.walk.Effect;
-import loadwalk.wave.CaptureSetup;
-import loadwalk.wave.CsvUnits;
+import loadwalk.wave.file.CaptureSetup;
+import loadwalk.wave.file.CsvUnits;
 
 /** Reads what stands behind the word wave: a file, then what its samples stand for. */
 final class PlainWave {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import loadwalk.bench.Tables;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Verdict;
+import loadwalk.plan.wiring.WiringSummary;
 
 /**
  * A sequence planned on a bench before anything is connected.

@@ -15,6 +15,7 @@ import loadwalk.bench.Tables;
 import loadwalk.bench.Wire;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Evidence;
+import loadwalk.plan.wiring.WiringAnswer;
 
 /** Says what a bench lacks for a whole sequence: supply, fuse, leads, load resistors. */
 final class Needs {

@@ -11,8 +11,12 @@ import loadwalk.bench.Tables;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
-import loadwalk.forecast.Stress;
+import loadwalk.forecast.caution.Stress;
 import loadwalk.json.JsonOut;
+import loadwalk.plan.wiring.Network;
+import loadwalk.plan.wiring.WiringAnswer;
+import loadwalk.plan.wiring.WiringPicture;
+import loadwalk.plan.wiring.WiringSummary;
 
 /** Writes a plan as JSON; a band is [low, expected, high], what is not known is left out. */
 public final class PlanJson {

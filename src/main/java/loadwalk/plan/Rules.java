@@ -13,8 +13,9 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
-import loadwalk.forecast.StandardForecaster;
-import loadwalk.forecast.StepCautions;
+import loadwalk.forecast.caution.StepCautions;
+import loadwalk.forecast.standard.StandardForecaster;
+import loadwalk.plan.wiring.WiringLoadBank;
 import loadwalk.sequence.Sequence;
 
 /**

@@ -8,7 +8,9 @@ import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Forecast;
-import loadwalk.forecast.Stress;
+import loadwalk.forecast.caution.Stress;
+import loadwalk.plan.wiring.WiringAnswer;
+import loadwalk.plan.wiring.WiringSummary;
 
 /**
  * What one step will do to the bench.

@@ -9,6 +9,6 @@
  * </pre>
  *
  * <p>A page is worded once, whatever the format. Only the writer of a format turns text into
- * markup, so no text goes round its escaping. Open {@link loadwalk.report.SheetPage} first.
+ * markup, so no text goes round its escaping. Open {@link loadwalk.report.sheet.SheetPage} first.
  */
 package loadwalk.report;

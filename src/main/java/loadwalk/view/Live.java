@@ -1,7 +1,7 @@
 package loadwalk.view;
 
 import java.util.Optional;
-import loadwalk.wave.LiveReading;
+import loadwalk.wave.analysis.LiveReading;
 
 /**
  * What the live input shows.

@@ -3,8 +3,8 @@ package loadwalk.view;
 import java.util.OptionalDouble;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
-import loadwalk.wave.CaptureSetup;
-import loadwalk.wave.LiveReading;
+import loadwalk.wave.analysis.LiveReading;
+import loadwalk.wave.file.CaptureSetup;
 
 /** The live input beside the readings: level, THD, the clipping light, a small scope picture. */
 final class LivePanel {

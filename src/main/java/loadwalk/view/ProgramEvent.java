@@ -6,7 +6,7 @@ import loadwalk.chart.Chart;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
-import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.file.CaptureSetup;
 
 /** Something that reaches the program from outside. */
 public sealed interface ProgramEvent {

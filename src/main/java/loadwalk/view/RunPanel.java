@@ -8,7 +8,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.forecast.Doubt;
-import loadwalk.plan.WireBackCheck;
+import loadwalk.plan.wiring.WireBackCheck;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Model;

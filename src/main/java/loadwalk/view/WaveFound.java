@@ -3,7 +3,7 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.walk.Capture;
-import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.file.CaptureSetup;
 
 /**
  * What reading a captured wave came to.

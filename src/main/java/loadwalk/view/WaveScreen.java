@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.quantity.Unit;
 import loadwalk.walk.Effect;
-import loadwalk.wave.CaptureCaution;
-import loadwalk.wave.CaptureSetup;
-import loadwalk.wave.CsvUnits;
+import loadwalk.wave.file.CaptureCaution;
+import loadwalk.wave.file.CaptureSetup;
+import loadwalk.wave.file.CsvUnits;
 
 /**
  * A captured wave on its way into a step: the cautions once, where it lies and what its samples

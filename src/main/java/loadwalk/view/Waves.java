@@ -7,8 +7,8 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Capture;
 import loadwalk.walk.WalkState;
 import loadwalk.wave.Calibration;
-import loadwalk.wave.CaptureSetup;
-import loadwalk.wave.ScopeCsv;
+import loadwalk.wave.file.CaptureSetup;
+import loadwalk.wave.file.ScopeCsv;
 
 /**
  * What captured waves are to the open walk.

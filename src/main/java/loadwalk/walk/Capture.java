@@ -9,8 +9,8 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.Harmonic;
-import loadwalk.wave.LimitFinding;
 import loadwalk.wave.WaveReading;
+import loadwalk.wave.analysis.LimitFinding;
 
 /**
  * What a captured wave shows, as a walk keeps it: small enough for a journal, with the name and

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
-import loadwalk.wave.CaptureSetup;
+import loadwalk.wave.file.CaptureSetup;
 
 /**
  * Something that is asked of the outside world, by a walk or by a screen.

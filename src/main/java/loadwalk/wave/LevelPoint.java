@@ -10,4 +10,4 @@ import java.util.List;
  * @param thd harmonics 2 to 10 over the fundamental, as a ratio
  * @param harmonics each of them, in percent, from number 2 on
  */
-record LevelPoint(double seconds, double rms, double thd, List<Double> harmonics) {}
+public record LevelPoint(double seconds, double rms, double thd, List<Double> harmonics) {}

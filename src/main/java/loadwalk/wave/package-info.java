@@ -10,7 +10,7 @@
  * </pre>
  *
  * <p>Samples are fractions of the input's full scale until {@link loadwalk.wave.Calibration} makes
- * volts of them. Nothing here opens a file or a sound card. Open {@link loadwalk.wave.WaveAnalysis}
- * first.
+ * volts of them. Nothing here opens a file or a sound card. Open {@link
+ * loadwalk.wave.analysis.WaveAnalysis} first.
  */
 package loadwalk.wave;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import loadwalk.app.loop.BrokenChild;
 
 /** Runs the program in a process of its own, from the classes under test. */
 public final class Child {
@@ -34,7 +35,7 @@ public final class Child {
   }
 
   /** Starts the program with one locale and its streams as pipes. */
-  static Process start(String locale, Path home, String... arguments) throws IOException {
+  public static Process start(String locale, Path home, String... arguments) throws IOException {
     ProcessBuilder builder = new ProcessBuilder(command(home, arguments));
     Map<String, String> environment = builder.environment();
     environment.put("LC_ALL", locale);

@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
+import loadwalk.app.store.DataHome;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,7 +52,8 @@ class CrashReportTest {
                 Messages are left out, as they can hold what was typed.
 
                 java.io.UncheckedIOException
-                  at loadwalk.app.CrashReportTest.fault(CrashReportTest.java:"""));
+                  at loadwalk.app.CrashReportTest.fault(CrashReportTest.java:\
+                """));
   }
 
   @Test

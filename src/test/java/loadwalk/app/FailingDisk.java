@@ -28,7 +28,7 @@ public final class FailingDisk {
     fault = Optional.empty();
   }
 
-  Storage before(Storage file) {
+  public Storage before(Storage file) {
     return new Storage() {
       @Override
       public byte[] readAll() throws IOException {

@@ -39,8 +39,8 @@ class MetersCommandTest {
 
   private String asked = "";
 
-  private MeterRoom room() {
-    return new MeterRoom() {
+  private MeterPort room() {
+    return new MeterPort() {
       @Override
       public List<Tried> tryAll(Bench bench) {
         MeterReading volts = new MeterReading.Value(13.7, Unit.VOLT, "+1.37000000E+01");

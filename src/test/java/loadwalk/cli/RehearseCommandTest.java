@@ -272,7 +272,7 @@ class RehearseCommandTest {
   }
 
   /** A data home with nothing in it. */
-  private static final class EmptyShelves implements Shelves {
+  private static final class EmptyShelves implements KeptSequences {
     @Override
     public String version() {
       return "1";

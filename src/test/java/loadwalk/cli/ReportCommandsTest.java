@@ -21,9 +21,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import loadwalk.plan.Rules;
 import loadwalk.plan.StockRules;
 import loadwalk.report.Journals;
-import loadwalk.report.LedgerGathering;
-import loadwalk.report.LedgerIndex;
-import loadwalk.report.Picture;
+import loadwalk.report.ledger.LedgerGathering;
+import loadwalk.report.ledger.LedgerIndex;
+import loadwalk.report.page.Picture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -218,7 +218,7 @@ class ReportCommandsTest {
         .execute(arguments);
   }
 
-  private static final class FakeShelf implements WalkShelf {
+  private static final class FakeShelf implements KeptWalks {
     final Map<String, List<String>> walks = new LinkedHashMap<>();
     Optional<String> damaged = Optional.empty();
     final AtomicInteger reads = new AtomicInteger();

@@ -1,7 +1,7 @@
 package loadwalk.forecast;
 
-import static loadwalk.forecast.Amplifiers.BRIDGED_4;
-import static loadwalk.forecast.Amplifiers.STEREO_4;
+import static loadwalk.forecast.model.Amplifiers.BRIDGED_4;
+import static loadwalk.forecast.model.Amplifiers.STEREO_4;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +11,7 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.forecast.caution.StepCautions;
 import org.junit.jupiter.api.Test;
 
 /** The words and edges of the cautions of shock, meters and heat, and how they are sorted. */

@@ -14,6 +14,9 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.forecast.model.Amplifiers;
+import loadwalk.forecast.standard.StandardForecaster;
+import loadwalk.forecast.standard.Stock;
 import org.junit.jupiter.api.Test;
 
 /** Input that a real bench gives now and then: no exception, no NaN, a wide band and a sentence. */

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.forecast.model.Amplifiers;
+import loadwalk.forecast.standard.StandardForecaster;
+import loadwalk.forecast.standard.Stock;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

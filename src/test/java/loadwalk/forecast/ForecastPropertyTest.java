@@ -11,6 +11,10 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.forecast.model.Amplifiers;
+import loadwalk.forecast.model.MeterFloor;
+import loadwalk.forecast.standard.StandardForecaster;
+import loadwalk.forecast.standard.Stock;
 import org.junit.jupiter.api.Test;
 
 /** Bounds that hold for every voltage source behind a resistance, and sameness of answers. */

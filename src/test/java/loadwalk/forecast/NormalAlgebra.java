@@ -13,7 +13,7 @@ import org.hipparchus.linear.RealVector;
  * @param variance its variance
  * @param density the density of the readings themselves
  */
-record NormalAlgebra(double mean, double variance, double density) {
+public record NormalAlgebra(double mean, double variance, double density) {
 
   /**
    * Conditions a joint normal of mean zero.
@@ -23,7 +23,7 @@ record NormalAlgebra(double mean, double variance, double density) {
    * @param toward the covariances of the value with them
    * @param own the variance of the value before
    */
-  static NormalAlgebra of(double[][] covariance, double[] y, double[] toward, double own) {
+  public static NormalAlgebra of(double[][] covariance, double[] y, double[] toward, double own) {
     RealVector k = new ArrayRealVector(toward);
     RealVector solved =
         new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance)).getSolver().solve(k);

@@ -1,10 +1,10 @@
 package loadwalk.forecast;
 
-import static loadwalk.forecast.Amplifiers.BRIDGED_2;
-import static loadwalk.forecast.Amplifiers.BRIDGED_4;
-import static loadwalk.forecast.Amplifiers.STEREO_1;
-import static loadwalk.forecast.Amplifiers.STEREO_2;
-import static loadwalk.forecast.Amplifiers.STEREO_4;
+import static loadwalk.forecast.model.Amplifiers.BRIDGED_2;
+import static loadwalk.forecast.model.Amplifiers.BRIDGED_4;
+import static loadwalk.forecast.model.Amplifiers.STEREO_1;
+import static loadwalk.forecast.model.Amplifiers.STEREO_2;
+import static loadwalk.forecast.model.Amplifiers.STEREO_4;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,6 +16,9 @@ import java.util.Map;
 import java.util.Set;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
+import loadwalk.forecast.model.Amplifiers;
+import loadwalk.forecast.standard.StandardForecaster;
+import loadwalk.forecast.standard.Stock;
 import org.junit.jupiter.api.Test;
 
 /** One worked case for every slip that a doubt can name. */

@@ -19,7 +19,8 @@ import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
-import loadwalk.forecast.StepCautions;
+import loadwalk.forecast.caution.StepCautions;
+import loadwalk.plan.wiring.WiringLoadBank;
 import loadwalk.sequence.Measure;
 import loadwalk.sequence.Sequence;
 

@@ -14,8 +14,9 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
-import loadwalk.forecast.StandardForecaster;
-import loadwalk.forecast.StepCautions;
+import loadwalk.forecast.caution.StepCautions;
+import loadwalk.forecast.standard.StandardForecaster;
+import loadwalk.plan.wiring.WiringLoadBank;
 import loadwalk.practice.PracticeRig;
 import org.junit.jupiter.api.Test;
 

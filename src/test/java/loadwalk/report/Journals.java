@@ -2,6 +2,7 @@ package loadwalk.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.report.page.Walks;
 import loadwalk.walk.FactText;
 import loadwalk.walk.Stamped;
 

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
 import loadwalk.plan.StockRules;
+import loadwalk.report.page.Walks;
 import loadwalk.walk.FactText;
 import loadwalk.walk.Replay;
 import loadwalk.walk.Stamped;

@@ -14,9 +14,9 @@ import loadwalk.quantity.Unit;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.Clipping;
 import loadwalk.wave.Harmonic;
-import loadwalk.wave.LimitFinding;
 import loadwalk.wave.WaveReading;
 import loadwalk.wave.WaveShape;
+import loadwalk.wave.analysis.LimitFinding;
 import org.junit.jupiter.api.Test;
 
 /** What a walk keeps of a captured wave. */

@@ -2,13 +2,15 @@ package loadwalk.wave;
 
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import loadwalk.wave.analysis.WaveAnalysis;
+import loadwalk.wave.file.AudioSource;
 
 /** Makes sources and signals for tests. */
-final class Rows {
+public final class Rows {
   private Rows() {}
 
   /** Serves rows in memory as a source, in uneven blocks. */
-  static AudioSource source(double rate, double[]... rows) {
+  public static AudioSource source(double rate, double[]... rows) {
     return new AudioSource() {
       private int at;
       private int turn;
@@ -41,7 +43,8 @@ final class Rows {
   }
 
   /** Returns shape(phase in radians) at a frequency. */
-  static double[] wave(double rate, double seconds, double hertz, DoubleUnaryOperator shape) {
+  public static double[] wave(
+      double rate, double seconds, double hertz, DoubleUnaryOperator shape) {
     double[] row = new double[(int) Math.round(rate * seconds)];
     for (int i = 0; i < row.length; i++) {
       row[i] = shape.applyAsDouble(2 * Math.PI * (hertz * i / rate + 0.123));
@@ -50,7 +53,7 @@ final class Rows {
   }
 
   /** Swings the frequency by a part, at a slow rate, and adds noise of an rms. */
-  static double[] swingingWave(
+  public static double[] swingingWave(
       double rate,
       double seconds,
       double hertz,
@@ -72,11 +75,11 @@ final class Rows {
     return row;
   }
 
-  static WaveReading reading(double rate, double[] row) throws Exception {
+  public static WaveReading reading(double rate, double[] row) throws Exception {
     return WaveAnalysis.of(source(rate, row), 1, Calibration.NONE);
   }
 
-  static double clip(double value, double low, double high) {
+  public static double clip(double value, double low, double high) {
     return Math.max(low, Math.min(high, value));
   }
 }

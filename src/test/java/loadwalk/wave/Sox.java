@@ -10,11 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Runs sox, a generator of sound files that shares no code with this project. */
-final class Sox {
+public final class Sox {
   private Sox() {}
 
   /** Skips the test where the machine has no sox. */
-  static void assumeThere() {
+  public static void assumeThere() {
     boolean there;
     try {
       there = new ProcessBuilder("sox", "--version").start().waitFor() == 0;
@@ -27,7 +27,7 @@ final class Sox {
   }
 
   /** Runs sox with the arguments and returns what it printed. */
-  static String run(Object... arguments) throws IOException, InterruptedException {
+  public static String run(Object... arguments) throws IOException, InterruptedException {
     List<String> command = new ArrayList<>(List.of("sox", "-R"));
     for (Object argument : arguments) {
       command.add(argument.toString());

@@ -1,0 +1,206 @@
+package loadwalk.app.loop;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.Optional;
+import loadwalk.cli.ExitCode;
+import loadwalk.plain.PlainAnswer;
+import loadwalk.plain.PlainParser;
+import loadwalk.plain.PlainWriter;
+import loadwalk.plain.SimulatedHand;
+import loadwalk.quantity.Printer;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.view.Alarm;
+import loadwalk.view.Look;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.walk.Effect;
+import loadwalk.walk.Event;
+import loadwalk.walk.Gate;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Model;
+import loadwalk.walk.PracticeAnswers;
+import loadwalk.walk.WalkState;
+import loadwalk.wave.file.CaptureCaution;
+
+/** Runs a walk as lines of text: a line in, the lines that tell what it changed out. */
+public final class PlainLoop {
+  private static final long TICK_NANOS = 5_000_000_000L;
+
+  private final ProgramRunner runner;
+  private final PrintStream out;
+  private final Look look;
+  private final PlainWriter writer;
+  private final Clocks clocks;
+  private Optional<Alarm.Kind> saidAlarm = Optional.empty();
+  private boolean saidQuit;
+
+  public PlainLoop(ProgramRunner runner, PrintStream out, Look look, Clocks clocks) {
+    this.runner = runner;
+    this.out = out;
+    this.look = look;
+    this.writer = new PlainWriter(look.ascii() ? Printer.ASCII : Printer.UTF8);
+    this.clocks = clocks;
+  }
+
+  /** Runs until the input ends or the operator quits. */
+  public int run(LineFeed lines) throws IOException {
+    begin();
+    boolean quit = false;
+    while (!quit) {
+      Optional<String> line = lines.next(this::look);
+      if (line.isEmpty() || runner.program().walk().isEmpty()) {
+        break;
+      }
+      tick(clocks.monoNanos());
+      quit = heard(line.get());
+    }
+    return exitCode();
+  }
+
+  /** Lets the simulated operator walk to the end, its clock running ahead of the machine's. */
+  public int fill() {
+    begin();
+    SimulatedHand hand =
+        new SimulatedHand(PracticeAnswers.in(model().state().opened()).orElseThrow());
+    long nanos = clocks.monoNanos();
+    while (runner.program().walk().isPresent() && !model().state().isFinished()) {
+      Optional<Intent> intent = hand.next(model());
+      if (intent.isPresent()) {
+        tell(new ProgramEvent.OfWalk(intent.get()));
+      } else {
+        nanos += TICK_NANOS;
+        tick(nanos);
+      }
+      if (model().keepProblem().isPresent()) {
+        return ExitCode.FAULT;
+      }
+    }
+    ask(new Effect.ShowSheet(model().state().opened().walk()));
+    return exitCode();
+  }
+
+  /** Takes what the meters said while the operator typed nothing; an alarm is told at once. */
+  private void look() {
+    Model before = model();
+    runner.look();
+    tellChanges(before);
+  }
+
+  private void begin() {
+    runner.takeNotice().ifPresent(this::print);
+    runner
+        .program()
+        .walk()
+        .ifPresent(
+            m -> {
+              WalkState state = m.state();
+              print("walk " + state.opened().walk() + ", " + state.opened().amplifier().name());
+              state.current().ifPresent(p -> writer.brief(state, p).forEach(this::print));
+            });
+  }
+
+  private Model model() {
+    return runner.program().walk().orElseThrow();
+  }
+
+  private boolean heard(String line) {
+    if (line.length() > Lines.MOST) {
+      print("That line is longer than " + Lines.MOST + " characters; nothing of it was taken.");
+      return false;
+    }
+    PlainAnswer meant = PlainParser.parse(line, model(), runner.program().waves());
+    if (meant.effects().contains(new Effect.Leave())) {
+      return mayQuit();
+    }
+    meant.intents().forEach(this::want);
+    meant.effects().forEach(this::ask);
+    meant.text().ifPresent(this::show);
+    meant.notice().ifPresent(this::print);
+    return false;
+  }
+
+  private void want(Intent intent) {
+    saidQuit = false;
+    Model before = model().silent();
+    runner.accept(new ProgramEvent.OfWalk(intent));
+    tellChanges(before);
+  }
+
+  private void show(PlainAnswer.Text text) {
+    switch (text) {
+      case HELP:
+        PlainWriter.help().forEach(this::print);
+        break;
+      case BRIEF:
+        Optional<PlannedStep> current = model().state().current();
+        current.ifPresent(p -> writer.brief(model().state(), p).forEach(this::print));
+        break;
+      default:
+        CaptureCaution.LINES.forEach(this::print);
+        print("Type wave confirm once these are read and hold.");
+    }
+  }
+
+  /** An entry that is not on disk is left behind only when that is said twice. */
+  private boolean mayQuit() {
+    if (!model().isWriting() || saidQuit) {
+      return true;
+    }
+    saidQuit = true;
+    print("The last entry is not on disk. Type quit once more to leave without it.");
+    return false;
+  }
+
+  /** Has something done and tells all that is new: a wave read, the walk, a text to show. */
+  private void ask(Effect effect) {
+    Program before = runner.program();
+    runner.perform(effect);
+    Program after = runner.program();
+    if (after.waves().found() != before.waves().found()) {
+      after.waves().lines().forEach(this::print);
+    }
+    tellChanges(before.walk().orElseThrow());
+    if (after.screen() != before.screen()) {
+      after.text().forEach(this::print);
+    }
+  }
+
+  private void tick(long nanos) {
+    tell(new ProgramEvent.OfWalk(new Event.Tick(nanos, clocks.wallMillis())));
+  }
+
+  private void tell(ProgramEvent event) {
+    Model before = model();
+    runner.accept(event);
+    tellChanges(before);
+  }
+
+  private void tellChanges(Model before) {
+    runner.program().walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
+    runner.takeNotice().ifPresent(this::print);
+    Optional<Alarm> alarm = runner.program().meters().alarm();
+    if (!alarm.map(Alarm::kind).equals(saidAlarm)) {
+      alarm.map(Alarm::sentence).ifPresent(this::print);
+      saidAlarm = alarm.map(Alarm::kind);
+    }
+  }
+
+  private void print(String line) {
+    out.println(look.text(line));
+  }
+
+  private int exitCode() {
+    Optional<Model> walk = runner.program().walk();
+    if (walk.filter(Model::isWriting).isPresent()) {
+      return ExitCode.FAULT;
+    }
+    return walk.map(Model::state).filter(PlainLoop::isHeld).isPresent()
+        ? ExitCode.HELD
+        : ExitCode.DONE;
+  }
+
+  private static boolean isHeld(WalkState state) {
+    return !state.openDoubts().isEmpty() || Gate.isHalted(state);
+  }
+}

@@ -1,0 +1,65 @@
+package loadwalk.app.loop;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramNext;
+import loadwalk.view.ProgramUpdate;
+import loadwalk.walk.Effect;
+
+/** Runs the program: one event in, all that follows from it done, on the caller's thread alone. */
+public final class ProgramRunner {
+  private final ProgramUpdate updates;
+  private final EffectRunner effects;
+  private Program program;
+
+  public ProgramRunner(ProgramUpdate updates, EffectRunner effects, Program program) {
+    this.updates = updates;
+    this.effects = effects;
+    this.program = program;
+  }
+
+  public Program program() {
+    return program;
+  }
+
+  /** Takes the notice down and returns it, so that it is told once. */
+  Optional<String> takeNotice() {
+    Optional<String> notice = program.notice();
+    program = program.silent();
+    return notice;
+  }
+
+  public boolean isLeaving() {
+    return effects.isLeaving();
+  }
+
+  /** Does an effect that comes from no update. */
+  public void perform(Effect effect) {
+    effects.perform(effect, program).forEach(this::accept);
+  }
+
+  /** Takes one event and does everything that follows from it. */
+  public void accept(ProgramEvent event) {
+    settle(new ArrayDeque<>(List.of(event)));
+  }
+
+  /** Takes what has become known outside without an event, such as what a meter said. */
+  public void look() {
+    settle(new ArrayDeque<>(effects.after(program)));
+  }
+
+  private void settle(Deque<ProgramEvent> waiting) {
+    while (!waiting.isEmpty()) {
+      ProgramNext next = updates.update(program, waiting.poll());
+      program = next.program();
+      next.effects().forEach(effect -> waiting.addAll(effects.perform(effect, program)));
+      if (waiting.isEmpty()) {
+        waiting.addAll(effects.after(program));
+      }
+    }
+  }
+}

@@ -1,0 +1,272 @@
+package loadwalk.app.loop;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
+import loadwalk.tui.KeyMap;
+import loadwalk.tui.Surface;
+import loadwalk.tui.TtyTerminal;
+import loadwalk.view.Key;
+import loadwalk.view.Look;
+import loadwalk.view.ProgramEvent;
+import loadwalk.view.ProgramPainter;
+import loadwalk.walk.Event;
+
+/**
+ * The event loop of the terminal: one thread reads keys, one updates and paints.
+ *
+ * <p>The queue between them is bounded and drained whole before one painting, so that a paste
+ * paints once. A second without anything else is a tick.
+ */
+public final class TerminalLoop {
+  private static final int QUEUE = 4096;
+  private static final long TICK_MILLIS = 1000;
+
+  private static final int PASTE_MOST = 100_000;
+  private static final int PASTE_QUIET_SECONDS = 2;
+  // Longer than a far terminal takes to answer: what comes later lands in the shell as typed.
+  private static final long JOIN_MILLIS = 1000;
+
+  /** What another thread brings; it is done on the loop's own. */
+  private interface Arrival {
+    void reach(Surface surface, TtyTerminal terminal) throws IOException;
+  }
+
+  private final ProgramRunner runner;
+  private final ProgramPainter painter;
+  private final boolean colour;
+  private final Clocks clocks;
+  private final BlockingQueue<Arrival> queue = new ArrayBlockingQueue<>(QUEUE);
+  private final StringBuilder pasted = new StringBuilder();
+  private boolean pasting;
+  private int quietSeconds;
+  private volatile boolean over;
+  private long nextTick;
+
+  public TerminalLoop(ProgramRunner runner, Look look, boolean colour, Clocks clocks) {
+    this.runner = runner;
+    this.painter = new ProgramPainter(look);
+    this.colour = colour;
+    this.clocks = clocks;
+  }
+
+  /** Gives the loop an event from another thread. */
+  public void offer(ProgramEvent event) {
+    queue.offer((surface, terminal) -> runner.accept(event));
+  }
+
+  /** Tells the loop that another thread ended by a fault, so that the loop ends by it too. */
+  public void broke(Throwable fault) {
+    queue.clear();
+    queue.offer(
+        (surface, terminal) -> {
+          throw new IllegalStateException("a thread ended by a fault", fault);
+        });
+  }
+
+  /** Tells the loop from another thread that a meter has spoken; a full queue is behind anyway. */
+  public void metersSpoke() {
+    queue.offer((surface, terminal) -> runner.look());
+  }
+
+  /**
+   * Runs until the operator leaves or the keyboard is gone.
+   *
+   * @param afterFirstFrame what to start once the first frame is on the screen
+   * @throws IOException if the terminal cannot be used
+   */
+  public void run(Runnable afterFirstFrame) throws IOException {
+    TtyTerminal terminal = new TtyTerminal();
+    terminal.enterPrivateMode();
+    terminal.addResizeListener((t, size) -> queue.offer((shown, resized) -> shown.forget()));
+    Surface surface = new Surface(terminal, colour);
+    Thread keys = keyReader(terminal);
+    try {
+      paint(surface);
+      keys.start();
+      listenForResizes(terminal);
+      afterFirstFrame.run();
+      nextTick = clocks.monoNanos();
+      while (!over && !runner.isLeaving()) {
+        step(surface, terminal);
+      }
+    } finally {
+      over = true;
+      leave(terminal, keys);
+    }
+  }
+
+  private void step(Surface surface, TtyTerminal terminal) throws IOException {
+    List<Arrival> arrivals = drained();
+    for (Arrival arrival : arrivals) {
+      arrival.reach(surface, terminal);
+    }
+    if (!over && !runner.isLeaving()) {
+      paint(surface);
+    }
+  }
+
+  private void paint(Surface surface) throws IOException {
+    surface.show(painter.paint(runner.program(), surface.size()));
+  }
+
+  /** Returns what has come, after a second at most. */
+  private List<Arrival> drained() {
+    List<Arrival> arrivals = new ArrayList<>();
+    try {
+      long tick = Math.max(0, nextTick - clocks.monoNanos());
+      Arrival first = queue.poll(tick, TimeUnit.NANOSECONDS);
+      if (first != null) {
+        arrivals.add(first);
+        queue.drainTo(arrivals);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      over = true;
+    }
+    if (clocks.monoNanos() >= nextTick) {
+      nextTick = clocks.monoNanos() + TimeUnit.MILLISECONDS.toNanos(TICK_MILLIS);
+      arrivals.add((surface, terminal) -> secondPassed());
+    }
+    return arrivals;
+  }
+
+  private void secondPassed() {
+    endForgottenPaste();
+    runner.accept(new ProgramEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
+  }
+
+  private void hear(Key key, Surface surface, TtyTerminal terminal) throws IOException {
+    switch (key.kind()) {
+      case LEAVE:
+        over = true;
+        break;
+      case SUSPEND:
+        suspend(surface, terminal);
+        break;
+      case PASTE_BEGIN:
+      case PASTE_END:
+        paste(key.kind() == Key.Kind.PASTE_BEGIN);
+        break;
+      case NOTHING:
+        break;
+      default:
+        typed(key);
+    }
+  }
+
+  private void typed(Key key) {
+    quietSeconds = 0;
+    if (!pasting || key.kind() == Key.Kind.ESCAPE) {
+      // Even a paste whose end was lost must not keep the stop key from working.
+      runner.accept(new ProgramEvent.Pressed(key));
+    } else if (pasted.length() < PASTE_MOST) {
+      char c = key.character();
+      pasted.append(c == '\0' ? ' ' : c);
+    }
+  }
+
+  private Arrival keyed(Key key) {
+    return (surface, terminal) -> hear(key, surface, terminal);
+  }
+
+  private void endForgottenPaste() {
+    quietSeconds++;
+    if (pasting && quietSeconds > PASTE_QUIET_SECONDS) {
+      paste(false);
+    }
+  }
+
+  private void paste(boolean begins) {
+    pasting = begins;
+    if (!begins) {
+      runner.accept(new ProgramEvent.Pasted(pasted.toString()));
+    }
+    pasted.setLength(0);
+  }
+
+  /** Stops the whole process group as a shell's job control expects, and comes back whole. */
+  private void suspend(Surface surface, TtyTerminal terminal) throws IOException {
+    terminal.lend();
+    new ProcessBuilder("kill", "-TSTP", "0").start();
+    try {
+      // The signal stops this very process; the pause covers the moment until it arrives.
+      Thread.sleep(200);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    terminal.takeBack();
+    surface.forget();
+  }
+
+  /** Away from the event loop, because it asks the terminal for its size once more. */
+  private void listenForResizes(TtyTerminal terminal) {
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                terminal.listenForResizes();
+              } catch (IOException gone) {
+                queue.offer(keyed(Key.of(Key.Kind.LEAVE)));
+              }
+            },
+            "resizes");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private Thread keyReader(TtyTerminal terminal) {
+    Thread thread = new Thread(() -> readKeys(terminal), "keys");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  /**
+   * Reads on after the end until the answers of {@link #leave} are in: the shell would get them.
+   */
+  private void readKeys(TtyTerminal terminal) {
+    try {
+      while (true) {
+        KeyStroke stroke = terminal.readInput();
+        KeyType type = stroke.getKeyType();
+        if (over && (type == KeyType.CursorLocation || type == KeyType.EOF)) {
+          return;
+        }
+        if (over || type == KeyType.CursorLocation) {
+          continue;
+        }
+        queue.put(keyed(KeyMap.of(stroke)));
+        if (type == KeyType.EOF) {
+          return;
+        }
+      }
+    } catch (IOException gone) {
+      queue.offer(keyed(Key.of(Key.Kind.LEAVE)));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /**
+   * A question for the cursor's place wakes the reader out of its read, so that leaving is quick.
+   */
+  private static void leave(TtyTerminal terminal, Thread keys) throws IOException {
+    try {
+      if (keys.isAlive()) {
+        terminal.wakeReader();
+        keys.join(JOIN_MILLIS);
+      }
+      terminal.forgetInput();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } finally {
+      terminal.exitPrivateMode();
+      terminal.close();
+    }
+  }
+}

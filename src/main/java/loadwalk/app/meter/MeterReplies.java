@@ -1,0 +1,78 @@
+package loadwalk.app.meter;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import loadwalk.app.loop.Clocks;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Meter;
+import loadwalk.meter.Act;
+import loadwalk.meter.Identity;
+import loadwalk.meter.MeterReading;
+import loadwalk.meter.MeterWatch;
+import loadwalk.view.Meters;
+
+/** What the meters of a bench have said so far; written by their threads, read by the loop's. */
+final class MeterReplies {
+  private final Clocks clocks;
+  private final Runnable nudge;
+  private final Map<Meter, MeterWatch> watches = new LinkedHashMap<>();
+  private boolean changed;
+
+  /**
+   * Makes a board on which no meter has spoken yet.
+   *
+   * @param nudge what is run, on a meter's thread, after something was written
+   */
+  MeterReplies(Bench bench, Clocks clocks, Runnable nudge) {
+    this.clocks = clocks;
+    this.nudge = nudge;
+    MeterLinks.connected(bench).forEach(m -> watches.put(m, MeterWatch.begin(m, monoMillis())));
+    this.changed = !watches.isEmpty();
+  }
+
+  private long monoMillis() {
+    return TimeUnit.NANOSECONDS.toMillis(clocks.monoNanos());
+  }
+
+  /** Writes what a meter said. */
+  void heard(Meter meter, Act.News news) {
+    synchronized (this) {
+      news.to(new Row(meter));
+      changed = true;
+    }
+    nudge.run();
+  }
+
+  /** Where one meter stands on the board. */
+  private final class Row implements Act.Listener {
+    private final Meter meter;
+
+    private Row(Meter meter) {
+      this.meter = meter;
+    }
+
+    @Override
+    public void heard(MeterReading reading) {
+      watches.computeIfPresent(meter, (m, watch) -> watch.after(reading, monoMillis()));
+    }
+
+    @Override
+    public void identified(Identity identity) {
+      watches.computeIfPresent(meter, (m, watch) -> watch.identified(identity));
+    }
+  }
+
+  /** Returns what is on the board, once for every change. */
+  synchronized Optional<Meters> news() {
+    if (!changed) {
+      return Optional.empty();
+    }
+    changed = false;
+    List<MeterWatch> all = new ArrayList<>(watches.values());
+    return Optional.of(new Meters(all, monoMillis(), clocks.wallMillis(), Optional.empty()));
+  }
+}

@@ -1,0 +1,137 @@
+package loadwalk.app.meter;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
+import loadwalk.bench.Connection;
+
+/**
+ * SCPI over a serial port, 8 data bits, no parity, 1 stop bit, no flow control.
+ *
+ * <p>The library behind it, native code and all, is loaded when the first port is opened. The
+ * number of waiting bytes is asked before every read, so that no read blocks: a port that was
+ * pulled out answers that question with an error. Whoever closes a port in use does not wait for
+ * its user, who lets it go as soon as he is done.
+ */
+final class SerialScpiPort implements Port {
+  private static final int DATA_BITS = 8;
+  private static final int LOOK_MILLIS = 5;
+  private static final int MOST = 4096;
+
+  private final Connection.Serial line;
+  private final byte[] buffer = new byte[MOST];
+  private final ReentrantLock use = new ReentrantLock();
+  private volatile boolean closed;
+  private SerialPort port;
+
+  SerialScpiPort(Connection.Serial line) {
+    this.line = line;
+  }
+
+  @Override
+  public void open() throws IOException {
+    use.lock();
+    try {
+      port = SerialPort.getCommPort(line.device());
+      port.setComPortParameters(
+          line.baud(), DATA_BITS, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
+      port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+      port.setComPortTimeouts(SerialPort.TIMEOUT_NONBLOCKING, 0, 0);
+      if (closed || !port.openPort()) {
+        throw new IOException("the port " + line.device() + " cannot be opened");
+      }
+      port.flushIOBuffers();
+    } catch (SerialPortInvalidPortException none) {
+      throw new IOException("there is no port " + line.device(), none);
+    } finally {
+      leave();
+    }
+  }
+
+  @Override
+  public void send(String text) throws IOException {
+    use.lock();
+    try {
+      byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
+      if (closed || port.writeBytes(bytes, bytes.length) != bytes.length) {
+        throw gone();
+      }
+    } finally {
+      leave();
+    }
+  }
+
+  @Override
+  public String receive(int millis) throws IOException {
+    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
+    use.lock();
+    try {
+      while (!closed) {
+        int waiting = port.bytesAvailable();
+        if (waiting < 0) {
+          throw gone();
+        }
+        if (waiting > 0) {
+          return read(Math.min(waiting, MOST));
+        }
+        if (System.nanoTime() >= end) {
+          return "";
+        }
+        pause();
+      }
+      throw new IOException("the port was closed");
+    } finally {
+      leave();
+    }
+  }
+
+  private String read(int most) throws IOException {
+    int count = port.readBytes(buffer, most);
+    if (count < 0) {
+      throw gone();
+    }
+    return new String(buffer, 0, count, StandardCharsets.ISO_8859_1);
+  }
+
+  private IOException gone() {
+    return new IOException("the port " + line.device() + " is gone");
+  }
+
+  private static void pause() throws IOException {
+    try {
+      Thread.sleep(LOOK_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("waiting for the meter was broken off", e);
+    }
+  }
+
+  private void leave() {
+    use.unlock();
+    if (closed) {
+      letGo();
+    }
+  }
+
+  /** Closes the port unless it is in use: then its user comes here behind that. */
+  private void letGo() {
+    if (use.tryLock()) {
+      try {
+        if (port != null && port.isOpen()) {
+          port.closePort();
+        }
+      } finally {
+        use.unlock();
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    closed = true;
+    letGo();
+  }
+}

@@ -1,0 +1,157 @@
+package loadwalk.app.sound;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.app.loop.Background;
+import loadwalk.app.loop.Clocks;
+import loadwalk.app.store.AtomicFile;
+import loadwalk.app.store.DataHome;
+import loadwalk.app.store.DiskFaults;
+import loadwalk.app.store.WalkName;
+import loadwalk.practice.PracticeTone;
+import loadwalk.view.Live;
+import loadwalk.view.Program;
+import loadwalk.view.ProgramEvent;
+import loadwalk.walk.Model;
+import loadwalk.walk.PracticeAnswers;
+import loadwalk.walk.StepState.Status;
+import loadwalk.walk.WalkState;
+import loadwalk.wave.file.CaptureSetup;
+import loadwalk.wave.tone.MonoWav;
+
+/** The live input of the open walk: the machine's, or the practice bench's. */
+public final class WalkSound {
+  private static final int FILES_MOST = 999;
+
+  /** The practice bench's sound input takes 2 V peak behind 56 kΩ over 1 kΩ. */
+  private static final CaptureSetup PRACTICE_INPUT = CaptureSetup.of(2, 57);
+
+  private final DataHome home;
+  private final Clocks clocks;
+  private final LiveInput machine;
+  private Optional<LiveListener> listener = Optional.empty();
+
+  public WalkSound(DataHome home, Clocks clocks, LiveInput machine) {
+    this.home = home;
+    this.clocks = clocks;
+    this.machine = machine;
+  }
+
+  /**
+   * Begins to listen, or ends it.
+   *
+   * @param bench the practice bench that is heard in place of the machine's input
+   */
+  public List<ProgramEvent> listen(
+      boolean on, Program program, Optional<PracticeAnswers> bench, Runnable nudge) {
+    close();
+    if (!on) {
+      return List.of(new ProgramEvent.LiveHeard(Live.OFF));
+    }
+    Model model = program.walk().orElseThrow();
+    WalkState state = model.state();
+    Optional<LiveInput> practice =
+        bench.flatMap(b -> b.tone(state, model.clock().warmSeconds())).map(this::input);
+    LiveListener fresh =
+        new LiveListener(
+            practice.orElse(machine),
+            program.waves().setup().channel(),
+            state.opened().sequence().toneHertz(),
+            state.opened().sequence().limitThdPercent(),
+            nudge);
+    listener = Optional.of(fresh);
+    fresh.start();
+    return practice.isPresent() ? List.of(new ProgramEvent.InputKnown(PRACTICE_INPUT)) : List.of();
+  }
+
+  private LiveInput input(PracticeTone tone) {
+    double fullScale =
+        PRACTICE_INPUT.fullScaleVolts().orElseThrow() * PRACTICE_INPUT.divider().orElseThrow();
+    return () -> new PacedSource(new PracticeSource(tone, fullScale), clocks);
+  }
+
+  /** Holds what is heard, or goes on. */
+  public List<ProgramEvent> hold(boolean on) {
+    if (on) {
+      listener.ifPresent(LiveListener::hold);
+    } else {
+      listener.ifPresent(LiveListener::goOn);
+    }
+    return List.of();
+  }
+
+  /** Keeps what is held as a file beside the journal. */
+  public List<ProgramEvent> keep(String step, Program program, Background background) {
+    Optional<LiveListener.Held> held = listener.flatMap(LiveListener::held);
+    if (held.isEmpty()) {
+      return List.of(
+          new ProgramEvent.Told("The tail of the wave is still being heard: once more."));
+    }
+    WalkName walk = new WalkName(program.walk().orElseThrow().state().opened().walk());
+    return background.answering("Keeping the wave.", task -> kept(step, walk, held.get()));
+  }
+
+  private ProgramEvent kept(String step, WalkName walk, LiveListener.Held held) {
+    Path folder = home.sessions().resolve(walk.waveFolder());
+    if (!home.stays(folder)) {
+      return new ProgramEvent.Told("The folder of waves leads out of the data home by a link.");
+    }
+    byte[] bytes = MonoWav.of(held.samples(), held.samplesPerSecond());
+    try {
+      Files.createDirectories(folder);
+      for (int number = 1; number <= FILES_MOST; number++) {
+        Path file = folder.resolve(step + "-" + number + ".wav");
+        if (made(file, bytes)) {
+          return new ProgramEvent.HeldKept(step, file.toAbsolutePath().toString());
+        }
+      }
+      return new ProgramEvent.Told("There are too many waves of this step already.");
+    } catch (IOException fault) {
+      return new ProgramEvent.Told(DiskFaults.of(folder.resolve(step), fault).getMessage());
+    }
+  }
+
+  private static boolean made(Path file, byte[] bytes) throws IOException {
+    try {
+      AtomicFile.writeNew(file, bytes);
+      return true;
+    } catch (FileAlreadyExistsException taken) {
+      return false;
+    }
+  }
+
+  /** Returns what is new; an input is let go as soon as no step needs it. */
+  public List<ProgramEvent> after(Program program) {
+    if (listener.isEmpty()) {
+      return List.of();
+    }
+    if (!measures(program)) {
+      close();
+      return List.of(new ProgramEvent.LiveHeard(Live.OFF));
+    }
+    return listener
+        .get()
+        .news()
+        .<List<ProgramEvent>>map(n -> List.of(new ProgramEvent.LiveHeard(n)))
+        .orElse(List.of());
+  }
+
+  private static boolean measures(Program program) {
+    return program
+        .walk()
+        .map(Model::state)
+        .filter(s -> s.hold() == WalkState.Hold.RUNNING)
+        .filter(s -> s.current().isPresent())
+        .filter(s -> s.step(s.currentId()).status() == Status.RUNNING)
+        .isPresent();
+  }
+
+  public void close() {
+    listener.ifPresent(LiveListener::close);
+    listener = Optional.empty();
+  }
+}

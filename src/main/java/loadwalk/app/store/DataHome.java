@@ -1,0 +1,144 @@
+package loadwalk.app.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.app.store.Located.Inside;
+import loadwalk.app.store.Located.Outside;
+
+/**
+ * The folder that holds everything of one user: sequences, benches, amplifiers and sessions.
+ *
+ * @param root its absolute path
+ */
+public record DataHome(Path root) {
+  private static final String NAME = "loadwalk";
+
+  /** Makes the path absolute. */
+  public DataHome {
+    root = root.toAbsolutePath().normalize();
+  }
+
+  /**
+   * What the choice of a data home depends on.
+   *
+   * @param home the value of {@code --home}, if given
+   * @param current the current folder
+   * @param environment the environment variables
+   * @param system the name of the operating system, as in the property {@code os.name}
+   * @param user the user's home folder
+   */
+  public record Surroundings(
+      Optional<Path> home,
+      Path current,
+      Map<String, String> environment,
+      String system,
+      Path user) {
+    /** Copies the environment. */
+    public Surroundings {
+      environment = Map.copyOf(environment);
+    }
+
+    /** Returns the surroundings of this process. */
+    public static Surroundings ofThisProcess(Optional<Path> home) {
+      return new Surroundings(
+          home,
+          Path.of(""),
+          System.getenv(),
+          System.getProperty("os.name", ""),
+          Path.of(System.getProperty("user.home", "")));
+    }
+  }
+
+  /**
+   * Chooses the data home: {@code --home}, else the current folder if it holds {@code sequences},
+   * else the user's data folder by the custom of the platform.
+   */
+  public static DataHome choose(Surroundings around) {
+    if (around.home().isPresent()) {
+      return new DataHome(around.home().get());
+    }
+    if (Files.isDirectory(around.current().resolve("sequences"))) {
+      return new DataHome(around.current());
+    }
+    return new DataHome(byPlatform(around).resolve(NAME));
+  }
+
+  private static Path byPlatform(Surroundings around) {
+    String system = around.system().toLowerCase(Locale.ROOT);
+    if (system.startsWith("windows")) {
+      return variable(around, "APPDATA", around.user().resolve("AppData").resolve("Roaming"));
+    }
+    if (system.startsWith("mac")) {
+      return around.user().resolve("Library").resolve("Application Support");
+    }
+    // XDG Base Directory Specification: a relative path there is to be ignored.
+    return variable(around, "XDG_DATA_HOME", around.user().resolve(".local").resolve("share"));
+  }
+
+  private static Path variable(Surroundings around, String name, Path otherwise) {
+    String value = around.environment().get(name);
+    try {
+      Path named = value == null ? otherwise : Path.of(value);
+      return named.isAbsolute() ? named : otherwise;
+    } catch (InvalidPathException e) {
+      return otherwise;
+    }
+  }
+
+  /** Returns the folder of the journals; it need not be there yet. */
+  public Path sessions() {
+    return root.resolve("sessions");
+  }
+
+  /** Returns the folder of the user's own sequences; it need not be there. */
+  public Path sequences() {
+    return root.resolve("sequences");
+  }
+
+  /**
+   * Finds where a path that was typed leads: parts divided by slashes, each a plain name. A link is
+   * followed only if it stays in the data home.
+   */
+  public Located inside(String typed) {
+    if (typed.isEmpty()) {
+      return new Outside("A path is missing.");
+    }
+    Path at = root;
+    for (String part : typed.split("[/\\\\]", -1)) {
+      Optional<String> fault = FileNames.fault(part);
+      if (fault.isPresent()) {
+        return new Outside("A part of the path " + fault.get() + ".");
+      }
+      try {
+        at = at.resolve(part);
+      } catch (InvalidPathException e) {
+        return new Outside("A part of the path cannot be a file name here.");
+      }
+    }
+    return stays(at)
+        ? new Inside(at)
+        : new Outside("The path leads out of the data home by a link.");
+  }
+
+  /** Tells whether the real path, as far as it is there, lies in the real data home. */
+  public boolean stays(Path path) {
+    try {
+      Path there = path;
+      while (!Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
+        there = there.getParent();
+      }
+      if (there.equals(root) || !there.startsWith(root)) {
+        return path.startsWith(root);
+      }
+      return there.toRealPath().startsWith(root.toRealPath());
+    } catch (IOException e) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package loadwalk.app.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.cli.KeptWalks;
+import loadwalk.cli.OwnTables;
+import loadwalk.journal.JournalRecord;
+import loadwalk.journal.Recovered;
+import loadwalk.plan.Rules;
+import loadwalk.report.page.Picture;
+
+/** Hands walks to the commands that report on them, without holding any. */
+public final class KeptWalksOnDisk implements KeptWalks {
+  /**
+   * The ledger's index can be made anew at any time, so it is hidden and not kept under version.
+   */
+  static final String INDEX = ".ledger-index";
+
+  private final DataHome home;
+  private final Rules rules;
+  private final SessionStore store;
+
+  public KeptWalksOnDisk(DataHome home, Rules rules) {
+    this.home = home;
+    this.rules = rules;
+    this.store = new SessionStore(home);
+  }
+
+  /** Opens the shelf of a data home. */
+  public static KeptWalks at(Optional<Path> home) {
+    return of(DataHome.choose(DataHome.Surroundings.ofThisProcess(home)));
+  }
+
+  /** Opens the shelf of a data home by its own rules. */
+  static KeptWalksOnDisk of(DataHome home) {
+    return new KeptWalksOnDisk(home, OwnTables.rules(home.root()));
+  }
+
+  @Override
+  public Rules rules() {
+    return rules;
+  }
+
+  @Override
+  public List<Listed> list() throws IOException {
+    return store.list().stream()
+        .map(l -> new Listed(l.name().text(), l.bytes(), l.changed().toEpochMilli()))
+        .toList();
+  }
+
+  @Override
+  public Journal read(String name) throws IOException {
+    Optional<String> wrong = WalkName.fault(name);
+    if (wrong.isPresent()) {
+      throw new IOException(wrong.get());
+    }
+    Opening opening = store.watch(new WalkName(name), "it is read");
+    Optional<String> refusal = opening.refusal();
+    if (refusal.isPresent()) {
+      throw new IOException(
+          list().stream().anyMatch(l -> l.name().equals(name))
+              ? refusal.get()
+              : "There is no walk named " + name + ".");
+    }
+    Recovered read = opening.journal().orElseThrow();
+    return new Journal(
+        read.records().stream().map(JournalRecord::body).toList(),
+        read.isDamaged() ? read.told() : Optional.empty());
+  }
+
+  @Override
+  public Optional<Picture> photo(String path, String sha256) {
+    return new PhotoBox(home).find(path, sha256);
+  }
+
+  @Override
+  public byte[] ledgerIndex() throws IOException {
+    Path file = home.sessions().resolve(INDEX);
+    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+            && Files.size(file) <= FileStorage.BYTES_MAX
+        ? Files.readAllBytes(file)
+        : new byte[0];
+  }
+
+  @Override
+  public void keepLedgerIndex(byte[] bytes) throws IOException {
+    Files.createDirectories(home.sessions());
+    AtomicFile.write(home.sessions().resolve(INDEX), bytes);
+  }
+}

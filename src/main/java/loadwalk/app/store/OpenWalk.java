@@ -1,0 +1,39 @@
+package loadwalk.app.store;
+
+import java.io.Closeable;
+import java.io.IOException;
+import loadwalk.journal.JournalWriter;
+import loadwalk.journal.KeepResult;
+
+/** A walk that this process holds and writes on; for use by one thread. */
+public final class OpenWalk implements Closeable {
+  private final WalkName name;
+  private final JournalWriter writer;
+  private final WalkLock lock;
+
+  OpenWalk(WalkName name, JournalWriter writer, WalkLock lock) {
+    this.name = name;
+    this.writer = writer;
+    this.lock = lock;
+  }
+
+  /** Returns the name of the walk. */
+  public WalkName name() {
+    return name;
+  }
+
+  /** Adds a record; it counts only when the answer says that it is kept. */
+  public KeepResult append(String body) {
+    return writer.append(body);
+  }
+
+  /** Lets the walk go; everything kept is on the disk already. */
+  @Override
+  public void close() throws IOException {
+    try {
+      writer.close();
+    } finally {
+      lock.close();
+    }
+  }
+}

@@ -1,0 +1,141 @@
+package loadwalk.app.store;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.journal.JournalRecord;
+import loadwalk.journal.Recovered;
+import loadwalk.view.Library;
+import loadwalk.walk.Fact;
+import loadwalk.walk.FactText;
+import loadwalk.walk.Stamped;
+import loadwalk.walk.UnreadableFact;
+import loadwalk.walk.WalkState;
+
+/** Reads and begins walks in the folder of sessions. */
+public final class WalkFolder {
+  private static final int NAME_LETTERS = 40;
+  private static final int SAME_NAME_MOST = 999;
+  private static final int SHOWN_MOST = 30;
+
+  private final SessionStore store;
+
+  public WalkFolder(SessionStore store) {
+    this.store = store;
+  }
+
+  public SessionStore store() {
+    return store;
+  }
+
+  /** Returns the data home the walks are in. */
+  public DataHome home() {
+    return store.home();
+  }
+
+  /** Returns the state that a journal tells, or why it cannot be told. */
+  public static WalkState state(Recovered read) {
+    return FactText.walk(read.records().stream().map(JournalRecord::body).toList());
+  }
+
+  /** Begins a walk; its journal appears with its first record in it or not at all. */
+  public Opening begin(Fact.Opened unnamed, long wallMillis) {
+    String stem = stem(unnamed.amplifier(), wallMillis);
+    Opening opening = new Opening.Refused("no name is left for today");
+    for (int number = 1; number <= SAME_NAME_MOST; number++) {
+      String name = number == 1 ? stem : stem + "-" + number;
+      Fact.Opened named =
+          new Fact.Opened(
+              name,
+              unnamed.version(),
+              unnamed.sequence(),
+              unnamed.sequenceText(),
+              unnamed.amplifier(),
+              unnamed.bench(),
+              unnamed.practiceSeed());
+      String body = FactText.body(List.of(new Stamped(named, wallMillis)));
+      opening = store.create(new WalkName(name), body);
+      if (!opening.isNameTaken()) {
+        return opening;
+      }
+    }
+    return opening;
+  }
+
+  private static String stem(Amplifier amplifier, long wallMillis) {
+    String day = Instant.ofEpochMilli(wallMillis).atZone(ZoneOffset.UTC).toLocalDate().toString();
+    String name =
+        amplifier
+            .name()
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-|-$", "");
+    String cut = name.substring(0, Math.min(NAME_LETTERS, name.length()));
+    return day + "-" + (cut.isEmpty() ? "amplifier" : cut.replaceAll("-$", ""));
+  }
+
+  /** Returns what a list shows of the newest walks, with their amplifiers and benches. */
+  public Library library(SequenceFinder sequences) throws IOException {
+    List<Library.KeptWalk> walks = new ArrayList<>();
+    Map<String, Amplifier> amplifiers = new LinkedHashMap<>();
+    Map<String, Bench> benches = new LinkedHashMap<>();
+    for (SessionStore.Listed listed : store.list()) {
+      if (walks.size() >= SHOWN_MOST) {
+        break;
+      }
+      Optional<WalkState> state = peek(listed.name());
+      if (state.isPresent()) {
+        Fact.Opened opened = state.get().opened();
+        walks.add(kept(listed.name().text(), state.get()));
+        if (opened.practiceSeed().isEmpty()) {
+          amplifiers.putIfAbsent(opened.amplifier().name(), opened.amplifier());
+          benches.putIfAbsent(opened.bench().name(), opened.bench());
+        }
+      }
+    }
+    SequenceFinder.Offered offered = sequences.all();
+    return new Library(
+        offered.sequences(),
+        offered.refused(),
+        List.copyOf(amplifiers.values()),
+        List.copyOf(benches.values()),
+        walks);
+  }
+
+  private static Library.KeptWalk kept(String name, WalkState state) {
+    String standing = state.isFinished() ? "finished" : "open at " + state.currentId();
+    return new Library.KeptWalk(
+        name,
+        state.opened().amplifier().name(),
+        state.opened().sequence().name(),
+        standing,
+        !state.isFinished());
+  }
+
+  /** Tells whether a walk's journal is there and does not read to its end, or holds no record. */
+  public boolean isDamaged(WalkName name) {
+    Optional<Recovered> read = store.watch(name, "looked at").journal();
+    return read.isPresent() && (read.get().isDamaged() || read.get().records().isEmpty());
+  }
+
+  /** Returns the state of a walk without holding it; empty where it cannot be read. */
+  public Optional<WalkState> peek(WalkName name) {
+    Optional<Recovered> read = store.watch(name, "looked at").journal();
+    if (read.isEmpty() || read.get().records().isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(state(read.get()));
+    } catch (UnreadableFact foreign) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package loadwalk.app.store;
+
+import java.util.Optional;
+
+/**
+ * Names a walk; the name is also the name of its files, so it is plain and cannot lead elsewhere.
+ *
+ * @param text letters a to z, digits, dots, hyphens and underscores
+ */
+public record WalkName(String text) {
+  private static final int LONGEST = 100;
+  private static final String SIGNS = "._-";
+
+  /** Checks the name; the caller asks {@link #fault} first when an operator typed it. */
+  public WalkName {
+    Optional<String> fault = fault(text);
+    if (fault.isPresent()) {
+      throw new IllegalArgumentException(fault.get());
+    }
+  }
+
+  /** Says in one sentence why the text cannot name a walk, or nothing if it can. */
+  public static Optional<String> fault(String text) {
+    if (text.length() > LONGEST) {
+      return Optional.of("The name of a walk has at most " + LONGEST + " characters.");
+    }
+    if (!isPlain(text)) {
+      return Optional.of(
+          "The name of a walk is made of letters a to z, digits, dots, hyphens and underscores,"
+              + " and starts with a letter or digit.");
+    }
+    Optional<String> fault = FileNames.fault(text);
+    return fault.isPresent()
+        ? Optional.of("The name of this walk " + fault.get() + ".")
+        : Optional.empty();
+  }
+
+  private static boolean isPlain(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      boolean plain = c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+      if (!plain && (at == 0 || SIGNS.indexOf(c) < 0)) {
+        return false;
+      }
+    }
+    return !text.isEmpty();
+  }
+
+  String journalFile() {
+    return text + SessionStore.ENDING;
+  }
+
+  /** Hidden and not kept under version, because it holds nothing. */
+  String lockFile() {
+    return "." + text + ".lock";
+  }
+
+  String photoFolder() {
+    return text + ".photos";
+  }
+
+  public String waveFolder() {
+    return text + ".waves";
+  }
+
+  String tornFile(int number) {
+    return text + ".torn-" + number;
+  }
+}

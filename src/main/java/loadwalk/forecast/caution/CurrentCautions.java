@@ -1,0 +1,321 @@
+package loadwalk.forecast.caution;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Figures;
+import loadwalk.bench.FuseCurve;
+import loadwalk.bench.Lead;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
+import loadwalk.bench.Wire;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Verdict;
+import loadwalk.quantity.Unit;
+
+/** Weighs the supply current of a step against supplies, fuses and leads. */
+final class CurrentCautions {
+  /**
+   * Supply volts over those of the sequence from which the setting is a slip that kills amplifiers.
+   * Common practice, no source.
+   */
+  private static final double TOO_HIGH = 1.15;
+
+  private static final String AMPLIFIER_FUSE = "amplifier-fuse";
+  private static final String BENCH_FUSE = "bench-fuse";
+
+  /**
+   * Volts left at the amplifier over those of the sequence below which it is not rated. Common
+   * practice, no source.
+   */
+  private static final double TOO_LOW = 0.95;
+
+  /**
+   * How far the settings of paralleled supplies may differ, a fraction. Common practice, no source.
+   */
+  private static final double SPREAD = 0.02;
+
+  private final Tables tables;
+  private final Wire wire;
+
+  CurrentCautions(Tables tables) {
+    this.tables = tables;
+    wire = new Wire(tables);
+  }
+
+  List<Caution> of(StepQuestion step) {
+    List<Caution> found = new ArrayList<>();
+    supplyAmps(step).ifPresent(found::add);
+    supplySetting(step).ifPresent(found::add);
+    fuses(step, found);
+    leads(step, found);
+    return found;
+  }
+
+  private static Optional<Caution> supplyAmps(StepQuestion step) {
+    OptionalDouble usable = step.bench().usableAmps();
+    Optional<Band> amps = step.amps();
+    if (usable.isEmpty()) {
+      String text =
+          amps.map(a -> "The step draws " + StepQuestion.words(a, "A") + ", and no").orElse("No")
+              + " supply is entered to hold that against.";
+      return step.driven()
+          ? Optional.of(unknown("supply-amps", Verdict.HEED, text))
+          : Optional.empty();
+    }
+    return supplyStress(step)
+        .filter(stress -> stress.share() > StepCautions.NEAR)
+        .map(
+            stress ->
+                new Caution(
+                    stress.code(),
+                    stress.share() > 1 ? Verdict.HALT : Verdict.HEED,
+                    "The step draws "
+                        + StepQuestion.words(stress.demand(), "A")
+                        + ", of "
+                        + Figures.three(stress.limit())
+                        + " A that may be counted on from the supplies.",
+                    stress.share()));
+  }
+
+  /** Returns all that the current stresses, known limits only. */
+  List<Stress> stresses(StepQuestion step) {
+    List<Stress> found = new ArrayList<>();
+    supplyStress(step).ifPresent(found::add);
+    fuseStress(step, AMPLIFIER_FUSE).ifPresent(found::add);
+    fuseStress(step, BENCH_FUSE).ifPresent(found::add);
+    step.amps()
+        .ifPresent(amps -> step.bench().leads().forEach(lead -> found.add(leadStress(lead, amps))));
+    return found;
+  }
+
+  private static Optional<Stress> supplyStress(StepQuestion step) {
+    OptionalDouble usable = step.bench().usableAmps();
+    return usable.isEmpty()
+        ? Optional.empty()
+        : step.amps()
+            .map(a -> new Stress("supply-amps", "supplies", a, usable.getAsDouble(), Unit.AMPERE));
+  }
+
+  private static Optional<Stress> fuseStress(StepQuestion step, String code) {
+    boolean own = code.equals(AMPLIFIER_FUSE);
+    OptionalDouble rating = own ? step.amplifier().fuseAmps() : step.bench().fuseAmps();
+    String what = own ? "amplifier's fuses" : "bench fuse";
+    return rating.isEmpty()
+        ? Optional.empty()
+        : step.amps().map(a -> new Stress(code, what, a, rating.getAsDouble(), Unit.AMPERE));
+  }
+
+  private Stress leadStress(Lead lead, Band amps) {
+    String what = "lead \"" + lead.label() + "\"";
+    return new Stress("lead-amps", what, amps, wire.ampacity(lead), Unit.AMPERE);
+  }
+
+  private Optional<Caution> supplySetting(StepQuestion step) {
+    List<Supply> supplies = step.bench().supplies();
+    double asked = step.evidence().conditions().supplyVolts();
+    if (supplies.isEmpty() || !(asked > 0)) {
+      return Optional.empty();
+    }
+    double highest = supplies.stream().mapToDouble(Supply::volts).max().orElseThrow();
+    double lowest = supplies.stream().mapToDouble(Supply::volts).min().orElseThrow();
+    double drop =
+        step.amps().flatMap(a -> leadVolts(step.bench(), a)).map(Band::middle).orElse(0.0);
+    if (highest > TOO_HIGH * asked) {
+      String text =
+          "A supply is set to " + volts(highest) + ", the sequence asks " + volts(asked) + ".";
+      return caution("supply-volts", Verdict.HALT, text, highest / asked);
+    }
+    if (highest - lowest > SPREAD * highest) {
+      String text =
+          "Paralleled supplies are set to "
+              + volts(lowest)
+              + " and "
+              + volts(highest)
+              + ": the higher carries the load alone until it limits.";
+      return caution("supply-volts", Verdict.HEED, text, highest / lowest);
+    }
+    if (highest - drop < TOO_LOW * asked) {
+      String text =
+          "With "
+              + volts(highest)
+              + " set and "
+              + volts(drop)
+              + " lost in the leads the terminals get about "
+              + volts(highest - drop)
+              + " of "
+              + volts(asked)
+              + " asked.";
+      return caution("supply-volts", Verdict.HEED, text, asked / Math.max(1e-3, highest - drop));
+    }
+    return Optional.empty();
+  }
+
+  private void fuses(StepQuestion step, List<Caution> found) {
+    OptionalDouble own = step.amplifier().fuseAmps();
+    OptionalDouble source = step.bench().fuseAmps();
+    if (own.isEmpty() && source.isEmpty() && step.driven()) {
+      found.add(
+          unknown(
+              BENCH_FUSE,
+              Verdict.HEED,
+              "No fuse is entered, neither the amplifier's nor one at the source: nothing known"
+                  + " stops a short."));
+      return;
+    }
+    if (own.isPresent()) {
+      double single = step.amplifier().fuses().get(0);
+      String name = "The amplifier's fuses, " + Figures.three(own.getAsDouble()) + " A together";
+      fuse(step, AMPLIFIER_FUSE, name, single).ifPresent(found::add);
+    } else if (step.heavy()) {
+      String text = "The amplifier's own fuses are not entered; they may be the first to open.";
+      found.add(unknown(AMPLIFIER_FUSE, Verdict.HEED, text));
+    }
+    if (source.isPresent()) {
+      double rating = source.getAsDouble();
+      String name = "The bench fuse of " + Figures.three(rating) + " A";
+      fuse(step, BENCH_FUSE, name, rating).ifPresent(found::add);
+    } else if (step.heavy()) {
+      String text = "No fuse at the source is entered: a short in the leads would find none.";
+      found.add(unknown(BENCH_FUSE, Verdict.HEED, text));
+    }
+  }
+
+  private Optional<Caution> fuse(StepQuestion step, String code, String name, double singleRating) {
+    double near = tables.limit("fuse-continuous-percent") / 100;
+    FuseCurve curve = tables.fuseFor(singleRating);
+    return fuseStress(step, code)
+        .filter(stress -> stress.share() > near)
+        .flatMap(
+            stress -> {
+              FuseCurve.Opening worst = curve.opening(Math.max(0, stress.share()));
+              String opens =
+                  worst.span() == FuseCurve.Span.BELOW_TABLE
+                      ? "meant for "
+                          + Figures.three(near * stress.limit())
+                          + " A in continuous use, it need not open"
+                      : "at worst it opens " + timeWords(worst);
+              String asked = StepQuestion.words(stress.demand(), "A");
+              String text = name + ": " + asked + "; " + opens + ".";
+              boolean opensEarly =
+                  worst.minSeconds() < tables.limit("fuse-reading-seconds")
+                      || step.target().kind() == Target.Kind.WARM_UP;
+              Verdict gravity = stress.share() > 1 && opensEarly ? Verdict.HALT : Verdict.HEED;
+              return caution(code, gravity, text, stress.share());
+            });
+  }
+
+  private static String timeWords(FuseCurve.Opening opening) {
+    return opening.maxSeconds().isEmpty() || opening.span() == FuseCurve.Span.ABOVE_TABLE
+        ? opening.text()
+        : "in " + opening.text();
+  }
+
+  private void leads(StepQuestion step, List<Caution> found) {
+    if (step.bench().leads().isEmpty()) {
+      if (step.driven()) {
+        String text = "No supply leads are entered: their drop and heat are not checked.";
+        found.add(unknown("lead-drop", step.unknownGravity(), text));
+      }
+      return;
+    }
+    step.amps()
+        .ifPresent(
+            amps -> {
+              drop(step, amps).ifPresent(found::add);
+              for (Lead lead : step.bench().leads()) {
+                carries(lead, amps).ifPresent(found::add);
+              }
+            });
+    if (step.driven()) {
+      unprotected(step).ifPresent(found::add);
+    }
+  }
+
+  /** Tells of the thinnest run that the bench fuse would let burn. */
+  private Optional<Caution> unprotected(StepQuestion step) {
+    double fuse = step.bench().fuseAmps().orElse(0);
+    double most = tables.limit("fuse-over-ampacity-percent") / 100;
+    return step.bench().leads().stream()
+        .min(Comparator.comparingDouble(wire::ampacity))
+        .filter(lead -> fuse > most * wire.ampacity(lead))
+        .flatMap(
+            lead -> {
+              double bears = wire.ampacity(lead);
+              String text =
+                  "The bench fuse of "
+                      + Figures.three(fuse)
+                      + " A does not protect the run \""
+                      + lead.label()
+                      + "\", which may carry "
+                      + Figures.three(bears)
+                      + " A: in a short the lead burns first.";
+              return caution(BENCH_FUSE, Verdict.HEED, text, fuse / (most * bears));
+            });
+  }
+
+  private Optional<Caution> drop(StepQuestion step, Band amps) {
+    Band drop = leadVolts(step.bench(), amps).orElseThrow();
+    double asked = step.evidence().conditions().supplyVolts();
+    double worst = drop.high();
+    double limit = tables.limit("drop-percent") / 100 * asked;
+    if (!(worst > limit)) {
+      return Optional.empty();
+    }
+    String text =
+        "The leads lose "
+            + StepQuestion.words(drop, "V")
+            + " of "
+            + volts(asked)
+            + ", and turn up to "
+            + Figures.three(amps.high() * worst)
+            + " W into heat.";
+    return caution("lead-drop", Verdict.HEED, text, worst / limit);
+  }
+
+  private Optional<Caution> carries(Lead lead, Band amps) {
+    Stress stress = leadStress(lead, amps);
+    if (!(stress.share() > StepCautions.NEAR)) {
+      return Optional.empty();
+    }
+    String size = lead.parallel() == 1 ? "" : lead.parallel() + " × ";
+    String text =
+        "The run \""
+            + lead.label()
+            + "\" ("
+            + size
+            + lead.gauge().text()
+            + ") may carry "
+            + Figures.three(stress.limit())
+            + " A in continuous use and sees "
+            + StepQuestion.words(amps, "A")
+            + ".";
+    Verdict gravity = amps.middle() > stress.limit() ? Verdict.HALT : Verdict.HEED;
+    return caution(stress.code(), gravity, text, stress.share());
+  }
+
+  /** Returns the volts lost in all lead runs at a current; empty where no leads are entered. */
+  Optional<Band> leadVolts(Bench bench, Band amps) {
+    return wire.ohms(bench).stream()
+        .mapToObj(r -> new Band(amps.low() * r, amps.middle() * r, amps.high() * r))
+        .findFirst();
+  }
+
+  private static Optional<Caution> caution(
+      String code, Verdict gravity, String text, double severity) {
+    return Optional.of(new Caution(code, gravity, text, severity));
+  }
+
+  private static Caution unknown(String code, Verdict gravity, String text) {
+    return new Caution(code, gravity, text, Double.POSITIVE_INFINITY);
+  }
+
+  private static String volts(double volts) {
+    return Figures.three(volts) + " V";
+  }
+}

@@ -1,0 +1,252 @@
+package loadwalk.forecast.caution;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Figures;
+import loadwalk.bench.Meter;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.LoadBank;
+import loadwalk.forecast.Verdict;
+
+/**
+ * Computes what a step asks of the bench that deserves a warning, for the plan and for the briefs
+ * alike.
+ *
+ * <p>The rules, and why:
+ *
+ * <ul>
+ *   <li>Supply: halt when the upper end of the forecast current exceeds what may be counted on,
+ *       because the whole band is likely and a supply in its limit at full output ends the step
+ *       badly; heed from 80 % of it.
+ *   <li>Fuses: halt when the upper end exceeds the rating so far that the fuse may open within the
+ *       minute of a reading, or at all beyond the rating in a warm-up; heed from 75 %, the share
+ *       for continuous use. A supply that is not known, or no fuse known at all, is a heed: a step
+ *       whose current nothing bounds is never clear.
+ *   <li>Leads: halt when the middle of the forecast exceeds what a run may carry, heed from 80 % of
+ *       it at worst; heed from 3 % of the supply volts lost, and where the bench fuse is more than
+ *       150 % of what a run may carry. Short bursts warm a lead less than the table assumes, so the
+ *       upper end alone does not halt.
+ *   <li>Load resistors: halt when the hottest is beyond the largest overload for which a burst is
+ *       known (in a warm-up, beyond its rating); heed above its continuous share.
+ *   <li>Load: halt below the amplifier's least load, each bridged channel seeing half, or when the
+ *       cold load is off by more than its tolerance and the meter's; heed when the load is heavy:
+ *       bridged, or 2 Ω and less a channel.
+ *   <li>Heatsink: halt when the middle is above where amplifiers cut out, heed where touch burns.
+ *   <li>Output above 50 V AC, a meter outside its band and a current nothing foretells: heed.
+ * </ul>
+ *
+ * <p>Cautions are sorted worst first: by gravity, then by demand over what is borne.
+ */
+public final class StepCautions {
+  /**
+   * The part of a limit from which the upper end of a forecast is told. Common practice, no source.
+   */
+  static final double NEAR = 0.8;
+
+  /**
+   * The tolerance of a load where the stock does not tell it, percent: that of common power
+   * resistors.
+   */
+  public static final double DEFAULT_LOAD_TOLERANCE_PERCENT = 5;
+
+  private static final Comparator<Caution> WORST_FIRST =
+      Comparator.comparing(Caution::gravity)
+          .reversed()
+          .thenComparing(Comparator.comparingDouble(Caution::severity).reversed())
+          .thenComparing(Caution::code);
+
+  private final Tables tables;
+  private final CurrentCautions currents;
+  private final LoadCautions loads;
+
+  /**
+   * Prepares the computation.
+   *
+   * @param tables wire, fuse and resistor data
+   * @param bank how loads are wired from the stock
+   */
+  public StepCautions(Tables tables, LoadBank bank) {
+    this.tables = tables;
+    currents = new CurrentCautions(tables);
+    loads = new LoadCautions(tables, bank);
+  }
+
+  /**
+   * What the cautions come to.
+   *
+   * @param cautions the cautions, worst first
+   * @param verdict the gravest of them, clear where there is none
+   */
+  public record Outcome(List<Caution> cautions, Verdict verdict) {
+    /** Copies the list. */
+    public Outcome {
+      cautions = List.copyOf(cautions);
+    }
+  }
+
+  /**
+   * Computes the cautions of a step.
+   *
+   * @param evidence all that is known before the step
+   * @param target the step
+   * @param readings the forecast band of each reading that can be told
+   * @param demand what the step asks of the bench
+   */
+  public Outcome of(
+      Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
+    StepQuestion step = new StepQuestion(evidence, target, Map.copyOf(readings), demand);
+    List<Caution> found = new ArrayList<>();
+    if (step.driven() && step.amps().isEmpty()) {
+      found.add(
+          new Caution(
+              "unknown-forecast",
+              Verdict.HEED,
+              "Nothing tells how much current the step draws; raise the output slowly and watch"
+                  + " the supply.",
+              Double.POSITIVE_INFINITY));
+    }
+    ownColdLoad(evidence, target).ifPresent(found::add);
+    found.addAll(currents.of(step));
+    found.addAll(loads.of(step));
+    shock(step).ifPresent(found::add);
+    meterBand(step).ifPresent(found::add);
+    heatsink(step).ifPresent(found::add);
+    return outcome(found);
+  }
+
+  /**
+   * Returns what the step stresses, worst first, near its limit or not.
+   *
+   * @param evidence all that is known before the step
+   * @param target the step
+   * @param readings the forecast band of each reading that can be told
+   * @param demand what the step asks of the bench
+   */
+  public List<Stress> stresses(
+      Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
+    StepQuestion step = new StepQuestion(evidence, target, Map.copyOf(readings), demand);
+    List<Stress> found = new ArrayList<>(currents.stresses(step));
+    loads.stress(step).ifPresent(found::add);
+    found.sort(Comparator.comparingDouble(Stress::share).reversed());
+    return List.copyOf(found);
+  }
+
+  /**
+   * Returns the volts lost in all lead runs; empty where no leads are entered or nothing tells the
+   * current.
+   *
+   * @param readings the forecast band of each reading that can be told
+   */
+  public Optional<Band> leadVolts(Bench bench, Map<ReadingId, Band> readings) {
+    return Optional.ofNullable(readings.get(ReadingId.SUPPLY_AMPS))
+        .flatMap(amps -> currents.leadVolts(bench, amps));
+  }
+
+  /** A load measured cold stands among the observations under the step's own id. */
+  private Optional<Caution> ownColdLoad(Evidence evidence, Target target) {
+    if (target.kind() == Target.Kind.IDLE || target.kind() == Target.Kind.OPEN_LOAD) {
+      return Optional.empty();
+    }
+    return evidence.observations().stream()
+        .filter(o -> o.target().stepId().equals(target.stepId()))
+        .map(o -> o.reading(ReadingId.LOAD_OHMS))
+        .filter(OptionalDouble::isPresent)
+        .reduce((first, last) -> last)
+        .flatMap(ohms -> coldLoad(evidence, target, ohms.getAsDouble()));
+  }
+
+  /**
+   * Returns the halt for a load that, measured cold, is not the one the step asks for.
+   *
+   * @param evidence the bench with its stock and meters
+   * @param target the step
+   * @param coldOhms the load measured with the amplifier off, ohms
+   * @return empty where the load agrees within its tolerance and the meter's
+   */
+  public Optional<Caution> coldLoad(Evidence evidence, Target target, double coldOhms) {
+    return loads.mismatch(evidence.bench(), target, coldOhms);
+  }
+
+  private static Outcome outcome(List<Caution> found) {
+    List<Caution> sorted = found.stream().sorted(WORST_FIRST).toList();
+    return new Outcome(sorted, sorted.isEmpty() ? Verdict.CLEAR : sorted.get(0).gravity());
+  }
+
+  private Optional<Caution> shock(StepQuestion step) {
+    Band volts = step.readings().get(ReadingId.OUTPUT_VOLTS);
+    if (step.target().kind() == Target.Kind.OPEN_LOAD) {
+      volts = step.readings().getOrDefault(ReadingId.OPEN_VOLTS, volts);
+    }
+    double limit = tables.limit("shock-volts");
+    if (volts == null || !(volts.high() > limit)) {
+      return Optional.empty();
+    }
+    String live =
+        step.target().mode() == Mode.BRIDGED ? "both bridged terminals are live" : "hands off";
+    String text =
+        "Output "
+            + StepQuestion.words(volts, "V")
+            + " AC, above "
+            + Figures.three(limit)
+            + " V a shock hazard; "
+            + live
+            + ".";
+    return Optional.of(new Caution("shock-volts", Verdict.HEED, text, volts.high() / limit));
+  }
+
+  private static Optional<Caution> meterBand(StepQuestion step) {
+    double tone = step.evidence().conditions().toneHertz();
+    if (step.target().kind() == Target.Kind.IDLE) {
+      return Optional.empty();
+    }
+    Optional<Meter> meter = step.bench().meterFor(ReadingId.OUTPUT_VOLTS);
+    Optional<Meter.Band> band = meter.flatMap(Meter::band).filter(b -> !b.holds(tone));
+    return band.map(
+        b -> {
+          String text =
+              "The meter \""
+                  + meter.get().label()
+                  + "\" is specified from "
+                  + Figures.three(b.lowHertz())
+                  + " to "
+                  + Figures.three(b.highHertz())
+                  + " Hz, the tone is "
+                  + Figures.three(tone)
+                  + " Hz: its reading has no stated accuracy.";
+          double off = tone > b.highHertz() ? tone / b.highHertz() : b.lowHertz() / tone;
+          double severity = Double.isNaN(off) ? Double.POSITIVE_INFINITY : off;
+          return new Caution("meter-band", Verdict.HEED, text, severity);
+        });
+  }
+
+  private Optional<Caution> heatsink(StepQuestion step) {
+    Band sink = step.readings().get(ReadingId.SINK_CELSIUS);
+    double touch = tables.limit("sink-touch-celsius");
+    double most = tables.limit("sink-most-celsius");
+    if (sink == null || !(sink.high() > touch)) {
+      return Optional.empty();
+    }
+    Verdict gravity = sink.middle() > most ? Verdict.HALT : Verdict.HEED;
+    String text =
+        "Heatsink "
+            + StepQuestion.words(sink, "°C")
+            + "; touch burns from about "
+            + Figures.three(touch)
+            + " °C and amplifiers commonly cut out near "
+            + Figures.three(most)
+            + " °C.";
+    return Optional.of(new Caution("heatsink", gravity, text, sink.high() / most));
+  }
+}

@@ -1,0 +1,88 @@
+package loadwalk.forecast.caution;
+
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Figures;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Verdict;
+
+/** Holds what the cautions of one step are computed from. */
+record StepQuestion(
+    Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
+
+  /**
+   * The load per channel at and below which a step counts as heavy, ohms. Common practice, no
+   * source.
+   */
+  private static final double HEAVY_CHANNEL_OHMS = 2.0;
+
+  /** Room for rounding in a file: 2.001 Ω is 2 Ω. */
+  private static final double ROUNDING = 1.001;
+
+  Amplifier amplifier() {
+    return evidence.amplifier();
+  }
+
+  Bench bench() {
+    return evidence.bench();
+  }
+
+  /** Tells whether the amplifier is driven into a load. */
+  boolean driven() {
+    return target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
+  }
+
+  /** Tells whether the step loads the amplifier so hard that the operator must arm it. */
+  boolean heavy() {
+    boolean light =
+        target.mode() == Mode.STEREO
+            && target.mode().channelOhms(target.ohms()) > HEAVY_CHANNEL_OHMS * ROUNDING;
+    return driven() && !light;
+  }
+
+  Optional<Band> amps() {
+    return Optional.ofNullable(readings.get(ReadingId.SUPPLY_AMPS));
+  }
+
+  /** Returns the watts in one load, from the demand or else from what the output should read. */
+  Optional<Band> loadWatts() {
+    if (demand.loadWatts().isPresent()) {
+      return demand.loadWatts();
+    }
+    Band watts = readings.get(ReadingId.OUTPUT_WATTS);
+    Band volts = readings.get(ReadingId.OUTPUT_VOLTS);
+    if (watts != null || volts == null || !(target.ohms() > 0)) {
+      return Optional.ofNullable(watts);
+    }
+    double ohms = target.ohms();
+    return Optional.of(
+        new Band(
+            volts.low() * volts.low() / ohms,
+            volts.middle() * volts.middle() / ohms,
+            volts.high() * volts.high() / ohms));
+  }
+
+  /** Returns the gravity of something not known: told on a light step, armed on a heavy one. */
+  Verdict unknownGravity() {
+    return heavy() ? Verdict.HEED : Verdict.CLEAR;
+  }
+
+  /** Returns a band in words: "about 95 A, at worst 120 A". */
+  static String words(Band band, String unit) {
+    return "about "
+        + Figures.three(band.middle())
+        + " "
+        + unit
+        + ", at worst "
+        + Figures.three(band.high())
+        + " "
+        + unit;
+  }
+}

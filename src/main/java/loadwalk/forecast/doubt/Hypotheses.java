@@ -1,0 +1,105 @@
+package loadwalk.forecast.doubt;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Slip;
+
+/**
+ * Weighs what may have happened at one step against each other.
+ *
+ * <p>Every hypothesis says which readings are off and by what slip, and how well it predicts all
+ * entries of the step together. By Bayes' rule the weight of a hypothesis is its prior times that
+ * density. Readings are doubted when the hypotheses that fault them outweigh the honest one.
+ */
+public final class Hypotheses {
+  private final List<Hypothesis> all = new ArrayList<>();
+  private double honest = Double.NEGATIVE_INFINITY;
+
+  /**
+   * One thing that may have happened.
+   *
+   * @param faulty the readings that are off
+   * @param slip the slip
+   * @param meant the value that was meant, NaN where it is not told
+   * @param log ln of prior times density
+   */
+  record Hypothesis(Set<ReadingId> faulty, Slip slip, double meant, double log) {}
+
+  /** Sets ln of the density of the entries if nothing is off. */
+  void honest(double log) {
+    honest = log;
+  }
+
+  /** Adds a hypothesis; one that is not a number counts as impossible. */
+  void add(Set<ReadingId> faulty, Slip slip, double meant, double log) {
+    if (log > Double.NEGATIVE_INFINITY) {
+      all.add(new Hypothesis(faulty, slip, meant, log));
+    }
+  }
+
+  /**
+   * What was found.
+   *
+   * @param faulty the readings that are off, empty where none is
+   * @param slip the likeliest slip among the hypotheses that fault just these
+   * @param meant the value meant, NaN where it is not told
+   * @param logOdds ln of the odds of any slip against none
+   */
+  record Finding(Set<ReadingId> faulty, Slip slip, double meant, double logOdds) {}
+
+  /** Returns the finding at given ln odds that a doubt needs. */
+  Finding find(double neededLogOdds) {
+    Map<Slip, Double> bySlip = new EnumMap<>(Slip.class);
+    Map<Set<ReadingId>, Double> byFault = new java.util.LinkedHashMap<>();
+    double any = Double.NEGATIVE_INFINITY;
+    for (Hypothesis h : all) {
+      any = logSum(any, h.log());
+      byFault.merge(h.faulty(), h.log(), Hypotheses::logSum);
+    }
+    double odds = any - honest;
+    if (!(odds > neededLogOdds)) {
+      return new Finding(Set.of(), Slip.UNNAMED, Double.NaN, odds);
+    }
+    Set<ReadingId> faulty = best(byFault);
+    Hypothesis first = null;
+    for (Hypothesis h : all) {
+      if (h.faulty().equals(faulty)) {
+        bySlip.merge(h.slip(), h.log(), Hypotheses::logSum);
+      }
+    }
+    Slip slip = best(bySlip);
+    for (Hypothesis h : all) {
+      boolean fits = h.faulty().equals(faulty) && h.slip() == slip;
+      if (fits && (first == null || h.log() > first.log())) {
+        first = h;
+      }
+    }
+    Set<ReadingId> copy = EnumSet.noneOf(ReadingId.class);
+    copy.addAll(faulty);
+    return new Finding(copy, slip, first == null ? Double.NaN : first.meant(), odds);
+  }
+
+  private static <K> K best(Map<K, Double> logs) {
+    K found = null;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Map.Entry<K, Double> entry : logs.entrySet()) {
+      if (found == null || entry.getValue() > most) {
+        found = entry.getKey();
+        most = entry.getValue();
+      }
+    }
+    return found;
+  }
+
+  private static double logSum(double a, double b) {
+    double most = Math.max(a, b);
+    return most == Double.NEGATIVE_INFINITY
+        ? most
+        : most + Math.log1p(Math.exp(Math.min(a, b) - most));
+  }
+}

@@ -1,0 +1,270 @@
+package loadwalk.forecast.doubt;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.model.Mixture;
+import loadwalk.forecast.model.StepBands;
+import loadwalk.forecast.model.WalkModel;
+import loadwalk.forecast.model.WalkReadings;
+
+/** Judges the entries of one step and words the doubts. */
+public final class StepJudge {
+  /**
+   * ln of the odds of a slip against none that a doubt of a reading told by itself needs. Set on
+   * the experiment.
+   */
+  private static final double NEEDED_LOG_ODDS = -1.3;
+
+  /** The share of supplies that give way though nothing foretells it. Chosen by hand. */
+  private static final double SAG_TAIL = 0.05;
+
+  /** Standard deviation of ln of one channel over the other, meters included. Chosen by hand. */
+  private static final double OTHER_CHANNEL_SPREAD = 0.03;
+
+  /** The least output reckoned with, in its unit: keeps the logarithm finite. */
+  private static final double LEAST_OUTPUT = 1e-6;
+
+  /** The least idle current reckoned with, amperes: keeps the logarithm finite. */
+  private static final double LEAST_AMPS = 1e-3;
+
+  /** The least standard deviation of ln of a reading told by itself. */
+  private static final double LEAST_WIDTH = 1e-4;
+
+  /** Standard deviations across a band of 95 %, rounded. */
+  private static final double DEVIATIONS_IN_BAND = 4;
+
+  /** How far the tone may be off, a fraction. Common practice, no source. */
+  private static final double TONE_PART = 0.05;
+
+  /** The share of honest readings that scatter more. Chosen by hand. */
+  private static final double HEAVY_TAIL = 0.05;
+
+  /** How many times more these scatter. Chosen by hand. */
+  private static final double HEAVY_WIDTH = 3;
+
+  /**
+   * A supply that gives way is spread evenly over so many steps of ln volts down. 0.36 down is 9.6
+   * V of 13.8.
+   */
+  private static final double SAG_STEP = 0.06;
+
+  /** The number of these steps. */
+  private static final int SAG_STEPS = 6;
+
+  private final WalkModel model;
+  private final Target target;
+  private final Map<ReadingId, Double> entries;
+  private final boolean soFar;
+  private final StepBands bands;
+  private final Map<ReadingId, Doubt> doubts = new EnumMap<>(ReadingId.class);
+
+  public StepJudge(WalkModel model, Target target, Map<ReadingId, Double> entries, boolean soFar) {
+    this.model = model;
+    this.target = target;
+    this.soFar = soFar;
+    this.entries = new EnumMap<>(ReadingId.class);
+    entries.forEach(
+        (id, value) -> {
+          if (value != null && Double.isFinite(value)) {
+            this.entries.put(id, value);
+          }
+        });
+    bands = model.bands(target);
+  }
+
+  public List<Doubt> judge() {
+    for (ReadingId id :
+        List.of(
+            ReadingId.SUPPLY_VOLTS,
+            ReadingId.SINK_CELSIUS,
+            ReadingId.OPEN_VOLTS,
+            ReadingId.FREQUENCY_HERTZ)) {
+      judgeAlone(id);
+    }
+    judgeLoad();
+    if (target.kind() == Target.Kind.IDLE) {
+      judgeIdle();
+    } else if (target.kind() != Target.Kind.OPEN_LOAD && target.ohms() > 0) {
+      judgeLoaded();
+    }
+    return new ArrayList<>(doubts.values());
+  }
+
+  private void judgeAlone(ReadingId id) {
+    Double entered = entries.get(id);
+    Band band = id == ReadingId.FREQUENCY_HERTZ ? tone() : bands.bands().get(id);
+    if (entered == null || band == null) {
+      return;
+    }
+    double width =
+        Math.max(
+            LEAST_WIDTH, (band.high() - band.low()) / DEVIATIONS_IN_BAND / Math.abs(band.middle()));
+    double center = Math.log(Math.max(LEAST_OUTPUT, band.middle()));
+    Mixture density = id == ReadingId.SUPPLY_VOLTS ? sagging(center, width) : heavy(center, width);
+    double log = Math.log(Math.max(LEAST_OUTPUT, entered));
+    Hypotheses hypotheses = new Hypotheses();
+    hypotheses.honest(density.logDensity(log));
+    for (SlipCandidate candidate :
+        SlipCandidate.plain(entered, EnteredDecimals.of(model.evidence(), id, entered))) {
+      double fit =
+          Double.isNaN(candidate.meant()) ? 0 : density.logDensity(Math.log(candidate.meant()));
+      hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
+    }
+    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+  }
+
+  private Band tone() {
+    double hertz = model.evidence().conditions().toneHertz();
+    return hertz > 0 ? new Band((1 - TONE_PART) * hertz, hertz, (1 + TONE_PART) * hertz) : null;
+  }
+
+  private void judgeLoad() {
+    Double entered = entries.get(ReadingId.LOAD_OHMS);
+    if (entered == null || !(target.ohms() > 0)) {
+      return;
+    }
+    Band band = WalkReadings.loadBand(model.evidence().bench(), target.ohms());
+    if (!band.holds(entered)) {
+      doubts.put(ReadingId.LOAD_OHMS, DoubtWords.load(entered, band, LoadSlip.of(entered, band)));
+    }
+  }
+
+  private void judgeIdle() {
+    Double amps = entries.get(ReadingId.SUPPLY_AMPS);
+    if (amps == null) {
+      return;
+    }
+    Mixture density = model.idle().density();
+    Hypotheses hypotheses = new Hypotheses();
+    hypotheses.honest(density.logDensity(Math.log(Math.max(LEAST_AMPS, amps))));
+    for (SlipCandidate candidate :
+        SlipCandidate.supplyAmps(
+            amps, null, EnteredDecimals.of(model.evidence(), ReadingId.SUPPLY_AMPS, amps))) {
+      double fit =
+          Double.isNaN(candidate.meant())
+              ? 0
+              : density.logDensity(Math.log(Math.max(LEAST_AMPS, candidate.meant())));
+      hypotheses.add(
+          Set.of(ReadingId.SUPPLY_AMPS),
+          candidate.slip(),
+          candidate.meant(),
+          candidate.logWeight() + fit);
+    }
+    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+  }
+
+  private void judgeLoaded() {
+    Double amps = entries.get(ReadingId.SUPPLY_AMPS);
+    ReadingId outputId = WalkReadings.output(entries);
+    Double output = entries.get(outputId);
+    double ohms = WalkReadings.loadOhms(model.evidence().bench(), target, entries);
+    if (output != null || amps != null) {
+      judgeTogether();
+    }
+    judgeAgainst(ReadingId.OTHER_OUTPUT_VOLTS, otherOutput(ohms));
+    if (outputId == ReadingId.OUTPUT_VOLTS && output != null) {
+      judgeAgainst(ReadingId.OUTPUT_WATTS, likeness(output * output / ohms));
+    }
+  }
+
+  /** Judges the output and the supply current by the forecast and by each other. */
+  private void judgeTogether() {
+    LoadedSearch.Found found =
+        new LoadedSearch(model, target, entries, supplyVolts(), soFar).find();
+    boolean amps = entries.containsKey(ReadingId.SUPPLY_AMPS);
+    DoubtWords.Witness witness =
+        amps ? DoubtWords.Witness.SUPPLY_AMPS : DoubtWords.Witness.FORECAST;
+    for (ReadingId id : found.finding().faulty()) {
+      Band band = bands.bands().get(id);
+      doubts.put(id, DoubtWords.loaded(id, entries.get(id), band, found, witness, target));
+    }
+  }
+
+  /**
+   * Returns the density of the other channel's volts: near this channel's where these are entered
+   * and not doubted, else as forecast for either channel.
+   */
+  private Side otherOutput(double ohms) {
+    double volts = WalkReadings.volts(entries, ohms);
+    boolean doubted =
+        doubts.containsKey(ReadingId.OUTPUT_VOLTS) || doubts.containsKey(ReadingId.OUTPUT_WATTS);
+    if (volts > 0 && !doubted) {
+      return likeness(volts);
+    }
+    double loads = target.mode() == Mode.BRIDGED ? Math.log(2) : 0;
+    Mixture forecast = model.outlook(target).logVolts();
+    return new Side(forecast.affine(1, loads, OTHER_CHANNEL_SPREAD), DoubtWords.Witness.FORECAST);
+  }
+
+  private static Side likeness(double middle) {
+    double log = Math.log(Math.max(LEAST_OUTPUT, middle));
+    return new Side(heavy(log, OTHER_CHANNEL_SPREAD), DoubtWords.Witness.OTHER_ENTRY);
+  }
+
+  /** What an output entry is judged by: the density of its ln, and where it comes from. */
+  private record Side(Mixture density, DoubtWords.Witness witness) {}
+
+  /** Judges an output entry by what another entry or the forecast tells of it. */
+  private void judgeAgainst(ReadingId id, Side side) {
+    Double entered = entries.get(id);
+    if (entered == null) {
+      return;
+    }
+    Mixture density = side.density();
+    Hypotheses hypotheses = new Hypotheses();
+    hypotheses.honest(density.logDensity(Math.log(Math.max(LEAST_OUTPUT, entered))));
+    for (SlipCandidate candidate :
+        SlipCandidate.output(
+            target, id, entered, null, EnteredDecimals.of(model.evidence(), id, entered))) {
+      double fit =
+          Double.isNaN(candidate.meant())
+              ? 0
+              : density.logDensity(Math.log(Math.max(LEAST_OUTPUT, candidate.meant())));
+      hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
+    }
+    note(hypotheses.find(NEEDED_LOG_ODDS), side.witness());
+  }
+
+  /** Returns the supply volts entered where they can be, else NaN. */
+  private double supplyVolts() {
+    Double entered = entries.get(ReadingId.SUPPLY_VOLTS);
+    boolean credible =
+        entered != null && entered > 0 && !doubts.containsKey(ReadingId.SUPPLY_VOLTS);
+    return credible ? entered : Double.NaN;
+  }
+
+  /** Returns a density with a tail towards a supply that gives way, down to about 10 V of 14. */
+  private Mixture sagging(double center, double width) {
+    boolean loaded = target.kind() == Target.Kind.LOADED && target.ohms() > 0;
+    double tail = loaded ? Math.max(SAG_TAIL, model.outlook(target).asked().overload()) : SAG_TAIL;
+    Mixture.Builder builder = new Mixture.Builder();
+    heavy(center, width).addTo(builder, 1 - tail);
+    double set = Math.log(model.evidence().conditions().supplyVolts());
+    for (double down = SAG_STEP / 2; down < SAG_STEPS * SAG_STEP; down += SAG_STEP) {
+      builder.add(tail / SAG_STEPS, set - down, SAG_STEP / 2);
+    }
+    return builder.build();
+  }
+
+  private static Mixture heavy(double center, double width) {
+    return new Mixture.Builder()
+        .add(1 - HEAVY_TAIL, center, width)
+        .add(HEAVY_TAIL, center, HEAVY_WIDTH * width)
+        .build();
+  }
+
+  private void note(Hypotheses.Finding finding, DoubtWords.Witness witness) {
+    for (ReadingId id : finding.faulty()) {
+      doubts.put(
+          id, DoubtWords.of(id, entries.get(id), bands.bands().get(id), finding, witness, target));
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package loadwalk.forecast.model;
+
+import java.util.OptionalDouble;
+
+/**
+ * Knows or guesses the idle current.
+ *
+ * @param amps the idle current reckoned with, amperes
+ * @param error its standard deviation, amperes
+ * @param measured whether it was read
+ */
+public record IdleModel(double amps, double error, boolean measured) {
+  /**
+   * Idle current of a car amplifier of which nothing is known, amperes. Common practice, no source.
+   */
+  private static final double TYPICAL_AMPS = 1.0;
+
+  /** Standard deviation of ln of the idle current where it is guessed. Set on the experiment. */
+  private static final double LOG_SPREAD = 0.9;
+
+  /**
+   * Standard deviation of ln of the idle current read again: it drifts with the heat. Set on the
+   * experiment.
+   */
+  private static final double AGAIN_SPREAD = 0.08;
+
+  /** The least idle current reckoned with, amperes: keeps the logarithm finite. */
+  private static final double LEAST_AMPS = 0.01;
+
+  /** The least part of a supply current that is not idle current. Chosen by hand. */
+  private static final double LEAST_PART = 0.03;
+
+  /** Standard deviation of a guessed idle current, a fraction of it. Chosen by hand. */
+  private static final double GUESS_ERROR = 0.7;
+
+  /**
+   * Idle current of the smallest amplifier, amperes, where only the fuses are known. Common
+   * practice, no source.
+   */
+  private static final double GUESS_AMPS = 0.25;
+
+  /** What each ampere of the fuses adds to it: a hundredth. Common practice, no source. */
+  private static final double GUESS_PER_FUSE_AMP = 0.01;
+
+  /** Takes the idle current read, or a guess from the amplifier's fuses, amperes. */
+  static IdleModel of(OptionalDouble read, OptionalDouble fuseAmps) {
+    if (read.isPresent() && read.getAsDouble() >= 0) {
+      return new IdleModel(read.getAsDouble(), AGAIN_SPREAD * read.getAsDouble(), true);
+    }
+    double guess = guess(fuseAmps);
+    return new IdleModel(guess, GUESS_ERROR * guess, false);
+  }
+
+  /** Returns the density of ln of an idle reading. */
+  public Mixture density() {
+    return Mixture.normal(
+        Math.log(Math.max(LEAST_AMPS, amps)), measured ? AGAIN_SPREAD : LOG_SPREAD);
+  }
+
+  /** Returns ln of the current above idle, never less than a small part of the whole. */
+  double logAbove(double supplyAmps) {
+    return Math.log(above(supplyAmps));
+  }
+
+  /** Returns the derivative of {@link #logAbove} by ln of the supply current. */
+  double steepness(double supplyAmps) {
+    return supplyAmps / above(supplyAmps);
+  }
+
+  /** Returns the standard deviation that the idle current's error brings to ln of the rest. */
+  double relativeError(double supplyAmps) {
+    return Math.min(1, error / above(supplyAmps));
+  }
+
+  private double above(double supplyAmps) {
+    return Math.max(supplyAmps - amps, LEAST_PART * supplyAmps);
+  }
+
+  private static double guess(OptionalDouble fuseAmps) {
+    return fuseAmps.isPresent()
+        ? GUESS_AMPS + GUESS_PER_FUSE_AMP * fuseAmps.getAsDouble()
+        : TYPICAL_AMPS;
+  }
+}

@@ -1,0 +1,133 @@
+package loadwalk.forecast.model;
+
+/**
+ * Allows for limits that set in below the loads measured so far.
+ *
+ * <p>A current limit takes the volts down with the load (slope 1 of ln v over ln x), a converter at
+ * the end of its power takes them down with its root (slope ½, a little more as the supply sags
+ * too). Where in the octaves ahead it sets in is unknown, so the volts are spread evenly from where
+ * they go without a limit down to where they go if it sets in at once. Halving the load never
+ * raises the volts, and a current limit is the steepest fall there is.
+ */
+final class LimitOnset {
+  /**
+   * The part by which two loads may differ and count as the same: wiring and tolerance of
+   * resistors. Chosen by hand.
+   */
+  static final double SAME_LOAD = 0.03;
+
+  /**
+   * Chance per octave of load that a limit sets in, where the load is rated. Set on the experiment.
+   */
+  private static final double RATE_ABOVE = 0.018;
+
+  /** The same below the least rated load. Set on the experiment. */
+  private static final double RATE_BELOW = 0.23;
+
+  /**
+   * The rate added below this load of a channel, ohms, whatever is rated: car amplifiers are built
+   * for 2 to 4 Ω a channel (common practice, no source).
+   */
+  private static final double LOW_OHMS = 2;
+
+  /** What is added per octave below {@link #LOW_OHMS}. Set on the experiment. */
+  private static final double RATE_LOW = 0.42;
+
+  /**
+   * The chance that a limit seen at the greatest load measured is gone above it. Set on the
+   * experiment.
+   */
+  private static final double RELEASED = 0.15;
+
+  /**
+   * Slopes of ln v over ln x below a limit: converter at its end, current limit, foldback. The
+   * first a little above ½ as the supply sags too; set on the experiment.
+   */
+  private static final double[] SLOPES = {0.54, 1, 1.35};
+
+  /** The share of each. Set on the experiment. */
+  private static final double[] SLOPE_WEIGHTS = {0.6, 0.39, 0.01};
+
+  /** How much steeper a further limit must be than the one that rules. Chosen by hand. */
+  private static final double LEAST_STEEPER = 0.05;
+
+  /** How many normals an even spread is made of. Chosen by hand. */
+  private static final int STRATA = 7;
+
+  /** Standard deviation of each of these, in widths of one: overlaps to an even density. */
+  private static final double STRATUM_DEVIATION = 0.35;
+
+  /**
+   * The least standard deviation of each, ln volts: the knee is soft and the meter scatters. Set on
+   * the experiment.
+   */
+  private static final double SOFTNESS = 0.012;
+
+  private final double leastRatedOhms;
+
+  /**
+   * Makes a rule.
+   *
+   * @param leastRatedOhms the least load a channel is meant for, ohms
+   */
+  LimitOnset(double leastRatedOhms) {
+    this.leastRatedOhms = leastRatedOhms;
+  }
+
+  /**
+   * What has been measured.
+   *
+   * @param leastOhms the least load, ohms
+   * @param mostOhms the greatest load, ohms
+   * @param logVolts ln of the channel volts at the nearer of the two
+   */
+  record Reach(double leastOhms, double mostOhms, double logVolts) {}
+
+  /** Returns the probability that a limit sets in between two loads of a channel, ohms. */
+  double probability(double ohms, double fromOhms) {
+    if (!(ohms < fromOhms * (1 - SAME_LOAD))) {
+      return 0;
+    }
+    double below = octaves(Math.min(fromOhms, leastRatedOhms * (1 - SAME_LOAD)), ohms);
+    double above = octaves(fromOhms, ohms) - below;
+    double low = octaves(Math.min(fromOhms, LOW_OHMS), ohms);
+    return 1 - Math.exp(-RATE_BELOW * below - RATE_ABOVE * above - RATE_LOW * low);
+  }
+
+  /**
+   * Adds a prediction to a builder, with the chance of a steeper limit where it extrapolates.
+   *
+   * @param slope the slope of the limit that rules already, 0 where none does
+   */
+  void extend(
+      Mixture.Builder builder, double share, Mixture told, double ohms, Reach reach, double slope) {
+    double limited = probability(ohms, reach.leastOhms());
+    double released = ohms > reach.mostOhms() * (1 + SAME_LOAD) ? RELEASED : 0;
+    double edge = limited > 0 ? reach.leastOhms() : reach.mostOhms();
+    double whole = Math.log(ohms / edge);
+    double total = 0;
+    for (int i = 0; i < SLOPES.length && limited + released > 0; i++) {
+      if (SLOPES[i] > slope + LEAST_STEEPER) {
+        double weight = share * (limited + released) * SLOPE_WEIGHTS[i];
+        spread(builder, weight, told, reach.logVolts() + SLOPES[i] * whole);
+        total += weight;
+      }
+    }
+    told.addTo(builder, share - total);
+  }
+
+  /** Adds weight spread evenly from the smooth prediction to a furthest value. */
+  private static void spread(
+      Mixture.Builder builder, double weight, Mixture smooth, double furthest) {
+    double mean = smooth.mean();
+    double stratum = (furthest - mean) / STRATA;
+    double deviation = Math.hypot(STRATUM_DEVIATION * stratum, SOFTNESS);
+    for (int i = 0; i < STRATA; i++) {
+      builder.add(weight / STRATA, mean + (i + 0.5) * stratum, deviation);
+    }
+  }
+
+  private static double octaves(double from, double to) {
+    return Math.max(0, Math.log(from / to) / Math.log(2));
+  }
+}

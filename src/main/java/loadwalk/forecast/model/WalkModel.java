@@ -1,0 +1,181 @@
+package loadwalk.forecast.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.bench.Target;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Observation;
+
+/** All that the evidence of one walk tells of the steps still to come. */
+public final class WalkModel {
+  /**
+   * Amperes over the rating of the supplies from which they have shown that they bear more. Chosen
+   * by hand.
+   */
+  private static final double BEYOND_RATING = 1.1;
+
+  /** The load of a channel for which supplies are chosen, ohms. Common practice, no source. */
+  private static final double USUAL_OHMS = 4;
+
+  /** The source resistance of a channel taken for that, ohms. Common practice, no source. */
+  private static final double USUAL_SOURCE_OHMS = 0.12;
+
+  /** The efficiency taken for that. Common practice, no source. */
+  private static final double USUAL_EFFICIENCY = 0.6;
+
+  /** The least current taken for that, amperes. Chosen by hand. */
+  private static final double LEAST_USUAL_AMPS = 3;
+
+  /** Standard deviation of ln of a volts reading. Set on the experiment. */
+  private static final double VOLTS_SCATTER = 0.006;
+
+  /** The probability that what is written of the rails is so. Chosen by hand. */
+  private static final double STATED = 0.97;
+
+  /** What is left for the opposite. */
+  private static final double STATED_NOT = 0.03;
+
+  /**
+   * The probability that rails are regulated where nothing is written. Common practice, no source.
+   */
+  private static final double REGULATED = 0.35;
+
+  /**
+   * The least load of a channel where neither a minimum nor a rating is known, ohms. Common
+   * practice, no source.
+   */
+  private static final double LEAST_OHMS = 2;
+
+  private final Evidence evidence;
+  private final RatingPrior prior;
+  private final OutputModel output;
+  private final EfficiencyModel efficiency;
+  private final IdleModel idle;
+  private final SagModel sag;
+  private final double deliverableAmps;
+  private final Map<Target, StepOutlook> outlooks = new ConcurrentHashMap<>();
+  private final Map<Target, StepBands> bands = new ConcurrentHashMap<>();
+
+  public WalkModel(Evidence evidence) {
+    this.evidence = evidence;
+    Amplifier amplifier = evidence.amplifier();
+    double supply = evidence.conditions().supplyVolts();
+    List<WalkReadings.Point> points = WalkReadings.points(evidence);
+    double regulated = amplifier.regulated().map(r -> r ? STATED : STATED_NOT).orElse(REGULATED);
+    prior = new RatingPrior(amplifier, supply, regulated);
+    idle = IdleModel.of(WalkReadings.idleAmps(evidence), amplifier.fuseAmps());
+    output =
+        new OutputModel(
+            prior,
+            new LimitOnset(leastOhms(amplifier, prior)),
+            points,
+            new OutputModel.Setup(supply, regulated, VOLTS_SCATTER));
+    double usual = usualAmps(supply);
+    SagModel asRead = new SagModel(evidence, usual, this::standingAmps);
+    efficiency =
+        new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, asRead::volts);
+    sag = new SagModel(evidence, usual, this::drawnAmps);
+    double sum = evidence.bench().supplies().stream().mapToDouble(Supply::amps).sum();
+    deliverableAmps = sum > 0 && !exceeded(points, sum) ? sum : Double.POSITIVE_INFINITY;
+  }
+
+  public Evidence evidence() {
+    return evidence;
+  }
+
+  RatingPrior prior() {
+    return prior;
+  }
+
+  public OutputModel output() {
+    return output;
+  }
+
+  public IdleModel idle() {
+    return idle;
+  }
+
+  SagModel sag() {
+    return sag;
+  }
+
+  EfficiencyModel efficiency() {
+    return efficiency;
+  }
+
+  /**
+   * Returns the most the supplies deliver, amperes; endless where they are not described or have
+   * delivered more.
+   */
+  double deliverableAmps() {
+    return deliverableAmps;
+  }
+
+  /** Returns what is told of a loaded step before anything is entered. */
+  public StepOutlook outlook(Target target) {
+    return outlooks.computeIfAbsent(
+        target, step -> StepOutlook.of(this, step, step.ohms(), Double.NaN));
+  }
+
+  /** Returns the bands of a step. */
+  public StepBands bands(Target target) {
+    StepBands known = bands.get(target);
+    if (known == null) {
+      known = StepBands.of(this, target);
+      bands.put(target, known);
+    }
+    return known;
+  }
+
+  /** Returns the supply current of a step as read, or that of idling, else NaN. */
+  private double standingAmps(Observation observation) {
+    boolean idling = observation.target().kind() == Target.Kind.IDLE;
+    return observation.reading(ReadingId.SUPPLY_AMPS).orElse(idling ? idle.amps() : Double.NaN);
+  }
+
+  /** Returns the supply current of a step: as read, else as its output tells, else NaN. */
+  private double drawnAmps(Observation observation) {
+    Target target = observation.target();
+    double standing = standingAmps(observation);
+    if (!Double.isNaN(standing) || !WalkReadings.atLimit(target)) {
+      return standing;
+    }
+    double load = WalkReadings.loadOhms(evidence.bench(), target, observation.readings());
+    double volts = WalkReadings.volts(observation.readings(), load);
+    double supply = observation.reading(ReadingId.SUPPLY_VOLTS).orElse(Double.NaN);
+    double ohms = target.mode().channelOhms(load);
+    double logVolts = Math.log(WalkReadings.channelVolts(target, volts));
+    double logWatts =
+        EfficiencyModel.logOutput(logVolts, ohms) - efficiency.at(ohms).mean(logVolts);
+    return idle.amps() + Math.exp(logWatts) / supply;
+  }
+
+  /** Returns the current into 4 Ω that ratings or fuses let expect, amperes. */
+  private double usualAmps(double supply) {
+    double volts = prior.logVolts(USUAL_OHMS, USUAL_SOURCE_OHMS);
+    double watts = Math.exp(EfficiencyModel.logOutput(volts, USUAL_OHMS));
+    return Math.max(LEAST_USUAL_AMPS, watts / (USUAL_EFFICIENCY * supply));
+  }
+
+  /** Tells whether the supplies have delivered more than their rating already. */
+  private static boolean exceeded(List<WalkReadings.Point> points, double amps) {
+    return points.stream().anyMatch(p -> p.supplyAmps() > BEYOND_RATING * amps);
+  }
+
+  private static double leastOhms(Amplifier amplifier, RatingPrior prior) {
+    double stated =
+        Math.min(
+            amplifier.minimumOhms(Mode.STEREO).orElse(Double.POSITIVE_INFINITY),
+            amplifier.minimumOhms(Mode.BRIDGED).orElse(Double.POSITIVE_INFINITY) / 2);
+    if (!Double.isInfinite(stated)) {
+      return stated;
+    }
+    double rated = prior.leastChannelOhms();
+    return Double.isNaN(rated) ? LEAST_OHMS : rated;
+  }
+}

@@ -1,0 +1,145 @@
+package loadwalk.plan.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Collects networks that meet a request, the closest in value for each selection of resistors. */
+final class Candidates {
+  /** Room for the last bits of sums of resistors, a fraction. */
+  static final double ROUNDING = 1e-12;
+
+  private final Stock stock;
+  private final WiringRequest request;
+  private final Map<Long, Candidate> bySelection = new HashMap<>();
+  private int smallest = Integer.MAX_VALUE;
+  private List<Candidate> best;
+  private boolean stale = true;
+
+  Candidates(Stock stock, WiringRequest request) {
+    this.stock = stock;
+    this.request = request;
+  }
+
+  /**
+   * A grid of equal networks.
+   *
+   * @param node the network
+   * @param series how many in series
+   * @param parallel how many such rows in parallel
+   */
+  record Grid(int node, int series, int parallel) {}
+
+  /**
+   * A network that meets the request.
+   *
+   * @param selection the resistors it takes
+   * @param size how many
+   * @param off how far its value is off, ohms
+   * @param ohms its value
+   * @param join how the two grids are joined
+   * @param first the first grid
+   * @param second the second grid, where there is one
+   */
+  record Candidate(
+      long selection,
+      int size,
+      double off,
+      double ohms,
+      byte join,
+      Grid first,
+      Optional<Grid> second) {}
+
+  double lowestOhms() {
+    return request.ohms() * (1 - request.tolerancePercent() / 100) * (1 - ROUNDING);
+  }
+
+  double highestOhms() {
+    return request.ohms() * (1 + request.tolerancePercent() / 100) * (1 + ROUNDING);
+  }
+
+  boolean meets(double ohms, double watts) {
+    return ohms >= lowestOhms()
+        && ohms <= highestOhms()
+        && watts >= request.watts() * (1 - ROUNDING);
+  }
+
+  void offer(long selection, double ohms, byte join, Grid first, Optional<Grid> second) {
+    double off = Math.abs(ohms - request.ohms());
+    Candidate before = bySelection.get(selection);
+    if (before != null && before.off() <= off) {
+      return;
+    }
+    int size = stock.size(selection);
+    if (request.loads() == 1 && size > smallest) {
+      return;
+    }
+    bySelection.put(selection, new Candidate(selection, size, off, ohms, join, first, second));
+    smallest = Math.min(smallest, size);
+    stale = true;
+  }
+
+  /** Tells whether a network of a size could still take fewer resistors in all than the best. */
+  boolean mayImprove(int size) {
+    List<Candidate> known = best();
+    if (known.isEmpty()) {
+      return true;
+    }
+    int total = known.stream().mapToInt(Candidate::size).sum();
+    return request.loads() == 1 ? size < total : size + Math.min(size, smallest) < total;
+  }
+
+  /** Returns the best networks, one for each load; empty where there are none. */
+  List<Candidate> best() {
+    if (stale) {
+      List<Candidate> least = leastSelections();
+      best = request.loads() == 1 ? least.stream().limit(1).toList() : bestPair(least);
+      stale = false;
+    }
+    return best;
+  }
+
+  /** A selection that holds another that will do is never needed, in no best pair either. */
+  private List<Candidate> leastSelections() {
+    List<Candidate> sorted =
+        bySelection.values().stream()
+            .sorted(
+                Comparator.comparingInt(Candidate::size)
+                    .thenComparingDouble(Candidate::off)
+                    .thenComparingLong(Candidate::selection))
+            .toList();
+    List<Candidate> least = new ArrayList<>();
+    for (Candidate candidate : sorted) {
+      boolean needed =
+          least.stream().noneMatch(l -> stock.inside(l.selection(), candidate.selection()));
+      if (needed) {
+        least.add(candidate);
+      }
+    }
+    return least;
+  }
+
+  private List<Candidate> bestPair(List<Candidate> sorted) {
+    List<Candidate> pair = List.of();
+    int fewest = Integer.MAX_VALUE;
+    double closest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < sorted.size(); i++) {
+      Candidate a = sorted.get(i);
+      for (int j = i; j < sorted.size() && a.size() + sorted.get(j).size() <= fewest; j++) {
+        Candidate b = sorted.get(j);
+        int size = a.size() + b.size();
+        double off = Math.max(a.off(), b.off());
+        boolean better = size < fewest || off < closest;
+        if (better && stock.holds(a.selection() + b.selection())) {
+          pair = List.of(a, b);
+          fewest = size;
+          closest = off;
+        }
+      }
+    }
+    return pair;
+  }
+}

@@ -1,0 +1,141 @@
+package loadwalk.plan.wiring;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Builds every series-parallel network, size by size, from the networks of all smaller selections.
+ *
+ * <p>Of two networks of the same resistors and the same value only the one that bears more watts is
+ * kept: in any larger network it can take the other's place. So nothing is lost, and the count of
+ * networks stays far below that of all drawings.
+ */
+final class ExactSearch {
+  private final Stock stock;
+  private final NetworkStore store;
+  private final Candidates candidates;
+  private final Map<Long, Range> ranges = new HashMap<>();
+  private final ValueIndex index = new ValueIndex();
+  private final int[] ends = new int[Stock.MOST + 2];
+  private int done;
+
+  private record Range(int from, int to) {}
+
+  ExactSearch(Stock stock, NetworkStore store, Candidates candidates, double share) {
+    this.stock = stock;
+    this.store = store;
+    this.candidates = candidates;
+    for (int kind = 0; kind < stock.kindCount(); kind++) {
+      int node =
+          store.addPart(
+              kind, stock.one(kind), stock.kind(kind).ohms(), share * stock.kind(kind).watts());
+      ranges.put(stock.one(kind), new Range(node, node + 1));
+      offer(node);
+    }
+    done = 1;
+    ends[1] = store.size();
+  }
+
+  /** Returns where the networks of up to a size end in the store. */
+  int end(int size) {
+    return ends[size];
+  }
+
+  /** Returns up to what size all networks have been looked at. */
+  int done() {
+    return done;
+  }
+
+  /**
+   * Builds sizes for as long as a larger network could still be better and the joins to try stay
+   * within a budget.
+   */
+  void run(int largest, long budget) {
+    long left = budget;
+    while (done < largest && candidates.mayImprove(done + 1)) {
+      long joins = joinsOfSize(done + 1);
+      if (joins > left) {
+        return;
+      }
+      left -= joins;
+      done++;
+      stock.forEachOfSize(stock.all(), done, this::build);
+      ends[done] = store.size();
+    }
+  }
+
+  private long joinsOfSize(int size) {
+    long[] sum = new long[1];
+    stock.forEachOfSize(
+        stock.all(),
+        size,
+        whole -> {
+          for (int part = 1; part <= size / 2; part++) {
+            stock.forEachOfSize(whole, part, a -> sum[0] += 2 * count(a) * count(whole - a));
+          }
+        });
+    return sum[0];
+  }
+
+  private long count(long selection) {
+    Range range = ranges.get(selection);
+    return (long) range.to() - range.from();
+  }
+
+  private void build(long whole) {
+    index.clear();
+    int from = store.size();
+    for (int part = 1; part <= done / 2; part++) {
+      boolean half = 2 * part == done;
+      stock.forEachOfSize(
+          whole,
+          part,
+          a -> {
+            if (!half || a <= whole - a) {
+              joinAll(ranges.get(a), ranges.get(whole - a));
+            }
+          });
+    }
+    ranges.put(whole, new Range(from, store.size()));
+    for (int node = from; node < store.size(); node++) {
+      offer(node);
+    }
+  }
+
+  private void joinAll(Range left, Range right) {
+    for (int a = left.from(); a < left.to(); a++) {
+      for (int b = right.from(); b < right.to(); b++) {
+        join(NetworkStore.SERIES, a, b);
+        join(NetworkStore.PARALLEL, a, b);
+      }
+    }
+  }
+
+  private void join(byte join, int a, int b) {
+    double ohms = NetworkStore.joinedOhms(join, store.ohms(a), store.ohms(b));
+    int slot = index.slot(ohms);
+    int node = index.node(slot);
+    if (node < 0) {
+      index.put(slot, ohms, store.addJoin(join, a, b));
+      return;
+    }
+    double watts =
+        NetworkStore.joinedWatts(
+            join, store.ohms(a), store.watts(a), store.ohms(b), store.watts(b));
+    if (watts > store.watts(node) * (1 + Candidates.ROUNDING)) {
+      store.replace(node, join, a, b, watts);
+    }
+  }
+
+  private void offer(int node) {
+    if (candidates.meets(store.ohms(node), store.watts(node))) {
+      candidates.offer(
+          store.selection(node),
+          store.ohms(node),
+          NetworkStore.PART,
+          new Candidates.Grid(node, 1, 1),
+          Optional.empty());
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package loadwalk.plan.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Looks beyond the reach of the exact search: grids of equal small networks, plain rows and columns
+ * of any mix, and any two of these in series or in parallel.
+ *
+ * <p>A large load is large for its watts, and watts spread best over equal branches, so that good
+ * large networks are repetitive. Nothing is proved here.
+ */
+final class GridSearch {
+  /** Grids looked at: bounds the time of a search. Chosen by hand. */
+  private static final int MOST_GRIDS = 12_000;
+
+  /** Mixes looked at. Chosen by hand. */
+  private static final long MOST_MIXES = 12_000;
+
+  private final Stock stock;
+  private final NetworkStore store;
+  private final Candidates candidates;
+  private final WiringRequest request;
+  private final List<Block> blocks = new ArrayList<>();
+
+  /** A grid with its value and the most watts it bears. */
+  private record Block(Candidates.Grid grid, long selection, double ohms, double watts) {}
+
+  GridSearch(Stock stock, NetworkStore store, Candidates candidates, WiringRequest request) {
+    this.stock = stock;
+    this.store = store;
+    this.candidates = candidates;
+    this.request = request;
+  }
+
+  /** Looks through all grids and their pairs. */
+  void run(ExactSearch exact) {
+    for (int size = 1; size <= exact.done() && blocks.size() < MOST_GRIDS; size++) {
+      for (int node = exact.end(size - 1); node < exact.end(size); node++) {
+        grids(node);
+        if (blocks.size() >= MOST_GRIDS) {
+          break;
+        }
+      }
+    }
+    mixes(exact);
+    for (Block block : blocks) {
+      if (candidates.meets(block.ohms(), block.watts())) {
+        candidates.offer(
+            block.selection(), block.ohms(), NetworkStore.PART, block.grid(), Optional.empty());
+      }
+    }
+    pairs(NetworkStore.PARALLEL);
+    pairs(NetworkStore.SERIES);
+  }
+
+  private void grids(int node) {
+    int copies = stock.copies(store.selection(node));
+    for (int series = 1; series <= copies; series++) {
+      for (int parallel = 1; series * parallel <= copies; parallel++) {
+        int times = series * parallel;
+        blocks.add(
+            new Block(
+                new Candidates.Grid(node, series, parallel),
+                times * store.selection(node),
+                store.ohms(node) * series / parallel,
+                store.watts(node) * times));
+      }
+    }
+  }
+
+  /** Adds every mix of kinds all in parallel and all in series. */
+  private void mixes(ExactSearch exact) {
+    long count = 1;
+    for (int kind = 0; kind < stock.kindCount(); kind++) {
+      count *= stock.count(stock.all(), kind) + 1L;
+      if (count > MOST_MIXES) {
+        return;
+      }
+    }
+    mix(NetworkStore.PARALLEL, 0, -1, 0);
+    mix(NetworkStore.SERIES, 0, -1, 0);
+  }
+
+  private void mix(byte join, int kind, int before, int kindsUsed) {
+    if (kind == stock.kindCount()) {
+      if (kindsUsed > 1) {
+        blocks.add(
+            new Block(
+                new Candidates.Grid(before, 1, 1),
+                store.selection(before),
+                store.ohms(before),
+                store.watts(before)));
+      }
+      return;
+    }
+    int node = before;
+    mix(join, kind + 1, node, kindsUsed);
+    for (int n = 1; n <= stock.count(stock.all(), kind); n++) {
+      node = node < 0 ? kind : store.addJoin(join, node, kind);
+      mix(join, kind + 1, node, kindsUsed + 1);
+    }
+  }
+
+  private void pairs(byte join) {
+    boolean parallel = join == NetworkStore.PARALLEL;
+    double low = candidates.lowestOhms();
+    double high = candidates.highestOhms();
+    double least = request.watts() * (1 - Candidates.ROUNDING) * (parallel ? low : 1 / high);
+    List<Block> able =
+        blocks.stream()
+            .filter(b -> (parallel ? b.watts() * b.ohms() : b.watts() / b.ohms()) >= least)
+            .filter(b -> parallel ? b.ohms() > low : b.ohms() < high)
+            .sorted(Comparator.comparingDouble(b -> parallel ? 1 / b.ohms() : b.ohms()))
+            .toList();
+    double[] scale = new double[able.size()];
+    for (int i = 0; i < scale.length; i++) {
+      scale[i] = parallel ? 1 / able.get(i).ohms() : able.get(i).ohms();
+    }
+    double from = parallel ? 1 / high : low;
+    double to = parallel ? 1 / low : high;
+    int first = scale.length - 1;
+    for (int i = 0; i < scale.length; i++) {
+      while (first >= 0 && scale[first] + scale[i] >= from) {
+        first--;
+      }
+      for (int j = Math.max(first + 1, i); j < scale.length && scale[i] + scale[j] <= to; j++) {
+        pair(join, able.get(i), able.get(j));
+      }
+    }
+  }
+
+  private void pair(byte join, Block a, Block b) {
+    long selection = a.selection() + b.selection();
+    if (!stock.holds(selection)) {
+      return;
+    }
+    double ohms = NetworkStore.joinedOhms(join, a.ohms(), b.ohms());
+    double watts = NetworkStore.joinedWatts(join, a.ohms(), a.watts(), b.ohms(), b.watts());
+    if (candidates.meets(ohms, watts)) {
+      candidates.offer(selection, ohms, join, a.grid(), Optional.of(b.grid()));
+    }
+  }
+}

@@ -1,0 +1,295 @@
+package loadwalk.plan.wiring;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+
+/** A load made of resistors in series and parallel. */
+public sealed interface Network {
+
+  /** Returns the value, ohms, every resistor at its nominal or measured value. */
+  double ohms();
+
+  /** Returns the resistors from left to right. */
+  List<Part> parts();
+
+  /**
+   * Returns the value with its uncertainty: each tolerance is rectangular (JCGM 100, 4.3.7), and
+   * resistors of one kind are taken to deviate together, as a batch or a common meter makes them;
+   * this is the larger of the two ways to count.
+   */
+  Quantity value();
+
+  /**
+   * Returns the watts in each resistor, in the order of {@link #parts()}.
+   *
+   * @param watts the watts in the whole network, 0 or more
+   */
+  List<Heat> heats(double watts);
+
+  /**
+   * Returns the largest watts in the whole with every resistor at most at a share of its rating.
+   */
+  double mostWatts(double share);
+
+  /** Returns the network on one line: "(A #1 + A #2) || B #1". */
+  String formula();
+
+  /** Returns the network as a member of a formula: in brackets unless it is one resistor. */
+  default String member() {
+    return "(" + formula() + ")";
+  }
+
+  /** Returns what stands one after the other in it: itself, unless it is wired in series. */
+  default List<Network> inSeries() {
+    return List.of(this);
+  }
+
+  /** Returns what stands side by side in it: itself, unless it is wired in parallel. */
+  default List<Network> inParallel() {
+    return List.of(this);
+  }
+
+  /** Wires it between two nodes, resistor by resistor from left to right. */
+  void wire(String from, String to, Joints joints);
+
+  /** Draws it, resistor by resistor from left to right. */
+  WiringBlock draw(WiringPicture picture);
+
+  /** Returns the hottest resistor, measured against its rating, with watts in the whole. */
+  default Heat hottest(double watts) {
+    return heats(watts).stream().max((a, b) -> Double.compare(a.share(), b.share())).orElseThrow();
+  }
+
+  /**
+   * What one resistor takes.
+   *
+   * @param part the resistor
+   * @param watts the watts it takes
+   */
+  record Heat(Part part, double watts) {
+    /** Returns the watts over the rating. */
+    public double share() {
+      return watts / part.ratedWatts();
+    }
+  }
+
+  /**
+   * One resistor.
+   *
+   * @param label its kind
+   * @param number which of its kind, from 1
+   * @param ohms its value, ohms
+   * @param tolerancePercent the half-width of its tolerance, percent
+   * @param ratedWatts its rating, watts
+   */
+  record Part(String label, int number, double ohms, double tolerancePercent, double ratedWatts)
+      implements Network {
+    /** Checks the numbers. */
+    public Part {
+      if (!(ohms > 0) || !(ratedWatts > 0) || !(tolerancePercent >= 0)) {
+        throw new IllegalArgumentException(
+            "resistor " + label + " needs ohms and watts above 0 and a tolerance from 0 up");
+      }
+    }
+
+    /** Returns which resistor it is: "4 ohm #2". */
+    public String name() {
+      return label + " #" + number;
+    }
+
+    @Override
+    public List<Part> parts() {
+      return List.of(this);
+    }
+
+    @Override
+    public Quantity value() {
+      double u = ohms * tolerancePercent / 100 / Math.sqrt(3);
+      return Quantity.of(ohms, Unit.OHM, "tolerance of " + label, u);
+    }
+
+    @Override
+    public List<Heat> heats(double watts) {
+      if (!(watts >= 0) || Double.isInfinite(watts)) {
+        throw new IllegalArgumentException("watts must be a number from 0 up, got " + watts);
+      }
+      return List.of(new Heat(this, watts));
+    }
+
+    @Override
+    public double mostWatts(double share) {
+      return share * ratedWatts;
+    }
+
+    @Override
+    public String formula() {
+      return name();
+    }
+
+    @Override
+    public String member() {
+      return name();
+    }
+
+    @Override
+    public void wire(String from, String to, Joints joints) {
+      joints.resistor(from, to);
+    }
+
+    @Override
+    public WiringBlock draw(WiringPicture picture) {
+      return picture.resistor();
+    }
+  }
+
+  /**
+   * Networks one after the other: the same current through all.
+   *
+   * @param members two or more networks
+   */
+  record Series(List<Network> members) implements Network {
+    /** Copies the members. */
+    public Series {
+      members = several(members);
+    }
+
+    @Override
+    public double ohms() {
+      return members.stream().mapToDouble(Network::ohms).sum();
+    }
+
+    @Override
+    public List<Part> parts() {
+      return members.stream().flatMap(m -> m.parts().stream()).toList();
+    }
+
+    @Override
+    public Quantity value() {
+      return members.stream().map(Network::value).reduce(Quantity::plus).orElseThrow();
+    }
+
+    @Override
+    public List<Heat> heats(double watts) {
+      double whole = ohms();
+      List<Heat> heats = new ArrayList<>();
+      members.forEach(m -> heats.addAll(m.heats(watts * m.ohms() / whole)));
+      return Collections.unmodifiableList(heats);
+    }
+
+    @Override
+    public double mostWatts(double share) {
+      double ampsSquared =
+          members.stream().mapToDouble(m -> m.mostWatts(share) / m.ohms()).min().orElseThrow();
+      return ampsSquared * ohms();
+    }
+
+    @Override
+    public String formula() {
+      return joined(members, " + ");
+    }
+
+    @Override
+    public List<Network> inSeries() {
+      return members;
+    }
+
+    @Override
+    public void wire(String from, String to, Joints joints) {
+      String left = from;
+      for (int i = 0; i < members.size(); i++) {
+        String right = i == members.size() - 1 ? to : joints.node();
+        members.get(i).wire(left, right, joints);
+        left = right;
+      }
+    }
+
+    @Override
+    public WiringBlock draw(WiringPicture picture) {
+      return WiringBlock.row(members.stream().map(member -> member.draw(picture)).toList());
+    }
+  }
+
+  /**
+   * Networks side by side: the same volts across all.
+   *
+   * @param members two or more networks
+   */
+  record Parallel(List<Network> members) implements Network {
+    /** Copies the members. */
+    public Parallel {
+      members = several(members);
+    }
+
+    @Override
+    public double ohms() {
+      return 1 / members.stream().mapToDouble(m -> 1 / m.ohms()).sum();
+    }
+
+    @Override
+    public List<Part> parts() {
+      return members.stream().flatMap(m -> m.parts().stream()).toList();
+    }
+
+    @Override
+    public Quantity value() {
+      double whole = ohms();
+      Quantity sum = new Quantity(whole, Unit.OHM, Map.of());
+      for (Network member : members) {
+        double part = whole / member.ohms();
+        sum = sum.plus(member.value().mapped(0, part * part, Unit.OHM));
+      }
+      return sum;
+    }
+
+    @Override
+    public List<Heat> heats(double watts) {
+      double whole = ohms();
+      List<Heat> heats = new ArrayList<>();
+      members.forEach(m -> heats.addAll(m.heats(watts * whole / m.ohms())));
+      return Collections.unmodifiableList(heats);
+    }
+
+    @Override
+    public double mostWatts(double share) {
+      double voltsSquared =
+          members.stream().mapToDouble(m -> m.mostWatts(share) * m.ohms()).min().orElseThrow();
+      return voltsSquared / ohms();
+    }
+
+    @Override
+    public String formula() {
+      return joined(members, " || ");
+    }
+
+    @Override
+    public List<Network> inParallel() {
+      return members;
+    }
+
+    @Override
+    public void wire(String from, String to, Joints joints) {
+      members.forEach(member -> member.wire(from, to, joints));
+    }
+
+    @Override
+    public WiringBlock draw(WiringPicture picture) {
+      return WiringBlock.stack(members.stream().map(member -> member.draw(picture)).toList());
+    }
+  }
+
+  private static List<Network> several(List<Network> members) {
+    if (members.size() < 2) {
+      throw new IllegalArgumentException("a network joins two or more, got " + members.size());
+    }
+    return List.copyOf(members);
+  }
+
+  private static String joined(List<Network> members, String sign) {
+    return members.stream().map(Network::member).collect(Collectors.joining(sign));
+  }
+}

@@ -1,0 +1,66 @@
+package loadwalk.plan.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import loadwalk.bench.LoadResistor;
+
+/** Turns found rows of the store into networks of numbered resistors. */
+final class NetworkBuilder {
+  private final Stock stock;
+  private final NetworkStore store;
+  private final int[] taken;
+
+  NetworkBuilder(Stock stock, NetworkStore store) {
+    this.stock = stock;
+    this.store = store;
+    taken = new int[stock.kindCount()];
+  }
+
+  /** Returns a network of resistors that no earlier one has taken. */
+  Network build(Candidates.Candidate candidate) {
+    Network first = grid(candidate.first());
+    return candidate
+        .second()
+        .map(second -> joined(candidate.join(), List.of(first, grid(second))))
+        .orElse(first);
+  }
+
+  private Network grid(Candidates.Grid grid) {
+    List<Network> rows = new ArrayList<>();
+    for (int row = 0; row < grid.parallel(); row++) {
+      List<Network> members = new ArrayList<>();
+      for (int i = 0; i < grid.series(); i++) {
+        members.add(node(grid.node()));
+      }
+      rows.add(joined(NetworkStore.SERIES, members));
+    }
+    return joined(NetworkStore.PARALLEL, rows);
+  }
+
+  private Network node(int node) {
+    if (store.join(node) == NetworkStore.PART) {
+      int kind = store.left(node);
+      LoadResistor resistor = stock.kind(kind);
+      taken[kind]++;
+      return new Network.Part(
+          resistor.label(),
+          taken[kind],
+          resistor.ohms(),
+          resistor.tolerancePercent(),
+          resistor.watts());
+    }
+    return joined(store.join(node), List.of(node(store.left(node)), node(store.right(node))));
+  }
+
+  /** Joins networks; members joined in the same way become one row, as they are wired. */
+  private static Network joined(byte join, List<Network> members) {
+    if (members.size() == 1) {
+      return members.get(0);
+    }
+    List<Network> flat = new ArrayList<>();
+    for (Network member : members) {
+      flat.addAll(join == NetworkStore.SERIES ? member.inSeries() : member.inParallel());
+    }
+    return join == NetworkStore.SERIES ? new Network.Series(flat) : new Network.Parallel(flat);
+  }
+}

@@ -1,0 +1,69 @@
+package loadwalk.plan.wiring;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.LoadResistor;
+
+/** The outcome of a search for a wiring. */
+public sealed interface WiringAnswer {
+  /** Returns the wiring where one was found. */
+  Optional<Found> wired();
+
+  /** Returns what is lacking where none was found. */
+  Optional<None> lacking();
+
+  /**
+   * A wiring.
+   *
+   * @param loads the networks, one for each load, no resistor in two of them
+   * @param request what was asked
+   * @param fewest whether it is proved that no wiring needs fewer resistors
+   */
+  record Found(List<Network> loads, WiringRequest request, boolean fewest) implements WiringAnswer {
+    /** Copies the list. */
+    public Found {
+      loads = List.copyOf(loads);
+    }
+
+    @Override
+    public Optional<Found> wired() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public Optional<None> lacking() {
+      return Optional.empty();
+    }
+
+    /** Returns how many resistors it takes in all. */
+    public int partCount() {
+      return loads.stream().mapToInt(load -> load.parts().size()).sum();
+    }
+
+    /** Returns the hottest resistor of all loads, measured against its rating. */
+    public Network.Heat hottest() {
+      return loads.stream()
+          .map(load -> load.hottest(request.watts()))
+          .max((a, b) -> Double.compare(a.share(), b.share()))
+          .orElseThrow();
+    }
+  }
+
+  /**
+   * No wiring.
+   *
+   * @param sentence why, and whether that is proved
+   * @param purchase the fewest resistors found that would make it possible
+   */
+  record None(String sentence, Optional<LoadResistor> purchase) implements WiringAnswer {
+    @Override
+    public Optional<Found> wired() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<None> lacking() {
+      return Optional.of(this);
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package loadwalk.plan.wiring;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.Bench;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ResistorDerating;
+import loadwalk.bench.Tables;
+import loadwalk.forecast.LoadBank;
+
+/**
+ * Wires each load from the stock by search, and remembers what it found.
+ *
+ * <p>Watts are rounded up to two digits before the search, so that a forecast that moves a little
+ * keeps its wiring and costs no new search. A wiring that bears the watts for ever is preferred;
+ * failing that, one that bears a reading of ten seconds, then one of the shortest burst.
+ */
+public final class WiringLoadBank implements LoadBank {
+  /** How long a load is held for one reading, seconds. Common practice, no source. */
+  private static final double READING_SECONDS = 10;
+
+  /** Answers kept, the oldest given up: some kilobytes. */
+  private static final int MOST_REMEMBERED = 500;
+
+  private final ResistorDerating derating;
+  private final double readingShare;
+  private final Map<Key, WiringAnswer> known =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, WiringAnswer> eldest) {
+          return size() > MOST_REMEMBERED;
+        }
+      };
+
+  private record Key(List<LoadResistor> stock, int loads, double ohms, double watts) {}
+
+  /** Prepares the bank with what resistors bear. */
+  public WiringLoadBank(Tables tables) {
+    derating = new ResistorDerating(tables);
+    double most = tables.limit("resistor-burst-multiple");
+    double energy = most * tables.limit("resistor-burst-seconds");
+    readingShare = Math.min(most, energy / READING_SECONDS);
+  }
+
+  /**
+   * Returns the wiring of a load, or why there is none.
+   *
+   * @param stock the owner's resistors
+   * @param mode stereo, two such loads at once, or bridged, one
+   * @param ohms the load, ohms
+   * @param watts the most watts in one load
+   * @throws IllegalArgumentException with one sentence where the stock is too large to look through
+   */
+  public synchronized WiringAnswer wiring(
+      List<LoadResistor> stock, Mode mode, double ohms, double watts) {
+    double rounded =
+        watts > 0
+            ? new BigDecimal(watts).round(new MathContext(2, RoundingMode.UP)).doubleValue()
+            : 0;
+    Key key = new Key(stock, mode.loads(), ohms, rounded);
+    return known.computeIfAbsent(key, this::search);
+  }
+
+  private WiringAnswer search(Key key) {
+    WiringSearch search = new WiringSearch(key.stock());
+    WiringRequest forEver =
+        new WiringRequest(
+            key.ohms(),
+            key.watts(),
+            key.loads(),
+            WiringRequest.DEFAULT_TOLERANCE_PERCENT,
+            derating.continuousShare());
+    WiringAnswer first = search.find(forEver);
+    if (first.wired().isPresent()) {
+      return first;
+    }
+    WiringAnswer reading = search.find(forEver.withShare(readingShare));
+    if (reading.wired().isPresent()) {
+      return reading;
+    }
+    WiringAnswer shortest = search.find(forEver.withShare(derating.largestMultiple()));
+    return shortest.wired().isPresent() ? shortest : first;
+  }
+
+  @Override
+  public Optional<Hottest> hottest(Bench bench, Mode mode, double ohms, double loadWatts) {
+    boolean asked = ohms > 0 && !Double.isInfinite(ohms) && loadWatts >= 0;
+    if (bench.loads().isEmpty() || !asked) {
+      return Optional.empty();
+    }
+    long total = bench.loads().stream().mapToLong(LoadResistor::count).sum();
+    Optional<Hottest> evenly = LoadBank.evenly().hottest(bench, mode, ohms, loadWatts);
+    if (total > Stock.MOST || evenly.orElseThrow().share() > derating.largestMultiple()) {
+      return evenly;
+    }
+    return wiring(bench.loads(), mode, ohms, loadWatts).wired().stream()
+        .flatMap(found -> found.loads().stream())
+        .map(load -> load.hottest(loadWatts))
+        .max((a, b) -> Double.compare(a.share(), b.share()))
+        .map(heat -> new Hottest(heat.part().name(), heat.watts(), heat.part().ratedWatts()));
+  }
+}

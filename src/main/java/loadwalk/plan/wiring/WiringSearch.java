@@ -1,0 +1,121 @@
+package loadwalk.plan.wiring;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.bench.Figures;
+import loadwalk.bench.LoadResistor;
+
+/**
+ * Finds how to wire loads from the resistors the owner has.
+ *
+ * <p>Within the tolerance and with no resistor above its share, the fewest resistors win; of
+ * equally few, the closest value. All series-parallel networks are looked at for as long as that
+ * takes a bounded count of steps, which covers any stock of up to seven; beyond it come grids and
+ * pairs of grids. The same question always gets the same answer.
+ */
+public final class WiringSearch {
+  /** Networks built in one search, which bounds its time. Chosen by hand. */
+  private static final long BUDGET = 1_500_000;
+
+  /** The same where a first answer is enough. Chosen by hand. */
+  private static final long SMALL_BUDGET = 60_000;
+
+  private final List<LoadResistor> stock;
+
+  /** Takes the owner's stock of resistors. */
+  public WiringSearch(List<LoadResistor> stock) {
+    this.stock = List.copyOf(stock);
+  }
+
+  /**
+   * Finds a wiring, or says why there is none and what to buy.
+   *
+   * @throws IllegalArgumentException with one sentence where the stock is too large to look through
+   */
+  public WiringAnswer find(WiringRequest request) {
+    WiringAnswer answer = search(stock, request, BUDGET);
+    Optional<WiringAnswer.None> lacking = answer.lacking();
+    if (lacking.isEmpty()) {
+      return answer;
+    }
+    Optional<LoadResistor> purchase = new Purchase(stock, request).smallest();
+    return new WiringAnswer.None(lacking.get().sentence(), purchase);
+  }
+
+  /** Finds a wiring quickly, with less of the exact search and no word on what to buy. */
+  static WiringAnswer quick(List<LoadResistor> stock, WiringRequest request) {
+    return search(stock, request, SMALL_BUDGET);
+  }
+
+  private static WiringAnswer search(List<LoadResistor> kinds, WiringRequest request, long budget) {
+    if (kinds.isEmpty()) {
+      return none("There are no load resistors");
+    }
+    Stock stock = Stock.of(kinds);
+    int total = stock.size(stock.all());
+    Optional<String> impossible = impossible(kinds, total, request);
+    if (impossible.isPresent()) {
+      return none(impossible.get());
+    }
+    NetworkStore store = new NetworkStore();
+    Candidates candidates = new Candidates(stock, request);
+    ExactSearch exact = new ExactSearch(stock, store, candidates, request.share());
+    int largest = total - (request.loads() - 1);
+    exact.run(largest, budget);
+    boolean resolved = exact.done() >= largest || !candidates.mayImprove(exact.done() + 1);
+    if (!resolved) {
+      new GridSearch(stock, store, candidates, request).run(exact);
+      resolved = !candidates.mayImprove(exact.done() + 1);
+    }
+    List<Candidates.Candidate> best = candidates.best();
+    if (best.isEmpty()) {
+      String tried =
+          resolved
+              ? "No wiring of these resistors makes "
+              : "No wiring was found (not every one was tried) that makes ";
+      return none(tried + wanted(request));
+    }
+    NetworkBuilder builder = new NetworkBuilder(stock, store);
+    return new WiringAnswer.Found(best.stream().map(builder::build).toList(), request, resolved);
+  }
+
+  /** Returns why no wiring at all can do, where a sum shows it. */
+  private static Optional<String> impossible(
+      List<LoadResistor> kinds, int total, WiringRequest request) {
+    double bears = request.share() * kinds.stream().mapToDouble(k -> k.watts() * k.count()).sum();
+    double asked = request.watts() * request.loads();
+    if (asked > bears * (1 + Candidates.ROUNDING)) {
+      return Optional.of(
+          "All resistors together bear "
+              + Figures.three(bears)
+              + " W at "
+              + Figures.three(100 * request.share())
+              + " % of their ratings, and "
+              + Figures.three(asked)
+              + " W are asked");
+    }
+    if (total < request.loads()) {
+      return Optional.of("Two loads need two resistors at least");
+    }
+    return Optional.empty();
+  }
+
+  private static String wanted(WiringRequest request) {
+    return Figures.three(request.ohms())
+        + " Ω within "
+        + Figures.three(request.tolerancePercent())
+        + " %"
+        + (request.loads() == 2 ? " twice" : "")
+        + " for "
+        + Figures.three(request.watts())
+        + " W"
+        + (request.loads() == 2 ? " each" : "")
+        + " at "
+        + Figures.three(100 * request.share())
+        + " % of their ratings";
+  }
+
+  private static WiringAnswer none(String sentence) {
+    return new WiringAnswer.None(sentence + ".", Optional.empty());
+  }
+}

@@ -1,0 +1,81 @@
+package loadwalk.plan.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import loadwalk.bench.Figures;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ResistorDerating;
+import loadwalk.bench.Tables;
+import loadwalk.quantity.Printer;
+
+/**
+ * A found wiring at the watts a step brings.
+ *
+ * @param title which load it is: "stereo 4 Ω"
+ * @param loads each load with its terminals
+ * @param watts the watts in one load at worst; 0 where not known
+ * @param burstSeconds how long that may last from cold; infinite where for ever, 0 where not at all
+ * @param fewest whether it is proved that no wiring needs fewer resistors
+ */
+public record WiringSummary(
+    String title, List<Load> loads, double watts, double burstSeconds, boolean fewest) {
+  /** Copies the list. */
+  public WiringSummary {
+    loads = List.copyOf(loads);
+  }
+
+  /**
+   * One load.
+   *
+   * @param plus the name of its one amplifier terminal
+   * @param minus the name of the other
+   * @param network how it is wired
+   */
+  public record Load(String plus, String minus, Network network) {}
+
+  /** Returns a found wiring as a step uses it. */
+  public static WiringSummary of(Mode mode, double watts, WiringAnswer.Found found, Tables tables) {
+    List<Load> loads = new ArrayList<>();
+    for (int i = 0; i < found.loads().size(); i++) {
+      String name = mode == Mode.BRIDGED ? "bridge" : i == 0 ? "left" : "right";
+      loads.add(new Load(name + "+", name + "-", found.loads().get(i)));
+    }
+    ResistorDerating derating = new ResistorDerating(tables);
+    double burst =
+        found.loads().stream()
+            .map(network -> network.hottest(watts))
+            .mapToDouble(heat -> derating.burstSeconds(heat.watts(), heat.part().ratedWatts()))
+            .min()
+            .orElseThrow();
+    String title = mode.word() + " " + Figures.three(found.request().ohms()) + " Ω";
+    return new WiringSummary(title, loads, watts, burst, found.fewest());
+  }
+
+  /** Returns how long the watts may last, in words. */
+  public String burstWords() {
+    if (Double.isInfinite(burstSeconds)) {
+      return "for ever";
+    }
+    return burstSeconds > 0
+        ? "for a burst of " + Figures.three(burstSeconds) + " s from cold (an estimate)"
+        : "not at all: beyond any burst known";
+  }
+
+  /** Returns value, hottest resistor and total heat of one load, one line. */
+  public String words(Load load) {
+    Network.Heat hottest = load.network().hottest(watts);
+    return load.plus()
+        + " to "
+        + load.minus()
+        + ": "
+        + Printer.UTF8.quantity(load.network().value())
+        + " (k = 2); at worst "
+        + Figures.three(watts)
+        + " W in all, "
+        + Figures.three(hottest.watts())
+        + " of "
+        + Figures.three(hottest.part().ratedWatts())
+        + " W in "
+        + hottest.part().name();
+  }
+}

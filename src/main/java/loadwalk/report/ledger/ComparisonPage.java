@@ -1,0 +1,284 @@
+package loadwalk.report.ledger;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import loadwalk.bench.Mode;
+import loadwalk.chart.Axis;
+import loadwalk.chart.Chart;
+import loadwalk.chart.Series;
+import loadwalk.chart.Series.Point;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+import loadwalk.report.page.Block;
+import loadwalk.report.page.Block.Bullets;
+import loadwalk.report.page.Block.Column;
+import loadwalk.report.page.Block.Figure;
+import loadwalk.report.page.Block.Table;
+import loadwalk.report.page.Page;
+import loadwalk.report.page.Page.Section;
+import loadwalk.report.sheet.SheetCharts;
+import loadwalk.report.sheet.Wording;
+import loadwalk.result.PowerAtSupply;
+import loadwalk.text.Visible;
+
+/** Words the comparison of two to four walks. */
+public final class ComparisonPage {
+  /** How many walks can be told apart in one chart. */
+  public static final int MOST = 4;
+
+  /** How far supply volts may differ and still count as the same, a fraction. */
+  private static final double SAME_VOLTS = 0.02;
+
+  /** Walks at one load stand beside each other, not on top. */
+  private static final double BESIDE = 1.03;
+
+  private static final Printer PRINTER = Printer.UTF8;
+
+  private final List<LedgerEntry> walks;
+  private final List<LedgerEntry.Load> rungs;
+
+  private ComparisonPage(List<LedgerEntry> walks) {
+    this.walks = walks;
+    this.rungs = rungs(walks);
+  }
+
+  /**
+   * Returns the page of a comparison.
+   *
+   * @throws IllegalArgumentException unless there are two to four walks
+   */
+  public static Page of(List<LedgerEntry> walks) {
+    if (walks.size() < 2 || walks.size() > MOST) {
+      throw new IllegalArgumentException("two to four walks can be compared, not " + walks.size());
+    }
+    return new ComparisonPage(List.copyOf(walks)).page();
+  }
+
+  private static List<LedgerEntry.Load> rungs(List<LedgerEntry> walks) {
+    List<LedgerEntry.Load> rungs = new ArrayList<>();
+    for (LedgerEntry walk : walks) {
+      for (LedgerEntry.Load load : walk.loads()) {
+        if (rungs.stream().noneMatch(r -> r.sameAs(load))) {
+          rungs.add(load);
+        }
+      }
+    }
+    rungs.sort(
+        Comparator.comparing(LedgerEntry.Load::mode)
+            .thenComparing(Comparator.comparingDouble(LedgerEntry.Load::ohms).reversed()));
+    return rungs;
+  }
+
+  private Page page() {
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Section("power", "Power", List.of(power(), read())));
+    estimates().ifPresent(sections::add);
+    List<Block> figures = figures();
+    if (!figures.isEmpty()) {
+      sections.add(new Section("charts", "Charts", figures));
+    }
+    List<List<String>> ways = new ArrayList<>();
+    walks.forEach(w -> ways.add(LedgerPage.wayRow(label(w), w.done())));
+    Table done = new Table("Each walk", LedgerPage.wayColumns(), ways);
+    sections.add(new Section("ways", "How they were done", List.of(done)));
+    String title =
+        String.join(" / ", walks.stream().map(w -> Visible.line(w.amplifier(), 40)).toList());
+    return new Page(title, "Comparison of " + walks.size() + " walks", warnings(), sections);
+  }
+
+  /** Names a walk by its place and amplifier: two walks of one model stay apart. */
+  private String label(LedgerEntry walk) {
+    return (walks.indexOf(walk) + 1) + " " + Visible.line(walk.amplifier(), 32);
+  }
+
+  private List<String> warnings() {
+    List<String> warnings = new ArrayList<>();
+    LedgerEntry.Done first = walks.get(0).done();
+    for (LedgerEntry walk : walks.subList(1, walks.size())) {
+      List<String> what = differences(first, walk.done());
+      if (!what.isEmpty()) {
+        warnings.add(
+            label(walks.get(0))
+                + " and "
+                + label(walk)
+                + " were not done alike: "
+                + String.join("; ", what)
+                + ".");
+      }
+    }
+    simulated().ifPresent(warnings::add);
+    for (LedgerEntry walk : walks) {
+      if (!walk.finished() || walk.openDoubts() > 0) {
+        warnings.add(label(walk) + " is unfinished or has doubts without an answer.");
+      }
+    }
+    return warnings;
+  }
+
+  private Optional<String> simulated() {
+    List<String> labels = walks.stream().filter(LedgerEntry::practice).map(this::label).toList();
+    if (labels.isEmpty()) {
+      return Optional.empty();
+    }
+    if (labels.size() == walks.size()) {
+      return Optional.of("All of these are simulated amplifiers, not measurements.");
+    }
+    String are = labels.size() == 1 ? " is a simulated amplifier" : " are simulated amplifiers";
+    return Optional.of(String.join(", ", labels) + are + ", not measured.");
+  }
+
+  /** Returns what differs in how two walks were done. */
+  static List<String> differences(LedgerEntry.Done one, LedgerEntry.Done other) {
+    List<String> what = new ArrayList<>();
+    if (!one.contentHash().equals(other.contentHash())) {
+      what.add(
+          "sequence "
+              + Visible.name(one.sequence())
+              + " and "
+              + Visible.name(other.sequence())
+              + ", different content");
+    }
+    unlike(what, "tone", one.toneHertz(), other.toneHertz(), Unit.HERTZ);
+    unlike(what, "limit", one.limitThdPercent(), other.limitThdPercent(), Unit.PERCENT);
+    unlike(what, "supply", one.supplyVolts(), other.supplyVolts(), Unit.VOLT);
+    return what;
+  }
+
+  private static void unlike(List<String> what, String name, double one, double other, Unit unit) {
+    if (one != other) {
+      what.add(name + " " + PRINTER.exact(one, unit) + " and " + PRINTER.exact(other, unit));
+    }
+  }
+
+  private Table power() {
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.words("Load"));
+    walks.forEach(w -> columns.add(Column.numbers(label(w))));
+    List<List<String>> rows = new ArrayList<>();
+    for (LedgerEntry.Load rung : rungs) {
+      List<String> row = new ArrayList<>();
+      row.add(Wording.load(rung.mode(), rung.ohms()));
+      walks.forEach(
+          w ->
+              row.add(
+                  at(w, rung)
+                      .map(l -> PRINTER.quantity(l.total(w.walk())) + LedgerPage.point(l))
+                      .orElse("none")));
+      rows.add(row);
+    }
+    return new Table("Power in all loads, ± with k = 2", columns, rows);
+  }
+
+  private Table read() {
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.words("Figure"));
+    walks.forEach(w -> columns.add(Column.numbers(label(w))));
+    List<String> honesty = new ArrayList<>(List.of("rating honesty"));
+    List<String> fuse = new ArrayList<>(List.of("W for each A of fuse"));
+    List<String> efficiency = new ArrayList<>(List.of("best efficiency"));
+    for (LedgerEntry w : walks) {
+      honesty.add(
+          w.leastHonest()
+              .map(l -> LedgerPage.number(l.ratio(), 2) + " at " + Wording.load(l.mode(), l.ohms()))
+              .orElse("no rating"));
+      fuse.add(LedgerPage.number(w.wattsPerFuseAmp(), 1));
+      efficiency.add(LedgerPage.percent(w.bestEfficiency()));
+    }
+    return new Table("Side by side", columns, List.of(honesty, fuse, efficiency));
+  }
+
+  private static Optional<LedgerEntry.Load> at(LedgerEntry walk, LedgerEntry.Load rung) {
+    return walk.loads().stream().filter(rung::sameAs).findFirst();
+  }
+
+  /** Where walks were read at other supply volts than the first: the power there, estimated. */
+  private Optional<Section> estimates() {
+    List<String> lines = new ArrayList<>();
+    for (LedgerEntry.Load rung : rungs) {
+      Optional<LedgerEntry.Load> first = at(walks.get(0), rung);
+      if (first.isPresent() && first.get().supplyVolts().isPresent()) {
+        double volts = first.get().supplyVolts().getAsDouble();
+        walks.subList(1, walks.size()).forEach(w -> estimate(w, rung, volts).ifPresent(lines::add));
+      }
+    }
+    String title = "Estimates at the supply volts of " + label(walks.get(0));
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Section("estimates", title, List.of(new Bullets(lines))));
+  }
+
+  private Optional<String> estimate(LedgerEntry walk, LedgerEntry.Load rung, double volts) {
+    Optional<LedgerEntry.Load> load = at(walk, rung).filter(l -> l.supplyVolts().isPresent());
+    if (load.isEmpty() || !isOff(load.get().supplyVolts().getAsDouble(), volts)) {
+      return Optional.empty();
+    }
+    Quantity measured = load.get().total(walk.walk());
+    Quantity at = Quantity.exact(load.get().supplyVolts().getAsDouble(), Unit.VOLT);
+    PowerAtSupply power = PowerAtSupply.of(measured, at, volts, walk.regulated());
+    return Optional.of(
+        label(walk)
+            + ", "
+            + Wording.load(rung.mode(), rung.ohms())
+            + ": "
+            + PRINTER.quantity(power.watts())
+            + " at "
+            + PRINTER.exact(volts, Unit.VOLT)
+            + ", "
+            + power.assumption()
+            + ".");
+  }
+
+  private static boolean isOff(double from, double to) {
+    return from > 0 && Math.abs(from - to) > SAME_VOLTS * to;
+  }
+
+  private List<Block> figures() {
+    List<Figure> all = new ArrayList<>();
+    for (Mode mode : Mode.values()) {
+      String title = "Power against load, " + mode.word();
+      all.add(
+          new Figure(
+              chart(title, mode, "power in all loads, W", false),
+              "Each walk with its uncertainty; only walks done alike can be compared."));
+      all.add(
+          new Figure(
+              chart("Efficiency, " + mode.word(), mode, "efficiency, %", true),
+              "Output over input at each load; bars are k = 2."));
+    }
+    return all.stream().filter(f -> !f.chart().isEmpty()).map(Block.class::cast).toList();
+  }
+
+  private Chart chart(String title, Mode mode, String label, boolean efficiency) {
+    TreeSet<Double> ohms = new TreeSet<>();
+    List<Series> series = new ArrayList<>();
+    for (int i = 0; i < walks.size(); i++) {
+      double beside = Math.pow(BESIDE, i - (walks.size() - 1) / 2.0);
+      List<Point> points = new ArrayList<>();
+      for (LedgerEntry.Load rung : rungs) {
+        Optional<LedgerEntry.Load> load = at(walks.get(i), rung).filter(l -> l.mode() == mode);
+        load.ifPresent(l -> ohms.add(l.ohms()));
+        load.flatMap(l -> point(l, l.ohms() * beside, efficiency)).ifPresent(points::add);
+      }
+      SheetCharts.add(series, label(walks.get(i)), Series.Kind.JOINED, i + 1, points);
+    }
+    Axis loads = Axis.ratios("load, Ω", SheetCharts.ticks(ohms));
+    return Chart.of(title, loads, Axis.fromZero(label), series);
+  }
+
+  private static Optional<Point> point(LedgerEntry.Load load, double x, boolean efficiency) {
+    if (!efficiency) {
+      return Optional.of(Point.within(x, load.totalWatts(), 2 * load.totalU()));
+    }
+    return load.efficiency().isPresent()
+        ? Optional.of(
+            Point.within(
+                x,
+                100 * load.efficiency().getAsDouble(),
+                2 * 100 * load.efficiencyU().getAsDouble()))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,87 @@
+package loadwalk.report.ledger;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Walks side by side.
+ *
+ * @param entries the walks in the order shown
+ * @param ways each way in which walks were done with its letter, the most common first
+ */
+public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> ways) {
+  private static final int LETTERS = 26;
+
+  /** Copies the collections, keeping their order. */
+  public Ledger {
+    entries = List.copyOf(entries);
+    ways = Collections.unmodifiableMap(new LinkedHashMap<>(ways));
+  }
+
+  /** Returns a ledger, the newest walk first. */
+  public static Ledger of(List<LedgerEntry> entries) {
+    Map<LedgerEntry.Done, Integer> counts = new LinkedHashMap<>();
+    entries.forEach(e -> counts.merge(e.done(), 1, Integer::sum));
+    List<LedgerEntry.Done> common = new ArrayList<>(counts.keySet());
+    common.sort(
+        Comparator.<LedgerEntry.Done>comparingInt(d -> -counts.get(d))
+            .thenComparing(LedgerEntry.Done::sequence)
+            .thenComparing(LedgerEntry.Done::contentHash)
+            .thenComparingDouble(LedgerEntry.Done::supplyVolts));
+    Map<LedgerEntry.Done, String> ways = new LinkedHashMap<>();
+    common.forEach(d -> ways.put(d, letter(ways.size())));
+    return new Ledger(entries, ways).sorted(LedgerSort.NEWEST);
+  }
+
+  /** Returns this in another order; what ranks by a measurement ranks each way by itself. */
+  public Ledger sorted(LedgerSort sort) {
+    List<LedgerEntry.Done> order = List.copyOf(ways.keySet());
+    Map<LedgerEntry.Done, Integer> places = new LinkedHashMap<>();
+    order.forEach(d -> places.put(d, places.size()));
+    Comparator<LedgerEntry> byKey = sort.order().thenComparing(LedgerEntry::walk);
+    Comparator<LedgerEntry> all =
+        sort.ranks()
+            ? Comparator.<LedgerEntry>comparingInt(e -> places.get(e.done())).thenComparing(byKey)
+            : byKey;
+    return new Ledger(entries.stream().sorted(all).toList(), ways);
+  }
+
+  /** Returns the walks whose name, amplifier or sequence holds every word, in any case. */
+  public Ledger filtered(String words) {
+    String[] sought = words.strip().toLowerCase(Locale.ROOT).split("\\s+");
+    List<LedgerEntry> found = new ArrayList<>();
+    for (LedgerEntry e : entries) {
+      String text =
+          (e.walk() + ' ' + e.amplifier() + ' ' + e.done().sequence()).toLowerCase(Locale.ROOT);
+      boolean all = true;
+      for (String word : sought) {
+        all &= text.contains(word);
+      }
+      if (all) {
+        found.add(e);
+      }
+    }
+    return new Ledger(found, ways);
+  }
+
+  /** Finds a walk by its name. */
+  public Optional<LedgerEntry> find(String walk) {
+    return entries.stream().filter(e -> e.walk().equals(walk)).findFirst();
+  }
+
+  /** Returns the letter of the way in which a walk was done. */
+  public String way(LedgerEntry entry) {
+    return ways.getOrDefault(entry.done(), "?");
+  }
+
+  private static String letter(int index) {
+    String last = String.valueOf((char) ('A' + index % LETTERS));
+    return index < LETTERS ? last : letter(index / LETTERS - 1) + last;
+  }
+}

@@ -1,0 +1,201 @@
+package loadwalk.report.ledger;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.plan.Rules;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+import loadwalk.result.Criterion;
+import loadwalk.result.PublishedPower;
+import loadwalk.result.RatingComparison;
+import loadwalk.result.StepResult;
+import loadwalk.result.WalkResult;
+import loadwalk.sequence.Sequence;
+import loadwalk.walk.Entry;
+import loadwalk.walk.FactText;
+import loadwalk.walk.Results;
+import loadwalk.walk.WalkState;
+
+/**
+ * What the ledger keeps of one walk: enough to set it beside others, and small.
+ *
+ * @param walk the walk's name
+ * @param amplifier maker and model
+ * @param practice whether it is a simulated amplifier
+ * @param finished whether every step is done or skipped
+ * @param openDoubts how many doubts have no answer
+ * @param wallMillis the wall clock of its newest record, ms since 1970
+ * @param done how it was done
+ * @param fuseAmps the sum of the amplifier's own fuses, where known
+ * @param regulated whether its rails are regulated, where known
+ * @param loads what it makes at each load
+ */
+public record LedgerEntry(
+    String walk,
+    String amplifier,
+    boolean practice,
+    boolean finished,
+    int openDoubts,
+    long wallMillis,
+    Done done,
+    OptionalDouble fuseAmps,
+    Optional<Boolean> regulated,
+    List<Load> loads) {
+  /** Copies the loads. */
+  public LedgerEntry {
+    loads = List.copyOf(loads);
+  }
+
+  /**
+   * How a walk was done; only walks done alike are compared without a mark.
+   *
+   * @param sequence the sequence's name
+   * @param contentHash the SHA-256 of its file
+   * @param toneHertz the test tone
+   * @param limitThdPercent the distortion at which volts are read
+   * @param supplyVolts the supply asked for
+   */
+  public record Done(
+      String sequence,
+      String contentHash,
+      double toneHertz,
+      double limitThdPercent,
+      double supplyVolts) {}
+
+  /**
+   * What it makes at one load.
+   *
+   * @param mode how the load was connected
+   * @param ohms the nominal load
+   * @param criterion at what point it was read
+   * @param watts the power in one load
+   * @param wattsU its standard uncertainty
+   * @param totalWatts the power in all loads
+   * @param totalU its standard uncertainty
+   * @param ratio measured over rated, where there is a rating
+   * @param verdict what the measurement shows about the rating
+   * @param efficiency output over input, a fraction, where both were read
+   * @param efficiencyU its standard uncertainty
+   * @param supplyVolts the volts read at the amplifier's terminals
+   */
+  public record Load(
+      Mode mode,
+      double ohms,
+      Criterion criterion,
+      double watts,
+      double wattsU,
+      double totalWatts,
+      double totalU,
+      OptionalDouble ratio,
+      Optional<RatingComparison.Verdict> verdict,
+      OptionalDouble efficiency,
+      OptionalDouble efficiencyU,
+      OptionalDouble supplyVolts) {
+
+    /** Returns the power in all loads; its uncertainty counts as one source of its own. */
+    public Quantity total(String walk) {
+      return Quantity.of(totalWatts, Unit.WATT, walk + " watts", totalU);
+    }
+
+    /** Tells whether another load is the same, nominally. */
+    public boolean sameAs(Load other) {
+      return mode == other.mode && Math.abs(ohms - other.ohms) <= 1e-3 * ohms;
+    }
+  }
+
+  /** Returns the entry of a walk, finished or not. */
+  public static LedgerEntry of(WalkState state, Rules rules) {
+    WalkResult result = Results.of(state, rules.wire());
+    List<Load> loads = new ArrayList<>();
+    for (PublishedPower power : result.published().values()) {
+      loads.add(load(state, power, result.step(power.fromStepId()).orElseThrow()));
+    }
+    Sequence s = state.opened().sequence();
+    return new LedgerEntry(
+        state.opened().walk(),
+        state.opened().amplifier().name(),
+        state.opened().practiceSeed().isPresent(),
+        state.isFinished(),
+        state.openDoubts().size(),
+        state.lastWallMillis(),
+        new Done(s.name(), s.contentHash(), s.toneHertz(), s.limitThdPercent(), s.supplyVolts()),
+        state.opened().amplifier().fuseAmps(),
+        state.opened().amplifier().regulated(),
+        loads);
+  }
+
+  /**
+   * Returns the entry of the walk that the bodies of a journal tell, passing over what a ledger
+   * does not need.
+   *
+   * @throws loadwalk.walk.UnreadableFact if a body holds something this version does not know
+   */
+  public static LedgerEntry ofBodies(List<String> bodies, Rules rules) {
+    return of(FactText.walk(LedgerBodies.needed(bodies)), rules);
+  }
+
+  private static Load load(WalkState state, PublishedPower power, StepResult step) {
+    Optional<RatingComparison> rating = step.rating();
+    OptionalDouble volts =
+        state
+            .step(power.fromStepId())
+            .latest(ReadingId.SUPPLY_VOLTS)
+            .map(Entry::value)
+            .map(OptionalDouble::of)
+            .orElseGet(OptionalDouble::empty);
+    return new Load(
+        power.mode(),
+        power.ohms(),
+        power.criterion(),
+        power.perLoad().value(),
+        power.perLoad().u(),
+        power.totalWatts().value(),
+        power.totalWatts().u(),
+        number(rating.map(RatingComparison::ratio), Quantity::value),
+        rating.map(RatingComparison::verdict),
+        number(step.efficiency(), Quantity::value),
+        number(step.efficiency(), Quantity::u),
+        volts);
+  }
+
+  private static OptionalDouble number(
+      Optional<Quantity> quantity, ToDoubleFunction<Quantity> what) {
+    return quantity.isPresent()
+        ? OptionalDouble.of(what.applyAsDouble(quantity.get()))
+        : OptionalDouble.empty();
+  }
+
+  /** Returns the load with the most power in all. */
+  public Optional<Load> strongest() {
+    return loads.stream().max(Comparator.comparingDouble(Load::totalWatts));
+  }
+
+  /** Returns the most power for each ampere of the amplifier's own fuses. */
+  public OptionalDouble wattsPerFuseAmp() {
+    Optional<Load> most = strongest();
+    return most.isPresent() && fuseAmps.isPresent()
+        ? OptionalDouble.of(most.get().totalWatts() / fuseAmps.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  /** Returns the load at which the rating is least honest: the lowest measured over rated. */
+  public Optional<Load> leastHonest() {
+    return loads.stream()
+        .filter(l -> l.ratio().isPresent())
+        .min(Comparator.comparingDouble(l -> l.ratio().getAsDouble()));
+  }
+
+  /** Returns the best efficiency over all loads. */
+  public OptionalDouble bestEfficiency() {
+    return loads.stream()
+        .filter(l -> l.efficiency().isPresent())
+        .mapToDouble(l -> l.efficiency().getAsDouble())
+        .max();
+  }
+}

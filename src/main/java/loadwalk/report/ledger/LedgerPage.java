@@ -1,0 +1,181 @@
+package loadwalk.report.ledger;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.report.page.Block;
+import loadwalk.report.page.Block.Column;
+import loadwalk.report.page.Block.Paragraph;
+import loadwalk.report.page.Block.Table;
+import loadwalk.report.page.Page;
+import loadwalk.report.page.Page.Section;
+import loadwalk.report.sheet.Wording;
+import loadwalk.text.Visible;
+
+/** Words a ledger, the same for every format. */
+public final class LedgerPage {
+  private static final Printer PRINTER = Printer.UTF8;
+
+  private LedgerPage() {}
+
+  /** Returns the page of a ledger. */
+  public static Page of(Ledger ledger) {
+    List<Section> sections = new ArrayList<>();
+    if (ledger.entries().isEmpty()) {
+      Paragraph none = new Paragraph("No walk is here yet, or none that was asked for.");
+      sections.add(new Section("walks", "Walks", List.of(none)));
+    } else {
+      sections.add(new Section("walks", "Walks", List.of(walks(ledger))));
+      best(ledger)
+          .ifPresent(table -> sections.add(new Section("best", "Best at a load", List.of(table))));
+      sections.add(new Section("ways", "How they were done", ways(ledger)));
+    }
+    return new Page("Ledger", count(ledger.entries().size()), warnings(ledger), sections);
+  }
+
+  private static String count(int walks) {
+    return walks == 1 ? "1 walk" : walks + " walks";
+  }
+
+  private static List<String> warnings(Ledger ledger) {
+    long ways = ledger.entries().stream().map(LedgerEntry::done).distinct().count();
+    return ways < 2
+        ? List.of()
+        : List.of(
+            "These walks were done in "
+                + ways
+                + " ways (column «Way»); compare only those with the same letter.");
+  }
+
+  private static Table walks(Ledger ledger) {
+    List<List<String>> rows = new ArrayList<>();
+    for (LedgerEntry e : ledger.entries()) {
+      Optional<LedgerEntry.Load> most = e.strongest();
+      Optional<LedgerEntry.Load> honest = e.leastHonest();
+      rows.add(
+          List.of(
+              Visible.name(e.amplifier()) + marks(e),
+              ledger.way(e),
+              most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"),
+              most.map(l -> Wording.load(l.mode(), l.ohms()) + point(l)).orElse(""),
+              honest.map(l -> number(l.ratio(), 2)).orElse("no rating"),
+              number(e.wattsPerFuseAmp(), 1),
+              percent(e.bestEfficiency()),
+              Visible.name(e.walk())));
+    }
+    return new Table(
+        "Each walk at its strongest load; rating honesty is the lowest measured over rated",
+        List.of(
+            Column.words("Amplifier"),
+            Column.words("Way"),
+            Column.numbers("Most power"),
+            Column.words("Into"),
+            Column.numbers("Honesty"),
+            Column.numbers("W/fuse A"),
+            Column.numbers("Efficiency"),
+            Column.words("Walk")),
+        rows);
+  }
+
+  private static String marks(LedgerEntry e) {
+    List<String> marks = new ArrayList<>();
+    if (e.practice()) {
+      marks.add("practice");
+    }
+    if (!e.finished()) {
+      marks.add("unfinished");
+    }
+    if (e.openDoubts() > 0) {
+      marks.add("in doubt");
+    }
+    return marks.isEmpty() ? "" : " (" + String.join(", ", marks) + ")";
+  }
+
+  /** Says at what point a load was read where that is not the stated limit. */
+  static String point(LedgerEntry.Load load) {
+    return switch (load.criterion()) {
+      case THD_LIMIT -> "";
+      case CLIPPING_ONSET -> ", at onset";
+      case BELOW_LIMIT -> ", below limit";
+    };
+  }
+
+  private static Optional<Table> best(Ledger ledger) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Best b : Best.of(ledger)) {
+      rows.add(
+          List.of(
+              Wording.load(b.mode(), b.ohms()) + point(b.load()),
+              ledger.ways().get(b.done()),
+              Visible.name(b.walk().amplifier()),
+              PRINTER.quantity(b.load().total(b.walk().walk())),
+              String.valueOf(b.compared()),
+              b.note().orElse("")));
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Table(
+                "The most power in all loads, among walks done alike without open doubts",
+                List.of(
+                    Column.words("Load"),
+                    Column.words("Way"),
+                    Column.words("Amplifier"),
+                    Column.numbers("Power"),
+                    Column.numbers("Of"),
+                    Column.words("Note")),
+                rows));
+  }
+
+  private static List<Block> ways(Ledger ledger) {
+    List<List<String>> rows = new ArrayList<>();
+    Set<LedgerEntry.Done> shown = new HashSet<>();
+    ledger.entries().forEach(e -> shown.add(e.done()));
+    for (Map.Entry<LedgerEntry.Done, String> way : ledger.ways().entrySet()) {
+      if (shown.contains(way.getKey())) {
+        rows.add(wayRow(way.getValue(), way.getKey()));
+      }
+    }
+    return List.of(new Table("Ways", wayColumns(), rows));
+  }
+
+  static List<Column> wayColumns() {
+    return List.of(
+        Column.words("Way"),
+        Column.words("Sequence"),
+        Column.words("Content"),
+        Column.numbers("Tone"),
+        Column.numbers("Limit"),
+        Column.numbers("Supply"));
+  }
+
+  static List<String> wayRow(String letter, LedgerEntry.Done done) {
+    String hash = done.contentHash();
+    return List.of(
+        letter,
+        Visible.name(done.sequence()),
+        hash.substring(0, Math.min(12, hash.length())),
+        PRINTER.exact(done.toneHertz(), Unit.HERTZ),
+        PRINTER.exact(done.limitThdPercent(), Unit.PERCENT) + " THD",
+        PRINTER.exact(done.supplyVolts(), Unit.VOLT));
+  }
+
+  static String number(OptionalDouble value, int places) {
+    return value.isPresent()
+        ? String.format(Locale.ROOT, "%." + places + "f", value.getAsDouble())
+        : "unknown";
+  }
+
+  static String percent(OptionalDouble fraction) {
+    return fraction.isPresent()
+        ? String.format(Locale.ROOT, "%.1f %%", 100 * fraction.getAsDouble())
+        : "unknown";
+  }
+}

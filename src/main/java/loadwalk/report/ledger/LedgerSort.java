@@ -1,0 +1,69 @@
+package loadwalk.report.ledger;
+
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** The orders of a ledger; what is unknown stands last. */
+public enum LedgerSort {
+  /** The newest record first. */
+  NEWEST("newest", false, Comparator.comparingLong(LedgerEntry::wallMillis).reversed()),
+  /** By amplifier, A to Z. */
+  NAME("name", false, Comparator.comparing(e -> e.amplifier().toLowerCase(Locale.ROOT))),
+  /** The most power in all loads first. */
+  POWER("power", true, most(e -> optional(e.strongest().map(LedgerEntry.Load::totalWatts)))),
+  /** The most watts for each ampere of fuse first. */
+  FUSE("watts-per-fuse-amp", true, most(LedgerEntry::wattsPerFuseAmp)),
+  /** The highest of the lowest ratios of measured over rated first. */
+  HONESTY("honesty", true, most(e -> optional(e.leastHonest().map(l -> l.ratio().getAsDouble())))),
+  /** The best efficiency first. */
+  EFFICIENCY("efficiency", true, most(LedgerEntry::bestEfficiency));
+
+  private final String word;
+  private final boolean measured;
+  private final Comparator<LedgerEntry> order;
+
+  LedgerSort(String word, boolean measured, Comparator<LedgerEntry> order) {
+    this.word = word;
+    this.measured = measured;
+    this.order = order;
+  }
+
+  /** Returns the word typed for it. */
+  public String word() {
+    return word;
+  }
+
+  /** Tells whether it ranks by something measured, so that only walks done alike may be ranked. */
+  boolean ranks() {
+    return measured;
+  }
+
+  Comparator<LedgerEntry> order() {
+    return order;
+  }
+
+  /** Finds the order with the given word. */
+  public static Optional<LedgerSort> ofWord(String word) {
+    for (LedgerSort sort : values()) {
+      if (sort.word.equals(word)) {
+        return Optional.of(sort);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static OptionalDouble optional(Optional<Double> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  }
+
+  private static Comparator<LedgerEntry> most(Function<LedgerEntry, OptionalDouble> what) {
+    return Comparator.comparingDouble(
+        e -> {
+          OptionalDouble value = what.apply(e);
+          return value.isPresent() ? -value.getAsDouble() : Double.POSITIVE_INFINITY;
+        });
+  }
+}

@@ -1,0 +1,93 @@
+package loadwalk.report.page;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Optional;
+import loadwalk.forecast.Band;
+import loadwalk.json.JsonOut;
+import loadwalk.quantity.Quantity;
+import loadwalk.text.Visible;
+
+/** Writes the parts that sheets and ledgers share as JSON. */
+public final class JsonParts {
+  private JsonParts() {}
+
+  /** Writes {@code {"value","u"}}, u being the standard uncertainty (k = 1). */
+  public static void quantity(JsonGenerator out, String key, Quantity quantity) throws IOException {
+    out.writeObjectFieldStart(key);
+    JsonOut.number(out, "value", quantity.value());
+    JsonOut.number(out, "u", quantity.u());
+    out.writeEndObject();
+  }
+
+  public static void quantity(JsonGenerator out, String key, Optional<Quantity> quantity)
+      throws IOException {
+    if (quantity.isPresent()) {
+      quantity(out, key, quantity.get());
+    }
+  }
+
+  /** Writes a range as its two ends. */
+  public static void band(JsonGenerator out, String key, Optional<Band> band) throws IOException {
+    if (band.isPresent()) {
+      out.writeArrayFieldStart(key);
+      JsonOut.number(out, band.get().low());
+      JsonOut.number(out, band.get().high());
+      out.writeEndArray();
+    }
+  }
+
+  public static void texts(JsonGenerator out, String key, Iterable<String> texts)
+      throws IOException {
+    out.writeArrayFieldStart(key);
+    for (String text : texts) {
+      out.writeString(text);
+    }
+    out.writeEndArray();
+  }
+
+  /** What an object of an array holds. */
+  @FunctionalInterface
+  public interface Content<T> {
+    /** Writes the keys of one item. */
+    void of(T item) throws IOException;
+  }
+
+  /** Writes an array of objects, one for each item. */
+  public static <T> void objects(
+      JsonGenerator out, String key, Iterable<T> items, Content<? super T> content)
+      throws IOException {
+    out.writeArrayFieldStart(key);
+    for (T item : items) {
+      out.writeStartObject();
+      content.of(item);
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
+  /**
+   * Returns a JSON text in which every character that would steer a terminal or turn the reading
+   * direction is written as its escape. Such characters stand only inside strings, so the text
+   * means the same.
+   */
+  public static String inert(String json) {
+    StringBuilder safe = new StringBuilder();
+    int plain = 0;
+    for (int i = 0; i < json.length(); i++) {
+      char c = json.charAt(i);
+      if (c >= ' ' && c < 0x7f || c == '\n') {
+        continue;
+      }
+      int code = json.codePointAt(i);
+      boolean pair = Character.charCount(code) == 2;
+      if (!Visible.is(code)) {
+        safe.append(json, plain, i).append(String.format("\\u%04x", (int) c));
+        plain = i + 1;
+      } else if (pair) {
+        i++;
+      }
+    }
+    return plain == 0 ? json : safe.append(json, plain, json.length()).toString();
+  }
+}

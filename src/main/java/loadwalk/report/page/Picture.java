@@ -1,0 +1,68 @@
+package loadwalk.report.page;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.HexFormat;
+import java.util.Optional;
+
+/**
+ * A photo without what cameras write into it beside the picture: place, time, names of people.
+ *
+ * <p>PNG and JPEG are told by their first bytes, never by their name.
+ */
+public final class Picture {
+  /** The largest photo taken, bytes. */
+  public static final long MOST_BYTES = 20L << 20;
+
+  private final String mediaType;
+  private final byte[] bytes;
+
+  private Picture(String mediaType, byte[] bytes) {
+    this.mediaType = mediaType;
+    this.bytes = bytes;
+  }
+
+  /**
+   * Reads a photo and leaves its metadata out.
+   *
+   * @return empty where the bytes are no whole PNG or JPEG or more than {@link #MOST_BYTES}
+   */
+  public static Optional<Picture> of(byte[] file) {
+    if (file.length > MOST_BYTES) {
+      return Optional.empty();
+    }
+    return PngParts.isPng(file)
+        ? PngParts.stripped(file).map(clean -> new Picture("image/png", clean))
+        : JpegParts.stripped(file).map(clean -> new Picture("image/jpeg", clean));
+  }
+
+  /** Returns {@code image/png} or {@code image/jpeg}. */
+  public String mediaType() {
+    return mediaType;
+  }
+
+  /** Returns the ending that files of this type have. */
+  public String ending() {
+    return mediaType.equals("image/png") ? ".png" : ".jpg";
+  }
+
+  /** Returns the file's bytes. */
+  public byte[] bytes() {
+    return bytes.clone();
+  }
+
+  /** Returns the SHA-256 of bytes, 64 hexadecimal digits. */
+  public static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  /** Returns the picture as an address that holds all of it (RFC 2397). */
+  String dataAddress() {
+    return "data:" + mediaType + ";base64," + Base64.getEncoder().encodeToString(bytes);
+  }
+}

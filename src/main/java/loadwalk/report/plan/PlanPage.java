@@ -1,0 +1,255 @@
+package loadwalk.report.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import loadwalk.bench.Figures;
+import loadwalk.bench.FuseCurve;
+import loadwalk.bench.ResistorDerating;
+import loadwalk.bench.Tables;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Evidence;
+import loadwalk.forecast.Verdict;
+import loadwalk.forecast.caution.Stress;
+import loadwalk.plan.BenchPlan;
+import loadwalk.plan.StepPlan;
+import loadwalk.plan.wiring.WiringPicture;
+import loadwalk.plan.wiring.WiringSummary;
+import loadwalk.report.page.Block;
+import loadwalk.report.page.Block.Bullets;
+import loadwalk.report.page.Block.Column;
+import loadwalk.report.page.Block.Drawing;
+import loadwalk.report.page.Block.Paragraph;
+import loadwalk.report.page.Block.Table;
+import loadwalk.report.page.Block.Term;
+import loadwalk.report.page.Block.Terms;
+import loadwalk.report.page.Page;
+import loadwalk.report.page.Page.Section;
+import loadwalk.text.Visible;
+
+/** Words a plan: a table of the steps, what each asks, how each load is wired, what is missing. */
+public final class PlanPage {
+  private static final String UNTOLD = "?";
+
+  private final BenchPlan plan;
+  private final Tables tables;
+
+  private PlanPage(BenchPlan plan, Tables tables) {
+    this.plan = plan;
+    this.tables = tables;
+  }
+
+  /**
+   * Returns the page of a plan.
+   *
+   * @param plan the plan
+   * @param tables resistor data for the bursts
+   */
+  public static Page of(BenchPlan plan, Tables tables) {
+    return new PlanPage(plan, tables).page();
+  }
+
+  private Page page() {
+    Evidence evidence = plan.evidence();
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Section("steps", "Steps", List.of(conditions(), table())));
+    sections.add(new Section("asked", "What each step asks", List.of(asked())));
+    for (int i = 0; i < plan.steps().size(); i++) {
+      sections.add(details("step-" + (i + 1), plan.steps().get(i)));
+    }
+    sections.addAll(wirings());
+    if (!plan.needs().isEmpty()) {
+      Bullets needs = new Bullets(plan.needs());
+      sections.add(new Section("needs", "What the bench would need", List.of(needs)));
+    }
+    return new Page(
+        "Bench plan for " + Visible.name(plan.sequence()),
+        Visible.name(evidence.amplifier().name()) + " on " + Visible.name(evidence.bench().name()),
+        List.of(),
+        sections);
+  }
+
+  private Paragraph conditions() {
+    Evidence.Conditions conditions = plan.evidence().conditions();
+    return new Paragraph(
+        Figures.three(conditions.supplyVolts())
+            + " V at the terminals, tone "
+            + Figures.three(conditions.toneHertz())
+            + " Hz, limit "
+            + Figures.three(conditions.limitThdPercent())
+            + " % THD; measured so far: "
+            + plan.evidence().observations().size()
+            + " steps.");
+  }
+
+  private Terms asked() {
+    return new Terms(
+        plan.asked().stream()
+            .map(asked -> new Term(asked.stepId(), Visible.sentence(asked.instruction())))
+            .toList());
+  }
+
+  private Table table() {
+    List<Column> columns =
+        List.of(
+            Column.words("Step"),
+            Column.words("Verdict"),
+            Column.numbers("Out V"),
+            Column.numbers("Load W"),
+            Column.numbers("Supply A"),
+            Column.numbers("V in"),
+            Column.words("Gives first"));
+    List<List<String>> rows = plan.steps().stream().map(PlanPage::row).toList();
+    return new Table("What each step brings, expected/at worst", columns, rows);
+  }
+
+  private static List<String> row(StepPlan step) {
+    return List.of(
+        step.target().stepId(),
+        step.forecast().verdict().word(),
+        pair(step.output()),
+        pair(step.forecast().demand().loadWatts()),
+        pair(step.amps()),
+        step.terminalVolts().map(v -> pair(v.middle(), v.low())).orElse(UNTOLD),
+        step.givesFirst()
+            .map(s -> s.code() + " " + Math.round(100 * s.share()) + "%")
+            .orElse("not known"));
+  }
+
+  private static String pair(Optional<Band> band) {
+    return band.map(b -> pair(b.middle(), b.high())).orElse(UNTOLD);
+  }
+
+  private static String pair(double expected, double worst) {
+    return Figures.three(expected) + "/" + Figures.three(worst);
+  }
+
+  private Section details(String id, StepPlan step) {
+    String title = step.target().stepId() + ": " + step.forecast().verdict().word();
+    Optional<StepPlan> same = plan.sameBefore(step);
+    Block said =
+        same.isPresent()
+            ? new Paragraph("As " + same.get().target().stepId() + ".")
+            : new Terms(terms(step));
+    return new Section(id, title, List.of(said));
+  }
+
+  private static List<Term> terms(StepPlan step) {
+    List<Term> terms = new ArrayList<>();
+    for (Caution caution : step.forecast().cautions()) {
+      terms.add(new Term(gravity(caution), caution.text()));
+    }
+    step.givesFirst().ifPresent(stress -> terms.add(new Term("gives first", first(stress))));
+    if (step.shares().size() > 1) {
+      terms.add(new Term("supplies", shares(step)));
+    }
+    if (!step.leads().isEmpty()) {
+      terms.add(new Term("leads lose", leads(step)));
+    }
+    for (StepPlan.FuseTime fuse : step.fuses()) {
+      // One that holds at worst needs no line.
+      if (fuse.worst().span() != FuseCurve.Span.BELOW_TABLE) {
+        terms.add(new Term(fuse.label() + " fuse", fuse(fuse)));
+      }
+    }
+    Optional<Band> heat = step.forecast().demand().heatWatts();
+    heat.ifPresent(h -> terms.add(new Term("heat", heat(h))));
+    step.unwired().ifPresent(none -> terms.add(new Term("wiring", none.sentence())));
+    return terms;
+  }
+
+  /** What a caution that alone leaves the step clear is called. */
+  private static String gravity(Caution caution) {
+    return caution.gravity() == Verdict.CLEAR ? "note" : caution.gravity().word();
+  }
+
+  private static String first(Stress stress) {
+    return stress.what()
+        + ", at worst "
+        + Figures.three(stress.demand().high())
+        + " of "
+        + Figures.three(stress.limit())
+        + " "
+        + stress.unit().symbol()
+        + ", margin "
+        + Math.round(stress.marginPercent())
+        + " %";
+  }
+
+  private static String shares(StepPlan step) {
+    return step.shares().stream()
+        .map(
+            s ->
+                "no. "
+                    + s.number()
+                    + " "
+                    + Figures.three(s.amps())
+                    + " A, at worst "
+                    + Figures.three(s.worstAmps())
+                    + " of "
+                    + Figures.three(s.ratedAmps())
+                    + " A")
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String leads(StepPlan step) {
+    return step.leads().stream()
+        .map(
+            lead ->
+                Visible.name(lead.label())
+                    + " "
+                    + Figures.three(lead.volts().middle())
+                    + " V, "
+                    + Figures.three(lead.watts().middle())
+                    + " W (at worst "
+                    + Figures.three(lead.volts().high())
+                    + " V, "
+                    + Figures.three(lead.watts().high())
+                    + " W)")
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String fuse(StepPlan.FuseTime fuse) {
+    return fuse.expected().text()
+        + "; at worst "
+        + fuse.worst().text()
+        + " (taken as "
+        + fuse.type()
+        + ")";
+  }
+
+  private static String heat(Band watts) {
+    return "about "
+        + Figures.three(watts.middle())
+        + " W, at worst "
+        + Figures.three(watts.high())
+        + " W, in the amplifier";
+  }
+
+  private List<Section> wirings() {
+    List<Section> sections = new ArrayList<>();
+    List<WiringSummary> wirings = plan.wirings(tables);
+    for (int i = 0; i < wirings.size(); i++) {
+      WiringSummary wiring = wirings.get(i);
+      List<Block> blocks = new ArrayList<>();
+      String fewest = wiring.fewest() ? "Fewest resistors" : "Fewest resistors found";
+      blocks.add(new Paragraph(fewest + ", " + wiring.burstWords() + "."));
+      wiring.loads().forEach(load -> blocks.addAll(load(wiring, load)));
+      if (i == wirings.size() - 1) {
+        blocks.add(new Paragraph("Note: " + ResistorDerating.BURST_ASSUMPTION + "."));
+      }
+      sections.add(new Section("wiring-" + (i + 1), "Wiring of " + wiring.title(), blocks));
+    }
+    return sections;
+  }
+
+  private static List<Block> load(WiringSummary wiring, WiringSummary.Load load) {
+    List<String> drawn = WiringPicture.lines(load.network(), load.plus(), load.minus());
+    return List.of(
+        new Drawing(wiring.words(load), drawn, load.network().formula()),
+        new Paragraph(String.join(", ", WiringPicture.legend(load.network())) + "."),
+        new Bullets(WiringPicture.joints(load.network(), load.plus(), load.minus())));
+  }
+}

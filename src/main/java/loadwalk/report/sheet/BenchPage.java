@@ -1,0 +1,149 @@
+package loadwalk.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Lead;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Meter;
+import loadwalk.bench.Supply;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.report.page.Block;
+import loadwalk.report.page.Block.Column;
+import loadwalk.report.page.Block.Table;
+import loadwalk.report.page.Block.Term;
+import loadwalk.report.page.Block.Terms;
+import loadwalk.sequence.Sequence;
+import loadwalk.text.Visible;
+
+/** Words the conditions and the bench of a walk. */
+final class BenchPage {
+  private static final Printer PRINTER = Printer.UTF8;
+
+  private BenchPage() {}
+
+  static List<Block> blocks(Sheet sheet) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(conditions(sheet));
+    Bench bench = sheet.bench();
+    if (!bench.loads().isEmpty()) {
+      blocks.add(loads(bench.loads()));
+    }
+    if (!bench.meters().isEmpty()) {
+      blocks.add(meters(bench.meters()));
+    }
+    return blocks;
+  }
+
+  private static Terms conditions(Sheet sheet) {
+    Sequence sequence = sheet.sequence();
+    Bench bench = sheet.bench();
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term(
+            "Sequence",
+            Visible.name(sequence.name())
+                + ": "
+                + Visible.line(sequence.title(), 2 * Visible.NAME)));
+    terms.add(new Term("Sequence content", "SHA-256 " + sequence.contentHash()));
+    terms.add(new Term("Test tone", PRINTER.exact(sequence.toneHertz(), Unit.HERTZ)));
+    terms.add(new Term("Limit", PRINTER.exact(sequence.limitThdPercent(), Unit.PERCENT) + " THD"));
+    terms.add(
+        new Term(
+            "Supply asked for",
+            PRINTER.exact(sequence.supplyVolts(), Unit.VOLT) + " at the amplifier's terminals"));
+    terms.add(new Term("Bench", Visible.name(bench.name())));
+    terms.add(new Term("Supplies", supplies(bench)));
+    terms.add(new Term("Leads", leads(bench)));
+    terms.add(
+        new Term(
+            "Fuse at the source",
+            bench.fuseAmps().isPresent()
+                ? PRINTER.exact(bench.fuseAmps().getAsDouble(), Unit.AMPERE)
+                : "not described"));
+    terms.add(new Term("Newest record", Wording.moment(sheet.lastWallMillis())));
+    terms.add(new Term("Begun with", "Loadwalk " + Visible.name(sheet.version())));
+    return new Terms(terms);
+  }
+
+  private static String supplies(Bench bench) {
+    List<String> parts = new ArrayList<>();
+    for (Supply s : bench.supplies()) {
+      parts.add(PRINTER.exact(s.volts(), Unit.VOLT) + " " + PRINTER.exact(s.amps(), Unit.AMPERE));
+    }
+    if (parts.isEmpty()) {
+      return "not described";
+    }
+    String usable = PRINTER.exact(bench.usableAmps().orElseThrow(), Unit.AMPERE);
+    String one = String.join(", ", parts);
+    return (parts.size() == 1 ? one : one + ", in parallel") + "; counted on: " + usable;
+  }
+
+  private static String leads(Bench bench) {
+    List<String> parts = new ArrayList<>();
+    for (Lead lead : bench.leads()) {
+      String side = lead.parallel() == 1 ? "" : lead.parallel() + " × ";
+      parts.add(
+          Visible.name(lead.label())
+              + ": "
+              + side
+              + lead.gauge().text()
+              + ", "
+              + PRINTER.exact(lead.metres(), Unit.METRE));
+    }
+    return parts.isEmpty() ? "not described" : String.join("; ", parts);
+  }
+
+  private static Table loads(List<LoadResistor> loads) {
+    List<List<String>> rows = new ArrayList<>();
+    for (LoadResistor load : loads) {
+      rows.add(
+          List.of(
+              Visible.name(load.label()),
+              PRINTER.exact(load.ohms(), Unit.OHM),
+              "±" + PRINTER.exact(load.tolerancePercent(), Unit.PERCENT),
+              PRINTER.exact(load.watts(), Unit.WATT),
+              String.valueOf(load.count())));
+    }
+    return new Table(
+        "Loads at hand",
+        List.of(
+            Column.words("Load"),
+            Column.numbers("Value"),
+            Column.numbers("Tolerance"),
+            Column.numbers("Rated"),
+            Column.numbers("Count")),
+        rows);
+  }
+
+  private static Table meters(List<Meter> meters) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Meter meter : meters) {
+      Unit unit = meter.reads().unit();
+      rows.add(
+          List.of(
+              Visible.name(meter.label()),
+              meter.reads().label(),
+              "±("
+                  + PRINTER.exact(meter.percent(), Unit.PERCENT)
+                  + " + "
+                  + PRINTER.exact(meter.digits(), Unit.ONE)
+                  + " digits)",
+              meter.resolution() > 0 ? PRINTER.exact(meter.resolution(), unit) : "not stated",
+              meter
+                  .band()
+                  .map(b -> PRINTER.range(b.lowHertz(), b.highHertz(), Unit.HERTZ))
+                  .orElse("not stated")));
+    }
+    return new Table(
+        "Meters",
+        List.of(
+            Column.words("Meter"),
+            Column.words("Reads"),
+            Column.words("Accuracy"),
+            Column.numbers("One digit"),
+            Column.numbers("AC band")),
+        rows);
+  }
+}

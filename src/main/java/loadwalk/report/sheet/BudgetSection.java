@@ -1,0 +1,75 @@
+package loadwalk.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+import loadwalk.report.page.Block.Column;
+import loadwalk.report.page.Block.Paragraph;
+import loadwalk.report.page.Block.Table;
+import loadwalk.report.page.Page.Section;
+import loadwalk.result.BudgetLine;
+import loadwalk.result.StepResult;
+
+/** Writes out where the uncertainty of one step's power comes from (JCGM 100:2008, H.1 form). */
+final class BudgetSection {
+  private static final Printer PRINTER = Printer.UTF8;
+
+  private BudgetSection() {}
+
+  static Section of(StepResult step) {
+    Quantity watts = step.watts().orElseThrow();
+    boolean scatters = !Double.isInfinite(watts.effectiveDegreesOfFreedom());
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.words("Source"));
+    columns.add(Column.numbers("u of the input"));
+    columns.add(Column.numbers("Sensitivity"));
+    columns.add(Column.numbers("Part of u"));
+    if (scatters) {
+      columns.add(Column.numbers("ν"));
+    }
+    Table table =
+        new Table(
+            "Where the uncertainty of " + step.stepId() + " comes from",
+            columns,
+            step.budget().stream().map(line -> row(line, scatters)).toList());
+    return new Section(
+        "budget", "Uncertainty budget of " + step.stepId(), List.of(table, sum(step, scatters)));
+  }
+
+  private static List<String> row(BudgetLine line, boolean scatters) {
+    List<String> row = new ArrayList<>();
+    row.add(line.source());
+    row.add(PRINTER.value(line.inputU(), line.inputUnit(), 2));
+    row.add(Wording.sensitivity(line));
+    row.add(PRINTER.value(line.contribution(), Unit.WATT, 2));
+    if (scatters) {
+      row.add(Wording.degrees(line.degreesOfFreedom()));
+    }
+    return row;
+  }
+
+  private static Paragraph sum(StepResult step, boolean scatters) {
+    Quantity watts = step.watts().orElseThrow();
+    String k = "k = " + Wording.factor(watts.coverageFactor());
+    double degrees = watts.effectiveDegreesOfFreedom();
+    return new Paragraph(
+        "P = V²/R in one load. The root of the summed squares of the parts is u = "
+            + PRINTER.value(watts.u(), Unit.WATT, 2)
+            + "; expanded, "
+            + step.stepId()
+            + " makes "
+            + PRINTER.quantity(watts)
+            + " ("
+            + k
+            + ")."
+            + (scatters
+                ? " The effective degrees of freedom by Welch–Satterthwaite are ν_eff = "
+                    + Wording.degrees(degrees)
+                    + ", for which "
+                    + k
+                    + " covers 95 %."
+                : ""));
+  }
+}

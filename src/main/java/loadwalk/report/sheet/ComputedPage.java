@@ -1,0 +1,138 @@
+package loadwalk.report.sheet;
+
+import static loadwalk.report.sheet.Wording.UNKNOWN;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import loadwalk.bench.Target;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+import loadwalk.report.page.Block;
+import loadwalk.report.page.Block.Bullets;
+import loadwalk.report.page.Block.Column;
+import loadwalk.report.page.Block.Paragraph;
+import loadwalk.report.page.Block.Table;
+import loadwalk.report.page.Page.Section;
+import loadwalk.result.OutputFit;
+import loadwalk.result.StepResult;
+import loadwalk.result.WalkResult;
+
+/** Words what the readings amount to, and how far they agree with each other. */
+final class ComputedPage {
+  private static final Printer PRINTER = Printer.UTF8;
+
+  private final WalkResult result;
+
+  private ComputedPage(WalkResult result) {
+    this.result = result;
+  }
+
+  static List<Section> sections(WalkResult result) {
+    ComputedPage page = new ComputedPage(result);
+    return List.of(
+        new Section("computed", "Computed", page.computed()),
+        new Section("agreement", "Fits and agreement", page.agreement()));
+  }
+
+  private List<Block> computed() {
+    List<List<String>> powers =
+        result.steps().stream().filter(ComputedPage::hasPower).map(ComputedPage::powerRow).toList();
+    if (powers.isEmpty()) {
+      return List.of(new Paragraph("Nothing can be computed yet."));
+    }
+    List<List<String>> leads =
+        result.steps().stream()
+            .filter(r -> r.leadDropVolts().isPresent())
+            .map(ComputedPage::leadRow)
+            .toList();
+    return leads.isEmpty() ? List.of(powers(powers)) : List.of(powers(powers), leads(leads));
+  }
+
+  private static boolean hasPower(StepResult r) {
+    boolean loaded = r.watts().isPresent() && r.kind() != Target.Kind.OPEN_LOAD;
+    return r.inputWatts().isPresent() || loaded;
+  }
+
+  private Table powers(List<List<String>> rows) {
+    String coverage =
+        coverage(
+            List.of(
+                StepResult::totalWatts,
+                StepResult::inputWatts,
+                StepResult::efficiency,
+                StepResult::heatWatts));
+    return new Table(
+        "Output, input, efficiency and heat, ± with " + coverage,
+        List.of(
+            Column.words("Step"),
+            Column.numbers("Output"),
+            Column.numbers("Input"),
+            Column.numbers("Efficiency"),
+            Column.numbers("Heat")),
+        rows);
+  }
+
+  private Table leads(List<List<String>> rows) {
+    return new Table(
+        "Lost between supply and amplifier, ± with "
+            + coverage(List.of(StepResult::leadDropVolts, StepResult::leadWatts)),
+        List.of(Column.words("Step"), Column.numbers("Drop"), Column.numbers("Power lost")),
+        rows);
+  }
+
+  private String coverage(List<Function<StepResult, Optional<Quantity>>> figures) {
+    return Wording.coverage(
+        result.steps().stream()
+            .flatMap(step -> figures.stream().flatMap(figure -> figure.apply(step).stream()))
+            .toList());
+  }
+
+  private static List<String> powerRow(StepResult r) {
+    boolean idle = r.kind() == Target.Kind.IDLE;
+    return List.of(
+        r.stepId(),
+        idle ? "none" : Wording.quantity(r.totalWatts()),
+        Wording.quantity(r.inputWatts()),
+        idle ? "" : r.efficiency().map(Wording::percent).orElse(UNKNOWN),
+        Wording.quantity(r.heatWatts()));
+  }
+
+  private static List<String> leadRow(StepResult r) {
+    return List.of(
+        r.stepId(), Wording.quantity(r.leadDropVolts()), Wording.quantity(r.leadWatts()));
+  }
+
+  private List<Block> agreement() {
+    List<String> lines = new ArrayList<>();
+    result.outputFit().ifPresent(fit -> lines.add(fitSentence(fit)));
+    result.bridges().forEach(b -> lines.add(Wording.sentence(b.text())));
+    result.rechecks().forEach(r -> lines.add(Wording.sentence(r.text())));
+    if (result.rechecks().isEmpty()) {
+      lines.add("No recheck was measured.");
+    }
+    Optional<Quantity> source = result.sourceResistance();
+    source.ifPresent(q -> lines.add("Source resistance: " + PRINTER.quantity(q) + "."));
+    result
+        .dampingFactor()
+        .ifPresent(q -> lines.add("Damping factor: " + PRINTER.quantity(q) + "."));
+    if (source.isEmpty()) {
+      lines.add("Source resistance and damping factor: not told by these readings.");
+    }
+    return List.of(new Bullets(lines));
+  }
+
+  private static String fitSentence(OutputFit fit) {
+    return "One channel at the limit behaves as a source of E = "
+        + PRINTER.quantity(fit.openVolts())
+        + " behind r = "
+        + PRINTER.quantity(fit.seriesOhms())
+        + " (V = E × R/(R + r), fitted to "
+        + String.join(", ", fit.stepIds())
+        + "; no reading lies further than "
+        + PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2)
+        + " from it).";
+  }
+}

@@ -1,0 +1,179 @@
+package loadwalk.report.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Amplifier;
+import loadwalk.forecast.Forecast;
+import loadwalk.plan.Rules;
+import loadwalk.result.PublishedPower;
+import loadwalk.result.RatingComparison;
+import loadwalk.result.Remark;
+import loadwalk.result.StepResult;
+import loadwalk.result.WalkResult;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.Entry;
+import loadwalk.walk.Results;
+import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
+
+/** Gathers a sheet from a walk. */
+final class SheetFold {
+  private final WalkState state;
+  private final SheetOptions options;
+  private final WalkResult result;
+
+  SheetFold(WalkState state, SheetOptions options, Rules rules) {
+    this.state = state;
+    this.options = options;
+    this.result = Results.of(state, rules.wire());
+  }
+
+  Sheet sheet() {
+    Amplifier amplifier = state.opened().amplifier();
+    boolean keptBack = amplifier.serial().isPresent() && !options.showSerial();
+    return new Sheet(
+        state.opened().walk(),
+        state.opened().version(),
+        state.opened().practiceSeed(),
+        state.lastWallMillis(),
+        keptBack ? withoutSerial(amplifier) : amplifier,
+        keptBack,
+        state.opened().bench(),
+        state.opened().sequence(),
+        state.isFinished(),
+        warnings(),
+        loads(),
+        state.plan().stream().map(this::step).toList(),
+        result,
+        new WalkRecordFold(state, options).walkRecord(),
+        assumptions(),
+        budgetStep());
+  }
+
+  private static Amplifier withoutSerial(Amplifier a) {
+    return new Amplifier(
+        a.maker(),
+        a.model(),
+        Optional.empty(),
+        a.year(),
+        a.amplifierClass(),
+        a.channels(),
+        a.ratings(),
+        a.minimumStereoOhms(),
+        a.minimumBridgedOhms(),
+        a.fuses(),
+        a.regulated());
+  }
+
+  private List<String> warnings() {
+    List<String> warnings = new ArrayList<>();
+    state
+        .opened()
+        .practiceSeed()
+        .ifPresent(
+            seed ->
+                warnings.add(
+                    "Practice: a simulated amplifier (seed " + seed + "), not a measurement."));
+    state
+        .current()
+        .ifPresent(
+            step ->
+                warnings.add(
+                    "This walk is not finished: it stands at "
+                        + step.id()
+                        + " and "
+                        + holdWords()
+                        + "."));
+    state
+        .openDoubts()
+        .forEach(
+            d ->
+                warnings.add(
+                    "A doubt on "
+                        + d.stepId()
+                        + ", "
+                        + d.reading().label()
+                        + ", has no answer; what is computed from it is in doubt too."));
+    state.cooled().ifPresent(warnings::add);
+    return warnings;
+  }
+
+  private String holdWords() {
+    return switch (state.hold()) {
+      case RUNNING -> "is being walked";
+      case PAUSED -> "is paused";
+      case STOPPED -> "was stopped";
+    };
+  }
+
+  private List<Sheet.LoadLine> loads() {
+    List<Sheet.LoadLine> lines = new ArrayList<>();
+    for (PublishedPower power : result.published().values()) {
+      Optional<RatingComparison> rating =
+          result.step(power.fromStepId()).flatMap(StepResult::rating);
+      Optional<Forecast> brief = state.step(power.fromStepId()).brief();
+      lines.add(new Sheet.LoadLine(power, rating, brief.flatMap(b -> b.demand().loadWatts())));
+    }
+    return lines;
+  }
+
+  private Sheet.StepLine step(PlannedStep planned) {
+    StepState step = state.step(planned.id());
+    List<Sheet.ReadingLine> readings = new ArrayList<>();
+    step.latest()
+        .forEach(
+            (id, entry) ->
+                readings.add(
+                    new Sheet.ReadingLine(
+                        id,
+                        entry.text(),
+                        entry.value(),
+                        entry.resolution(),
+                        step.brief().flatMap(b -> b.band(id)))));
+    OptionalDouble armed = step.armedOhms();
+    return new Sheet.StepLine(
+        planned.id(),
+        planned.step().verb(),
+        planned.instruction(state.context(planned)),
+        step.status(),
+        step.brief(),
+        armed,
+        state.context(planned).repeated().map(PlannedStep::id),
+        step.criterion(),
+        readings,
+        step.pairs(),
+        result.step(planned.id()),
+        step.captureOfOutput());
+  }
+
+  /** Says each remark once, with the steps it was said of. */
+  private List<Sheet.Assumption> assumptions() {
+    Map<Remark, List<String>> byRemark = new LinkedHashMap<>();
+    result.remarks().forEach(r -> byRemark.put(r, new ArrayList<>()));
+    for (StepResult step : result.steps()) {
+      step.remarks()
+          .forEach(r -> byRemark.computeIfAbsent(r, key -> new ArrayList<>()).add(step.stepId()));
+    }
+    List<Sheet.Assumption> all = new ArrayList<>();
+    byRemark.forEach((remark, steps) -> all.add(new Sheet.Assumption(remark, steps)));
+    return all;
+  }
+
+  /** Returns the published step with the most power, as an example of its budget. */
+  private Optional<StepResult> budgetStep() {
+    return result.published().values().stream()
+        .max(Comparator.comparingDouble(p -> p.perLoad().value()))
+        .flatMap(p -> result.step(p.fromStepId()))
+        .filter(s -> !s.budget().isEmpty());
+  }
+
+  /** Returns every entry of a step in the order they were made. */
+  static List<Entry> inOrder(List<Entry> entries) {
+    return entries.stream().sorted(Comparator.comparingInt(Entry::order)).toList();
+  }
+}

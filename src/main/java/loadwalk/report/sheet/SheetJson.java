@@ -1,0 +1,182 @@
+package loadwalk.report.sheet;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.time.Instant;
+import loadwalk.bench.BenchFiles;
+import loadwalk.json.JsonOut;
+import loadwalk.quantity.Quantity;
+import loadwalk.report.page.JsonParts;
+import loadwalk.result.OutputFit;
+import loadwalk.result.PublishedPower;
+import loadwalk.result.RatingComparison;
+
+/** Writes a sheet as JSON; its schema is {@code /loadwalk/schema/sheet.schema.json}. */
+public final class SheetJson {
+  /** The format it names. */
+  public static final String FORMAT = "loadwalk-sheet/1";
+
+  private SheetJson() {}
+
+  /** Returns the whole text, indented, with a line break at its end. */
+  public static String text(Sheet sheet) {
+    return JsonParts.inert(JsonOut.pretty(out -> write(out, sheet)));
+  }
+
+  /** Writes a sheet as one object with its format. */
+  public static void write(JsonGenerator out, Sheet sheet) throws IOException {
+    write(out, sheet, true);
+  }
+
+  /** Writes a sheet, without its steps where they stand beside it already. */
+  static void write(JsonGenerator out, Sheet sheet, boolean steps) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("format", FORMAT);
+    out.writeStringField("walk", sheet.walk());
+    out.writeStringField("version", sheet.version());
+    if (sheet.practiceSeed().isPresent()) {
+      out.writeNumberField("practiceSeed", sheet.practiceSeed().getAsLong());
+    }
+    out.writeStringField("at", Instant.ofEpochMilli(sheet.lastWallMillis()).toString());
+    out.writeBooleanField("finished", sheet.finished());
+    JsonParts.texts(out, "warnings", sheet.warnings());
+    out.writeFieldName("amplifier");
+    BenchFiles.AMPLIFIER.write(out, sheet.amplifier());
+    out.writeBooleanField("serialKeptBack", sheet.serialKeptBack());
+    sequence(out, sheet);
+    out.writeFieldName("bench");
+    BenchFiles.BENCH.write(out, sheet.bench());
+    JsonParts.objects(out, "loads", sheet.loads(), line -> load(out, line));
+    if (steps) {
+      JsonParts.objects(out, "steps", sheet.steps(), step -> SheetJsonSteps.write(out, step));
+    }
+    results(out, sheet);
+    SheetJsonRecord.write(out, sheet.record());
+    assumptions(out, sheet);
+    budget(out, sheet);
+    out.writeEndObject();
+  }
+
+  private static void sequence(JsonGenerator out, Sheet sheet) throws IOException {
+    out.writeObjectFieldStart("sequence");
+    out.writeStringField("name", sheet.sequence().name());
+    out.writeStringField("title", sheet.sequence().title());
+    out.writeStringField("sha256", sheet.sequence().contentHash());
+    JsonOut.number(out, "toneHertz", sheet.sequence().toneHertz());
+    JsonOut.number(out, "limitThdPercent", sheet.sequence().limitThdPercent());
+    JsonOut.number(out, "supplyVolts", sheet.sequence().supplyVolts());
+    out.writeEndObject();
+  }
+
+  private static void load(JsonGenerator out, Sheet.LoadLine line) throws IOException {
+    PublishedPower power = line.power();
+    out.writeStringField("mode", power.mode().word());
+    JsonOut.number(out, "ohms", power.ohms());
+    out.writeStringField("step", power.fromStepId());
+    out.writeStringField("criterion", power.criterion().word());
+    JsonParts.quantity(out, "watts", power.perLoad());
+    JsonParts.quantity(out, "totalWatts", power.totalWatts());
+    JsonParts.band(out, "forecastWatts", line.forecast());
+    if (!power.why().isEmpty()) {
+      out.writeStringField("why", power.why());
+    }
+    if (line.rating().isPresent()) {
+      rating(out, line.rating().get());
+    }
+  }
+
+  static void rating(JsonGenerator out, RatingComparison rating) throws IOException {
+    out.writeObjectFieldStart("rating");
+    JsonOut.number(out, "watts", rating.ratingWatts());
+    JsonParts.quantity(out, "ratio", rating.ratio());
+    if (Double.isFinite(rating.decibels())) {
+      JsonOut.number(out, "decibels", rating.decibels());
+    }
+    out.writeStringField("verdict", rating.verdict().word());
+    if (rating.note().isPresent()) {
+      out.writeStringField("note", rating.note().get());
+    }
+    out.writeEndObject();
+  }
+
+  private static void results(JsonGenerator out, Sheet sheet) throws IOException {
+    if (sheet.result().outputFit().isPresent()) {
+      OutputFit fit = sheet.result().outputFit().get();
+      out.writeObjectFieldStart("outputFit");
+      JsonParts.quantity(out, "openVolts", fit.openVolts());
+      JsonParts.quantity(out, "seriesOhms", fit.seriesOhms());
+      JsonParts.texts(out, "steps", fit.stepIds());
+      JsonOut.number(out, "worstResidual", fit.worstResidual());
+      out.writeEndObject();
+    }
+    JsonParts.quantity(out, "sourceOhms", sheet.result().sourceResistance());
+    JsonParts.quantity(out, "dampingFactor", sheet.result().dampingFactor());
+    JsonParts.objects(
+        out,
+        "bridges",
+        sheet.result().bridges(),
+        b -> {
+          out.writeStringField("bridged", b.bridgedId());
+          out.writeStringField("stereo", b.stereoId());
+          JsonParts.quantity(out, "ratio", b.ratio());
+          out.writeBooleanField("withinUncertainty", b.withinUncertainty());
+          out.writeStringField("text", b.text());
+        });
+    JsonParts.objects(
+        out,
+        "rechecks",
+        sheet.result().rechecks(),
+        r -> {
+          out.writeStringField("first", r.firstId());
+          out.writeStringField("recheck", r.recheckId());
+          JsonParts.quantity(out, "differenceWatts", r.difference());
+          JsonOut.number(out, "limitWatts", r.limitWatts());
+          out.writeStringField("outcome", r.outcome().word());
+          out.writeStringField("text", r.text());
+        });
+  }
+
+  private static void assumptions(JsonGenerator out, Sheet sheet) throws IOException {
+    JsonParts.objects(
+        out,
+        "assumptions",
+        sheet.assumptions(),
+        a -> {
+          out.writeStringField("code", a.remark().code());
+          out.writeStringField("text", a.remark().text());
+          JsonParts.texts(out, "steps", a.stepIds());
+        });
+  }
+
+  private static void budget(JsonGenerator out, Sheet sheet) throws IOException {
+    if (sheet.budgetStep().isEmpty()) {
+      return;
+    }
+    Quantity watts = sheet.budgetStep().get().watts().orElseThrow();
+    out.writeObjectFieldStart("budget");
+    out.writeStringField("step", sheet.budgetStep().get().stepId());
+    JsonParts.quantity(out, "watts", watts);
+    JsonOut.number(out, "coverageFactor", watts.coverageFactor());
+    degrees(out, watts.effectiveDegreesOfFreedom());
+    JsonParts.objects(
+        out,
+        "parts",
+        sheet.budgetStep().get().budget(),
+        line -> {
+          out.writeStringField("source", line.source());
+          JsonOut.number(out, "inputU", line.inputU());
+          out.writeStringField("inputUnit", line.inputUnit().symbol());
+          JsonOut.number(out, "sensitivity", line.sensitivity());
+          JsonOut.number(out, "contribution", line.contribution());
+          degrees(out, line.degreesOfFreedom());
+        });
+    out.writeEndObject();
+  }
+
+  /** Writes degrees of freedom where they are few enough to be a number. */
+  private static void degrees(JsonGenerator out, double degreesOfFreedom) throws IOException {
+    if (!Double.isInfinite(degreesOfFreedom)) {
+      JsonOut.number(out, "degreesOfFreedom", degreesOfFreedom);
+    }
+  }
+}

@@ -1,0 +1,143 @@
+package loadwalk.report.sheet;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.time.Instant;
+import loadwalk.json.JsonOut;
+import loadwalk.numeric.ThermalFit;
+import loadwalk.report.page.JsonParts;
+import loadwalk.walk.WalkState;
+
+/** Writes what happened in a walk besides its readings as JSON. */
+final class SheetJsonRecord {
+  private SheetJsonRecord() {}
+
+  static void write(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    doubts(out, record);
+    amendments(out, record);
+    lifts(out, record);
+    skips(out, record);
+    warmUps(out, record);
+    notes(out, record);
+    photos(out, record);
+  }
+
+  private static void doubts(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonParts.objects(
+        out,
+        "doubts",
+        record.doubts(),
+        d -> {
+          out.writeStringField("step", d.stepId());
+          out.writeStringField("reading", d.reading().key());
+          out.writeStringField("typed", d.typed());
+          out.writeStringField("slip", d.doubt().slip().code());
+          out.writeStringField("text", d.doubt().text());
+          out.writeStringField("lookAt", d.doubt().lookAt());
+          if (d.doubt().earlierStep().isPresent()) {
+            out.writeStringField("earlierStep", d.doubt().earlierStep().get());
+          }
+          out.writeStringField("answer", d.answer().word());
+          out.writeStringField("detail", d.detail());
+        });
+  }
+
+  private static void amendments(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonParts.objects(
+        out,
+        "amended",
+        record.amendments(),
+        a -> {
+          out.writeStringField("step", a.stepId());
+          out.writeStringField("reading", a.reading().key());
+          JsonParts.texts(out, "typed", a.typed());
+        });
+  }
+
+  private static void lifts(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonParts.objects(
+        out,
+        "halts",
+        record.lifts(),
+        lift -> {
+          out.writeStringField("step", lift.stepId());
+          JsonParts.texts(out, "halts", lift.halts());
+          out.writeStringField("reason", lift.reason());
+        });
+  }
+
+  private static void skips(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonParts.objects(
+        out,
+        "skipped",
+        record.skips(),
+        skip -> {
+          out.writeStringField("step", skip.stepId());
+          out.writeStringField("reason", skip.reason());
+        });
+  }
+
+  private static void warmUps(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonParts.objects(
+        out,
+        "warmUps",
+        record.warmUps(),
+        w -> {
+          out.writeStringField("step", w.stepId());
+          out.writeStringField("status", w.status().word());
+          JsonOut.number(out, "plannedMinutes", w.plannedMinutes());
+          JsonOut.number(out, "seconds", w.seconds());
+          if (w.endedEarly().isPresent()) {
+            out.writeStringField("endedEarly", w.endedEarly().get());
+          }
+          JsonParts.objects(
+              out,
+              "temperatures",
+              w.temperatures(),
+              t -> {
+                JsonOut.number(out, "minutes", t.minutes());
+                JsonOut.number(out, "sinkCelsius", t.celsius());
+              });
+          if (w.fit().isPresent()) {
+            ThermalFit.Settling fit = w.fit().get();
+            out.writeObjectFieldStart("fit");
+            JsonOut.number(out, "endCelsius", fit.endCelsius());
+            JsonOut.number(out, "tauMinutes", fit.tauMinutes());
+            JsonOut.number(out, "celsiusPerMinute", fit.now().celsiusPerMinute());
+            out.writeEndObject();
+          }
+        });
+    if (record.cooled().isPresent()) {
+      out.writeStringField("cooled", record.cooled().get());
+    }
+  }
+
+  private static void notes(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonParts.texts(out, "stops", record.stops());
+    JsonParts.objects(
+        out,
+        "notes",
+        record.notes(),
+        note -> {
+          out.writeStringField("at", Instant.ofEpochMilli(note.wallMillis()).toString());
+          out.writeStringField("step", note.stepId());
+          out.writeStringField("text", note.text());
+        });
+  }
+
+  private static void photos(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonParts.objects(
+        out,
+        "photos",
+        record.photos(),
+        photo -> {
+          WalkState.Attachment a = photo.attachment();
+          out.writeStringField("at", Instant.ofEpochMilli(a.wallMillis()).toString());
+          out.writeStringField("step", a.stepId());
+          out.writeStringField("path", a.path());
+          out.writeStringField("caption", a.caption());
+          out.writeStringField("sha256", a.sha256());
+          out.writeStringField("mediaType", a.mediaType());
+        });
+  }
+}

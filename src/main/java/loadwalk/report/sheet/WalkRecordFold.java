@@ -1,0 +1,162 @@
+package loadwalk.report.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Verdict;
+import loadwalk.numeric.ThermalFit;
+import loadwalk.report.sheet.Sheet.Answer;
+import loadwalk.result.ResultComputation;
+import loadwalk.result.TakenReading;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.WarmUp;
+import loadwalk.walk.Entry;
+import loadwalk.walk.Results;
+import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
+
+/** Gathers what happened on the way of a walk. */
+final class WalkRecordFold {
+  private final WalkState state;
+  private final SheetOptions options;
+  private final List<Sheet.DoubtLine> doubts = new ArrayList<>();
+  private final List<Sheet.Amendment> amendments = new ArrayList<>();
+  private final List<Sheet.Lift> lifts = new ArrayList<>();
+  private final List<Sheet.Skip> skips = new ArrayList<>();
+  private final List<Sheet.WarmUp> warmUps = new ArrayList<>();
+
+  WalkRecordFold(WalkState state, SheetOptions options) {
+    this.state = state;
+    this.options = options;
+  }
+
+  Sheet.WalkRecord walkRecord() {
+    for (PlannedStep planned : state.plan()) {
+      StepState step = state.step(planned.id());
+      entries(planned.id(), step, planned.step().warmUp().isPresent());
+      lift(planned.id(), step);
+      if (step.status() == StepState.Status.SKIPPED) {
+        skips.add(new Sheet.Skip(planned.id(), step.reason().orElse("no reason kept")));
+      }
+      planned.step().warmUp().ifPresent(warm -> warmUps.add(warmUp(planned.id(), warm, step)));
+    }
+    return new Sheet.WalkRecord(
+        doubts,
+        amendments,
+        lifts,
+        skips,
+        warmUps,
+        state.notes(),
+        state.attachments().stream().map(this::photo).toList(),
+        state.stops(),
+        state.cooled());
+  }
+
+  private Sheet.Photo photo(WalkState.Attachment attachment) {
+    return new Sheet.Photo(
+        attachment, Optional.ofNullable(options.pictures().get(attachment.sha256())));
+  }
+
+  /** Output volts and watts are one reading: what follows in either answers a doubt on both. */
+  private void entries(String stepId, StepState step, boolean warmUp) {
+    for (Map.Entry<ReadingId, List<Entry>> e : step.entries().entrySet()) {
+      for (Entry entry : e.getValue()) {
+        for (Doubt doubt : entry.doubts()) {
+          doubts.add(doubtLine(stepId, step, e.getKey(), entry, doubt));
+        }
+      }
+      boolean log = warmUp && e.getKey() == ReadingId.SINK_CELSIUS;
+      if (e.getValue().size() > 1 && !log) {
+        List<String> typed = SheetFold.inOrder(e.getValue()).stream().map(Entry::text).toList();
+        amendments.add(new Sheet.Amendment(stepId, e.getKey(), typed));
+      }
+    }
+  }
+
+  private static Sheet.DoubtLine doubtLine(
+      String stepId, StepState step, ReadingId id, Entry entry, Doubt doubt) {
+    Optional<Entry> next = following(step, id, entry);
+    Answer answer = Answer.OPEN;
+    String detail = "";
+    if (entry.stoodBy().isPresent()) {
+      answer = Answer.STOOD_BY;
+      detail = entry.stoodBy().get();
+    } else if (next.isPresent()) {
+      boolean same = next.get().value() == entry.value();
+      answer = same ? Answer.KEPT : Answer.AMENDED;
+      detail = next.get().text();
+    }
+    return new Sheet.DoubtLine(stepId, id, entry.text(), doubt, answer, detail);
+  }
+
+  private static Optional<Entry> following(StepState step, ReadingId id, Entry entry) {
+    List<Entry> later = new ArrayList<>(step.entries().getOrDefault(id, List.of()));
+    if (id == ReadingId.OUTPUT_VOLTS) {
+      later.addAll(step.entries().getOrDefault(ReadingId.OUTPUT_WATTS, List.of()));
+    } else if (id == ReadingId.OUTPUT_WATTS) {
+      later.addAll(step.entries().getOrDefault(ReadingId.OUTPUT_VOLTS, List.of()));
+    }
+    return later.stream()
+        .filter(e -> e.order() > entry.order())
+        .min(Comparator.comparingInt(Entry::order));
+  }
+
+  private void lift(String stepId, StepState step) {
+    if (step.liftReason().isEmpty()) {
+      return;
+    }
+    List<String> halts =
+        step.brief().stream()
+            .flatMap(b -> b.cautions().stream())
+            .filter(c -> c.gravity() == Verdict.HALT)
+            .map(Caution::text)
+            .toList();
+    lifts.add(new Sheet.Lift(stepId, halts, step.liftReason().get()));
+  }
+
+  private Sheet.WarmUp warmUp(String stepId, WarmUp warm, StepState step) {
+    List<Sheet.Temperature> temperatures = lastRun(stepId, step);
+    boolean done = step.status() == StepState.Status.DONE;
+    return new Sheet.WarmUp(
+        stepId,
+        warm.minutes(),
+        step.warmSeconds(),
+        step.status(),
+        done ? step.reason() : Optional.empty(),
+        temperatures,
+        fit(temperatures));
+  }
+
+  /** Returns the temperatures since the clock last began anew, one a moment. */
+  private List<Sheet.Temperature> lastRun(String stepId, StepState step) {
+    List<Sheet.Temperature> run = new ArrayList<>();
+    double last = Double.NEGATIVE_INFINITY;
+    for (Entry e : step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of())) {
+      if (e.warmSeconds() < last) {
+        run.clear();
+      } else if (e.warmSeconds() == last) {
+        run.remove(run.size() - 1);
+      }
+      run.add(new Sheet.Temperature(e.warmSeconds() / 60, e.value(), u(stepId, e)));
+      last = e.warmSeconds();
+    }
+    return run;
+  }
+
+  private double u(String stepId, Entry e) {
+    TakenReading taken = Results.taken(ReadingId.SINK_CELSIUS, e);
+    double tone = state.opened().sequence().toneHertz();
+    return ResultComputation.reading(state.opened().bench(), tone, stepId, taken).u();
+  }
+
+  private static Optional<ThermalFit.Settling> fit(List<Sheet.Temperature> run) {
+    double[] minutes = run.stream().mapToDouble(Sheet.Temperature::minutes).toArray();
+    double[] celsius = run.stream().mapToDouble(Sheet.Temperature::celsius).toArray();
+    return ThermalFit.of(minutes, celsius).settling();
+  }
+}

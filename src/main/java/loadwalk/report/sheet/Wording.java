@@ -1,0 +1,120 @@
+package loadwalk.report.sheet;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import loadwalk.bench.Mode;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
+import loadwalk.result.BudgetLine;
+
+/** Words numbers the same way in every format. */
+public final class Wording {
+  static final String UNKNOWN = "unknown";
+
+  private static final Printer PRINTER = Printer.UTF8;
+  private static final double COMMON_FACTOR = Quantity.COVERAGE_FACTOR;
+  private static final int MINUTE_DIGITS = "2026-01-31T09:30".length();
+
+  private Wording() {}
+
+  public static String load(Mode mode, double ohms) {
+    return mode.word() + " " + PRINTER.exact(ohms, Unit.OHM);
+  }
+
+  static String quantity(Optional<Quantity> quantity) {
+    return quantity.map(PRINTER::quantity).orElse(UNKNOWN);
+  }
+
+  /** Names the coverage factor of quantities that stand in one table. */
+  static String coverage(List<Quantity> quantities) {
+    double most =
+        quantities.stream().mapToDouble(Quantity::coverageFactor).max().orElse(COMMON_FACTOR);
+    return most > COMMON_FACTOR
+        ? "k = 2 to " + factor(most) + " for 95 %, by the scatter of the readings"
+        : "k = 2";
+  }
+
+  /** Returns a coverage factor with as many digits as matter. */
+  static String factor(double k) {
+    return k == COMMON_FACTOR ? "2" : PRINTER.value(k, Unit.ONE, k < 10 ? 3 : 4);
+  }
+
+  /** Returns degrees of freedom, cut to the next lower whole number (JCGM 100:2008, G.4.1). */
+  static String degrees(double degreesOfFreedom) {
+    return Double.isInfinite(degreesOfFreedom)
+        ? "∞"
+        : String.valueOf((long) Math.floor(degreesOfFreedom + 1e-9));
+  }
+
+  /** Returns a fraction in percent. */
+  static String percent(Quantity fraction) {
+    return PRINTER.quantity(fraction.mapped(100 * fraction.value(), 100, Unit.PERCENT));
+  }
+
+  /**
+   * Returns decibels with their sign; silence is said so. A format string would bring in the tables
+   * of all languages.
+   */
+  static String decibels(double decibels) {
+    if (!Double.isFinite(decibels)) {
+      return Double.isInfinite(decibels) ? "no output" : UNKNOWN;
+    }
+    BigDecimal size = BigDecimal.valueOf(Math.abs(decibels)).setScale(2, RoundingMode.HALF_UP);
+    return (decibels < 0 ? "-" : "+") + size.toPlainString();
+  }
+
+  static String sensitivity(BudgetLine line) {
+    String per = line.inputUnit() == Unit.WATT ? "" : " W/" + line.inputUnit().symbol();
+    return PRINTER.value(line.sensitivity(), Unit.ONE, 3) + per;
+  }
+
+  /** Returns the resolution of a reading, or one that shows nine digits where none was typed. */
+  static double resolution(Sheet.ReadingLine reading) {
+    boolean typed = reading.resolution() > 0 && Double.isFinite(reading.resolution());
+    double size = Math.max(Math.abs(reading.value()), 1e-9);
+    return typed ? reading.resolution() : Math.pow(10, Math.floor(Math.log10(size)) - 8);
+  }
+
+  static String fuses(List<Double> fuses, double sum) {
+    String each =
+        fuses.stream().map(f -> PRINTER.exact(f, Unit.AMPERE)).collect(Collectors.joining(" + "));
+    return fuses.size() == 1 ? each : each + " = " + PRINTER.exact(sum, Unit.AMPERE);
+  }
+
+  static String minutes(double seconds) {
+    long whole = Math.round(seconds);
+    return whole / 60 + " min " + whole % 60 + " s";
+  }
+
+  static String moment(long wallMillis) {
+    return utc(wallMillis).substring(0, MINUTE_DIGITS).replace('T', ' ') + " UTC";
+  }
+
+  static String day(long wallMillis) {
+    return utc(wallMillis).substring(0, MINUTE_DIGITS - "T09:30".length());
+  }
+
+  /** Returns a time as far as minutes at least; ISO 8601 needs no pattern to be taken in. */
+  private static String utc(long wallMillis) {
+    return LocalDateTime.ofEpochSecond(Math.floorDiv(wallMillis, 1000L), 0, ZoneOffset.UTC)
+        .toString();
+  }
+
+  /** Returns a remark as a sentence: a capital first unless it opens with an id, a stop last. */
+  static String sentence(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
+    boolean word = text.matches("(?s)\\p{L}+[ ,.].*");
+    String capital =
+        word ? text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) : text;
+    return capital.endsWith(".") ? capital : capital + ".";
+  }
+}

@@ -1,0 +1,29 @@
+package loadwalk.report.wave;
+
+import java.util.List;
+import java.util.Optional;
+import loadwalk.wave.WaveReading;
+import loadwalk.wave.analysis.LimitFinding;
+
+/**
+ * Everything found about one captured wave.
+ *
+ * @param name the name of the capture
+ * @param sha256 the sum of its bytes
+ * @param channel the channel judged, from 1
+ * @param reading what it shows
+ * @param limit the output at a limit, where one was asked for
+ * @param notes what must be known beside it
+ */
+public record WaveFindings(
+    String name,
+    String sha256,
+    int channel,
+    WaveReading reading,
+    Optional<LimitFinding> limit,
+    List<String> notes) {
+  /** Copies the notes. */
+  public WaveFindings {
+    notes = List.copyOf(notes);
+  }
+}

@@ -1,0 +1,46 @@
+package loadwalk.wave.analysis;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.Locale;
+import loadwalk.wave.Calibration;
+import loadwalk.wave.CaptureException;
+import loadwalk.wave.WaveReading;
+import loadwalk.wave.file.AudioSource;
+
+/** Judges a captured tone: level, distortion, clipping, frequency. */
+public final class WaveAnalysis {
+  private static final double FEW_PERIODS = 40;
+  private static final double LEAST_BLOCKS = 2.5;
+
+  private WaveAnalysis() {}
+
+  /**
+   * Reads a source to its end and judges one channel.
+   *
+   * @param channel counted from 1
+   * @throws CaptureException if there is nothing that can be judged, in a sentence
+   */
+  public static WaveReading of(AudioSource source, int channel, Calibration calibration)
+      throws IOException, CaptureException {
+    ToneFinder head = ToneFinder.of(source, channel);
+    double rate = source.samplesPerSecond();
+    Rails rails = new Rails(source.step());
+    boolean few = head.count() * head.hertz() / rate < FEW_PERIODS;
+    int block = SteadyAnalysis.blockFrames(rate, head.hertz());
+    boolean fewBlocks = head.count() < LEAST_BLOCKS * block;
+    if (head.ended() && (few || fewBlocks)) {
+      double[] samples = Arrays.copyOf(head.samples(), head.count());
+      return ShortAnalysis.of(samples, rate, head.hertz(), rails).reading(calibration);
+    }
+    SteadyAnalysis analysis = new SteadyAnalysis(rate, head.hertz(), rails);
+    head.pour(analysis::accept);
+    MeasuredWave measured = analysis.finish();
+    if (head.skippedSeconds() > 0) {
+      measured
+          .notes()
+          .add(String.format(Locale.ROOT, "The first %.1f s are silent.", head.skippedSeconds()));
+    }
+    return measured.reading(calibration);
+  }
+}

@@ -1,0 +1,9 @@
+package loadwalk.wave.file;
+
+/**
+ * A place in a recording with a name.
+ *
+ * @param frame counted from the first frame, 0 or more
+ * @param label what begins there
+ */
+public record Cue(long frame, String label) {}

@@ -1,0 +1,230 @@
+package loadwalk.wave.file;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import loadwalk.wave.CaptureException;
+
+/**
+ * Reads a scope's CSV file of time and one or more voltages: delimiter, decimal sign, header and
+ * units are recognised; what cannot be told is asked for in a sentence.
+ */
+public final class ScopeCsv implements AudioSource {
+  private static final int MOST_ROWS = 20_000_000;
+  private static final int MOST_HEADER_LINES = 200;
+
+  /** Time stamps may stray from even steps by this part of a step. */
+  private static final double UNEVEN = 0.6;
+
+  private final double samplesPerSecond;
+  private final double[][] rows;
+  private final List<String> notes;
+  private int at;
+
+  private ScopeCsv(double samplesPerSecond, double[][] rows, List<String> notes) {
+    this.samplesPerSecond = samplesPerSecond;
+    this.rows = rows;
+    this.notes = List.copyOf(notes);
+  }
+
+  /**
+   * What the operator says about the file.
+   *
+   * @param secondsPerUnit seconds for 1 in the time column
+   * @param voltsPerUnit volts for 1 in the voltage columns
+   * @param delimiter between the columns
+   */
+  public record Given(
+      Optional<Double> secondsPerUnit,
+      Optional<Double> voltsPerUnit,
+      Optional<Character> delimiter) {
+    /** Nothing is said. */
+    public static final Given NOTHING =
+        new Given(Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * Reads the whole file.
+   *
+   * @throws CaptureException if the file is no table of time and volts, or does not tell enough, in
+   *     a sentence
+   */
+  public static ScopeCsv read(InputStream in, Given given) throws IOException, CaptureException {
+    BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+    List<String> header = new ArrayList<>();
+    String line = lines.readLine();
+    Optional<CsvForm> form = Optional.empty();
+    String second = null;
+    while (line != null && header.size() < MOST_HEADER_LINES) {
+      second = lines.readLine();
+      form = CsvForm.of(line, second, given.delimiter());
+      if (form.isPresent()) {
+        break;
+      }
+      header.add(line);
+      line = second;
+    }
+    if (form.isEmpty()) {
+      throw new CaptureException(
+          header.isEmpty()
+              ? "The file is empty."
+              : "The file holds no rows of numbers: a scope's CSV of time and volts is read.");
+    }
+    CsvUnits units = CsvUnits.of(header, form.get(), given);
+    return table(lines, line, second, header.size(), form.get(), units);
+  }
+
+  private static ScopeCsv table(
+      BufferedReader lines, String first, String second, int above, CsvForm form, CsvUnits units)
+      throws IOException, CaptureException {
+    int columns = form.columns();
+    double[][] table = new double[columns][1024];
+    int count = 0;
+    int number = above;
+    String line = first;
+    while (line != null) {
+      number++;
+      if (!line.isBlank()) {
+        if (count == MOST_ROWS) {
+          throw new CaptureException("The file has more than 20 million rows: cut it.");
+        }
+        if (count == table[0].length) {
+          for (int c = 0; c < columns; c++) {
+            table[c] = Arrays.copyOf(table[c], 2 * count);
+          }
+        }
+        double[] cells = form.numbers(line);
+        if (cells == null) {
+          throw new CaptureException(
+              "Line " + number + " is not " + columns + " numbers like the lines before it.");
+        }
+        for (int c = 0; c < columns; c++) {
+          table[c][count] = cells[c];
+        }
+        count++;
+      }
+      line = number == above + 1 ? second : lines.readLine();
+    }
+    return source(table, count, units);
+  }
+
+  private static ScopeCsv source(double[][] table, int count, CsvUnits units)
+      throws CaptureException {
+    if (count < 2) {
+      throw new CaptureException("The file holds one row: too few to judge a wave.");
+    }
+    double[] time = table[0];
+    double step = (time[count - 1] - time[0]) / (count - 1);
+    if (!(step > 0)) {
+      throw new CaptureException("The first column does not rise: it must be the time.");
+    }
+    for (int i = 0; i < count; i++) {
+      if (!(Math.abs(time[i] - time[0] - i * step) <= UNEVEN * step + 1e-6 * count * step)) {
+        throw new CaptureException(
+            "The time steps are uneven at row " + (i + 1) + ": export evenly sampled points.");
+      }
+    }
+    double[][] rows = new double[table.length - 1][];
+    for (int c = 0; c < rows.length; c++) {
+      rows[c] = Arrays.copyOf(table[c + 1], count);
+      for (int i = 0; i < count; i++) {
+        rows[c][i] *= units.voltsPerUnit();
+      }
+    }
+    return new ScopeCsv(1 / (step * units.secondsPerUnit()), rows, units.notes());
+  }
+
+  @Override
+  public double samplesPerSecond() {
+    return samplesPerSecond;
+  }
+
+  @Override
+  public boolean isInVolts() {
+    return true;
+  }
+
+  @Override
+  public int channels() {
+    return rows.length;
+  }
+
+  /** Returns what was assumed about the file, a sentence each. */
+  public List<String> notes() {
+    return notes;
+  }
+
+  @Override
+  public int read(double[][] block) {
+    if (at >= rows[0].length) {
+      return -1;
+    }
+    int count = Math.min(block[0].length, rows[0].length - at);
+    for (int c = 0; c < rows.length; c++) {
+      System.arraycopy(rows[c], at, block[c], 0, count);
+    }
+    at += count;
+    return count;
+  }
+
+  /** The units of the columns, from the header or as given. */
+  private record CsvUnits(double secondsPerUnit, double voltsPerUnit, List<String> notes) {
+    static CsvUnits of(List<String> header, CsvForm form, Given given) throws CaptureException {
+      Optional<Double> seconds = given.secondsPerUnit();
+      Optional<Double> volts = given.voltsPerUnit();
+      List<String> notes = new ArrayList<>();
+      int last = header.size() - 1;
+      for (int i = last; i >= Math.max(0, last - 2); i--) {
+        String[] cells = form.cells(header.get(i));
+        if (cells.length >= 2) {
+          seconds = seconds.or(() -> unit(cells[0], 's', "second"));
+          volts = volts.or(() -> unit(cells[1], 'v', "volt"));
+        }
+      }
+      if (seconds.isEmpty() && volts.isPresent() && last >= 0) {
+        notes.add("The time column names no unit and is taken as seconds (time-unit).");
+        seconds = Optional.of(1.0);
+      }
+      if (seconds.isEmpty() || volts.isEmpty()) {
+        throw new CaptureException(
+            "The file does not tell the unit of its "
+                + (seconds.isEmpty() ? "time" : "voltage")
+                + " column: give "
+                + (seconds.isEmpty() ? "time-unit (s, ms, us or ns)" : "volt-unit (V or mV)")
+                + ".");
+      }
+      return new CsvUnits(seconds.get(), volts.get(), notes);
+    }
+
+    /** Finds a unit in a heading such as "Time (ms)", "CH1[V]", "mV", "Volts". */
+    private static Optional<Double> unit(String cell, char letter, String word) {
+      String text =
+          cell.toLowerCase(Locale.ROOT)
+              .replace("\"", "")
+              .replace('\u00b5', 'u')
+              .replace('\u03bc', 'u');
+      for (String part : text.split("[^a-z]+")) {
+        if (part.startsWith(word)) {
+          return Optional.of(1.0);
+        }
+        if (part.length() <= 2 && part.endsWith(String.valueOf(letter))) {
+          int prefix = part.length() == 1 ? 3 : "num".indexOf(part.charAt(0));
+          if (prefix >= 0) {
+            return Optional.of(new double[] {1e-9, 1e-6, 1e-3, 1}[prefix]);
+          }
+          if (part.equals("kv")) {
+            return Optional.of(1e3);
+          }
+        }
+      }
+      return Optional.empty();
+    }
+  }
+}

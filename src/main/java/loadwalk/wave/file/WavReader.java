@@ -1,0 +1,323 @@
+package loadwalk.wave.file;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import loadwalk.wave.CaptureException;
+
+/**
+ * Reads a WAV file as a stream: 8 to 32 bit whole numbers, 32 and 64 bit floating point, any rate,
+ * one channel or more. Where the header lies about the length, what is there is read and a note
+ * says so.
+ */
+public final class WavReader implements AudioSource {
+  private static final int PCM = 1;
+  private static final int FLOAT = 3;
+  private static final int EXTENSIBLE = 0xFFFE;
+  private static final long LARGEST_LENGTHS = 0x7FFF_E000L;
+  private static final int LARGEST_SMALL_CHUNK = 1 << 20;
+
+  private final InputStream in;
+  private final Form form;
+  private final long dataBytes;
+  private final Map<Integer, Long> cueFrames = new TreeMap<>();
+  private final Map<Integer, String> cueLabels = new TreeMap<>();
+  private final List<String> notes = new ArrayList<>();
+  private long readBytes;
+  private byte[] buffer = new byte[0];
+  private boolean ended;
+
+  /**
+   * The form of the samples.
+   *
+   * @param floating floating point, else whole numbers
+   * @param bytes of one sample of one channel
+   * @param bits that count within them
+   */
+  private record Form(boolean floating, int channels, long rate, int bytes, int bits) {
+    int frameBytes() {
+      return channels * bytes;
+    }
+  }
+
+  private WavReader(InputStream in) throws IOException, CaptureException {
+    this.in = in;
+    requireRiff();
+    Form found = null;
+    while (true) {
+      ByteBuffer head = readUpTo(8);
+      if (head.remaining() < 8) {
+        throw new CaptureException(
+            found == null
+                ? "The WAV file ends before it says its format."
+                : "The WAV file holds no samples: its data chunk is missing.");
+      }
+      String name = name(head);
+      long size = Integer.toUnsignedLong(head.getInt());
+      if (name.equals("data")) {
+        if (found == null) {
+          throw new CaptureException("The WAV file has samples before it says their format.");
+        }
+        form = found;
+        dataBytes = size;
+        return;
+      }
+      found = readChunk(name, size, found);
+    }
+  }
+
+  /**
+   * Reads the header.
+   *
+   * @throws CaptureException if the stream is no WAV file of a form read here, in a sentence
+   */
+  public static WavReader open(InputStream in) throws IOException, CaptureException {
+    return new WavReader(in);
+  }
+
+  @Override
+  public double samplesPerSecond() {
+    return form.rate;
+  }
+
+  @Override
+  public int channels() {
+    return form.channels;
+  }
+
+  @Override
+  public OptionalDouble step() {
+    return OptionalDouble.of(form.floating ? 0 : Math.scalb(1.0, 1 - form.bits));
+  }
+
+  /** Returns the named places that stood ahead of the samples. */
+  public List<Cue> cues() {
+    List<Cue> cues = new ArrayList<>();
+    cueFrames.forEach((id, frame) -> cues.add(new Cue(frame, cueLabels.getOrDefault(id, ""))));
+    cues.sort((a, b) -> Long.compare(a.frame(), b.frame()));
+    return cues;
+  }
+
+  /** Returns what was odd about the file so far, a sentence each. */
+  public List<String> notes() {
+    return List.copyOf(notes);
+  }
+
+  @Override
+  public int read(double[][] block) throws IOException, CaptureException {
+    int wanted = block[0].length * form.frameBytes();
+    long left = dataBytes == 0 ? wanted : dataBytes - readBytes;
+    if (ended || left <= 0) {
+      return -1;
+    }
+    if (buffer.length != wanted) {
+      buffer = new byte[wanted];
+    }
+    int count = in.readNBytes(buffer, 0, (int) Math.min(wanted, left));
+    readBytes += count;
+    if (count < Math.min(wanted, left)) {
+      ended = true;
+      noteEnd();
+    }
+    int frames = count / form.frameBytes();
+    if (count % form.frameBytes() != 0) {
+      notes.add("The last frame is cut in the middle and left out.");
+      ended = true;
+    }
+    ByteBuffer bytes = ByteBuffer.wrap(buffer).order(ByteOrder.LITTLE_ENDIAN);
+    for (int channel = 0; channel < form.channels; channel++) {
+      decode(bytes, channel * form.bytes, block[channel], frames);
+    }
+    return frames == 0 ? -1 : frames;
+  }
+
+  private void noteEnd() {
+    // Programs that write into a pipe cannot know the length and leave 0 or the largest there is.
+    boolean untold = dataBytes == 0 || dataBytes >= LARGEST_LENGTHS;
+    if (!untold) {
+      notes.add(
+          "The header promises "
+              + dataBytes / form.frameBytes()
+              + " frames, the file ends after "
+              + readBytes / form.frameBytes()
+              + ".");
+    }
+  }
+
+  private void decode(ByteBuffer bytes, int offset, double[] row, int frames)
+      throws CaptureException {
+    int step = form.frameBytes();
+    if (form.floating) {
+      for (int i = 0; i < frames; i++) {
+        int at = offset + i * step;
+        row[i] = form.bytes == 4 ? bytes.getFloat(at) : bytes.getDouble(at);
+        if (!Double.isFinite(row[i])) {
+          throw new CaptureException("The WAV file holds a sample that is not a number.");
+        }
+      }
+      return;
+    }
+    double scale = 1 / (double) (1L << (8 * form.bytes - 1));
+    byte[] raw = bytes.array();
+    for (int i = 0, at = offset; i < frames; i++, at += step) {
+      row[i] = whole(raw, at, form.bytes) * scale;
+    }
+  }
+
+  /**
+   * Returns a little-endian number; of one byte, which WAV stores without a sign, less its middle.
+   */
+  private static int whole(byte[] raw, int at, int bytes) {
+    switch (bytes) {
+      case 1:
+        return (raw[at] & 0xFF) - 128;
+      case 2:
+        return (raw[at] & 0xFF) | raw[at + 1] << 8;
+      case 3:
+        return (raw[at] & 0xFF) | (raw[at + 1] & 0xFF) << 8 | raw[at + 2] << 16;
+      default:
+        return (raw[at] & 0xFF)
+            | (raw[at + 1] & 0xFF) << 8
+            | (raw[at + 2] & 0xFF) << 16
+            | raw[at + 3] << 24;
+    }
+  }
+
+  private void requireRiff() throws IOException, CaptureException {
+    ByteBuffer head = readUpTo(12);
+    if (head.remaining() == 0) {
+      throw new CaptureException("The file is empty.");
+    }
+    if (head.remaining() < 12) {
+      throw new CaptureException("The file is too short for a WAV file.");
+    }
+    String form = name(head);
+    head.getInt();
+    if (!form.equals("RIFF") || !name(head).equals("WAVE")) {
+      throw new CaptureException("The file is not a WAV file: it does not begin with RIFF, WAVE.");
+    }
+  }
+
+  private Form readChunk(String name, long size, Form found) throws IOException, CaptureException {
+    boolean small = size <= LARGEST_SMALL_CHUNK;
+    boolean wanted = name.equals("fmt ") || name.equals("cue ") || name.equals("LIST");
+    if (!wanted || !small) {
+      if (name.equals("fmt ")) {
+        throw new CaptureException("The WAV file's format chunk claims " + size + " bytes.");
+      }
+      try {
+        in.skipNBytes(size + size % 2);
+      } catch (EOFException e) {
+        throw new CaptureException("The WAV file ends inside its chunk \"" + name + "\".");
+      }
+      return found;
+    }
+    ByteBuffer body = readUpTo((int) (size + size % 2));
+    if (body.remaining() < size) {
+      throw new CaptureException("The WAV file ends inside its chunk \"" + name + "\".");
+    }
+    if (name.equals("fmt ")) {
+      return format(body, size);
+    }
+    if (name.equals("cue ")) {
+      readCues(body);
+    } else if (body.remaining() >= 4 && name(body).equals("adtl")) {
+      readLabels(body);
+    }
+    return found;
+  }
+
+  private static Form format(ByteBuffer body, long size) throws CaptureException {
+    if (size < 16) {
+      throw new CaptureException("The WAV file's format chunk is cut short.");
+    }
+    int code = Short.toUnsignedInt(body.getShort());
+    int channels = Short.toUnsignedInt(body.getShort());
+    long rate = Integer.toUnsignedLong(body.getInt());
+    body.getInt();
+    int frameBytes = Short.toUnsignedInt(body.getShort());
+    int bits = Short.toUnsignedInt(body.getShort());
+    if (code == EXTENSIBLE && size >= 40) {
+      body.getShort();
+      int valid = Short.toUnsignedInt(body.getShort());
+      body.getInt();
+      code = Short.toUnsignedInt(body.getShort());
+      bits = valid > 0 && valid <= bits ? valid : bits;
+    }
+    if (code != PCM && code != FLOAT) {
+      throw new CaptureException(
+          "The WAV file is compressed or of an unknown form (code "
+              + code
+              + "): save it as PCM or floating point.");
+    }
+    if (channels == 0 || rate == 0 || frameBytes == 0 || frameBytes % channels != 0) {
+      throw new CaptureException(
+          "The WAV file's format makes no sense: "
+              + channels
+              + " channels, "
+              + rate
+              + " frames per second, "
+              + frameBytes
+              + " bytes a frame.");
+    }
+    int bytes = frameBytes / channels;
+    boolean floating = code == FLOAT;
+    boolean known = floating ? bytes == 4 || bytes == 8 : bytes <= 4 && bits >= 8;
+    if (!known || bits > 8 * bytes) {
+      throw new CaptureException(
+          "The WAV file has samples of "
+              + bits
+              + " bits in "
+              + bytes
+              + " bytes: 8 to 32 bit whole numbers and 32 or 64 bit floating point are read.");
+    }
+    return new Form(floating, channels, rate, bytes, bits);
+  }
+
+  private void readCues(ByteBuffer body) {
+    body.position(Math.min(4, body.limit()));
+    while (body.remaining() >= 24) {
+      int id = body.getInt();
+      body.getInt();
+      body.position(body.position() + 12);
+      cueFrames.put(id, Integer.toUnsignedLong(body.getInt()));
+    }
+  }
+
+  private void readLabels(ByteBuffer body) {
+    while (body.remaining() >= 12) {
+      String name = name(body);
+      long size = Integer.toUnsignedLong(body.getInt());
+      if (size < 4 || size > body.remaining()) {
+        return;
+      }
+      int id = body.getInt();
+      byte[] text = new byte[(int) size - 4];
+      body.get(text);
+      if (name.equals("labl")) {
+        cueLabels.put(id, new String(text, StandardCharsets.US_ASCII).replace("\0", ""));
+      }
+      if (size % 2 == 1 && body.hasRemaining()) {
+        body.get();
+      }
+    }
+  }
+
+  private ByteBuffer readUpTo(int count) throws IOException {
+    return ByteBuffer.wrap(in.readNBytes(count)).order(ByteOrder.LITTLE_ENDIAN);
+  }
+
+  private static String name(ByteBuffer from) {
+    byte[] name = new byte[4];
+    from.get(name);
+    return new String(name, StandardCharsets.ISO_8859_1);
+  }
+}

@@ -1,0 +1,33 @@
+package loadwalk.wave.tone;
+
+import java.util.SplittableRandom;
+
+/**
+ * Gives dither of nearly one step with equal probability everywhere, so that rounding adds next to
+ * no harmonic, and with most of its power near half the sample rate, out of the audio band.
+ *
+ * <p>With a width of w steps the noise is (1 + w²)/12 squared steps, -95.5 dB under a full-scale
+ * 16-bit sine, where triangular dither would raise it to -93.3 dB; what is left of the harmonics of
+ * rounding lies below -119 dB together (first Fourier term of the mean error, sin(πw)/(π²w) steps).
+ */
+final class Dither {
+  private static final double WIDTH = 0.9;
+
+  /** How far a value strays from the mirror image of the one before, in widths. */
+  private static final double STRAY = 0.1;
+
+  private final SplittableRandom random;
+  private double last;
+
+  Dither(long seed) {
+    random = new SplittableRandom(seed);
+    last = random.nextDouble() - 0.5;
+  }
+
+  /** Returns the next value in steps. */
+  double next() {
+    double next = -last + STRAY * (2 * random.nextDouble() - 1);
+    last = next - Math.rint(next);
+    return WIDTH * last;
+  }
+}

@@ -1,0 +1,58 @@
+package loadwalk.app.sound;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.CountDownLatch;
+import loadwalk.app.loop.Clocks;
+import loadwalk.wave.CaptureException;
+import loadwalk.wave.file.WavReader;
+
+/** Sound inputs that play files, or do worse. */
+public final class Inputs {
+  /** A machine without a sound input. */
+  public static final LiveInput NONE =
+      () -> {
+        throw new CaptureException("This machine has no sound input: type the readings.");
+      };
+
+  private Inputs() {}
+
+  /** Plays a file in real time, or so many times as fast. */
+  public static LiveInput playing(Path file, int times) {
+    return () -> {
+      try {
+        WavReader reader = WavReader.open(new BufferedInputStream(Files.newInputStream(file)));
+        return new PacedSource(reader, new Hasty(times));
+      } catch (IOException e) {
+        throw new CaptureException("The fake input has no file: " + e.getMessage());
+      }
+    };
+  }
+
+  /** Never answers, as a sound server that hangs does, until the latch is let go. */
+  public static LiveInput hanging(CountDownLatch latch) {
+    return () -> {
+      try {
+        latch.await();
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+      throw new CaptureException("The sound input hung.");
+    };
+  }
+
+  /** Clocks that run ahead. */
+  private record Hasty(int times) implements Clocks {
+    @Override
+    public long monoNanos() {
+      return Clocks.MACHINE.monoNanos() * times;
+    }
+
+    @Override
+    public long wallMillis() {
+      return Clocks.MACHINE.wallMillis();
+    }
+  }
+}

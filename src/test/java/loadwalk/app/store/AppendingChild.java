@@ -1,0 +1,34 @@
+package loadwalk.app.store;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import loadwalk.journal.KeepResult.Kept;
+
+/** Runs in a process of its own: adds records to a walk for ever and says which were kept. */
+final class AppendingChild {
+  private AppendingChild() {}
+
+  /** Takes the data home, the name of the walk and a first number; prints one line a record. */
+  public static void main(String[] arguments) {
+    SessionStore store = new SessionStore(new DataHome(Path.of(arguments[0])));
+    WalkName name = new WalkName(arguments[1]);
+    PrintStream out = System.out;
+    Opening opening = store.open(name);
+    if (opening instanceof Opening.Refused) {
+      opening = store.create(name, Walks.HEAD);
+    }
+    if (!(opening instanceof Opening.Writing writing)) {
+      out.println("cannot write: " + opening);
+      out.flush();
+      return;
+    }
+    for (long n = Long.parseLong(arguments[2]); ; n++) {
+      String body = "{\"n\":" + n + ",\"pad\":\"" + "p".repeat((int) (n * 7919 % 5000)) + "\"}";
+      if (!(writing.walk().append(body) instanceof Kept)) {
+        out.println("not kept: " + n);
+      }
+      out.println("kept " + n);
+      out.flush();
+    }
+  }
+}

@@ -1,0 +1,258 @@
+package loadwalk.app.store;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static loadwalk.app.store.Walks.HEAD;
+import static loadwalk.app.store.Walks.NAME;
+import static loadwalk.app.store.Walks.bodies;
+import static loadwalk.app.store.Walks.keep;
+import static loadwalk.app.store.Walks.refused;
+import static loadwalk.app.store.Walks.watching;
+import static loadwalk.app.store.Walks.writing;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import loadwalk.journal.FaultKind;
+import loadwalk.journal.KeepResult.NotKept;
+import loadwalk.journal.Recovered.Damaged;
+import loadwalk.journal.Recovered.Whole;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SessionStoreTest {
+  @TempDir Path folder;
+  private SessionStore store;
+  private Path journal;
+
+  @BeforeEach
+  void openStore() {
+    store = new SessionStore(new DataHome(folder));
+    journal = folder.resolve("sessions").resolve(NAME.journalFile());
+  }
+
+  private Path inSessions(String file) {
+    return folder.resolve("sessions").resolve(file);
+  }
+
+  private void makeWalk(String... bodies) throws IOException {
+    Opening.Writing made = writing(store.create(NAME, HEAD));
+    for (String body : bodies) {
+      keep(made, body);
+    }
+    made.walk().close();
+  }
+
+  /** Starts a process that opens the walk and adds records to it until it is killed. */
+  private Process appending() throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            System.getProperty("java.class.path"),
+            AppendingChild.class.getName(),
+            folder.toString(),
+            NAME.text(),
+            "1")
+        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .start();
+  }
+
+  @Test
+  void create_thenAppendThenOpen_givesEveryRecord() throws IOException {
+    makeWalk("{\"a\":1}", "{\"b\":2}");
+    Opening.Writing again = writing(store.open(NAME));
+    assertEquals(List.of(HEAD, "{\"a\":1}", "{\"b\":2}"), bodies(again.read()));
+    assertEquals(Optional.empty(), again.told());
+    keep(again, "{\"c\":3}");
+    again.walk().close();
+    assertEquals(4, store.open(NAME) instanceof Opening.Writing w ? w.read().records().size() : 0);
+  }
+
+  @Test
+  void create_ofANameThatIsThere_isRefusedAndChangesNothing() throws IOException {
+    makeWalk("{\"a\":1}");
+    byte[] before = Files.readAllBytes(journal);
+    assertEquals(
+        "There is a walk named brightmoor-900 already.", refused(store.create(NAME, HEAD)));
+    assertArrayEquals(before, Files.readAllBytes(journal));
+    writing(store.open(NAME)).walk().close();
+  }
+
+  @Test
+  void create_withAFirstBodyOfNoFormat_isAMistakeOfTheCaller() {
+    assertThrows(IllegalArgumentException.class, () -> store.create(NAME, "{}"));
+    assertFalse(Files.exists(journal));
+  }
+
+  @Test
+  void open_ofNoSuchWalk_isRefused() {
+    assertEquals("There is no walk named brightmoor-900.", refused(store.open(NAME)));
+  }
+
+  @Test
+  void open_whileItIsOpen_isSaidAndWatches_untilItIsClosed() throws IOException {
+    Opening.Writing first = writing(store.create(NAME, HEAD));
+    keep(first, "{\"a\":1}");
+    for (int times = 0; times < 2; times++) {
+      Opening.Watching watching = watching(new SessionStore(new DataHome(folder)).open(NAME));
+      assertEquals("Another Loadwalk has this walk open.", watching.why());
+      assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(watching.read()));
+    }
+    assertEquals("Another Loadwalk has this walk open.", refused(store.create(NAME, HEAD)));
+    keep(first, "{\"b\":2}");
+    first.walk().close();
+    writing(store.open(NAME)).walk().close();
+  }
+
+  @Test
+  void open_whileAnotherProcessHoldsTheWalk_watches_untilThatIsKilled() throws Exception {
+    Process child = appending();
+    try {
+      assertEquals('k', child.getInputStream().read(), "it keeps records");
+      for (int times = 0; times < 2; times++) {
+        Opening.Watching watching = watching(store.open(NAME));
+        assertEquals("Another Loadwalk has this walk open.", watching.why());
+        assertFalse(bodies(watching.read()).isEmpty());
+      }
+    } finally {
+      child.destroyForcibly().waitFor();
+    }
+    writing(store.open(NAME)).walk().close();
+  }
+
+  @Test
+  void open_afterTheJournalWasReadHere_isStillHeldAgainstAnotherProcess() throws Exception {
+    Opening.Writing first = writing(store.create(NAME, HEAD));
+    watching(store.open(NAME));
+    store.watch(NAME, "");
+    String said = new String(appending().getInputStream().readAllBytes(), UTF_8);
+    assertTrue(said.startsWith("cannot write: Watching"), said);
+    assertTrue(said.contains("Another Loadwalk has this walk open."), said);
+    keep(first, "{\"a\":1}");
+    first.walk().close();
+  }
+
+  @Test
+  void lockFilesOfOlderPrograms_areIgnored() throws IOException {
+    makeWalk();
+    for (String left : new String[] {NAME.text() + ".lock", ".guard.lock"}) {
+      Files.writeString(inSessions(left), "{\"format\":\"loadwalk-lock/1\",\"pid\":\"1\"}");
+    }
+    writing(store.open(NAME)).walk().close();
+  }
+
+  @Test
+  void open_ofATornJournal_keepsTheTailAsideAndTells() throws IOException {
+    makeWalk("{\"a\":1}", "{\"b\":2}");
+    byte[] all = Files.readAllBytes(journal);
+    Files.write(journal, Arrays.copyOf(all, all.length - 3));
+    Opening.Writing opened = writing(store.open(NAME));
+    assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(opened.read()));
+    String told = opened.told().orElseThrow();
+    assertTrue(told.endsWith("They are kept aside in sessions/brightmoor-900.torn-1."), told);
+    String aside = Files.readString(inSessions(NAME.tornFile(1)));
+    assertTrue(new String(all, UTF_8).contains(aside) && aside.startsWith("{\"seq\":3"), aside);
+    keep(opened, "{\"c\":3}");
+    opened.walk().close();
+    Files.write(journal, "half a line".getBytes(UTF_8), StandardOpenOption.APPEND);
+    Opening.Writing again = writing(store.open(NAME));
+    assertEquals(List.of(HEAD, "{\"a\":1}", "{\"c\":3}"), bodies(again.read()));
+    assertEquals("half a line", Files.readString(inSessions(NAME.tornFile(2))));
+    again.walk().close();
+  }
+
+  @Test
+  void open_ofADamagedJournal_watchesAndChangesNothing() throws IOException {
+    makeWalk("{\"a\":1}", "{\"b\":2}");
+    byte[] bytes = Files.readAllBytes(journal);
+    bytes[bytes.length / 2] ^= 1;
+    Files.write(journal, bytes);
+    Opening.Watching watching = watching(store.open(NAME));
+    assertInstanceOf(Damaged.class, watching.read());
+    assertTrue(watching.why().startsWith("The journal is damaged"), watching.why());
+    assertArrayEquals(bytes, Files.readAllBytes(journal));
+  }
+
+  @Test
+  void open_ofANewerJournalOrNone_isRefusedAndChangesNothing() throws IOException {
+    makeWalk();
+    Files.writeString(journal, "something else\n");
+    assertEquals("This file is not a journal of Loadwalk.", refused(store.open(NAME)));
+    assertEquals("something else\n", Files.readString(journal));
+  }
+
+  @Test
+  void open_ofAnEmptyFile_watches() throws IOException {
+    makeWalk();
+    Files.write(journal, new byte[0]);
+    assertInstanceOf(Whole.class, watching(store.open(NAME)).read());
+  }
+
+  @Test
+  void append_afterTheFolderWasRemoved_isNotKept() throws IOException {
+    Opening.Writing opened = writing(store.create(NAME, HEAD));
+    Path away = Files.move(folder.resolve("sessions"), folder.resolve("away"));
+    NotKept refused = assertInstanceOf(NotKept.class, opened.walk().append("{\"a\":1}"));
+    assertEquals(FaultKind.GONE, refused.kind());
+    Files.move(away, folder.resolve("sessions"));
+    keep(opened, "{\"a\":1}");
+    assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(watching(store.watch(NAME, "")).read()));
+  }
+
+  @Test
+  void open_throughALinkOutOfTheHome_isRefused() throws IOException {
+    makeWalk();
+    Path out = Files.move(folder.resolve("sessions"), folder.resolve("out"));
+    Path root = Files.createDirectories(folder.resolve("inner"));
+    Files.createSymbolicLink(root.resolve("sessions"), out);
+    SessionStore linked = new SessionStore(new DataHome(root));
+    assertTrue(refused(linked.open(NAME)).contains("leads out of the data home"));
+    assertTrue(refused(linked.watch(NAME, "")).contains("leads out of the data home"));
+    assertTrue(refused(linked.create(new WalkName("new"), HEAD)).contains("by a link"));
+    assertEquals(List.of(), linked.list());
+  }
+
+  @Test
+  void open_ofAJournalThatIsALink_isRefused() throws IOException {
+    makeWalk();
+    Files.move(journal, folder.resolve("elsewhere"));
+    Files.createSymbolicLink(journal, folder.resolve("elsewhere"));
+    assertEquals(
+        "brightmoor-900.jsonl is a link or folder, not a file.", refused(store.open(NAME)));
+    assertEquals(List.of(), store.list());
+  }
+
+  @Test
+  void list_givesTheLastChangedFirstAndPassesOverOtherFiles() throws IOException {
+    assertEquals(List.of(), store.list());
+    for (String name : new String[] {"old", "new", "middle"}) {
+      writing(store.create(new WalkName(name), HEAD)).walk().close();
+    }
+    for (String name : new String[] {"old", "middle", "new"}) {
+      FileTime changed =
+          FileTime.from(
+              Instant.parse("2026-01-01T00:00:00Z")
+                  .plusSeconds(List.of("old", "middle", "new").indexOf(name)));
+      Files.setLastModifiedTime(inSessions(name + ".jsonl"), changed);
+    }
+    Files.createFile(inSessions(" bad name.jsonl"));
+    Files.createFile(inSessions("old.torn-1"));
+    Files.createDirectory(inSessions("folder.jsonl"));
+    assertEquals(
+        List.of("new", "middle", "old"), store.list().stream().map(w -> w.name().text()).toList());
+    assertEquals(Files.size(inSessions("old.jsonl")), store.list().get(2).bytes());
+  }
+}

@@ -1,0 +1,51 @@
+package loadwalk.forecast.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Observation;
+import org.junit.jupiter.api.Test;
+
+/** Common practice, no source: how far a heatsink goes from one step to the next. */
+class SinkTemperatureTest {
+  private static final Target WARM_UP =
+      new Target("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 4, 0.5);
+  private static final List<Observation> TWICE =
+      List.of(at(Amplifiers.IDLE, 30), at(Amplifiers.STEREO_4, 48));
+
+  @Test
+  void band_isAroundTheReadingTakenLast() {
+    assertEquals(Optional.of(new Band(40, 49, 62)), band(TWICE, Amplifiers.STEREO_2));
+  }
+
+  @Test
+  void band_reachesFurtherUp_inAWarmUp() {
+    Band warm = band(TWICE, WARM_UP).orElseThrow();
+    assertEquals(48 + 3 * 14, warm.high());
+    assertEquals(40, warm.low());
+  }
+
+  @Test
+  void band_withoutAReading_isNotTold() {
+    Observation other = new Observation(Amplifiers.IDLE, Map.of(ReadingId.SUPPLY_AMPS, 1.9));
+    assertTrue(band(List.of(), Amplifiers.STEREO_2).isEmpty());
+    assertTrue(band(List.of(other), Amplifiers.STEREO_2).isEmpty());
+    List<Observation> olderOnly = List.of(at(Amplifiers.IDLE, 30), other);
+    assertEquals(31, band(olderOnly, Amplifiers.STEREO_2).orElseThrow().middle());
+  }
+
+  private static Optional<Band> band(List<Observation> walk, Target target) {
+    return SinkTemperature.band(Amplifiers.evidence(Amplifiers.rated(50), walk), target);
+  }
+
+  private static Observation at(Target target, double celsius) {
+    return new Observation(target, Map.of(ReadingId.SINK_CELSIUS, celsius));
+  }
+}

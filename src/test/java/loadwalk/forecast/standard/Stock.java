@@ -1,0 +1,18 @@
+package loadwalk.forecast.standard;
+
+import loadwalk.bench.Tables;
+import loadwalk.forecast.LoadBank;
+import loadwalk.forecast.caution.StepCautions;
+
+/** Makes forecasters and cautions on the stock tables, with no wiring of the loads known. */
+public final class Stock {
+  private Stock() {}
+
+  public static StandardForecaster forecaster() {
+    return new StandardForecaster(cautions());
+  }
+
+  public static StepCautions cautions() {
+    return new StepCautions(Tables.stock(), LoadBank.evenly());
+  }
+}

@@ -1,0 +1,112 @@
+package loadwalk.plan.wiring;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Checks what holds for every network. */
+class NetworkPropertyTest {
+  private static final long SEED = 4_1973;
+
+  private static Network random(Random random, int size, boolean series) {
+    if (size == 1) {
+      int kind = random.nextInt(5);
+      double ohms = new double[] {0.5, 1, 2, 4, 8}[kind];
+      return new Network.Part(ohms + " ohm", 1 + random.nextInt(99), ohms, 5, 50 * (1 + kind));
+    }
+    List<Network> members = new ArrayList<>();
+    int left = size;
+    while (left > 0) {
+      int part = members.isEmpty() ? 1 + random.nextInt(size - 1) : 1 + random.nextInt(left);
+      members.add(random(random, part, !series));
+      left -= part;
+    }
+    return series ? new Network.Series(members) : new Network.Parallel(members);
+  }
+
+  @Test
+  void parts_dissipateTheTotal() {
+    Random random = new Random(SEED);
+    for (int i = 0; i < 2000; i++) {
+      Network network = random(random, 1 + random.nextInt(24), random.nextBoolean());
+      double watts = 2000 * random.nextDouble();
+      double sum = network.heats(watts).stream().mapToDouble(Network.Heat::watts).sum();
+      assertEquals(watts, sum, 1e-9 * (1 + watts), "seed " + SEED + ", trial " + i);
+      assertEquals(network.parts().size(), network.heats(watts).size());
+    }
+  }
+
+  @Test
+  void mostWatts_bringTheHottestPartExactlyToItsShare() {
+    Random random = new Random(SEED + 1);
+    for (int i = 0; i < 2000; i++) {
+      Network network = random(random, 1 + random.nextInt(24), random.nextBoolean());
+      double most = network.mostWatts(0.75);
+      String told = "seed " + (SEED + 1) + ", trial " + i;
+      assertEquals(0.75, network.hottest(most).share(), 1e-9, told);
+    }
+  }
+
+  @Test
+  void swappingMembers_changesNothing() {
+    Random random = new Random(SEED + 2);
+    for (int i = 0; i < 1000; i++) {
+      Network network = random(random, 2 + random.nextInt(20), random.nextBoolean());
+      Network swapped = reversed(network);
+      String told = "seed " + (SEED + 2) + ", trial " + i;
+      assertEquals(network.ohms(), swapped.ohms(), 1e-12 * network.ohms(), told);
+      assertEquals(network.value().u(), swapped.value().u(), 1e-12 * network.ohms(), told);
+      assertEquals(network.mostWatts(1), swapped.mostWatts(1), 1e-9 * network.mostWatts(1), told);
+    }
+  }
+
+  private static Network reversed(Network network) {
+    if (network instanceof Network.Series series) {
+      return new Network.Series(turned(series.members()));
+    }
+    return network instanceof Network.Parallel parallel
+        ? new Network.Parallel(turned(parallel.members()))
+        : network;
+  }
+
+  private static List<Network> turned(List<Network> members) {
+    List<Network> turned = new ArrayList<>(members.stream().map(n -> reversed(n)).toList());
+    Collections.reverse(turned);
+    return turned;
+  }
+
+  /** JCGM 100, 5.1.2 by differences: the uncertainty of a kind is that of moving it as a whole. */
+  @Test
+  void value_uncertaintyOfOneKind_isItsOwnRelativeOne() {
+    Network.Part a = new Network.Part("4 ohm", 1, 4, 5, 100);
+    Network.Part b = new Network.Part("4 ohm", 2, 4, 5, 100);
+    Network grid =
+        new Network.Parallel(
+            List.of(new Network.Series(List.of(a, b)), new Network.Series(List.of(b, a))));
+    assertEquals(4, grid.value().value(), 1e-12);
+    assertEquals(4 * 0.05 / Math.sqrt(3), grid.value().u(), 1e-12);
+    Network.Part other = new Network.Part("8 ohm", 1, 8, 1, 100);
+    Network mixed = new Network.Parallel(List.of(a, other));
+    double da = Math.pow(8.0 / 12, 2) * 4 * 0.05 / Math.sqrt(3);
+    double db = Math.pow(4.0 / 12, 2) * 8 * 0.01 / Math.sqrt(3);
+    assertEquals(Math.hypot(da, db), mixed.value().u(), 1e-12);
+  }
+
+  /**
+   * Published example (resistor-derating notes): 4 of 100 W, 4 Ω in series-parallel: 4 Ω, 400 W.
+   */
+  @Test
+  void fourEqualResistors_inSeriesParallel_keepTheValueAndAddTheWatts() {
+    Network.Part part = new Network.Part("4 ohm", 1, 4, 1, 100);
+    Network pair = new Network.Series(List.of(part, part));
+    Network grid = new Network.Parallel(List.of(pair, pair));
+    assertEquals(4, grid.ohms(), 1e-12);
+    assertEquals(400, grid.mostWatts(1), 1e-9);
+    assertTrue(grid.heats(400).stream().allMatch(heat -> Math.abs(heat.watts() - 100) < 1e-9));
+  }
+}
