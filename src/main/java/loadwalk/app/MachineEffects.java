@@ -13,9 +13,9 @@ import loadwalk.app.sound.CaptureReader;
 import loadwalk.app.sound.LiveInput;
 import loadwalk.app.sound.SoundInput;
 import loadwalk.app.sound.WalkSound;
+import loadwalk.app.store.HeldWalk;
 import loadwalk.app.store.KeptWalksOnDisk;
-import loadwalk.app.store.OpenWalk;
-import loadwalk.app.store.Opening;
+import loadwalk.app.store.OpeningOutcome;
 import loadwalk.app.store.SequenceFinder;
 import loadwalk.app.store.WalkFolder;
 import loadwalk.app.store.WalkName;
@@ -40,17 +40,21 @@ public final class MachineEffects implements EffectRunner {
 
   private final WalkFolder walks;
   private final SequenceFinder sequences;
-  private final Texts texts;
+  private final TextsForScreen texts;
   private final Clocks clocks;
   private final Runnable bell;
   private final WalkSound live;
   private final MetersOfWalk meters;
-  private Optional<OpenWalk> open = Optional.empty();
+  private Optional<HeldWalk> open = Optional.empty();
   private Background background = Background.NONE;
   private boolean leaving;
 
   public MachineEffects(
-      WalkFolder walks, SequenceFinder sequences, Texts texts, Clocks clocks, Runnable bell) {
+      WalkFolder walks,
+      SequenceFinder sequences,
+      TextsForScreen texts,
+      Clocks clocks,
+      Runnable bell) {
     this(walks, sequences, texts, clocks, bell, () -> SoundInput.open(SAMPLES_PER_SECOND));
   }
 
@@ -58,7 +62,7 @@ public final class MachineEffects implements EffectRunner {
   public MachineEffects(
       WalkFolder walks,
       SequenceFinder sequences,
-      Texts texts,
+      TextsForScreen texts,
       Clocks clocks,
       Runnable bell,
       LiveInput input) {
@@ -152,7 +156,7 @@ public final class MachineEffects implements EffectRunner {
     return sequences;
   }
 
-  Texts texts() {
+  TextsForScreen texts() {
     return texts;
   }
 
@@ -181,16 +185,16 @@ public final class MachineEffects implements EffectRunner {
     return opened(walks.store().open(name));
   }
 
-  private List<ProgramEvent> opened(Opening opening) {
+  private List<ProgramEvent> opened(OpeningOutcome opening) {
     return opening.to(
-        new Opening.Reader<>() {
+        new OpeningOutcome.Reader<>() {
           @Override
-          public List<ProgramEvent> writing(Opening.Writing opened) {
+          public List<ProgramEvent> writing(OpeningOutcome.Writing opened) {
             return takenUp(opened);
           }
 
           @Override
-          public List<ProgramEvent> watching(Opening.Watching opened) {
+          public List<ProgramEvent> watching(OpeningOutcome.Watching opened) {
             return List.of(texts.watching(opened), new ProgramEvent.Told(opened.why()));
           }
 
@@ -201,7 +205,7 @@ public final class MachineEffects implements EffectRunner {
         });
   }
 
-  private List<ProgramEvent> takenUp(Opening.Writing writing) {
+  private List<ProgramEvent> takenUp(OpeningOutcome.Writing writing) {
     try {
       close();
       open = Optional.of(writing.walk());

@@ -85,10 +85,10 @@ public final class Main {
     try {
       if (arguments.length == 0) {
         // The way to the first frame is kept free of the command line's reflection.
-        return new Machine().home(new World.Surroundings(Optional.empty(), false));
+        return new ProgramStarter().home(new World.Surroundings(Optional.empty(), false));
       }
-      List<String> words = CommandWords.commandFirst(List.of(arguments), COMMANDS);
-      return commands(new Machine(), words.get(0))
+      List<String> words = ArgumentOrder.commandFirst(List.of(arguments), COMMANDS);
+      return commands(new ProgramStarter(), words.get(0))
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
           .execute(words.toArray(String[]::new));
     } catch (RuntimeException | Error fault) {
@@ -97,7 +97,7 @@ public final class Main {
   }
 
   /** A command's words cost time to take in, so a command that is named alone is taken alone. */
-  private static CommandLine commands(Machine machine, String first) {
+  private static CommandLine commands(ProgramStarter machine, String first) {
     CommandLine line = new CommandLine(new Loadwalk(machine));
     for (String name : COMMANDS.contains(first) ? List.of(first) : COMMANDS) {
       line.addSubcommand(command(name, machine));
@@ -110,7 +110,7 @@ public final class Main {
         .setErr(utf8(FileDescriptor.err));
   }
 
-  private static Object command(String name, Machine machine) {
+  private static Object command(String name, ProgramStarter machine) {
     return switch (name) {
       case "walk" -> new WalkCommand(machine);
       case "resume" -> new ResumeCommand(machine);
@@ -159,10 +159,10 @@ public final class Main {
    */
   private static Optional<Path> home(String... arguments) {
     for (int at = 0; at < arguments.length; at++) {
-      boolean joined = arguments[at].startsWith(CommandWords.HOME + "=");
-      if (joined || arguments[at].equals(CommandWords.HOME) && at + 1 < arguments.length) {
+      boolean joined = arguments[at].startsWith(ArgumentOrder.HOME + "=");
+      if (joined || arguments[at].equals(ArgumentOrder.HOME) && at + 1 < arguments.length) {
         return path(
-            joined ? arguments[at].substring(CommandWords.HOME.length() + 1) : arguments[at + 1]);
+            joined ? arguments[at].substring(ArgumentOrder.HOME.length() + 1) : arguments[at + 1]);
       }
     }
     return Optional.empty();

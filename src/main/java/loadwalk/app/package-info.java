@@ -9,6 +9,6 @@
  *                                  MachineEffects, ProgramEffects ──> journal, meters, files
  * </pre>
  *
- * <p>Open {@link loadwalk.app.Machine} first, then {@link loadwalk.app.ProgramEffects}.
+ * <p>Open {@link loadwalk.app.ProgramStarter} first, then {@link loadwalk.app.ProgramEffects}.
  */
 package loadwalk.app;

@@ -1,6 +1,5 @@
 package loadwalk.app;
 
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -210,7 +209,7 @@ class HomeOptionTest {
     List<String> commands = List.of("sheet", "walk");
     assertEquals(
         List.of("walk", "--plain", "--home", "sheet", "a", "--fill"),
-        CommandWords.commandFirst(
+        ArgumentOrder.commandFirst(
             List.of("--plain", "--home", "sheet", "walk", "a", "--fill"), commands));
     for (List<String> words :
         List.of(
@@ -220,7 +219,7 @@ class HomeOptionTest {
             List.of("--home", "walk"),
             List.of("--help", "walk"),
             List.of("--home", "a", "no-command"))) {
-      assertEquals(words, CommandWords.commandFirst(words, commands));
+      assertEquals(words, ArgumentOrder.commandFirst(words, commands));
     }
   }
 }

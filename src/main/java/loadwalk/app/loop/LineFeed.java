@@ -51,12 +51,12 @@ public final class LineFeed implements Closeable {
    * @param in what is read; a read under way cannot be called off, so the feed never closes it
    */
   public LineFeed(Reader in) {
-    this.reader = new Thread(() -> read(new Lines(in)), "lines");
+    this.reader = new Thread(() -> read(new BoundedLines(in)), "lines");
     reader.setDaemon(true);
     reader.start();
   }
 
-  private void read(Lines lines) {
+  private void read(BoundedLines lines) {
     try {
       while (true) {
         wanted.acquire();

@@ -105,8 +105,11 @@ public final class PlainLoop {
   }
 
   private boolean heard(String line) {
-    if (line.length() > Lines.MOST) {
-      print("That line is longer than " + Lines.MOST + " characters; nothing of it was taken.");
+    if (line.length() > BoundedLines.MOST) {
+      print(
+          "That line is longer than "
+              + BoundedLines.MOST
+              + " characters; nothing of it was taken.");
       return false;
     }
     PlainAnswer meant = PlainParser.parse(line, model(), runner.program().waves());

@@ -71,7 +71,7 @@ public final class WalkSound {
   private LiveInput input(PracticeTone tone) {
     double fullScale =
         PRACTICE_INPUT.fullScaleVolts().orElseThrow() * PRACTICE_INPUT.divider().orElseThrow();
-    return () -> new PacedSource(new PracticeSource(tone, fullScale), clocks);
+    return () -> new RealTimeSource(new PracticeSource(tone, fullScale), clocks);
   }
 
   /** Holds what is heard, or goes on. */

@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import loadwalk.app.store.Located.Inside;
-import loadwalk.app.store.Located.Outside;
+import loadwalk.app.store.TypedPath.Inside;
+import loadwalk.app.store.TypedPath.Outside;
 
 /**
  * The folder that holds everything of one user: sequences, benches, amplifiers and sessions.
@@ -105,7 +105,7 @@ public record DataHome(Path root) {
    * Finds where a path that was typed leads: parts divided by slashes, each a plain name. A link is
    * followed only if it stays in the data home.
    */
-  public Located inside(String typed) {
+  public TypedPath inside(String typed) {
     if (typed.isEmpty()) {
       return new Outside("A path is missing.");
     }

@@ -22,12 +22,12 @@ public final class KeptWalksOnDisk implements KeptWalks {
 
   private final DataHome home;
   private final Rules rules;
-  private final SessionStore store;
+  private final JournalFolder store;
 
   public KeptWalksOnDisk(DataHome home, Rules rules) {
     this.home = home;
     this.rules = rules;
-    this.store = new SessionStore(home);
+    this.store = new JournalFolder(home);
   }
 
   /** Opens the shelf of a data home. */
@@ -58,7 +58,7 @@ public final class KeptWalksOnDisk implements KeptWalks {
     if (wrong.isPresent()) {
       throw new IOException(wrong.get());
     }
-    Opening opening = store.watch(new WalkName(name), "it is read");
+    OpeningOutcome opening = store.watch(new WalkName(name), "it is read");
     Optional<String> refusal = opening.refusal();
     if (refusal.isPresent()) {
       throw new IOException(

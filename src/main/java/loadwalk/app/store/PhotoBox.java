@@ -29,7 +29,7 @@ public final class PhotoBox {
 
   /** Copies a photo in and tells where it is kept, or why it is not. */
   public Event keep(Effect.KeepPhoto asked) {
-    Located found = source(asked.path());
+    TypedPath found = source(asked.path());
     Optional<String> outside = found.outside();
     if (outside.isPresent()) {
       return new Event.PhotoRefused(outside.get());
@@ -54,12 +54,12 @@ public final class PhotoBox {
   }
 
   /** An absolute path leads where it leads; any other starts in the data home and stays there. */
-  private Located source(String typed) {
+  private TypedPath source(String typed) {
     try {
       Path path = Path.of(typed);
-      return path.isAbsolute() ? new Located.Inside(path) : home.inside(typed);
+      return path.isAbsolute() ? new TypedPath.Inside(path) : home.inside(typed);
     } catch (InvalidPathException e) {
-      return new Located.Outside("That path cannot be a path here.");
+      return new TypedPath.Outside("That path cannot be a path here.");
     }
   }
 

@@ -26,13 +26,13 @@ public final class WalkFolder {
   private static final int SAME_NAME_MOST = 999;
   private static final int SHOWN_MOST = 30;
 
-  private final SessionStore store;
+  private final JournalFolder store;
 
-  public WalkFolder(SessionStore store) {
+  public WalkFolder(JournalFolder store) {
     this.store = store;
   }
 
-  public SessionStore store() {
+  public JournalFolder store() {
     return store;
   }
 
@@ -47,9 +47,9 @@ public final class WalkFolder {
   }
 
   /** Begins a walk; its journal appears with its first record in it or not at all. */
-  public Opening begin(Fact.Opened unnamed, long wallMillis) {
+  public OpeningOutcome begin(Fact.Opened unnamed, long wallMillis) {
     String stem = stem(unnamed.amplifier(), wallMillis);
-    Opening opening = new Opening.Refused("no name is left for today");
+    OpeningOutcome opening = new OpeningOutcome.Refused("no name is left for today");
     for (int number = 1; number <= SAME_NAME_MOST; number++) {
       String name = number == 1 ? stem : stem + "-" + number;
       Fact.Opened named =
@@ -87,7 +87,7 @@ public final class WalkFolder {
     List<Library.KeptWalk> walks = new ArrayList<>();
     Map<String, Amplifier> amplifiers = new LinkedHashMap<>();
     Map<String, Bench> benches = new LinkedHashMap<>();
-    for (SessionStore.Listed listed : store.list()) {
+    for (JournalFolder.Listed listed : store.list()) {
       if (walks.size() >= SHOWN_MOST) {
         break;
       }

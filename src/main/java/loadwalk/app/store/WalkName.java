@@ -47,7 +47,7 @@ public record WalkName(String text) {
   }
 
   String journalFile() {
-    return text + SessionStore.ENDING;
+    return text + JournalFolder.ENDING;
   }
 
   /** Hidden and not kept under version, because it holds nothing. */

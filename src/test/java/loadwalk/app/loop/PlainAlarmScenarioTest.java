@@ -18,12 +18,12 @@ import java.util.OptionalLong;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import loadwalk.app.MachineEffects;
-import loadwalk.app.Texts;
+import loadwalk.app.TextsForScreen;
 import loadwalk.app.meter.MeterServer;
 import loadwalk.app.meter.Meters;
 import loadwalk.app.store.DataHome;
+import loadwalk.app.store.JournalFolder;
 import loadwalk.app.store.SequenceFinder;
-import loadwalk.app.store.SessionStore;
 import loadwalk.app.store.WalkFolder;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
@@ -89,9 +89,9 @@ class PlainAlarmScenarioTest {
   private static MachineEffects effects(Path folder) throws Exception {
     DataHome home = new DataHome(folder);
     return new MachineEffects(
-        new WalkFolder(new SessionStore(home)),
+        new WalkFolder(new JournalFolder(home)),
         new SequenceFinder(home),
-        new Texts(StockRules.RULES, false),
+        new TextsForScreen(StockRules.RULES, false),
         Clocks.MACHINE,
         () -> {});
   }

@@ -24,7 +24,7 @@ public final class Inputs {
     return () -> {
       try {
         WavReader reader = WavReader.open(new BufferedInputStream(Files.newInputStream(file)));
-        return new PacedSource(reader, new Hasty(times));
+        return new RealTimeSource(reader, new Hasty(times));
       } catch (IOException e) {
         throw new CaptureException("The fake input has no file: " + e.getMessage());
       }

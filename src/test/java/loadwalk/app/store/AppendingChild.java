@@ -10,14 +10,14 @@ final class AppendingChild {
 
   /** Takes the data home, the name of the walk and a first number; prints one line a record. */
   public static void main(String[] arguments) {
-    SessionStore store = new SessionStore(new DataHome(Path.of(arguments[0])));
+    JournalFolder store = new JournalFolder(new DataHome(Path.of(arguments[0])));
     WalkName name = new WalkName(arguments[1]);
     PrintStream out = System.out;
-    Opening opening = store.open(name);
-    if (opening instanceof Opening.Refused) {
+    OpeningOutcome opening = store.open(name);
+    if (opening instanceof OpeningOutcome.Refused) {
       opening = store.create(name, Walks.HEAD);
     }
-    if (!(opening instanceof Opening.Writing writing)) {
+    if (!(opening instanceof OpeningOutcome.Writing writing)) {
       out.println("cannot write: " + opening);
       out.flush();
       return;

@@ -15,7 +15,7 @@ import java.util.HexFormat;
 import java.util.List;
 import loadwalk.app.MachineEffects;
 import loadwalk.app.Ramps;
-import loadwalk.app.Texts;
+import loadwalk.app.TextsForScreen;
 import loadwalk.app.loop.FakeClocks;
 import loadwalk.app.loop.LineFeed;
 import loadwalk.app.loop.PlainLoop;
@@ -46,9 +46,9 @@ class CaptureWalkTest {
   void start() throws Exception {
     effects =
         new MachineEffects(
-            new WalkFolder(new SessionStore(new DataHome(folder))),
+            new WalkFolder(new JournalFolder(new DataHome(folder))),
             new SequenceFinder(new DataHome(folder)),
-            new Texts(StockRules.RULES, false),
+            new TextsForScreen(StockRules.RULES, false),
             new FakeClocks(),
             () -> {});
     runner =

@@ -105,8 +105,8 @@ class KilledProcessCrashTest {
   }
 
   private void check(WalkName name, long first, List<Long> kept, String where) throws IOException {
-    SessionStore store = new SessionStore(new DataHome(folder));
-    Opening.Writing opened = writing(store.open(name));
+    JournalFolder store = new JournalFolder(new DataHome(folder));
+    OpeningOutcome.Writing opened = writing(store.open(name));
     opened.walk().close();
     List<Long> found = new ArrayList<>();
     for (String body : bodies(opened.read()).subList(1, opened.read().records().size())) {

@@ -126,8 +126,8 @@ class KilledWalkCrashTest {
   }
 
   private void check(Path home, List<String> kept, String where) throws IOException {
-    SessionStore store = new SessionStore(new DataHome(home));
-    Opening.Writing opened = Walks.writing(store.open(store.list().get(0).name()));
+    JournalFolder store = new JournalFolder(new DataHome(home));
+    OpeningOutcome.Writing opened = Walks.writing(store.open(store.list().get(0).name()));
     opened.walk().close();
     List<String> found = new ArrayList<>();
     for (JournalRecord record : opened.read().records()) {

@@ -11,7 +11,7 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import loadwalk.app.MachineEffects;
-import loadwalk.app.Texts;
+import loadwalk.app.TextsForScreen;
 import loadwalk.app.loop.Clocks;
 import loadwalk.app.loop.ProgramRunner;
 import loadwalk.app.meter.MeterServer;
@@ -72,9 +72,9 @@ class MeterWalkTest {
     DataHome home = new DataHome(folder);
     MachineEffects effects =
         new MachineEffects(
-            new WalkFolder(new SessionStore(home)),
+            new WalkFolder(new JournalFolder(home)),
             new SequenceFinder(home),
-            new Texts(StockRules.RULES, false),
+            new TextsForScreen(StockRules.RULES, false),
             Clocks.MACHINE,
             () -> {});
     effects.nudging(nudges::release);

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import loadwalk.app.FailingDisk;
 import loadwalk.app.MachineEffects;
-import loadwalk.app.Texts;
+import loadwalk.app.TextsForScreen;
 import loadwalk.app.loop.FakeClocks;
 import loadwalk.app.loop.PlainLoop;
 import loadwalk.app.loop.ProgramRunner;
@@ -65,12 +65,12 @@ public final class ProgramUnderTest {
     this.clocks = clocks;
     this.look = look;
     this.painter = new ProgramPainter(look);
-    SessionStore store = new SessionStore(home, disk::before);
+    JournalFolder store = new JournalFolder(home, disk::before);
     this.effects =
         new MachineEffects(
             new WalkFolder(store),
             new SequenceFinder(home),
-            new Texts(rules, look.ascii()),
+            new TextsForScreen(rules, look.ascii()),
             clocks,
             () -> bells++,
             input);
@@ -192,7 +192,7 @@ public final class ProgramUnderTest {
   public List<String> bodies() {
     String name = model().state().opened().walk();
     try {
-      byte[] bytes = FileStorage.read(home.sessions().resolve(name + SessionStore.ENDING));
+      byte[] bytes = FileStorage.read(home.sessions().resolve(name + JournalFolder.ENDING));
       return Recovery.read(bytes).records().stream().map(JournalRecord::body).toList();
     } catch (IOException e) {
       throw new IllegalStateException(e);

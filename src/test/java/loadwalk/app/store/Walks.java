@@ -14,19 +14,19 @@ public final class Walks {
 
   private Walks() {}
 
-  static Opening.Writing writing(Opening opening) {
-    return assertInstanceOf(Opening.Writing.class, opening, opening::toString);
+  static OpeningOutcome.Writing writing(OpeningOutcome opening) {
+    return assertInstanceOf(OpeningOutcome.Writing.class, opening, opening::toString);
   }
 
-  static Opening.Watching watching(Opening opening) {
-    return assertInstanceOf(Opening.Watching.class, opening, opening::toString);
+  static OpeningOutcome.Watching watching(OpeningOutcome opening) {
+    return assertInstanceOf(OpeningOutcome.Watching.class, opening, opening::toString);
   }
 
-  static String refused(Opening opening) {
+  static String refused(OpeningOutcome opening) {
     return opening.refusal().orElseThrow(() -> new AssertionError(opening.toString()));
   }
 
-  static void keep(Opening.Writing opening, String body) {
+  static void keep(OpeningOutcome.Writing opening, String body) {
     KeepResult result = opening.walk().append(body);
     assertInstanceOf(KeepResult.Kept.class, result, result::toString);
   }

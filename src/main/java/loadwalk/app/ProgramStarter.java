@@ -24,8 +24,8 @@ import loadwalk.app.loop.PlainLoop;
 import loadwalk.app.loop.ProgramRunner;
 import loadwalk.app.loop.TerminalLoop;
 import loadwalk.app.store.DataHome;
+import loadwalk.app.store.JournalFolder;
 import loadwalk.app.store.SequenceFinder;
-import loadwalk.app.store.SessionStore;
 import loadwalk.app.store.WalkFolder;
 import loadwalk.app.store.WalkName;
 import loadwalk.bench.Amplifier;
@@ -47,7 +47,7 @@ import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 
 /** Wires Loadwalk to this machine: its terminal, files and clocks. */
-final class Machine implements World {
+final class ProgramStarter implements World {
   private final PrintStream out = new PrintStream(Main.OUT, true, StandardCharsets.UTF_8);
   private final PrintWriter err = Main.utf8(FileDescriptor.err);
 
@@ -126,7 +126,7 @@ final class Machine implements World {
   private static Optional<WalkName> newestOpen(WalkFolder folder) {
     try {
       return folder.store().list().stream()
-          .map(SessionStore.Listed::name)
+          .map(JournalFolder.Listed::name)
           .filter(n -> folder.peek(n).filter(s -> !s.isFinished()).isPresent())
           .findFirst();
     } catch (IOException unreadable) {
@@ -273,7 +273,7 @@ final class Machine implements World {
   }
 
   private static WalkFolder folder(Surroundings around) {
-    return new WalkFolder(new SessionStore(dataHome(around)));
+    return new WalkFolder(new JournalFolder(dataHome(around)));
   }
 
   private static MachineEffects effects(
@@ -281,7 +281,7 @@ final class Machine implements World {
     return new MachineEffects(
         folder(around),
         new SequenceFinder(dataHome(around)),
-        new Texts(rules, look.ascii()),
+        new TextsForScreen(rules, look.ascii()),
         Clocks.MACHINE,
         bell);
   }

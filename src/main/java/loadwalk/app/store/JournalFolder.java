@@ -24,23 +24,23 @@ import loadwalk.journal.Recovery;
 import loadwalk.journal.Storage;
 
 /** Finds, makes and opens the journals in the folder {@code sessions} of a data home. */
-public final class SessionStore {
+public final class JournalFolder {
   static final String ENDING = ".jsonl";
 
   private static final int TORN_MAX = 1000;
-  private static final Opening OUTSIDE =
-      new Opening.Refused("The folder sessions leads out of the data home by a link.");
+  private static final OpeningOutcome OUTSIDE =
+      new OpeningOutcome.Refused("The folder sessions leads out of the data home by a link.");
 
   private final DataHome home;
   private final UnaryOperator<Storage> disk;
 
   /** Opens the store of a data home. */
-  public SessionStore(DataHome home) {
+  public JournalFolder(DataHome home) {
     this(home, UnaryOperator.identity());
   }
 
   /** Opens a store whose journals are written through what stands for the disk. */
-  SessionStore(DataHome home, UnaryOperator<Storage> disk) {
+  JournalFolder(DataHome home, UnaryOperator<Storage> disk) {
     this.home = home;
     this.disk = disk;
   }
@@ -105,7 +105,7 @@ public final class SessionStore {
    * @param firstBody the body of the first record, which names the format
    * @throws IllegalArgumentException if the first body does not; the caller made a mistake
    */
-  public Opening create(WalkName name, String firstBody) {
+  public OpeningOutcome create(WalkName name, String firstBody) {
     byte[] firstLine = Framing.line(1, firstBody);
     if (!Recovery.read(firstLine).isWhole()) {
       throw new IllegalArgumentException("the first body does not name the format");
@@ -115,19 +115,19 @@ public final class SessionStore {
         name,
         lock -> {
           if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            return new Opening.NameTaken(name);
+            return new OpeningOutcome.NameTaken(name);
           }
           AtomicFile.write(file, firstLine);
           return openHeld(name, file, lock);
         },
-        Opening.Refused::new);
+        OpeningOutcome.Refused::new);
   }
 
   /** Opens a walk for writing or, where that cannot be, for watching. */
-  public Opening open(WalkName name) {
+  public OpeningOutcome open(WalkName name) {
     Path file = home.sessions().resolve(name.journalFile());
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      return new Opening.Refused("There is no walk named " + name.text() + ".");
+      return new OpeningOutcome.Refused("There is no walk named " + name.text() + ".");
     }
     return withLock(name, lock -> openHeld(name, file, lock), why -> watch(name, why));
   }
@@ -137,7 +137,7 @@ public final class SessionStore {
    *
    * @param why one sentence that says why it is only watched
    */
-  public Opening watch(WalkName name, String why) {
+  public OpeningOutcome watch(WalkName name, String why) {
     if (!home.stays(home.sessions())) {
       return OUTSIDE;
     }
@@ -145,22 +145,23 @@ public final class SessionStore {
       Path file = home.sessions().resolve(name.journalFile());
       return watching(Recovery.read(FileStorage.read(file)), why);
     } catch (IOException e) {
-      return new Opening.Refused(DiskFaults.sentence(e));
+      return new OpeningOutcome.Refused(DiskFaults.sentence(e));
     }
   }
 
-  private static Opening watching(Recovered read, String why) {
+  private static OpeningOutcome watching(Recovered read, String why) {
     Optional<String> refusal = read.refusal();
     return refusal.isPresent()
-        ? new Opening.Refused(refusal.get())
-        : new Opening.Watching(read, why);
+        ? new OpeningOutcome.Refused(refusal.get())
+        : new OpeningOutcome.Watching(read, why);
   }
 
   private interface Act {
-    Opening with(WalkLock lock) throws IOException;
+    OpeningOutcome with(WalkLock lock) throws IOException;
   }
 
-  private Opening withLock(WalkName name, Act act, Function<String, Opening> otherwise) {
+  private OpeningOutcome withLock(
+      WalkName name, Act act, Function<String, OpeningOutcome> otherwise) {
     if (!home.stays(home.sessions())) {
       return OUTSIDE;
     }
@@ -175,8 +176,8 @@ public final class SessionStore {
     }
   }
 
-  private static Opening actHolding(WalkLock lock, Act act) throws IOException {
-    Opening opening = null;
+  private static OpeningOutcome actHolding(WalkLock lock, Act act) throws IOException {
+    OpeningOutcome opening = null;
     try {
       opening = act.with(lock);
       return opening;
@@ -187,9 +188,9 @@ public final class SessionStore {
     }
   }
 
-  private Opening openHeld(WalkName name, Path file, WalkLock lock) throws IOException {
+  private OpeningOutcome openHeld(WalkName name, Path file, WalkLock lock) throws IOException {
     Storage storage = disk.apply(FileStorage.open(file));
-    Opening opening = null;
+    OpeningOutcome opening = null;
     try {
       opening = openHeld(name, storage, lock);
       return opening;
@@ -200,7 +201,8 @@ public final class SessionStore {
     }
   }
 
-  private Opening openHeld(WalkName name, Storage storage, WalkLock lock) throws IOException {
+  private OpeningOutcome openHeld(WalkName name, Storage storage, WalkLock lock)
+      throws IOException {
     byte[] bytes = storage.readAll();
     Recovered read = Recovery.read(bytes);
     Optional<Writable> writable = read.writable();
@@ -208,7 +210,7 @@ public final class SessionStore {
       return watching(read, read.told().orElse(""));
     }
     if (read.records().isEmpty()) {
-      return new Opening.Watching(
+      return new OpeningOutcome.Watching(
           read, "This walk was cut off before its first record was written; it holds nothing.");
     }
     Optional<String> told = read.told();
@@ -219,7 +221,7 @@ public final class SessionStore {
     }
     JournalWriter writer = JournalWriter.after(storage, writable.get());
     writer.settle();
-    return new Opening.Writing(new OpenWalk(name, writer, lock), read, told);
+    return new OpeningOutcome.Writing(new HeldWalk(name, writer, lock), read, told);
   }
 
   private static byte[] tail(byte[] bytes, TornTail torn) {

@@ -32,14 +32,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class SessionStoreTest {
+class JournalFolderTest {
   @TempDir Path folder;
-  private SessionStore store;
+  private JournalFolder store;
   private Path journal;
 
   @BeforeEach
   void openStore() {
-    store = new SessionStore(new DataHome(folder));
+    store = new JournalFolder(new DataHome(folder));
     journal = folder.resolve("sessions").resolve(NAME.journalFile());
   }
 
@@ -48,7 +48,7 @@ class SessionStoreTest {
   }
 
   private void makeWalk(String... bodies) throws IOException {
-    Opening.Writing made = writing(store.create(NAME, HEAD));
+    OpeningOutcome.Writing made = writing(store.create(NAME, HEAD));
     for (String body : bodies) {
       keep(made, body);
     }
@@ -73,12 +73,13 @@ class SessionStoreTest {
   @Test
   void create_thenAppendThenOpen_givesEveryRecord() throws IOException {
     makeWalk("{\"a\":1}", "{\"b\":2}");
-    Opening.Writing again = writing(store.open(NAME));
+    OpeningOutcome.Writing again = writing(store.open(NAME));
     assertEquals(List.of(HEAD, "{\"a\":1}", "{\"b\":2}"), bodies(again.read()));
     assertEquals(Optional.empty(), again.told());
     keep(again, "{\"c\":3}");
     again.walk().close();
-    assertEquals(4, store.open(NAME) instanceof Opening.Writing w ? w.read().records().size() : 0);
+    assertEquals(
+        4, store.open(NAME) instanceof OpeningOutcome.Writing w ? w.read().records().size() : 0);
   }
 
   @Test
@@ -104,10 +105,11 @@ class SessionStoreTest {
 
   @Test
   void open_whileItIsOpen_isSaidAndWatches_untilItIsClosed() throws IOException {
-    Opening.Writing first = writing(store.create(NAME, HEAD));
+    OpeningOutcome.Writing first = writing(store.create(NAME, HEAD));
     keep(first, "{\"a\":1}");
     for (int times = 0; times < 2; times++) {
-      Opening.Watching watching = watching(new SessionStore(new DataHome(folder)).open(NAME));
+      OpeningOutcome.Watching watching =
+          watching(new JournalFolder(new DataHome(folder)).open(NAME));
       assertEquals("Another Loadwalk has this walk open.", watching.why());
       assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(watching.read()));
     }
@@ -123,7 +125,7 @@ class SessionStoreTest {
     try {
       assertEquals('k', child.getInputStream().read(), "it keeps records");
       for (int times = 0; times < 2; times++) {
-        Opening.Watching watching = watching(store.open(NAME));
+        OpeningOutcome.Watching watching = watching(store.open(NAME));
         assertEquals("Another Loadwalk has this walk open.", watching.why());
         assertFalse(bodies(watching.read()).isEmpty());
       }
@@ -135,7 +137,7 @@ class SessionStoreTest {
 
   @Test
   void open_afterTheJournalWasReadHere_isStillHeldAgainstAnotherProcess() throws Exception {
-    Opening.Writing first = writing(store.create(NAME, HEAD));
+    OpeningOutcome.Writing first = writing(store.create(NAME, HEAD));
     watching(store.open(NAME));
     store.watch(NAME, "");
     String said = new String(appending().getInputStream().readAllBytes(), UTF_8);
@@ -159,7 +161,7 @@ class SessionStoreTest {
     makeWalk("{\"a\":1}", "{\"b\":2}");
     byte[] all = Files.readAllBytes(journal);
     Files.write(journal, Arrays.copyOf(all, all.length - 3));
-    Opening.Writing opened = writing(store.open(NAME));
+    OpeningOutcome.Writing opened = writing(store.open(NAME));
     assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(opened.read()));
     String told = opened.told().orElseThrow();
     assertTrue(told.endsWith("They are kept aside in sessions/brightmoor-900.torn-1."), told);
@@ -168,7 +170,7 @@ class SessionStoreTest {
     keep(opened, "{\"c\":3}");
     opened.walk().close();
     Files.write(journal, "half a line".getBytes(UTF_8), StandardOpenOption.APPEND);
-    Opening.Writing again = writing(store.open(NAME));
+    OpeningOutcome.Writing again = writing(store.open(NAME));
     assertEquals(List.of(HEAD, "{\"a\":1}", "{\"c\":3}"), bodies(again.read()));
     assertEquals("half a line", Files.readString(inSessions(NAME.tornFile(2))));
     again.walk().close();
@@ -180,7 +182,7 @@ class SessionStoreTest {
     byte[] bytes = Files.readAllBytes(journal);
     bytes[bytes.length / 2] ^= 1;
     Files.write(journal, bytes);
-    Opening.Watching watching = watching(store.open(NAME));
+    OpeningOutcome.Watching watching = watching(store.open(NAME));
     assertInstanceOf(Damaged.class, watching.read());
     assertTrue(watching.why().startsWith("The journal is damaged"), watching.why());
     assertArrayEquals(bytes, Files.readAllBytes(journal));
@@ -203,7 +205,7 @@ class SessionStoreTest {
 
   @Test
   void append_afterTheFolderWasRemoved_isNotKept() throws IOException {
-    Opening.Writing opened = writing(store.create(NAME, HEAD));
+    OpeningOutcome.Writing opened = writing(store.create(NAME, HEAD));
     Path away = Files.move(folder.resolve("sessions"), folder.resolve("away"));
     NotKept refused = assertInstanceOf(NotKept.class, opened.walk().append("{\"a\":1}"));
     assertEquals(FaultKind.GONE, refused.kind());
@@ -218,7 +220,7 @@ class SessionStoreTest {
     Path out = Files.move(folder.resolve("sessions"), folder.resolve("out"));
     Path root = Files.createDirectories(folder.resolve("inner"));
     Files.createSymbolicLink(root.resolve("sessions"), out);
-    SessionStore linked = new SessionStore(new DataHome(root));
+    JournalFolder linked = new JournalFolder(new DataHome(root));
     assertTrue(refused(linked.open(NAME)).contains("leads out of the data home"));
     assertTrue(refused(linked.watch(NAME, "")).contains("leads out of the data home"));
     assertTrue(refused(linked.create(new WalkName("new"), HEAD)).contains("by a link"));

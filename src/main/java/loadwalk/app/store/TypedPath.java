@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** Where a path that somebody typed leads. */
-public sealed interface Located {
+public sealed interface TypedPath {
   /** Returns the absolute path where it stays in the data home. */
   Optional<Path> inside();
 
@@ -16,7 +16,7 @@ public sealed interface Located {
    *
    * @param path the absolute path; nothing need be there
    */
-  record Inside(Path path) implements Located {
+  record Inside(Path path) implements TypedPath {
     @Override
     public Optional<Path> inside() {
       return Optional.of(path);
@@ -33,7 +33,7 @@ public sealed interface Located {
    *
    * @param why one sentence
    */
-  record Outside(String why) implements Located {
+  record Outside(String why) implements TypedPath {
     @Override
     public Optional<Path> inside() {
       return Optional.empty();

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The words of a command line, its command first. */
-final class CommandWords {
+final class ArgumentOrder {
   static final String HOME = "--home";
   private static final List<String> FLAGS = List.of("--plain");
 
-  private CommandWords() {}
+  private ArgumentOrder() {}
 
   /**
    * Puts what was asked ahead of a command behind its name, where the command takes it or says that

@@ -5,13 +5,13 @@ import java.io.Reader;
 import java.util.Optional;
 
 /** Reads lines of text, each of bounded length however long the input makes it. */
-final class Lines {
+final class BoundedLines {
   /** More than any line of plain mode needs; what lies behind is read past. */
   static final int MOST = 4000;
 
   private final Reader in;
 
-  Lines(Reader in) {
+  BoundedLines(Reader in) {
     this.in = in;
   }
 

@@ -8,13 +8,13 @@ import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.AudioSource;
 
 /** Gives the samples of another source no sooner than a sound input would. */
-final class PacedSource implements LiveInput.Opened {
+final class RealTimeSource implements LiveInput.Opened {
   private final AudioSource source;
   private final Clocks clocks;
   private final long startNanos;
   private long frames;
 
-  PacedSource(AudioSource source, Clocks clocks) {
+  RealTimeSource(AudioSource source, Clocks clocks) {
     this.source = source;
     this.clocks = clocks;
     this.startNanos = clocks.monoNanos();

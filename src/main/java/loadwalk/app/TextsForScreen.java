@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import loadwalk.app.store.Opening;
+import loadwalk.app.store.OpeningOutcome;
 import loadwalk.app.store.SequenceFinder;
 import loadwalk.app.store.WalkFolder;
 import loadwalk.app.store.WalkName;
@@ -34,7 +34,7 @@ import loadwalk.walk.WalkState;
  * @param rules what plans and sheets go by
  * @param ascii whether only plain ASCII may be used
  */
-public record Texts(Rules rules, boolean ascii) {
+public record TextsForScreen(Rules rules, boolean ascii) {
   private static final int COLUMNS = 78;
 
   /** Returns the sheet of the open walk, or of a kept one. */
@@ -58,7 +58,7 @@ public record Texts(Rules rules, boolean ascii) {
   }
 
   /** Returns a walk that another Loadwalk holds, with who holds it. */
-  ProgramEvent watching(Opening.Watching watching) {
+  ProgramEvent watching(OpeningOutcome.Watching watching) {
     String title = "Watching only";
     List<String> why = List.of(watching.why(), "");
     try {

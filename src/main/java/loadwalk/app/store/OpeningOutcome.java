@@ -4,7 +4,7 @@ import java.util.Optional;
 import loadwalk.journal.Recovered;
 
 /** What came of opening a walk. */
-public sealed interface Opening {
+public sealed interface OpeningOutcome {
   /** Hands itself to who must know what to do with each outcome. */
   <R> R to(Reader<R> reader);
 
@@ -49,7 +49,7 @@ public sealed interface Opening {
    * @param read what stands in the journal
    * @param told what the operator is to know, such as a torn line that was kept aside
    */
-  record Writing(OpenWalk walk, Recovered read, Optional<String> told) implements Opening {
+  record Writing(HeldWalk walk, Recovered read, Optional<String> told) implements OpeningOutcome {
     @Override
     public <R> R to(Reader<R> reader) {
       return reader.writing(this);
@@ -72,7 +72,7 @@ public sealed interface Opening {
    * @param read what stands in the journal
    * @param why who holds it, or what is wrong with it, in whole sentences
    */
-  record Watching(Recovered read, String why) implements Opening {
+  record Watching(Recovered read, String why) implements OpeningOutcome {
     @Override
     public <R> R to(Reader<R> reader) {
       return reader.watching(this);
@@ -89,7 +89,7 @@ public sealed interface Opening {
    *
    * @param why one sentence
    */
-  record Refused(String why) implements Opening {
+  record Refused(String why) implements OpeningOutcome {
     @Override
     public <R> R to(Reader<R> reader) {
       return reader.refused(why);
@@ -111,7 +111,7 @@ public sealed interface Opening {
    *
    * @param name the name
    */
-  record NameTaken(WalkName name) implements Opening {
+  record NameTaken(WalkName name) implements OpeningOutcome {
     private String why() {
       return "There is a walk named " + name.text() + " already.";
     }

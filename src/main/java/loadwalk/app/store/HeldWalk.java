@@ -6,12 +6,12 @@ import loadwalk.journal.JournalWriter;
 import loadwalk.journal.KeepResult;
 
 /** A walk that this process holds and writes on; for use by one thread. */
-public final class OpenWalk implements Closeable {
+public final class HeldWalk implements Closeable {
   private final WalkName name;
   private final JournalWriter writer;
   private final WalkLock lock;
 
-  OpenWalk(WalkName name, JournalWriter writer, WalkLock lock) {
+  HeldWalk(WalkName name, JournalWriter writer, WalkLock lock) {
     this.name = name;
     this.writer = writer;
     this.lock = lock;

@@ -8,10 +8,10 @@ import java.io.StringReader;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-class LinesTest {
+class BoundedLinesTest {
   @Test
   void lines_endAtALineFeedOrTheEnd() throws IOException {
-    Lines lines = new Lines(new StringReader("one\n\ntwo"));
+    BoundedLines lines = new BoundedLines(new StringReader("one\n\ntwo"));
     assertEquals(Optional.of("one"), lines.next());
     assertEquals(Optional.of(""), lines.next());
     assertEquals(Optional.of("two"), lines.next());
@@ -44,8 +44,8 @@ class LinesTest {
             given = length;
           }
         };
-    Lines lines = new Lines(endless);
-    assertEquals(Lines.MOST + 1, lines.next().orElseThrow().length());
+    BoundedLines lines = new BoundedLines(endless);
+    assertEquals(BoundedLines.MOST + 1, lines.next().orElseThrow().length());
     assertEquals(Optional.of("y"), lines.next());
   }
 }
