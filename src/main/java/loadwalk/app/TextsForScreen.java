@@ -57,7 +57,7 @@ public record TextsForScreen(Rules rules, boolean ascii) {
     return new ProgramEvent.TextReady(title, lines, page.charts());
   }
 
-  /** Returns a walk that another Loadwalk holds, with who holds it. */
+  /** Returns a walk that can be read only, with the reason. */
   ProgramEvent watching(OpeningOutcome.Watching watching) {
     String title = "Watching only";
     List<String> why = List.of(watching.why(), "");

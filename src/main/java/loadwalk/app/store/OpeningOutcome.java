@@ -70,7 +70,7 @@ public sealed interface OpeningOutcome {
    * The walk may be looked at, not written on.
    *
    * @param read what stands in the journal
-   * @param why who holds it, or what is wrong with it, in whole sentences
+   * @param why why it can be read only, in whole sentences
    */
   record Watching(Recovered read, String why) implements OpeningOutcome {
     @Override
