@@ -47,7 +47,7 @@ class LayersTest {
           "app", List.of("loop", "store", "meter", "sound", ""),
           "forecast", List.of("", "caution", "model", "doubt", "standard"),
           "plan", List.of("wiring", ""),
-          "report", List.of("page", "sheet", "ledger", "plan", "wave"),
+          "report", List.of("page", "sheet", "rehearsal", "ledger", "plan", "wave"),
           "wave", List.of("", "file", "tone", "spectrum", "analysis"));
 
   private static final Set<String> WORLD =

@@ -12,8 +12,8 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.report.ledger.ComparisonPage;
 import loadwalk.report.ledger.Ledger;
+import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerEntry;
-import loadwalk.report.ledger.LedgerGathering;
 import loadwalk.report.ledger.LedgerSort;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
@@ -36,7 +36,7 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
     LedgerSort[] orders = LedgerSort.values();
     int index = Math.floorMod(asked.sort(), orders.length);
     try {
-      LedgerGathering read = read(task);
+      LedgerBuilder read = read(task);
       if (task.isStopped()) {
         return stopped(read);
       }
@@ -52,7 +52,7 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
   /** Returns the comparison of marked walks with its charts. */
   ProgramEvent compare(Effect.Compare asked, Background.Task task) {
     try {
-      LedgerGathering read = read(task);
+      LedgerBuilder read = read(task);
       if (task.isStopped()) {
         return stopped(read);
       }
@@ -67,12 +67,12 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
     }
   }
 
-  private LedgerGathering read(Background.Task task) throws IOException {
+  private LedgerBuilder read(Background.Task task) throws IOException {
     return LedgerReading.of(
         shelf, sentence -> task.tell(sentence + ". Esc stops."), task::isStopped);
   }
 
-  private static ProgramEvent stopped(LedgerGathering read) {
+  private static ProgramEvent stopped(LedgerBuilder read) {
     return new ProgramEvent.Told(
         "Stopped; the " + read.folded() + " walks read just now need not be read again.");
   }

@@ -9,9 +9,9 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import loadwalk.report.ledger.ComparisonPage;
 import loadwalk.report.ledger.Ledger;
+import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerCsv;
 import loadwalk.report.ledger.LedgerEntry;
-import loadwalk.report.ledger.LedgerGathering;
 import loadwalk.report.ledger.LedgerJson;
 import loadwalk.report.ledger.LedgerPage;
 import loadwalk.report.ledger.LedgerSort;
@@ -67,10 +67,10 @@ public final class LedgerCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     try {
       LedgerSort order = order();
-      LedgerGathering gathering =
+      LedgerBuilder builder =
           LedgerReading.of(
               shelves.at(home.homeToRead()), s -> told(s + "; Ctrl-C stops.", err), () -> false);
-      Ledger all = gathering.ledger().sorted(order);
+      Ledger all = builder.ledger().sorted(order);
       Ledger ledger = filter == null ? all : all.filtered(filter);
       if (compare.isEmpty()) {
         write(LedgerPage.of(ledger), ledger);
@@ -78,8 +78,8 @@ public final class LedgerCommand implements Callable<Integer> {
         List<LedgerEntry> walks = compared(all);
         write(ComparisonPage.of(walks), Ledger.of(walks));
       }
-      tell(gathering.unreadable(), err);
-      return gathering.unreadable().isEmpty() ? ExitCode.DONE : ExitCode.DAMAGED;
+      tell(builder.unreadable(), err);
+      return builder.unreadable().isEmpty() ? ExitCode.DONE : ExitCode.DAMAGED;
     } catch (IOException | IllegalArgumentException e) {
       err.println(e.getMessage());
       return ExitCode.BAD_INPUT;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerEntry;
-import loadwalk.report.ledger.LedgerGathering;
 import loadwalk.report.ledger.LedgerIndex;
 import loadwalk.walk.UnreadableFact;
 
@@ -32,30 +32,30 @@ public final class LedgerReading {
    * @param stopped asks whether to end early with what has been read
    * @throws IOException if the shelf cannot be listed
    */
-  public static LedgerGathering of(
+  public static LedgerBuilder of(
       KeptWalks shelf, Consumer<String> progress, BooleanSupplier stopped) throws IOException {
-    LedgerGathering gathering = new LedgerGathering(LedgerIndex.read(shelf.ledgerIndex()));
+    LedgerBuilder builder = new LedgerBuilder(LedgerIndex.read(shelf.ledgerIndex()));
     List<KeptWalks.Listed> unknown = new ArrayList<>();
     for (KeptWalks.Listed walk : shelf.list()) {
-      if (!gathering.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
+      if (!builder.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
         unknown.add(walk);
       }
     }
     try (WorkInTurn<KeptWalks.Listed, Folded> crew =
         new WorkInTurn<>(unknown, walk -> Folded.of(shelf, walk))) {
       while (crew.hasNext() && !stopped.getAsBoolean()) {
-        boolean sound = crew.next().isTakenBy(gathering);
-        int done = gathering.folded();
+        boolean sound = crew.next().isTakenBy(builder);
+        int done = builder.folded();
         if (sound && done % KEEP_EVERY == 0) {
-          keep(shelf, gathering, progress);
+          keep(shelf, builder, progress);
           progress.accept("read " + done + " of " + unknown.size() + " walks");
         }
       }
     }
-    if (gathering.folded() > 0) {
-      keep(shelf, gathering, progress);
+    if (builder.folded() > 0) {
+      keep(shelf, builder, progress);
     }
-    return gathering;
+    return builder;
   }
 
   /** A journal with its entry, where it has one, and with what is wrong with it, where it is. */
@@ -74,23 +74,23 @@ public final class LedgerReading {
     }
 
     /** Hands it over; returns whether it is sound. */
-    boolean isTakenBy(LedgerGathering gathering) {
-      wrong.ifPresent(why -> gathering.cannotRead(walk.name(), why));
+    boolean isTakenBy(LedgerBuilder builder) {
+      wrong.ifPresent(why -> builder.cannotRead(walk.name(), why));
       if (wrong.isEmpty()) {
-        gathering.takeFolded(walk.name(), walk.bytes(), walk.changedMillis(), entry.orElseThrow());
+        builder.takeFolded(walk.name(), walk.bytes(), walk.changedMillis(), entry.orElseThrow());
       } else {
-        entry.ifPresent(gathering::takeDamaged);
+        entry.ifPresent(builder::takeDamaged);
       }
       return wrong.isEmpty();
     }
   }
 
   /** The index only saves time: a ledger that cannot keep it is as good. */
-  private static void keep(KeptWalks shelf, LedgerGathering gathering, Consumer<String> progress) {
+  private static void keep(KeptWalks shelf, LedgerBuilder builder, Consumer<String> progress) {
     try {
-      shelf.keepLedgerIndex(gathering.index().bytes());
+      shelf.keepLedgerIndex(builder.index().bytes());
     } catch (IOException e) {
-      if (gathering.folded() >= MANY) {
+      if (builder.folded() >= MANY) {
         progress.accept("the ledger's index could not be kept: " + e.getMessage());
       }
     }

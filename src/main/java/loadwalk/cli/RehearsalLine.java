@@ -16,7 +16,7 @@ import loadwalk.json.JsonText;
 import loadwalk.json.Nearest;
 import loadwalk.json.Node;
 import loadwalk.json.Read;
-import loadwalk.report.sheet.RehearsalJson;
+import loadwalk.report.rehearsal.RehearsalJson;
 import loadwalk.text.Visible;
 import loadwalk.walk.Rehearsal.Problem;
 

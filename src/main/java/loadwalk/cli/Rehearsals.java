@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
 import loadwalk.plan.Rules;
-import loadwalk.report.sheet.RehearsalJson;
+import loadwalk.report.rehearsal.RehearsalJson;
 import loadwalk.sequence.Sequence;
 import loadwalk.text.Visible;
 import loadwalk.walk.Fact;

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import loadwalk.report.wave.WaveFindings;
-import loadwalk.report.wave.WaveFindingsJson;
+import loadwalk.report.wave.JudgedWave;
+import loadwalk.report.wave.JudgedWaveJson;
 import loadwalk.report.wave.WavePage;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureException;
@@ -100,7 +100,7 @@ public final class WaveCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
     try {
-      WaveFindings findings = findings();
+      JudgedWave findings = findings();
       if (outputs.printsText()) {
         CaptureCaution.LINES.forEach(err::println);
         err.flush();
@@ -115,12 +115,10 @@ public final class WaveCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private int write(WaveFindings findings) {
+  private int write(JudgedWave findings) {
     try {
       outputs.write(
-          WavePage.of(findings),
-          () -> WaveFindingsJson.text(findings),
-          spec.commandLine().getOut());
+          WavePage.of(findings), () -> JudgedWaveJson.text(findings), spec.commandLine().getOut());
       return ExitCode.DONE;
     } catch (IOException e) {
       spec.commandLine().getErr().println("The result was not written: " + e.getMessage() + ".");
@@ -128,7 +126,7 @@ public final class WaveCommand implements Callable<Integer> {
     }
   }
 
-  private WaveFindings findings() throws IOException, CaptureException {
+  private JudgedWave findings() throws IOException, CaptureException {
     ScopeCsv.Given given = CsvUnits.given(timeUnit, voltUnit, "--");
     try (CaptureFile capture = CaptureFile.open(file, System.in, given)) {
       CaptureFile.Outcome<WaveReading> first =
@@ -151,7 +149,7 @@ public final class WaveCommand implements Callable<Integer> {
       if (!calibration.known()) {
         notes.add("No calibration was given: volts are parts of full scale (--full-scale).");
       }
-      return new WaveFindings(capture.name(), first.sha256(), channel, reading, found, notes);
+      return new JudgedWave(capture.name(), first.sha256(), channel, reading, found, notes);
     } catch (InvalidPathException e) {
       throw new CaptureException("There is no file " + file + ".");
     }

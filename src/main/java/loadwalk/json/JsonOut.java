@@ -73,4 +73,34 @@ public final class JsonOut {
     }
     out.writeEndArray();
   }
+
+  /** Writes a key with an array of texts. */
+  public static void texts(JsonGenerator out, String key, Iterable<String> texts)
+      throws IOException {
+    out.writeArrayFieldStart(key);
+    for (String text : texts) {
+      out.writeString(text);
+    }
+    out.writeEndArray();
+  }
+
+  /** What an object of an array holds. */
+  @FunctionalInterface
+  public interface Content<T> {
+    /** Writes the keys of one item. */
+    void of(T item) throws IOException;
+  }
+
+  /** Writes a key with an array of objects, one for each item. */
+  public static <T> void objects(
+      JsonGenerator out, String key, Iterable<T> items, Content<? super T> content)
+      throws IOException {
+    out.writeArrayFieldStart(key);
+    for (T item : items) {
+      out.writeStartObject();
+      content.of(item);
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
 }

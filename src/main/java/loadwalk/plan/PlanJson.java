@@ -2,15 +2,13 @@ package loadwalk.plan;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.LoadResistor;
-import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
 import loadwalk.forecast.Band;
-import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
+import loadwalk.forecast.ForecastJson;
 import loadwalk.forecast.caution.Stress;
 import loadwalk.json.JsonOut;
 import loadwalk.plan.wiring.Network;
@@ -43,41 +41,20 @@ public final class PlanJson {
     JsonOut.number(out, "supplyVolts", evidence.conditions().supplyVolts());
     JsonOut.number(out, "measuredSteps", evidence.observations().size());
     out.writeStringField("verdict", plan.verdict().word());
-    out.writeArrayFieldStart("steps");
-    for (StepPlan step : plan.steps()) {
-      step(step, plan.instruction(step));
-    }
-    out.writeEndArray();
-    out.writeArrayFieldStart("needs");
-    for (String need : plan.needs()) {
-      out.writeString(need);
-    }
-    out.writeEndArray();
+    JsonOut.objects(out, "steps", plan.steps(), step -> step(step, plan.instruction(step)));
+    JsonOut.texts(out, "needs", plan.needs());
     out.writeEndObject();
   }
 
   private void step(StepPlan step, String instruction) throws IOException {
-    out.writeStartObject();
     out.writeStringField("step", step.target().stepId());
     out.writeStringField("instruction", instruction);
     out.writeStringField("verdict", step.forecast().verdict().word());
-    out.writeArrayFieldStart("cautions");
-    for (Caution caution : step.forecast().cautions()) {
-      out.writeStartObject();
-      out.writeStringField("code", caution.code());
-      out.writeStringField("gravity", caution.gravity().word());
-      out.writeStringField("text", caution.text());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    ForecastJson.cautions(out, step.forecast(), true);
     out.writeObjectFieldStart("forecast");
-    for (Map.Entry<ReadingId, Band> reading : step.forecast().readings().entrySet()) {
-      band(reading.getKey().key(), Optional.of(reading.getValue()));
-    }
+    ForecastJson.EXPECTED.readings(out, step.forecast());
     out.writeEndObject();
-    band("loadWatts", step.forecast().demand().loadWatts());
-    band("totalWatts", step.forecast().demand().totalWatts());
-    band("heatWatts", step.forecast().demand().heatWatts());
+    ForecastJson.EXPECTED.watts(out, step.forecast());
     band("terminalVolts", step.terminalVolts());
     supplies(step);
     leads(step);
@@ -88,55 +65,47 @@ public final class PlanJson {
     if (step.wiring().isPresent()) {
       wiring(step, step.wiring().get());
     }
-    out.writeEndObject();
   }
 
   private void band(String key, Optional<Band> band) throws IOException {
-    if (band.isEmpty()) {
-      return;
-    }
-    out.writeArrayFieldStart(key);
-    JsonOut.number(out, band.get().low());
-    JsonOut.number(out, band.get().middle());
-    JsonOut.number(out, band.get().high());
-    out.writeEndArray();
+    ForecastJson.EXPECTED.band(out, key, band);
   }
 
   private void supplies(StepPlan step) throws IOException {
-    out.writeArrayFieldStart("supplies");
-    for (StepPlan.SupplyShare share : step.shares()) {
-      out.writeStartObject();
-      JsonOut.number(out, "ratedAmps", share.ratedAmps());
-      JsonOut.number(out, "amps", share.amps());
-      JsonOut.number(out, "worstAmps", share.worstAmps());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonOut.objects(
+        out,
+        "supplies",
+        step.shares(),
+        share -> {
+          JsonOut.number(out, "ratedAmps", share.ratedAmps());
+          JsonOut.number(out, "amps", share.amps());
+          JsonOut.number(out, "worstAmps", share.worstAmps());
+        });
   }
 
   private void leads(StepPlan step) throws IOException {
-    out.writeArrayFieldStart("leads");
-    for (StepPlan.LeadLoss lead : step.leads()) {
-      out.writeStartObject();
-      out.writeStringField("label", lead.label());
-      band("volts", Optional.of(lead.volts()));
-      band("watts", Optional.of(lead.watts()));
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonOut.objects(
+        out,
+        "leads",
+        step.leads(),
+        lead -> {
+          out.writeStringField("label", lead.label());
+          band("volts", Optional.of(lead.volts()));
+          band("watts", Optional.of(lead.watts()));
+        });
   }
 
   private void fuses(StepPlan step) throws IOException {
-    out.writeArrayFieldStart("fuses");
-    for (StepPlan.FuseTime fuse : step.fuses()) {
-      out.writeStartObject();
-      out.writeStringField("label", fuse.label());
-      out.writeStringField("type", fuse.type());
-      opening("expected", fuse.expected());
-      opening("worst", fuse.worst());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonOut.objects(
+        out,
+        "fuses",
+        step.fuses(),
+        fuse -> {
+          out.writeStringField("label", fuse.label());
+          out.writeStringField("type", fuse.type());
+          opening("expected", fuse.expected());
+          opening("worst", fuse.worst());
+        });
   }
 
   private void opening(String key, FuseCurve.Opening opening) throws IOException {
@@ -183,37 +152,29 @@ public final class PlanJson {
     if (Double.isFinite(wiring.burstSeconds())) {
       JsonOut.number(out, "burstSeconds", wiring.burstSeconds());
     }
-    out.writeArrayFieldStart("loads");
-    for (WiringSummary.Load load : wiring.loads()) {
-      Network network = load.network();
-      out.writeStartObject();
-      out.writeStringField("plus", load.plus());
-      out.writeStringField("minus", load.minus());
-      out.writeStringField("formula", network.formula());
-      JsonOut.number(out, "ohms", network.ohms());
-      JsonOut.number(out, "u", network.value().u());
-      out.writeArrayFieldStart("parts");
-      for (Network.Heat heat : network.heats(wiring.watts())) {
-        out.writeStartObject();
-        out.writeStringField("name", heat.part().name());
-        JsonOut.number(out, "watts", heat.watts());
-        JsonOut.number(out, "ratedWatts", heat.part().ratedWatts());
-        out.writeEndObject();
-      }
-      out.writeEndArray();
-      texts("picture", WiringPicture.lines(network, load.plus(), load.minus()));
-      texts("joints", WiringPicture.joints(network, load.plus(), load.minus()));
-      out.writeEndObject();
-    }
-    out.writeEndArray();
-  }
-
-  private void texts(String key, Iterable<String> texts) throws IOException {
-    out.writeArrayFieldStart(key);
-    for (String text : texts) {
-      out.writeString(text);
-    }
-    out.writeEndArray();
+    JsonOut.objects(
+        out,
+        "loads",
+        wiring.loads(),
+        load -> {
+          Network network = load.network();
+          out.writeStringField("plus", load.plus());
+          out.writeStringField("minus", load.minus());
+          out.writeStringField("formula", network.formula());
+          JsonOut.number(out, "ohms", network.ohms());
+          JsonOut.number(out, "u", network.value().u());
+          JsonOut.objects(
+              out,
+              "parts",
+              network.heats(wiring.watts()),
+              heat -> {
+                out.writeStringField("name", heat.part().name());
+                JsonOut.number(out, "watts", heat.watts());
+                JsonOut.number(out, "ratedWatts", heat.part().ratedWatts());
+              });
+          JsonOut.texts(out, "picture", WiringPicture.lines(network, load.plus(), load.minus()));
+          JsonOut.texts(out, "joints", WiringPicture.joints(network, load.plus(), load.minus()));
+        });
   }
 
   private void buy(LoadResistor kind) throws IOException {

@@ -21,7 +21,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import loadwalk.plan.Rules;
 import loadwalk.plan.StockRules;
 import loadwalk.report.Journals;
-import loadwalk.report.ledger.LedgerGathering;
+import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerIndex;
 import loadwalk.report.page.Picture;
 import org.junit.jupiter.api.Test;
@@ -197,7 +197,7 @@ class ReportCommandsTest {
       many.walks.put("walk-" + i, i % 100 == 7 ? List.of("{}") : bodies);
     }
     List<String> told = new ArrayList<>();
-    LedgerGathering read = LedgerReading.of(many, told::add, () -> false);
+    LedgerBuilder read = LedgerReading.of(many, told::add, () -> false);
     List<String> sound = new ArrayList<>(many.walks.keySet());
     sound.removeIf(name -> name.endsWith("07") || name.equals("walk-7"));
     assertEquals(sound, List.copyOf(LedgerIndex.read(many.ledgerIndex()).kept().keySet()));

@@ -20,8 +20,8 @@ import loadwalk.report.page.Block.Figure;
 import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
+import loadwalk.report.sheet.ResultWords;
 import loadwalk.report.sheet.SheetCharts;
-import loadwalk.report.sheet.Wording;
 import loadwalk.result.PowerAtSupply;
 import loadwalk.text.Visible;
 
@@ -161,7 +161,7 @@ public final class ComparisonPage {
     List<List<String>> rows = new ArrayList<>();
     for (LedgerEntry.Load rung : rungs) {
       List<String> row = new ArrayList<>();
-      row.add(Wording.load(rung.mode(), rung.ohms()));
+      row.add(ResultWords.load(rung.mode(), rung.ohms()));
       walks.forEach(
           w ->
               row.add(
@@ -183,7 +183,11 @@ public final class ComparisonPage {
     for (LedgerEntry w : walks) {
       honesty.add(
           w.leastHonest()
-              .map(l -> LedgerPage.number(l.ratio(), 2) + " at " + Wording.load(l.mode(), l.ohms()))
+              .map(
+                  l ->
+                      LedgerPage.number(l.ratio(), 2)
+                          + " at "
+                          + ResultWords.load(l.mode(), l.ohms()))
               .orElse("no rating"));
       fuse.add(LedgerPage.number(w.wattsPerFuseAmp(), 1));
       efficiency.add(LedgerPage.percent(w.bestEfficiency()));
@@ -222,7 +226,7 @@ public final class ComparisonPage {
     return Optional.of(
         label(walk)
             + ", "
-            + Wording.load(rung.mode(), rung.ohms())
+            + ResultWords.load(rung.mode(), rung.ohms())
             + ": "
             + PRINTER.quantity(power.watts())
             + " at "

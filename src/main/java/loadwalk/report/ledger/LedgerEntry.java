@@ -137,7 +137,7 @@ public record LedgerEntry(
    * @throws loadwalk.walk.UnreadableFact if a body holds something this version does not know
    */
   public static LedgerEntry ofBodies(List<String> bodies, Rules rules) {
-    return of(FactText.walk(LedgerBodies.needed(bodies)), rules);
+    return of(FactText.walk(NeededRecords.needed(bodies)), rules);
   }
 
   private static Load load(WalkState state, PublishedPower power, StepResult step) {

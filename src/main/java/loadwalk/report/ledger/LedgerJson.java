@@ -3,7 +3,6 @@ package loadwalk.report.ledger;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.Map;
 import java.util.OptionalDouble;
 import loadwalk.json.JsonOut;
 import loadwalk.report.page.JsonParts;
@@ -22,34 +21,28 @@ public final class LedgerJson {
             out -> {
               out.writeStartObject();
               out.writeStringField("format", FORMAT);
-              out.writeArrayFieldStart("ways");
-              for (Map.Entry<LedgerEntry.Done, String> way : ledger.ways().entrySet()) {
-                way(out, way.getValue(), way.getKey());
-              }
-              out.writeEndArray();
-              out.writeArrayFieldStart("walks");
-              for (LedgerEntry entry : ledger.entries()) {
-                entry(out, ledger.way(entry), entry);
-              }
-              out.writeEndArray();
+              JsonOut.objects(
+                  out,
+                  "ways",
+                  ledger.ways().entrySet(),
+                  way -> way(out, way.getValue(), way.getKey()));
+              JsonOut.objects(
+                  out, "walks", ledger.entries(), entry -> entry(out, ledger.way(entry), entry));
               out.writeEndObject();
             }));
   }
 
   private static void way(JsonGenerator out, String letter, LedgerEntry.Done done)
       throws IOException {
-    out.writeStartObject();
     out.writeStringField("way", letter);
     out.writeStringField("sequence", done.sequence());
     out.writeStringField("sha256", done.contentHash());
     JsonOut.number(out, "toneHertz", done.toneHertz());
     JsonOut.number(out, "limitThdPercent", done.limitThdPercent());
     JsonOut.number(out, "supplyVolts", done.supplyVolts());
-    out.writeEndObject();
   }
 
   private static void entry(JsonGenerator out, String way, LedgerEntry e) throws IOException {
-    out.writeStartObject();
     out.writeStringField("walk", e.walk());
     out.writeStringField("amplifier", e.amplifier());
     out.writeStringField("at", Instant.ofEpochMilli(e.wallMillis()).toString());
@@ -66,16 +59,10 @@ public final class LedgerJson {
     if (e.leastHonest().isPresent()) {
       optional(out, "lowestRatio", e.leastHonest().get().ratio());
     }
-    out.writeArrayFieldStart("loads");
-    for (LedgerEntry.Load load : e.loads()) {
-      load(out, load);
-    }
-    out.writeEndArray();
-    out.writeEndObject();
+    JsonOut.objects(out, "loads", e.loads(), load -> load(out, load));
   }
 
   private static void load(JsonGenerator out, LedgerEntry.Load load) throws IOException {
-    out.writeStartObject();
     out.writeStringField("mode", load.mode().word());
     JsonOut.number(out, "ohms", load.ohms());
     out.writeStringField("criterion", load.criterion().word());
@@ -87,7 +74,6 @@ public final class LedgerJson {
     }
     optional(out, "efficiency", load.efficiency());
     optional(out, "supplyVolts", load.supplyVolts());
-    out.writeEndObject();
   }
 
   private static void pair(JsonGenerator out, String key, double value, double u)

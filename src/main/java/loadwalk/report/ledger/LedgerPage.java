@@ -16,7 +16,7 @@ import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
-import loadwalk.report.sheet.Wording;
+import loadwalk.report.sheet.ResultWords;
 import loadwalk.text.Visible;
 
 /** Words a ledger, the same for every format. */
@@ -34,7 +34,8 @@ public final class LedgerPage {
     } else {
       sections.add(new Section("walks", "Walks", List.of(walks(ledger))));
       best(ledger)
-          .ifPresent(table -> sections.add(new Section("best", "Best at a load", List.of(table))));
+          .ifPresent(
+              table -> sections.add(new Section("best", "BestAtLoad at a load", List.of(table))));
       sections.add(new Section("ways", "How they were done", ways(ledger)));
     }
     return new Page("Ledger", count(ledger.entries().size()), warnings(ledger), sections);
@@ -64,7 +65,7 @@ public final class LedgerPage {
               Visible.name(e.amplifier()) + marks(e),
               ledger.way(e),
               most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"),
-              most.map(l -> Wording.load(l.mode(), l.ohms()) + point(l)).orElse(""),
+              most.map(l -> ResultWords.load(l.mode(), l.ohms()) + point(l)).orElse(""),
               honest.map(l -> number(l.ratio(), 2)).orElse("no rating"),
               number(e.wattsPerFuseAmp(), 1),
               percent(e.bestEfficiency()),
@@ -109,10 +110,10 @@ public final class LedgerPage {
 
   private static Optional<Table> best(Ledger ledger) {
     List<List<String>> rows = new ArrayList<>();
-    for (Best b : Best.of(ledger)) {
+    for (BestAtLoad b : BestAtLoad.of(ledger)) {
       rows.add(
           List.of(
-              Wording.load(b.mode(), b.ohms()) + point(b.load()),
+              ResultWords.load(b.mode(), b.ohms()) + point(b.load()),
               ledger.ways().get(b.done()),
               Visible.name(b.walk().amplifier()),
               PRINTER.quantity(b.load().total(b.walk().walk())),

@@ -3,7 +3,6 @@ package loadwalk.report.page;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Optional;
-import loadwalk.forecast.Band;
 import loadwalk.json.JsonOut;
 import loadwalk.quantity.Quantity;
 import loadwalk.text.Visible;
@@ -25,45 +24,6 @@ public final class JsonParts {
     if (quantity.isPresent()) {
       quantity(out, key, quantity.get());
     }
-  }
-
-  /** Writes a range as its two ends. */
-  public static void band(JsonGenerator out, String key, Optional<Band> band) throws IOException {
-    if (band.isPresent()) {
-      out.writeArrayFieldStart(key);
-      JsonOut.number(out, band.get().low());
-      JsonOut.number(out, band.get().high());
-      out.writeEndArray();
-    }
-  }
-
-  public static void texts(JsonGenerator out, String key, Iterable<String> texts)
-      throws IOException {
-    out.writeArrayFieldStart(key);
-    for (String text : texts) {
-      out.writeString(text);
-    }
-    out.writeEndArray();
-  }
-
-  /** What an object of an array holds. */
-  @FunctionalInterface
-  public interface Content<T> {
-    /** Writes the keys of one item. */
-    void of(T item) throws IOException;
-  }
-
-  /** Writes an array of objects, one for each item. */
-  public static <T> void objects(
-      JsonGenerator out, String key, Iterable<T> items, Content<? super T> content)
-      throws IOException {
-    out.writeArrayFieldStart(key);
-    for (T item : items) {
-      out.writeStartObject();
-      content.of(item);
-      out.writeEndObject();
-    }
-    out.writeEndArray();
   }
 
   /**

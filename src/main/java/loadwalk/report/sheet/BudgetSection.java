@@ -42,17 +42,17 @@ final class BudgetSection {
     List<String> row = new ArrayList<>();
     row.add(line.source());
     row.add(PRINTER.value(line.inputU(), line.inputUnit(), 2));
-    row.add(Wording.sensitivity(line));
+    row.add(ResultWords.sensitivity(line));
     row.add(PRINTER.value(line.contribution(), Unit.WATT, 2));
     if (scatters) {
-      row.add(Wording.degrees(line.degreesOfFreedom()));
+      row.add(ResultWords.degrees(line.degreesOfFreedom()));
     }
     return row;
   }
 
   private static Paragraph sum(StepResult step, boolean scatters) {
     Quantity watts = step.watts().orElseThrow();
-    String k = "k = " + Wording.factor(watts.coverageFactor());
+    String k = "k = " + ResultWords.factor(watts.coverageFactor());
     double degrees = watts.effectiveDegreesOfFreedom();
     return new Paragraph(
         "P = V²/R in one load. The root of the summed squares of the parts is u = "
@@ -66,7 +66,7 @@ final class BudgetSection {
             + ")."
             + (scatters
                 ? " The effective degrees of freedom by Welch–Satterthwaite are ν_eff = "
-                    + Wording.degrees(degrees)
+                    + ResultWords.degrees(degrees)
                     + ", for which "
                     + k
                     + " covers 95 %."

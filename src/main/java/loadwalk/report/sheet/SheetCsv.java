@@ -146,7 +146,9 @@ public final class SheetCsv {
                       t.minutes() + " min"));
     }
     record.stops().forEach(s -> text("stop", "", "", s));
-    record.notes().forEach(n -> text("note", n.stepId(), Wording.moment(n.wallMillis()), n.text()));
+    record
+        .notes()
+        .forEach(n -> text("note", n.stepId(), ResultWords.moment(n.wallMillis()), n.text()));
     record.photos().forEach(p -> photo(p.attachment()));
   }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Instant;
 import loadwalk.bench.BenchFiles;
+import loadwalk.forecast.ForecastJson;
 import loadwalk.json.JsonOut;
 import loadwalk.quantity.Quantity;
 import loadwalk.report.page.JsonParts;
@@ -28,8 +29,12 @@ public final class SheetJson {
     write(out, sheet, true);
   }
 
-  /** Writes a sheet, without its steps where they stand beside it already. */
-  static void write(JsonGenerator out, Sheet sheet, boolean steps) throws IOException {
+  /** Writes a sheet without its steps, for where they are written beside it. */
+  public static void writeWithoutSteps(JsonGenerator out, Sheet sheet) throws IOException {
+    write(out, sheet, false);
+  }
+
+  private static void write(JsonGenerator out, Sheet sheet, boolean steps) throws IOException {
     out.writeStartObject();
     out.writeStringField("format", FORMAT);
     out.writeStringField("walk", sheet.walk());
@@ -39,16 +44,16 @@ public final class SheetJson {
     }
     out.writeStringField("at", Instant.ofEpochMilli(sheet.lastWallMillis()).toString());
     out.writeBooleanField("finished", sheet.finished());
-    JsonParts.texts(out, "warnings", sheet.warnings());
+    JsonOut.texts(out, "warnings", sheet.warnings());
     out.writeFieldName("amplifier");
     BenchFiles.AMPLIFIER.write(out, sheet.amplifier());
     out.writeBooleanField("serialKeptBack", sheet.serialKeptBack());
     sequence(out, sheet);
     out.writeFieldName("bench");
     BenchFiles.BENCH.write(out, sheet.bench());
-    JsonParts.objects(out, "loads", sheet.loads(), line -> load(out, line));
+    JsonOut.objects(out, "loads", sheet.loads(), line -> load(out, line));
     if (steps) {
-      JsonParts.objects(out, "steps", sheet.steps(), step -> SheetJsonSteps.write(out, step));
+      JsonOut.objects(out, "steps", sheet.steps(), step -> SheetJsonSteps.write(out, step));
     }
     results(out, sheet);
     SheetJsonRecord.write(out, sheet.record());
@@ -76,7 +81,7 @@ public final class SheetJson {
     out.writeStringField("criterion", power.criterion().word());
     JsonParts.quantity(out, "watts", power.perLoad());
     JsonParts.quantity(out, "totalWatts", power.totalWatts());
-    JsonParts.band(out, "forecastWatts", line.forecast());
+    ForecastJson.ENDS.band(out, "forecastWatts", line.forecast());
     if (!power.why().isEmpty()) {
       out.writeStringField("why", power.why());
     }
@@ -105,13 +110,13 @@ public final class SheetJson {
       out.writeObjectFieldStart("outputFit");
       JsonParts.quantity(out, "openVolts", fit.openVolts());
       JsonParts.quantity(out, "seriesOhms", fit.seriesOhms());
-      JsonParts.texts(out, "steps", fit.stepIds());
+      JsonOut.texts(out, "steps", fit.stepIds());
       JsonOut.number(out, "worstResidual", fit.worstResidual());
       out.writeEndObject();
     }
     JsonParts.quantity(out, "sourceOhms", sheet.result().sourceResistance());
     JsonParts.quantity(out, "dampingFactor", sheet.result().dampingFactor());
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "bridges",
         sheet.result().bridges(),
@@ -122,7 +127,7 @@ public final class SheetJson {
           out.writeBooleanField("withinUncertainty", b.withinUncertainty());
           out.writeStringField("text", b.text());
         });
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "rechecks",
         sheet.result().rechecks(),
@@ -137,14 +142,14 @@ public final class SheetJson {
   }
 
   private static void assumptions(JsonGenerator out, Sheet sheet) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "assumptions",
         sheet.assumptions(),
         a -> {
           out.writeStringField("code", a.remark().code());
           out.writeStringField("text", a.remark().text());
-          JsonParts.texts(out, "steps", a.stepIds());
+          JsonOut.texts(out, "steps", a.stepIds());
         });
   }
 
@@ -158,7 +163,7 @@ public final class SheetJson {
     JsonParts.quantity(out, "watts", watts);
     JsonOut.number(out, "coverageFactor", watts.coverageFactor());
     degrees(out, watts.effectiveDegreesOfFreedom());
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "parts",
         sheet.budgetStep().get().budget(),

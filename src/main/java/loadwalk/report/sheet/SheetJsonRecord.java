@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.time.Instant;
 import loadwalk.json.JsonOut;
 import loadwalk.numeric.ThermalFit;
-import loadwalk.report.page.JsonParts;
 import loadwalk.walk.WalkState;
 
 /** Writes what happened in a walk besides its readings as JSON. */
@@ -23,7 +22,7 @@ final class SheetJsonRecord {
   }
 
   private static void doubts(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "doubts",
         record.doubts(),
@@ -43,31 +42,31 @@ final class SheetJsonRecord {
   }
 
   private static void amendments(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "amended",
         record.amendments(),
         a -> {
           out.writeStringField("step", a.stepId());
           out.writeStringField("reading", a.reading().key());
-          JsonParts.texts(out, "typed", a.typed());
+          JsonOut.texts(out, "typed", a.typed());
         });
   }
 
   private static void lifts(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "halts",
         record.lifts(),
         lift -> {
           out.writeStringField("step", lift.stepId());
-          JsonParts.texts(out, "halts", lift.halts());
+          JsonOut.texts(out, "halts", lift.halts());
           out.writeStringField("reason", lift.reason());
         });
   }
 
   private static void skips(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "skipped",
         record.skips(),
@@ -78,7 +77,7 @@ final class SheetJsonRecord {
   }
 
   private static void warmUps(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "warmUps",
         record.warmUps(),
@@ -90,7 +89,7 @@ final class SheetJsonRecord {
           if (w.endedEarly().isPresent()) {
             out.writeStringField("endedEarly", w.endedEarly().get());
           }
-          JsonParts.objects(
+          JsonOut.objects(
               out,
               "temperatures",
               w.temperatures(),
@@ -113,8 +112,8 @@ final class SheetJsonRecord {
   }
 
   private static void notes(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonParts.texts(out, "stops", record.stops());
-    JsonParts.objects(
+    JsonOut.texts(out, "stops", record.stops());
+    JsonOut.objects(
         out,
         "notes",
         record.notes(),
@@ -126,7 +125,7 @@ final class SheetJsonRecord {
   }
 
   private static void photos(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "photos",
         record.photos(),

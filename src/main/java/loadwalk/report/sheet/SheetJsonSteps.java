@@ -2,11 +2,8 @@ package loadwalk.report.sheet;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.Map;
-import java.util.Optional;
-import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Band;
 import loadwalk.forecast.Forecast;
+import loadwalk.forecast.ForecastJson;
 import loadwalk.json.JsonOut;
 import loadwalk.report.page.JsonParts;
 import loadwalk.result.StepResult;
@@ -36,7 +33,7 @@ final class SheetJsonSteps {
     readings(out, step);
     if (step.wave().isPresent()) {
       out.writeObjectFieldStart("wave");
-      WaveJson.write(out, step.wave().get());
+      CaptureJson.write(out, step.wave().get());
       out.writeEndObject();
     }
     if (step.result().isPresent()) {
@@ -46,19 +43,9 @@ final class SheetJsonSteps {
 
   private static void brief(JsonGenerator out, Forecast brief) throws IOException {
     out.writeStringField("verdict", brief.verdict().word());
-    JsonParts.objects(
-        out,
-        "cautions",
-        brief.cautions(),
-        caution -> {
-          out.writeStringField("code", caution.code());
-          out.writeStringField("gravity", caution.gravity().word());
-          out.writeStringField("text", caution.text());
-        });
+    ForecastJson.cautions(out, brief, true);
     out.writeObjectFieldStart("forecast");
-    for (Map.Entry<ReadingId, Band> e : brief.readings().entrySet()) {
-      JsonParts.band(out, e.getKey().key(), Optional.of(e.getValue()));
-    }
+    ForecastJson.ENDS.readings(out, brief);
     out.writeEndObject();
   }
 
@@ -72,7 +59,7 @@ final class SheetJsonSteps {
       out.writeEndObject();
     }
     out.writeEndObject();
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "pairs",
         step.pairs(),

@@ -49,10 +49,10 @@ public final class SheetPage {
     sections.add(identity());
     sections.add(new Section("asked", "What each step asked", List.of(asked())));
     sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
-    sections.addAll(WavePages.sections(sheet));
-    sections.addAll(ComputedPage.sections(sheet.result()));
-    sections.addAll(WalkRecordPage.sections(sheet));
-    sections.add(new Section("conditions", "Conditions and bench", BenchPage.blocks(sheet)));
+    sections.addAll(WaveSections.sections(sheet));
+    sections.addAll(ComputedSections.sections(sheet.result()));
+    sections.addAll(WalkRecordSections.sections(sheet));
+    sections.add(new Section("conditions", "Conditions and bench", BenchBlocks.blocks(sheet)));
     sections.add(new Section("assumptions", "What this rests on", assumptions()));
     sheet.budgetStep().ifPresent(step -> sections.add(BudgetSection.of(step)));
     String subtitle =
@@ -61,7 +61,7 @@ public final class SheetPage {
             + " · "
             + Visible.name(sheet.sequence().name())
             + " · "
-            + Wording.day(sheet.lastWallMillis());
+            + ResultWords.day(sheet.lastWallMillis());
     return new Page(Visible.name(sheet.amplifier().name()), subtitle, sheet.warnings(), sections);
   }
 
@@ -74,7 +74,7 @@ public final class SheetPage {
     List<List<String>> rows = sheet.loads().stream().map(SheetPage::loadRow).toList();
     Table table =
         new Table(
-            "Power at each load, ± with " + Wording.coverage(powers()),
+            "Power at each load, ± with " + ResultWords.coverage(powers()),
             List.of(
                 Column.words("Load"),
                 Column.numbers("In one load"),
@@ -96,12 +96,12 @@ public final class SheetPage {
     Optional<RatingComparison> rating = line.rating();
     boolean stereo = line.power().mode() == Mode.STEREO;
     return List.of(
-        Wording.load(line.power().mode(), line.power().ohms()),
+        ResultWords.load(line.power().mode(), line.power().ohms()),
         PRINTER.quantity(line.power().perLoad()),
         stereo ? PRINTER.quantity(line.power().totalWatts()) : "",
         rating.map(r -> PRINTER.exact(r.ratingWatts(), Unit.WATT)).orElse(""),
         rating.map(r -> PRINTER.value(r.ratio().value(), Unit.ONE, 3)).orElse(""),
-        rating.map(r -> Wording.decibels(r.decibels())).orElse(""),
+        rating.map(r -> ResultWords.decibels(r.decibels())).orElse(""),
         rating.map(r -> r.verdict().text()).orElse("no rating"));
   }
 
@@ -112,7 +112,7 @@ public final class SheetPage {
       List<String> loads =
           sheet.loads().stream()
               .filter(l -> l.power().criterion() == criterion)
-              .map(l -> Wording.load(l.power().mode(), l.power().ohms()))
+              .map(l -> ResultWords.load(l.power().mode(), l.power().ohms()))
               .toList();
       if (!loads.isEmpty()) {
         boolean every = loads.size() == sheet.loads().size();
@@ -131,7 +131,7 @@ public final class SheetPage {
   }
 
   private static List<String> notes(Sheet.LoadLine line) {
-    String load = Wording.load(line.power().mode(), line.power().ohms());
+    String load = ResultWords.load(line.power().mode(), line.power().ohms());
     List<String> notes = new ArrayList<>();
     if (!line.power().why().isEmpty()) {
       notes.add(load + " is from " + line.power().fromStepId() + ": " + line.power().why() + ".");
@@ -170,7 +170,7 @@ public final class SheetPage {
                   terms.add(new Term("Least load, " + mode.word(), PRINTER.exact(ohms, Unit.OHM))));
     }
     a.fuseAmps()
-        .ifPresent(amps -> terms.add(new Term("Own fuses", Wording.fuses(a.fuses(), amps))));
+        .ifPresent(amps -> terms.add(new Term("Own fuses", ResultWords.fuses(a.fuses(), amps))));
     a.regulated().ifPresent(r -> terms.add(new Term("Regulated rails", r ? "yes" : "no")));
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Terms(terms));
@@ -185,7 +185,7 @@ public final class SheetPage {
     for (Rating r : ratings) {
       rows.add(
           List.of(
-              Wording.load(r.mode(), r.ohms()),
+              ResultWords.load(r.mode(), r.ohms()),
               PRINTER.exact(r.watts(), Unit.WATT),
               r.supplyVolts().isPresent()
                   ? PRINTER.exact(r.supplyVolts().getAsDouble(), Unit.VOLT)
@@ -220,7 +220,7 @@ public final class SheetPage {
                 step.id(),
                 r.id().label(),
                 Visible.name(r.typed()),
-                PRINTER.reading(r.value(), r.id().unit(), Wording.resolution(r)),
+                PRINTER.reading(r.value(), r.id().unit(), ResultWords.resolution(r)),
                 r.forecast()
                     .map(b -> PRINTER.range(b.low(), b.high(), r.id().unit()))
                     .orElse("none"),
@@ -276,7 +276,7 @@ public final class SheetPage {
     }
     for (Sheet.Assumption a : sheet.assumptions()) {
       String steps = a.stepIds().isEmpty() ? "" : " (" + String.join(", ", a.stepIds()) + ")";
-      lines.add(Wording.sentence(a.remark().text() + steps));
+      lines.add(ResultWords.sentence(a.remark().text() + steps));
     }
     return List.of(new Bullets(lines));
   }

@@ -26,7 +26,7 @@ public final class WavePage {
   private WavePage() {}
 
   /** Returns the page of a judged wave. */
-  public static Page of(WaveFindings findings) {
+  public static Page of(JudgedWave findings) {
     WaveReading reading = findings.reading();
     List<Section> sections = new ArrayList<>();
     findings.limit().ifPresent(limit -> sections.add(limit(limit)));
@@ -91,7 +91,7 @@ public final class WavePage {
         rows);
   }
 
-  private static Terms method(WaveFindings findings) {
+  private static Terms method(JudgedWave findings) {
     WaveReading reading = findings.reading();
     return new Terms(
         List.of(

@@ -41,7 +41,7 @@ class LedgerTest {
       for (Stamped fact : walk.facts()) {
         bodies.add(FactText.body(List.of(fact)));
       }
-      assertTrue(LedgerBodies.needed(bodies).size() < bodies.size());
+      assertTrue(NeededRecords.needed(bodies).size() < bodies.size());
       assertEquals(
           LedgerEntry.of(walk.state(), StockRules.RULES),
           LedgerEntry.ofBodies(bodies, StockRules.RULES));
@@ -53,11 +53,11 @@ class LedgerTest {
     String note =
         "{\"at\":\"2026-03-14T09:30:00Z\",\"facts\":[{\"fact\":\"skipped\",\"step\":\"idle\","
             + "\"reason\":\"{\\\"fact\\\":\\\"briefed\\\"\"}]}";
-    assertTrue(LedgerBodies.isNeeded(note));
+    assertTrue(NeededRecords.isNeeded(note));
     String two =
         "{\"at\":\"2026-03-14T09:30:00Z\",\"facts\":[{\"fact\":\"begun\",\"step\":\"idle\"},"
             + "{\"fact\":\"done\",\"step\":\"idle\"}]}";
-    assertTrue(LedgerBodies.isNeeded(two));
+    assertTrue(NeededRecords.isNeeded(two));
   }
 
   @Test
@@ -78,8 +78,8 @@ class LedgerTest {
 
   @Test
   void best_isAmongWalksDoneAlike() {
-    List<Best> best = Best.of(Ledger.of(List.of(WEAK, OTHER, STRONG)));
-    Best first = best.get(0);
+    List<BestAtLoad> best = BestAtLoad.of(Ledger.of(List.of(WEAK, OTHER, STRONG)));
+    BestAtLoad first = best.get(0);
     assertEquals(STRONG, first.walk());
     assertEquals(2, first.compared());
     assertTrue(
@@ -90,7 +90,7 @@ class LedgerTest {
   @Test
   void best_withinUncertainty_isTooCloseToTell() {
     LedgerEntry near = Entries.entry("w-near", "Oakline Audio 7", Entries.FULL, 79);
-    Best best = Best.of(Ledger.of(List.of(near, STRONG))).get(0);
+    BestAtLoad best = BestAtLoad.of(Ledger.of(List.of(near, STRONG))).get(0);
     assertEquals(Optional.of("too close to tell from Oakline Audio 7"), best.note());
   }
 

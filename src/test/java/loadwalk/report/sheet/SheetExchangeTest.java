@@ -129,7 +129,7 @@ class SheetExchangeTest {
     assertEquals(1 + WHOLE.loads().size(), headline.size());
     for (int i = 0; i < WHOLE.loads().size(); i++) {
       PublishedPower power = WHOLE.loads().get(i).power();
-      assertEquals(Wording.load(power.mode(), power.ohms()), headline.get(i + 1).get(0));
+      assertEquals(ResultWords.load(power.mode(), power.ohms()), headline.get(i + 1).get(0));
       assertEquals(Printer.UTF8.quantity(power.perLoad()), headline.get(i + 1).get(1));
     }
     long rows = WHOLE.steps().stream().mapToLong(s -> s.readings().size()).sum();

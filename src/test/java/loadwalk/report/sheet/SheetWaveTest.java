@@ -79,7 +79,7 @@ public class SheetWaveTest {
 
   @Test
   void waveChart_showsTwoPeriods_besideAPureSine() throws Exception {
-    Chart chart = WavePages.wave("stereo-4", clipped());
+    Chart chart = WaveSections.wave("stereo-4", clipped());
     Series captured = chart.series().get(0);
     assertEquals(256, captured.points().size());
     assertEquals(40, captured.points().get(255).x(), 0.1, "two periods of 50 Hz, in ms");
@@ -93,7 +93,7 @@ public class SheetWaveTest {
 
   @Test
   void spectrumChart_showsDecibels_downToItsFloor() throws Exception {
-    Chart chart = WavePages.spectrum("stereo-4", clipped());
+    Chart chart = WaveSections.spectrum("stereo-4", clipped());
     List<Series.Point> lines = chart.series().get(0).points();
     assertEquals(10, lines.size());
     assertEquals(0, lines.get(0).y());
@@ -140,6 +140,6 @@ public class SheetWaveTest {
   @Test
   void typedOutput_hasNoWave() {
     Sheet sheet = Sheet.of(Walks.eventful().state(), SheetOptions.DEFAULT, StockRules.RULES);
-    assertEquals(List.of(), WavePages.sections(sheet));
+    assertEquals(List.of(), WaveSections.sections(sheet));
   }
 }

@@ -24,7 +24,7 @@ public class WavePageTest {
 
   public static Page page(String name, Optional<LimitFinding> limit) throws Exception {
     return WavePage.of(
-        new WaveFindings(
+        new JudgedWave(
             name,
             "0123456789abcdef".repeat(4),
             1,

@@ -23,7 +23,7 @@ import loadwalk.text.Visible;
  * @param compared how many walks were compared
  * @param tooClose the walks that the uncertainties cannot tell from it
  */
-record Best(
+record BestAtLoad(
     LedgerEntry.Done done,
     Mode mode,
     double ohms,
@@ -38,18 +38,18 @@ record Best(
   private record Run(LedgerEntry walk, LedgerEntry.Load load) {}
 
   /** Returns the best at each load, the most common way first; unfinished walks count too. */
-  static List<Best> of(Ledger ledger) {
+  static List<BestAtLoad> of(Ledger ledger) {
     Map<Key, List<Run>> runs = new LinkedHashMap<>();
     for (LedgerEntry entry : ledger.entries()) {
       entry.loads().forEach(load -> add(runs, entry, load));
     }
     Map<LedgerEntry.Done, Integer> places = new HashMap<>();
     ledger.ways().keySet().forEach(done -> places.put(done, places.size()));
-    Comparator<Best> order =
-        Comparator.<Best>comparingInt(b -> places.get(b.done()))
-            .thenComparing(Best::mode)
-            .thenComparing(Comparator.comparingDouble(Best::ohms).reversed())
-            .thenComparing(Best::criterion);
+    Comparator<BestAtLoad> order =
+        Comparator.<BestAtLoad>comparingInt(b -> places.get(b.done()))
+            .thenComparing(BestAtLoad::mode)
+            .thenComparing(Comparator.comparingDouble(BestAtLoad::ohms).reversed())
+            .thenComparing(BestAtLoad::criterion);
     return runs.entrySet().stream().map(e -> best(e.getKey(), e.getValue())).sorted(order).toList();
   }
 
@@ -60,12 +60,12 @@ record Best(
     }
   }
 
-  private static Best best(Key key, List<Run> runs) {
+  private static BestAtLoad best(Key key, List<Run> runs) {
     Run most =
         runs.stream().max(Comparator.comparingDouble(r -> r.load().totalWatts())).orElseThrow();
     List<LedgerEntry> close =
         runs.stream().filter(r -> r != most && isClose(r, most)).map(Run::walk).toList();
-    return new Best(
+    return new BestAtLoad(
         key.done(),
         key.mode(),
         key.ohms(),

@@ -19,7 +19,7 @@ import loadwalk.text.Visible;
 import loadwalk.walk.Capture;
 
 /** Draws and words the captured waves that outputs were taken from. */
-final class WavePages {
+final class WaveSections {
   private static final double SHOWN_PERCENT = 0.001;
   private static final Printer PRINTER = Printer.UTF8;
 
@@ -31,7 +31,7 @@ final class WavePages {
   private static final int CAPTURED = 1;
   private static final int MOST_HARMONIC = 10;
 
-  private WavePages() {}
+  private WaveSections() {}
 
   /** Returns the sections on waves; none where every output was typed. */
   static List<Section> sections(Sheet sheet) {
@@ -186,7 +186,7 @@ final class WavePages {
         + ", SHA-256 "
         + Visible.name(wave.sha256())
         + ". "
-        + Wording.sentence(Visible.name(wave.method()))
+        + ResultWords.sentence(Visible.name(wave.method()))
         + " Calibration: "
         + Visible.name(wave.calibration())
         + ". Input driven to its end: "

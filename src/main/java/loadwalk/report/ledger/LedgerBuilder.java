@@ -12,7 +12,7 @@ import loadwalk.text.Visible;
  *
  * <p>It can be stopped after any journal; {@link #index} then holds all that was folded so far.
  */
-public final class LedgerGathering {
+public final class LedgerBuilder {
   private final LedgerIndex known;
   private final Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
   private final List<LedgerEntry> damaged = new ArrayList<>();
@@ -20,7 +20,7 @@ public final class LedgerGathering {
   private int folded;
 
   /** Begins with what is remembered. */
-  public LedgerGathering(LedgerIndex known) {
+  public LedgerBuilder(LedgerIndex known) {
     this.known = known;
   }
 

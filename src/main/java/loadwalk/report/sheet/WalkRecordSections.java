@@ -14,10 +14,10 @@ import loadwalk.walk.StepState;
 import loadwalk.walk.WalkState;
 
 /** Words what happened on the way of a walk. */
-final class WalkRecordPage {
+final class WalkRecordSections {
   private static final Printer PRINTER = Printer.UTF8;
 
-  private WalkRecordPage() {}
+  private WalkRecordSections() {}
 
   /** Takes what happened as a section of its own; what did not shares one. */
   private interface Told {
@@ -44,7 +44,7 @@ final class WalkRecordPage {
     told.of("stops", "Stops", "The walk was never stopped.", record.stops());
     told.of("notes", "Notes", "No notes were written.", notes(record));
     if (!record.photos().isEmpty()) {
-      List<Block> photos = record.photos().stream().map(WalkRecordPage::photo).toList();
+      List<Block> photos = record.photos().stream().map(WalkRecordSections::photo).toList();
       sections.add(new Section("photos", "Photos", photos));
     }
     if (!not.isEmpty()) {
@@ -56,7 +56,7 @@ final class WalkRecordPage {
 
   private static Block photo(Sheet.Photo photo) {
     WalkState.Attachment a = photo.attachment();
-    String where = Wording.moment(a.wallMillis()) + ", " + a.stepId();
+    String where = ResultWords.moment(a.wallMillis()) + ", " + a.stepId();
     return new Block.Photo(a.caption(), where, a.path(), photo.picture());
   }
 
@@ -68,7 +68,7 @@ final class WalkRecordPage {
             case OPEN -> "No answer yet.";
             case KEPT -> "Entered again and kept.";
             case AMENDED -> "Corrected to " + Visible.name(d.detail()) + ".";
-            case STOOD_BY -> "Stood by: " + Wording.sentence(d.detail());
+            case STOOD_BY -> "Stood by: " + ResultWords.sentence(d.detail());
           };
       items.add(
           d.stepId()
@@ -79,7 +79,7 @@ final class WalkRecordPage {
               + ": "
               + d.doubt().slipWords()
               + ". "
-              + Wording.sentence(d.doubt().text())
+              + ResultWords.sentence(d.doubt().text())
               + " "
               + answer);
     }
@@ -109,16 +109,16 @@ final class WalkRecordPage {
       items.add(
           lift.stepId()
               + " was halted. "
-              + String.join(" ", lift.halts().stream().map(Wording::sentence).toList())
+              + String.join(" ", lift.halts().stream().map(ResultWords::sentence).toList())
               + " Lifted because: "
-              + Wording.sentence(lift.reason()));
+              + ResultWords.sentence(lift.reason()));
     }
     return items;
   }
 
   private static List<String> skips(Sheet.WalkRecord record) {
     return record.skips().stream()
-        .map(s -> s.stepId() + ": " + Wording.sentence(s.reason()))
+        .map(s -> s.stepId() + ": " + ResultWords.sentence(s.reason()))
         .toList();
   }
 
@@ -135,7 +135,7 @@ final class WalkRecordPage {
     }
     StringBuilder text = new StringBuilder();
     text.append(w.stepId()).append(" (").append(w.status().word()).append("): ");
-    text.append(Wording.minutes(w.seconds()));
+    text.append(ResultWords.minutes(w.seconds()));
     text.append(" of ").append(PRINTER.exact(w.plannedMinutes(), Unit.ONE)).append(" min");
     w.endedEarly().ifPresent(why -> text.append(", ended early: ").append(why));
     text.append(text.charAt(text.length() - 1) == '.' ? " " : ". ").append(temperatures(w));
@@ -180,7 +180,7 @@ final class WalkRecordPage {
 
   private static List<String> notes(Sheet.WalkRecord record) {
     return record.notes().stream()
-        .map(n -> Wording.moment(n.wallMillis()) + ", " + n.stepId() + ": " + n.text())
+        .map(n -> ResultWords.moment(n.wallMillis()) + ", " + n.stepId() + ": " + n.text())
         .toList();
   }
 }

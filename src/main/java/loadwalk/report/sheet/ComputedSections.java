@@ -1,6 +1,6 @@
 package loadwalk.report.sheet;
 
-import static loadwalk.report.sheet.Wording.UNKNOWN;
+import static loadwalk.report.sheet.ResultWords.UNKNOWN;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,17 +21,17 @@ import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 
 /** Words what the readings amount to, and how far they agree with each other. */
-final class ComputedPage {
+final class ComputedSections {
   private static final Printer PRINTER = Printer.UTF8;
 
   private final WalkResult result;
 
-  private ComputedPage(WalkResult result) {
+  private ComputedSections(WalkResult result) {
     this.result = result;
   }
 
   static List<Section> sections(WalkResult result) {
-    ComputedPage page = new ComputedPage(result);
+    ComputedSections page = new ComputedSections(result);
     return List.of(
         new Section("computed", "Computed", page.computed()),
         new Section("agreement", "Fits and agreement", page.agreement()));
@@ -39,14 +39,17 @@ final class ComputedPage {
 
   private List<Block> computed() {
     List<List<String>> powers =
-        result.steps().stream().filter(ComputedPage::hasPower).map(ComputedPage::powerRow).toList();
+        result.steps().stream()
+            .filter(ComputedSections::hasPower)
+            .map(ComputedSections::powerRow)
+            .toList();
     if (powers.isEmpty()) {
       return List.of(new Paragraph("Nothing can be computed yet."));
     }
     List<List<String>> leads =
         result.steps().stream()
             .filter(r -> r.leadDropVolts().isPresent())
-            .map(ComputedPage::leadRow)
+            .map(ComputedSections::leadRow)
             .toList();
     return leads.isEmpty() ? List.of(powers(powers)) : List.of(powers(powers), leads(leads));
   }
@@ -84,7 +87,7 @@ final class ComputedPage {
   }
 
   private String coverage(List<Function<StepResult, Optional<Quantity>>> figures) {
-    return Wording.coverage(
+    return ResultWords.coverage(
         result.steps().stream()
             .flatMap(step -> figures.stream().flatMap(figure -> figure.apply(step).stream()))
             .toList());
@@ -94,22 +97,22 @@ final class ComputedPage {
     boolean idle = r.kind() == Target.Kind.IDLE;
     return List.of(
         r.stepId(),
-        idle ? "none" : Wording.quantity(r.totalWatts()),
-        Wording.quantity(r.inputWatts()),
-        idle ? "" : r.efficiency().map(Wording::percent).orElse(UNKNOWN),
-        Wording.quantity(r.heatWatts()));
+        idle ? "none" : ResultWords.quantity(r.totalWatts()),
+        ResultWords.quantity(r.inputWatts()),
+        idle ? "" : r.efficiency().map(ResultWords::percent).orElse(UNKNOWN),
+        ResultWords.quantity(r.heatWatts()));
   }
 
   private static List<String> leadRow(StepResult r) {
     return List.of(
-        r.stepId(), Wording.quantity(r.leadDropVolts()), Wording.quantity(r.leadWatts()));
+        r.stepId(), ResultWords.quantity(r.leadDropVolts()), ResultWords.quantity(r.leadWatts()));
   }
 
   private List<Block> agreement() {
     List<String> lines = new ArrayList<>();
     result.outputFit().ifPresent(fit -> lines.add(fitSentence(fit)));
-    result.bridges().forEach(b -> lines.add(Wording.sentence(b.text())));
-    result.rechecks().forEach(r -> lines.add(Wording.sentence(r.text())));
+    result.bridges().forEach(b -> lines.add(ResultWords.sentence(b.text())));
+    result.rechecks().forEach(r -> lines.add(ResultWords.sentence(r.text())));
     if (result.rechecks().isEmpty()) {
       lines.add("No recheck was measured.");
     }

@@ -15,14 +15,14 @@ import loadwalk.quantity.Unit;
 import loadwalk.result.BudgetLine;
 
 /** Words numbers the same way in every format. */
-public final class Wording {
+public final class ResultWords {
   static final String UNKNOWN = "unknown";
 
   private static final Printer PRINTER = Printer.UTF8;
   private static final double COMMON_FACTOR = Quantity.COVERAGE_FACTOR;
   private static final int MINUTE_DIGITS = "2026-01-31T09:30".length();
 
-  private Wording() {}
+  private ResultWords() {}
 
   public static String load(Mode mode, double ohms) {
     return mode.word() + " " + PRINTER.exact(ohms, Unit.OHM);

@@ -9,7 +9,7 @@ import java.util.List;
  * nothing that a ledger shows. A record is passed over only where it holds that one fact: in JSON a
  * quote inside a text is escaped, so the opening of a fact can stand nowhere else.
  */
-final class LedgerBodies {
+final class NeededRecords {
   private static final String FACT = "{\"fact\":\"";
   private static final List<String> NEEDLESS =
       List.of(
@@ -20,10 +20,10 @@ final class LedgerBodies {
           FACT + "noted\"",
           FACT + "entered\",\"step\":\"warm-up");
 
-  private LedgerBodies() {}
+  private NeededRecords() {}
 
   static List<String> needed(List<String> bodies) {
-    return bodies.stream().filter(LedgerBodies::isNeeded).toList();
+    return bodies.stream().filter(NeededRecords::isNeeded).toList();
   }
 
   static boolean isNeeded(String body) {

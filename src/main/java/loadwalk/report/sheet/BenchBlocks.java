@@ -18,10 +18,10 @@ import loadwalk.sequence.Sequence;
 import loadwalk.text.Visible;
 
 /** Words the conditions and the bench of a walk. */
-final class BenchPage {
+final class BenchBlocks {
   private static final Printer PRINTER = Printer.UTF8;
 
-  private BenchPage() {}
+  private BenchBlocks() {}
 
   static List<Block> blocks(Sheet sheet) {
     List<Block> blocks = new ArrayList<>();
@@ -62,7 +62,7 @@ final class BenchPage {
             bench.fuseAmps().isPresent()
                 ? PRINTER.exact(bench.fuseAmps().getAsDouble(), Unit.AMPERE)
                 : "not described"));
-    terms.add(new Term("Newest record", Wording.moment(sheet.lastWallMillis())));
+    terms.add(new Term("Newest record", ResultWords.moment(sheet.lastWallMillis())));
     terms.add(new Term("Begun with", "Loadwalk " + Visible.name(sheet.version())));
     return new Terms(terms);
   }

@@ -13,13 +13,13 @@ import loadwalk.wave.WaveReading;
 import loadwalk.wave.analysis.LimitFinding;
 
 /** Writes what a captured wave shows as JSON. */
-public final class WaveFindingsJson {
+public final class JudgedWaveJson {
   private static final Format FORMAT = new Format("wave", 1);
 
-  private WaveFindingsJson() {}
+  private JudgedWaveJson() {}
 
   /** Returns the findings as one line of JSON. */
-  public static String text(WaveFindings f) {
+  public static String text(JudgedWave f) {
     return JsonOut.line(
             out -> {
               out.writeStartObject();
@@ -33,11 +33,7 @@ public final class WaveFindingsJson {
               if (f.limit().isPresent()) {
                 limit(out, f.limit().get());
               }
-              out.writeArrayFieldStart("notes");
-              for (String note : f.notes()) {
-                out.writeString(note);
-              }
-              out.writeEndArray();
+              JsonOut.texts(out, "notes", f.notes());
               out.writeEndObject();
             })
         + "\n";
@@ -79,15 +75,15 @@ public final class WaveFindingsJson {
   }
 
   private static void harmonics(JsonGenerator out, List<Harmonic> harmonics) throws IOException {
-    out.writeArrayFieldStart("harmonics");
-    for (Harmonic h : harmonics) {
-      out.writeStartObject();
-      out.writeNumberField("number", h.number());
-      JsonOut.number(out, "hertz", h.hertz());
-      JsonOut.number(out, "percent", h.percent());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    JsonOut.objects(
+        out,
+        "harmonics",
+        harmonics,
+        h -> {
+          out.writeNumberField("number", h.number());
+          JsonOut.number(out, "hertz", h.hertz());
+          JsonOut.number(out, "percent", h.percent());
+        });
   }
 
   private static void limit(JsonGenerator out, LimitFinding limit) throws IOException {

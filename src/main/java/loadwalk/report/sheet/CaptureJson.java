@@ -6,8 +6,8 @@ import loadwalk.json.JsonOut;
 import loadwalk.walk.Capture;
 
 /** Writes the captured wave of a step as JSON. */
-final class WaveJson {
-  private WaveJson() {}
+final class CaptureJson {
+  private CaptureJson() {}
 
   static void write(JsonGenerator out, Capture wave) throws IOException {
     out.writeStringField("file", wave.file());

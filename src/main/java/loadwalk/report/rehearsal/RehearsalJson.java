@@ -1,18 +1,19 @@
-package loadwalk.report.sheet;
+package loadwalk.report.rehearsal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import loadwalk.bench.ReadingId;
-import loadwalk.forecast.Band;
 import loadwalk.forecast.Forecast;
+import loadwalk.forecast.ForecastJson;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
 import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
 import loadwalk.report.page.JsonParts;
+import loadwalk.report.sheet.Sheet;
+import loadwalk.report.sheet.SheetJson;
+import loadwalk.report.sheet.SheetOptions;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
 import loadwalk.walk.Rehearsal;
@@ -41,26 +42,19 @@ public final class RehearsalJson {
     out.writeStartObject();
     out.writeStringField(Format.KEY, FORMAT.text());
     out.writeStringField("name", outcome.state().opened().walk());
-    JsonParts.objects(out, "steps", outcome.steps(), step -> step(out, step));
+    JsonOut.objects(out, "steps", outcome.steps(), step -> step(out, step));
     List<String> known = outcome.steps().stream().map(Rehearsal.Rehearsed::step).toList();
     problems(
         out, outcome.problems().stream().filter(p -> !known.contains(p.step())).toList(), true);
     out.writeFieldName("sheet");
-    SheetJson.write(out, sheet, false);
+    SheetJson.writeWithoutSteps(out, sheet);
     out.writeEndObject();
   }
 
   private void step(JsonGenerator out, Rehearsal.Rehearsed step) throws IOException {
     out.writeStringField("step", step.step());
     out.writeStringField("verdict", step.brief().verdict().word());
-    JsonParts.objects(
-        out,
-        "cautions",
-        step.brief().cautions(),
-        caution -> {
-          out.writeStringField("code", caution.code());
-          out.writeStringField("text", caution.text());
-        });
+    ForecastJson.cautions(out, step.brief(), false);
     forecast(out, step.brief());
     doubts(out, step);
     out.writeObjectFieldStart("result");
@@ -79,18 +73,14 @@ public final class RehearsalJson {
 
   private static void forecast(JsonGenerator out, Forecast brief) throws IOException {
     out.writeObjectFieldStart("forecast");
-    for (Map.Entry<ReadingId, Band> e : brief.readings().entrySet()) {
-      JsonParts.band(out, e.getKey().key(), Optional.of(e.getValue()));
-    }
-    JsonParts.band(out, "loadWatts", brief.demand().loadWatts());
-    JsonParts.band(out, "totalWatts", brief.demand().totalWatts());
-    JsonParts.band(out, "heatWatts", brief.demand().heatWatts());
-    JsonParts.band(out, "leadVolts", brief.demand().leadVolts());
+    ForecastJson.ENDS.readings(out, brief);
+    ForecastJson.ENDS.watts(out, brief);
+    ForecastJson.ENDS.band(out, "leadVolts", brief.demand().leadVolts());
     out.writeEndObject();
   }
 
   private static void doubts(JsonGenerator out, Rehearsal.Rehearsed step) throws IOException {
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "doubts",
         step.doubts(),
@@ -143,7 +133,7 @@ public final class RehearsalJson {
     if (problems.isEmpty()) {
       return;
     }
-    JsonParts.objects(
+    JsonOut.objects(
         out,
         "problems",
         problems,

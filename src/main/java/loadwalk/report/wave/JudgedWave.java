@@ -15,7 +15,7 @@ import loadwalk.wave.analysis.LimitFinding;
  * @param limit the output at a limit, where one was asked for
  * @param notes what must be known beside it
  */
-public record WaveFindings(
+public record JudgedWave(
     String name,
     String sha256,
     int channel,
@@ -23,7 +23,7 @@ public record WaveFindings(
     Optional<LimitFinding> limit,
     List<String> notes) {
   /** Copies the notes. */
-  public WaveFindings {
+  public JudgedWave {
     notes = List.copyOf(notes);
   }
 }
