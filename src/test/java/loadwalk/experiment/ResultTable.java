@@ -49,8 +49,9 @@ final class ResultTable {
 
   private void breakdown(Results r) {
     line(
-        "  by slip and reading: %% doubted / %% named (how many), with what was known of the load;%n"
-            + "  loads, swapped digits and copies count where a reading changes by over a fifth");
+        "  by slip and reading: %% doubted / %% named (how many), with what was known of the"
+            + " load;%n  loads, swapped digits and copies count where a reading changes by over a"
+            + " fifth");
     StringBuilder head = new StringBuilder(String.format("    %-38s", ""));
     for (Results.Standing standing : Results.Standing.values()) {
       head.append(String.format("  %-21s", standing.words));

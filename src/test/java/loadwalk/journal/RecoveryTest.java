@@ -222,7 +222,8 @@ class RecoveryTest {
               "{\"format\":\"loadwalk-journal/1\",\"walk\":\"frozen\"}",
               "{\"event\":\"typed\",\"reading\":\"outputVolts\",\"text\":\"13.4 V\"}",
               "{}",
-              "{\"note\":\"Ω µ é 𝄞 \\\"quoted\\\" \\\\ \\u2028\",\"nested\":{\"a\":[1,2.5e-3,null,true]}}",
+              "{\"note\":\"Ω µ é 𝄞 \\\"quoted\\\" \\\\"
+                  + " \\u2028\",\"nested\":{\"a\":[1,2.5e-3,null,true]}}",
               "{ \"spaces\" : \"kept\" }"),
           bodiesOf(whole));
     }
