@@ -80,7 +80,7 @@ public final class DesignFit {
   }
 
   /** Returns the covariance of the coefficients of columns i and j, scaled by s². */
-  public double covariance(int i, int j) {
+  double covariance(int i, int j) {
     return covariance[i][j];
   }
 

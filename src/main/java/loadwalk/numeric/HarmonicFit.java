@@ -11,6 +11,9 @@ public final class HarmonicFit {
   private static final int MOST_ROUNDS = 40;
   private static final double SETTLED = 1e-11;
 
+  /** The part of a column that must be its own for the samples to tell it. */
+  private static final double SINGULAR = 1e-12;
+
   private final double hertz;
   private final double hertzU;
   private final double[] c;
@@ -35,8 +38,7 @@ public final class HarmonicFit {
    * @param harmonics how many, the fundamental counted, all below half the sample rate
    * @throws IllegalArgumentException if the samples are too short or not finite
    */
-  public static HarmonicFit at(
-      double hertz, int harmonics, double[] samples, double samplesPerSecond) {
+  static HarmonicFit at(double hertz, int harmonics, double[] samples, double samplesPerSecond) {
     double omega = omega(samples, samplesPerSecond, hertz, harmonics);
     Solution s = solve(samples, omega, harmonics, null);
     return new HarmonicFit(hertz, 0, s.c, scaled(s.inverse, s.variance), Math.sqrt(s.variance));
@@ -160,7 +162,7 @@ public final class HarmonicFit {
         }
       }
     }
-    double[][] inverse = SymmetricMatrix.invert(normal);
+    double[][] inverse = PositiveMatrix.of(normal, SINGULAR).inverse();
     double[] c = new double[n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {

@@ -50,49 +50,9 @@ public record MeasuredStep(
     pairs = List.copyOf(pairs);
   }
 
-  /** Returns a step measured with a load, without limit pairs, not a recheck. */
-  public static MeasuredStep loaded(
-      String stepId, Mode mode, double ohms, Criterion criterion, List<TakenReading> readings) {
-    return new MeasuredStep(
-        stepId,
-        Target.Kind.LOADED,
-        mode,
-        ohms,
-        criterion,
-        byId(readings),
-        List.of(),
-        Optional.empty());
-  }
-
-  /** Returns this step marked as a recheck of an earlier one. */
-  public MeasuredStep rechecking(String earlierId) {
-    return new MeasuredStep(
-        stepId, kind, mode, ohms, criterion, readings, pairs, Optional.of(earlierId));
-  }
-
-  /** Returns this step with points near the limit. */
-  public MeasuredStep withPairs(List<LimitPair> points) {
-    return new MeasuredStep(stepId, kind, mode, ohms, criterion, readings, points, recheckOf);
-  }
-
   /** Returns a reading where it was taken. */
   public Optional<TakenReading> reading(ReadingId id) {
     return Optional.ofNullable(readings.get(id));
-  }
-
-  /**
-   * Returns readings by their ids.
-   *
-   * @throws IllegalArgumentException if an id occurs twice
-   */
-  public static Map<ReadingId, TakenReading> byId(List<TakenReading> readings) {
-    Map<ReadingId, TakenReading> map = new EnumMap<>(ReadingId.class);
-    for (TakenReading taken : readings) {
-      if (map.put(taken.id(), taken) != null) {
-        throw new IllegalArgumentException(taken.id().key() + " is given twice");
-      }
-    }
-    return map;
   }
 
   private static void requireSame(ReadingId key, ReadingId id) {

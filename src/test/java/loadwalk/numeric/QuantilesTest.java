@@ -61,6 +61,20 @@ class QuantilesTest {
     }
   }
 
+  /** All three formulas and where they meet: a wrong digit anywhere would show. */
+  @Test
+  void normalQuantile_invertsTheDistribution_farOutToo() {
+    for (double log = -300; log < -0.001; log += 0.0917) {
+      double p = Math.pow(10, log);
+      assertEquals(1, Gum.normalCdf(Quantiles.normalQuantile(p)) / p, 1e-11, "p = " + p);
+    }
+    for (double p = 0.0005; p < 0.5; p += 0.0005) {
+      double z = Quantiles.normalQuantile(p);
+      assertEquals(p, Gum.normalCdf(z), 1e-15);
+      assertEquals(-z, Quantiles.normalQuantile(1 - p), 1e-12);
+    }
+  }
+
   @Test
   void badInput_isRefused() {
     assertThrows(IllegalArgumentException.class, () -> Quantiles.normalQuantile(1));

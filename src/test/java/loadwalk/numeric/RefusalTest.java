@@ -77,10 +77,12 @@ class RefusalTest {
   }
 
   @Test
-  void symmetricMatrix_isHeldAgainstItsOwnSize() {
-    String dependent = "the samples do not tell the parameters apart";
-    refused(dependent, () -> SymmetricMatrix.invert(new double[][] {{1e6, 0}, {1e6, 1e6 + 1e-7}}));
-    double[][] inverse = SymmetricMatrix.invert(new double[][] {{1e-6, 0}, {1e-6, 1.01e-6}});
+  void positiveMatrix_isHeldAgainstItsOwnSize() {
+    double[][] dependent = {{1e6, 0}, {1e6, 1e6 + 1e-7}};
+    refused(
+        "the samples do not tell the parameters apart", () -> PositiveMatrix.of(dependent, 1e-12));
+    double[][] inverse =
+        PositiveMatrix.of(new double[][] {{1e-6, 0}, {1e-6, 1.01e-6}}, 1e-12).inverse();
     assertEquals(101e6, inverse[0][0], 1);
     assertEquals(-1e8, inverse[0][1], 1);
     assertEquals(1e8, inverse[1][1], 1);

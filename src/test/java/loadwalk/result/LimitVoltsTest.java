@@ -24,7 +24,7 @@ class LimitVoltsTest {
 
   @Test
   void limit_isInterpolatedInLogThd() {
-    StepResult result = step(usual(), below().withPairs(PAIRS));
+    StepResult result = step(usual(), Readings.withPairs(below(), PAIRS));
     double expected = 20 + Math.log(1 / 0.3) / Math.log(10);
     assertEquals(expected, result.outputVolts().orElseThrow().value(), 1e-12);
     assertEquals(Criterion.THD_LIMIT, result.criterion());
@@ -35,7 +35,7 @@ class LimitVoltsTest {
   @Test
   void distortionMeter_movesTheVoltsAlongTheCurve() {
     // dV/dlnTHD = 1 V / ln 10; a half-width of 5 % of the reading, rectangular.
-    Quantity volts = step(usual(), below().withPairs(PAIRS)).outputVolts().orElseThrow();
+    Quantity volts = step(usual(), Readings.withPairs(below(), PAIRS)).outputVolts().orElseThrow();
     assertEquals(
         0.05 / Math.sqrt(3) / Math.log(10),
         volts.contributions().get("DMM THD at the limit"),
@@ -46,14 +46,16 @@ class LimitVoltsTest {
 
   @Test
   void distortionMeterNotNamed_isAssumedAndSaid() {
-    StepResult result = step(Bench.unknown(), below().withPairs(PAIRS));
+    StepResult result = step(Bench.unknown(), Readings.withPairs(below(), PAIRS));
     assertTrue(says(result.remarks(), "thd-meter-assumed"));
   }
 
   @Test
   void noBracket_fallsBackToTheReadingAndSaysSo() {
     StepResult result =
-        step(usual(), below().withPairs(List.of(new LimitPair(19, 0.1), new LimitPair(20, 0.3))));
+        step(
+            usual(),
+            Readings.withPairs(below(), List.of(new LimitPair(19, 0.1), new LimitPair(20, 0.3))));
     assertEquals(19.5, result.outputVolts().orElseThrow().value(), 1e-12);
     assertEquals(Criterion.BELOW_LIMIT, result.criterion());
     assertTrue(says(result.remarks(), "limit-not-interpolated"));
@@ -68,7 +70,7 @@ class LimitVoltsTest {
             Criterion.BELOW_LIMIT,
             volts(19.5),
             of(ReadingId.OTHER_OUTPUT_VOLTS, 19));
-    StepResult result = step(usual(), both.withPairs(PAIRS));
+    StepResult result = step(usual(), Readings.withPairs(both, PAIRS));
     assertEquals(Optional.empty(), result.otherWatts());
     assertTrue(says(result.remarks(), "other-channel-left-out"));
     assertTrue(says(result.remarks(), "total-is-twice-one"));

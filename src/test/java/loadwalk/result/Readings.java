@@ -1,8 +1,11 @@
 package loadwalk.result;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
@@ -13,6 +16,7 @@ import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Target;
 import loadwalk.bench.Wire;
 
 /** Makes the benches, amplifiers and readings of the tests in this package. */
@@ -43,8 +47,50 @@ final class Readings {
   static MeasuredStep loaded(
       Mode mode, double ohms, Criterion criterion, TakenReading... readings) {
     String number = ohms == Math.rint(ohms) ? String.valueOf((long) ohms) : String.valueOf(ohms);
-    return MeasuredStep.loaded(
-        mode.word() + "-" + number, mode, ohms, criterion, List.of(readings));
+    return loaded(mode.word() + "-" + number, mode, ohms, criterion, List.of(readings));
+  }
+
+  static MeasuredStep loaded(
+      String stepId, Mode mode, double ohms, Criterion criterion, List<TakenReading> readings) {
+    return new MeasuredStep(
+        stepId,
+        Target.Kind.LOADED,
+        mode,
+        ohms,
+        criterion,
+        byId(readings),
+        List.of(),
+        Optional.empty());
+  }
+
+  static Map<ReadingId, TakenReading> byId(List<TakenReading> readings) {
+    return readings.stream().collect(Collectors.toMap(TakenReading::id, Function.identity()));
+  }
+
+  /** Returns a step marked as a recheck of an earlier one. */
+  static MeasuredStep rechecking(MeasuredStep step, String earlierId) {
+    return new MeasuredStep(
+        step.stepId(),
+        step.kind(),
+        step.mode(),
+        step.ohms(),
+        step.criterion(),
+        step.readings(),
+        step.pairs(),
+        Optional.of(earlierId));
+  }
+
+  /** Returns a step with points near the limit. */
+  static MeasuredStep withPairs(MeasuredStep step, List<LimitPair> points) {
+    return new MeasuredStep(
+        step.stepId(),
+        step.kind(),
+        step.mode(),
+        step.ohms(),
+        step.criterion(),
+        step.readings(),
+        points,
+        step.recheckOf());
   }
 
   /** Returns a copy of a step under another id. */

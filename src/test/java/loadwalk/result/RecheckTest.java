@@ -102,7 +102,7 @@ class RecheckTest {
   }
 
   private static MeasuredStep again(MeasuredStep step) {
-    return named(step, AGAIN).rechecking("bridged-0.5");
+    return Readings.rechecking(named(step, AGAIN), "bridged-0.5");
   }
 
   private static WalkResult runs(double first, double second) {

@@ -130,8 +130,9 @@ class ScatterInResultTest {
   void recheck_withFewReadings_allowsWhatTheyLeaveOpen() {
     MeasuredStep first = Readings.stereo(4, volts(0.5, 2));
     MeasuredStep again =
-        MeasuredStep.loaded("recheck", first.mode(), 4, first.criterion(), List.of(volts(0.5, 2)))
-            .rechecking(first.stepId());
+        Readings.rechecking(
+            Readings.loaded("recheck", first.mode(), 4, first.criterion(), List.of(volts(0.5, 2))),
+            first.stepId());
     RecheckAgreement both =
         RecheckComparison.of(
             Readings.step(Readings.usual(), first), Readings.step(Readings.usual(), again));

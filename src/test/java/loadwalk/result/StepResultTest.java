@@ -131,8 +131,7 @@ class StepResultTest {
             Mode.STEREO,
             Double.NaN,
             Criterion.BELOW_LIMIT,
-            MeasuredStep.byId(
-                List.of(of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 1.5))),
+            Readings.byId(List.of(of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 1.5))),
             List.of(),
             Optional.empty());
     StepResult result = step(usual(), idle);

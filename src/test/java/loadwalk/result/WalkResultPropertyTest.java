@@ -59,7 +59,7 @@ class WalkResultPropertyTest {
       double volts = 1 + 40 * random.nextDouble();
       double digits = 1 + 4 * random.nextDouble();
       MeasuredStep first = step(Mode.BRIDGED, 0.5, volts);
-      MeasuredStep again = named(first, "again").rechecking(first.stepId());
+      MeasuredStep again = Readings.rechecking(named(first, "again"), first.stepId());
       double fine = limit(digits, 0, 0, first, again);
       // Only the second-order part of the volts' own uncertainty may follow the gain.
       double coarse = limit(digits, 2, 10, first, again);
@@ -158,15 +158,16 @@ class WalkResultPropertyTest {
         }
       }
       double ohms = LOADS[random.nextInt(LOADS.length)];
-      MeasuredStep step = MeasuredStep.loaded("step-" + i, mode, ohms, criterion, readings);
+      MeasuredStep step = Readings.loaded("step-" + i, mode, ohms, criterion, readings);
       if (random.nextInt(3) == 0) {
         step =
-            step.withPairs(
+            Readings.withPairs(
+                step,
                 List.of(
                     new LimitPair(1 + 20 * random.nextDouble(), 2 * random.nextDouble() + 0.01),
                     new LimitPair(1 + 20 * random.nextDouble(), 2 * random.nextDouble() + 0.01)));
       }
-      steps.add(i > 0 && random.nextInt(3) == 0 ? step.rechecking("step-0") : step);
+      steps.add(i > 0 && random.nextInt(3) == 0 ? Readings.rechecking(step, "step-0") : step);
     }
     return steps.toArray(MeasuredStep[]::new);
   }

@@ -119,7 +119,7 @@ class WalkResultTest {
             Mode.STEREO,
             Double.NaN,
             Criterion.BELOW_LIMIT,
-            MeasuredStep.byId(List.of(of(ReadingId.OPEN_VOLTS, 22))),
+            Readings.byId(List.of(of(ReadingId.OPEN_VOLTS, 22))),
             List.of(),
             Optional.empty());
     WalkResult result = walk(usual(), stereo(2, volts(18)), stereo(4, volts(20)), open);

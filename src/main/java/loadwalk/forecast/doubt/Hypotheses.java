@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Slip;
 
@@ -39,6 +40,27 @@ public final class Hypotheses {
   void add(Set<ReadingId> faulty, Slip slip, double meant, double log) {
     if (log > Double.NEGATIVE_INFINITY) {
       all.add(new Hypothesis(faulty, slip, meant, log));
+    }
+  }
+
+  /**
+   * Adds the slips that may have made one entry.
+   *
+   * @param faulty the reading that is off
+   * @param candidates the slips with the value each says was meant
+   * @param without ln of the density of the step's other entries, for a slip that says nothing of
+   *     the value meant
+   * @param density ln of the density of the step's entries with a value in place of this one
+   */
+  void add(
+      ReadingId faulty,
+      List<SlipCandidate> candidates,
+      double without,
+      DoubleUnaryOperator density) {
+    for (SlipCandidate candidate : candidates) {
+      double fit =
+          Double.isNaN(candidate.meant()) ? without : density.applyAsDouble(candidate.meant());
+      add(Set.of(faulty), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
     }
   }
 

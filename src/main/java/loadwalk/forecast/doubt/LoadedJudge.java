@@ -131,16 +131,12 @@ final class LoadedJudge {
       double output,
       Double amps,
       Before before) {
-    Set<ReadingId> faulty = Set.of(outputId);
-    for (SlipCandidate candidate :
+    hypotheses.add(
+        outputId,
         SlipCandidate.output(
-            target, outputId, output, before.output(), before.outputDecimals(), before.newUnit())) {
-      double density =
-          Double.isNaN(candidate.meant())
-              ? here.ampsAlone(amps)
-              : here.joint(log(outputId, candidate.meant()), amps);
-      hypotheses.add(faulty, candidate.slip(), candidate.meant(), candidate.logWeight() + density);
-    }
+            target, outputId, output, before.output(), before.outputDecimals(), before.newUnit()),
+        here.ampsAlone(amps),
+        meant -> here.joint(log(outputId, meant), amps));
     if (amps != null) {
       weighAboveInput(hypotheses, here, outputId, output, amps);
     }
@@ -185,14 +181,11 @@ final class LoadedJudge {
 
   private void weighAmps(
       Hypotheses hypotheses, Side here, double logOutput, double amps, Before before) {
-    Set<ReadingId> faulty = Set.of(ReadingId.SUPPLY_AMPS);
-    double outputAlone = here.outputAlone(logOutput);
-    for (SlipCandidate candidate :
-        SlipCandidate.supplyAmps(amps, before.amps(), before.ampsDecimals())) {
-      double density =
-          Double.isNaN(candidate.meant()) ? outputAlone : here.joint(logOutput, candidate.meant());
-      hypotheses.add(faulty, candidate.slip(), candidate.meant(), candidate.logWeight() + density);
-    }
+    hypotheses.add(
+        ReadingId.SUPPLY_AMPS,
+        SlipCandidate.supplyAmps(amps, before.amps(), before.ampsDecimals()),
+        here.outputAlone(logOutput),
+        meant -> here.joint(logOutput, meant));
   }
 
   private void weighBoth(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
@@ -109,16 +108,39 @@ public final class StepJudge {
             LEAST_WIDTH, (band.high() - band.low()) / DEVIATIONS_IN_BAND / Math.abs(band.middle()));
     double center = Math.log(Math.max(LEAST_OUTPUT, band.middle()));
     Mixture density = id == ReadingId.SUPPLY_VOLTS ? sagging(center, width) : heavy(center, width);
-    double log = Math.log(Math.max(LEAST_OUTPUT, entered));
+    judgeBy(
+        id,
+        new Side(density, LEAST_OUTPUT, DoubtWords.Witness.FORECAST),
+        SlipCandidate.plain(entered, decimals(id, entered)));
+  }
+
+  /** Judges one entry: honest against each slip that may have made it. */
+  private void judgeBy(ReadingId id, Side side, List<SlipCandidate> candidates) {
     Hypotheses hypotheses = new Hypotheses();
-    hypotheses.honest(density.logDensity(log));
-    for (SlipCandidate candidate :
-        SlipCandidate.plain(entered, EnteredDecimals.of(model.evidence(), id, entered))) {
-      double fit =
-          Double.isNaN(candidate.meant()) ? 0 : density.logDensity(Math.log(candidate.meant()));
-      hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
+    hypotheses.honest(side.logDensity(entries.get(id)));
+    hypotheses.add(id, candidates, 0, side::logDensity);
+    Hypotheses.Finding finding = hypotheses.find(NEEDED_LOG_ODDS);
+    if (!finding.faulty().isEmpty()) {
+      Band band = bands.bands().get(id);
+      doubts.put(id, DoubtWords.of(id, entries.get(id), band, finding, side.witness(), target));
     }
-    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+  }
+
+  private int decimals(ReadingId id, double entered) {
+    return EnteredDecimals.of(model.evidence(), id, entered);
+  }
+
+  /**
+   * What one entry is judged by.
+   *
+   * @param density the density of its ln
+   * @param least the least value reckoned with, in its unit: keeps the logarithm finite
+   * @param witness where the density comes from
+   */
+  private record Side(Mixture density, double least, DoubtWords.Witness witness) {
+    double logDensity(double value) {
+      return density.logDensity(Math.log(Math.max(least, value)));
+    }
   }
 
   private Band tone() {
@@ -142,23 +164,10 @@ public final class StepJudge {
     if (amps == null) {
       return;
     }
-    Mixture density = model.idle().density();
-    Hypotheses hypotheses = new Hypotheses();
-    hypotheses.honest(density.logDensity(Math.log(Math.max(LEAST_AMPS, amps))));
-    for (SlipCandidate candidate :
-        SlipCandidate.supplyAmps(
-            amps, null, EnteredDecimals.of(model.evidence(), ReadingId.SUPPLY_AMPS, amps))) {
-      double fit =
-          Double.isNaN(candidate.meant())
-              ? 0
-              : density.logDensity(Math.log(Math.max(LEAST_AMPS, candidate.meant())));
-      hypotheses.add(
-          Set.of(ReadingId.SUPPLY_AMPS),
-          candidate.slip(),
-          candidate.meant(),
-          candidate.logWeight() + fit);
-    }
-    note(hypotheses.find(NEEDED_LOG_ODDS), DoubtWords.Witness.FORECAST);
+    judgeBy(
+        ReadingId.SUPPLY_AMPS,
+        new Side(model.idle().density(), LEAST_AMPS, DoubtWords.Witness.FORECAST),
+        SlipCandidate.supplyAmps(amps, null, decimals(ReadingId.SUPPLY_AMPS, amps)));
   }
 
   private void judgeLoaded() {
@@ -201,36 +210,21 @@ public final class StepJudge {
     }
     double loads = target.mode() == Mode.BRIDGED ? Math.log(2) : 0;
     Mixture forecast = model.outlook(target).logVolts();
-    return new Side(forecast.affine(1, loads, OTHER_CHANNEL_SPREAD), DoubtWords.Witness.FORECAST);
+    return new Side(
+        forecast.affine(1, loads, OTHER_CHANNEL_SPREAD), LEAST_OUTPUT, DoubtWords.Witness.FORECAST);
   }
 
   private static Side likeness(double middle) {
     double log = Math.log(Math.max(LEAST_OUTPUT, middle));
-    return new Side(heavy(log, OTHER_CHANNEL_SPREAD), DoubtWords.Witness.OTHER_ENTRY);
+    return new Side(heavy(log, OTHER_CHANNEL_SPREAD), LEAST_OUTPUT, DoubtWords.Witness.OTHER_ENTRY);
   }
-
-  /** What an output entry is judged by: the density of its ln, and where it comes from. */
-  private record Side(Mixture density, DoubtWords.Witness witness) {}
 
   /** Judges an output entry by what another entry or the forecast tells of it. */
   private void judgeAgainst(ReadingId id, Side side) {
     Double entered = entries.get(id);
-    if (entered == null) {
-      return;
+    if (entered != null) {
+      judgeBy(id, side, SlipCandidate.output(target, id, entered, null, decimals(id, entered)));
     }
-    Mixture density = side.density();
-    Hypotheses hypotheses = new Hypotheses();
-    hypotheses.honest(density.logDensity(Math.log(Math.max(LEAST_OUTPUT, entered))));
-    for (SlipCandidate candidate :
-        SlipCandidate.output(
-            target, id, entered, null, EnteredDecimals.of(model.evidence(), id, entered))) {
-      double fit =
-          Double.isNaN(candidate.meant())
-              ? 0
-              : density.logDensity(Math.log(Math.max(LEAST_OUTPUT, candidate.meant())));
-      hypotheses.add(Set.of(id), candidate.slip(), candidate.meant(), candidate.logWeight() + fit);
-    }
-    note(hypotheses.find(NEEDED_LOG_ODDS), side.witness());
   }
 
   /** Returns the supply volts entered where they can be, else NaN. */
@@ -259,12 +253,5 @@ public final class StepJudge {
         .add(1 - HEAVY_TAIL, center, width)
         .add(HEAVY_TAIL, center, HEAVY_WIDTH * width)
         .build();
-  }
-
-  private void note(Hypotheses.Finding finding, DoubtWords.Witness witness) {
-    for (ReadingId id : finding.faulty()) {
-      doubts.put(
-          id, DoubtWords.of(id, entries.get(id), bands.bands().get(id), finding, witness, target));
-    }
   }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import loadwalk.numeric.PositiveMatrix;
 
 /**
  * Predicts the supply current above idle from the output, through the efficiency at the limit.
@@ -233,7 +234,7 @@ public final class EfficiencyModel {
     double[] logs = new double[SCALES.length];
     double best = Double.NEGATIVE_INFINITY;
     for (int s = 0; s < SCALES.length; s++) {
-      matrices[s] = PositiveMatrix.of(covariance(SCALES[s] * SCALES[s]));
+      matrices[s] = PositiveMatrix.of(covariance(SCALES[s] * SCALES[s]), 0);
       pulls[s] = new double[size];
       double squares = 0;
       for (int i = 0; i < size; i++) {

@@ -1,5 +1,7 @@
 package loadwalk.forecast.model;
 
+import loadwalk.numeric.PositiveMatrix;
+
 /**
  * Generalised least squares for one unknown level under correlated errors, with prediction.
  *
@@ -18,7 +20,7 @@ final class LevelFit {
   /** Inverts the covariance, which must be symmetric and positive definite. */
   LevelFit(double[][] covariance) {
     int n = covariance.length;
-    PositiveMatrix matrix = PositiveMatrix.of(covariance);
+    PositiveMatrix matrix = PositiveMatrix.of(covariance, 0);
     logDeterminant = matrix.logDeterminant();
     inverse = matrix.inverse();
     rowSums = new double[n];

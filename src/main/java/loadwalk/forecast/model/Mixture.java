@@ -1,6 +1,7 @@
 package loadwalk.forecast.model;
 
 import java.util.Arrays;
+import loadwalk.numeric.Quantiles;
 
 /**
  * A weighted sum of normal densities: the form of every predictive density here.
@@ -123,7 +124,7 @@ public final class Mixture {
   double quantile(double p) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    double z = Normal.quantile(p);
+    double z = Quantiles.normalQuantile(p);
     for (int i = 0; i < weights.length; i++) {
       low = Math.min(low, means[i] + z * deviations[i]);
       high = Math.max(high, means[i] + z * deviations[i]);

@@ -20,12 +20,6 @@ final class Normal {
   /** Standard deviations beyond which the formula is below its own error. */
   private static final double BEYOND = 8;
 
-  /** Standard deviations between which a quantile is sought. */
-  private static final double QUANTILE_REACH = 9;
-
-  /** To how much a quantile is found, standard deviations. */
-  private static final double QUANTILE_WIDTH = 1e-9;
-
   static {
     for (int i = 0; i < TABLE.length; i++) {
       TABLE[i] = cumulative(i / PER_UNIT - REACH);
@@ -74,20 +68,5 @@ final class Normal {
                 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
     double tail = density * series;
     return z < 0 ? tail : 1 - tail;
-  }
-
-  /** Returns the quantile of a probability strictly between 0 and 1, by bisection. */
-  static double quantile(double p) {
-    double low = -QUANTILE_REACH;
-    double high = QUANTILE_REACH;
-    while (high - low > QUANTILE_WIDTH) {
-      double middle = 0.5 * (low + high);
-      if (cumulative(middle) < p) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return 0.5 * (low + high);
   }
 }

@@ -130,15 +130,6 @@ public final class OutputModel {
     return both > TELLING ? shares[0] / both : Double.NaN;
   }
 
-  /** Returns the probability that a limit has set in among the loads measured. */
-  double limitedProbability() {
-    double sum = 0;
-    for (int i = railsTold ? 2 : 1; i < shares.length; i++) {
-      sum += shares[i];
-    }
-    return sum;
-  }
-
   /** Tells how many times wider than usual the readings scatter about the model. */
   double scale() {
     double sum = points.isEmpty() ? 1 : 0;

@@ -111,7 +111,8 @@ final class SagModel {
   /**
    * Returns the 97.5 % point of Student's t over that of the normal: what a scatter known from few
    * readings costs. Near enough in closed form, as it is needed anew for every reading (Abramowitz
-   * and Stegun, 26.7.5, from memory; 1 % low at five degrees).
+   * and Stegun, 26.7.5, from memory; 1 % low at five degrees). {@code Quantity.coverageFactor} is
+   * exact at another level, 95.45 %; taking it here would move every band of the supply volts.
    */
   private static double student(double freedom) {
     double z = StepBands.TAIL_QUANTILE * StepBands.TAIL_QUANTILE;

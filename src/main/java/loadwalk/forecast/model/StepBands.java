@@ -10,13 +10,14 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
+import loadwalk.numeric.Quantiles;
 
 /** The band of every reading of a step, and what the step asks of the bench but for its leads. */
 public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   private static final double TAIL = (1 - Band.LEVEL) / 2;
 
   /** The point of the normal at which the upper tail of a band begins. */
-  static final double TAIL_QUANTILE = -Normal.quantile(TAIL);
+  static final double TAIL_QUANTILE = -Quantiles.normalQuantile(TAIL);
 
   /**
    * The most that volts rise when the load is taken off, a fraction. Common practice, no source.

@@ -2,7 +2,6 @@ package loadwalk.forecast.model;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -11,8 +10,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.SplittableRandom;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.stat.regression.GLSMultipleLinearRegression;
 import org.junit.jupiter.api.Test;
 
@@ -69,33 +66,12 @@ class LevelFitTest {
   }
 
   @Test
-  void inverse_agreesWithALinearAlgebraLibrary() {
-    SplittableRandom random = new SplittableRandom(SEED + 1);
-    double[][] covariance = covariance(random, 9);
-    CholeskyDecomposition library = new CholeskyDecomposition(new Array2DRowRealMatrix(covariance));
-    PositiveMatrix matrix = PositiveMatrix.of(covariance);
-    double[][] expected = library.getSolver().getInverse().getData();
-    for (int i = 0; i < 9; i++) {
-      assertArrayEquals(expected[i], matrix.inverse()[i], 1e-9);
-    }
-    assertEquals(Math.log(library.getDeterminant()), matrix.logDeterminant(), 1e-9);
-  }
-
-  @Test
   void toward_anOldValueAgain_givesItBack() {
     double[][] covariance = {{2, 0.5}, {0.5, 1}};
     LevelFit fit = new LevelFit(covariance);
     LevelFit.Prediction again = fit.toward(new double[] {2, 0.5}, 2);
     assertArrayEquals(new double[] {1, 0}, again.weights(), 1e-12);
     assertEquals(0, again.variance(), 1e-12);
-  }
-
-  @Test
-  void of_aMatrixThatIsNoCovariance_isRefused() {
-    double[][] wrong = {{1, 2}, {2, 1}};
-    assertThrows(IllegalArgumentException.class, () -> PositiveMatrix.of(wrong));
-    double[][] unknown = {{Double.NaN}};
-    assertThrows(IllegalArgumentException.class, () -> PositiveMatrix.of(unknown));
   }
 
   /** Independent readings of variance s²: |C| = s²ⁿ, and a level known to s²/n. */

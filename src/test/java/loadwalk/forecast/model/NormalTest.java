@@ -3,7 +3,6 @@ package loadwalk.forecast.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import loadwalk.numeric.Gum;
-import loadwalk.numeric.Quantiles;
 import org.junit.jupiter.api.Test;
 
 class NormalTest {
@@ -12,13 +11,6 @@ class NormalTest {
     for (double z = -9; z <= 9; z += 0.0137) {
       assertEquals(Gum.normalCdf(z), Normal.cumulative(z), 1e-7, "z = " + z);
       assertEquals(Gum.normalCdf(z), Normal.quickCumulative(z), 1e-6, "z = " + z);
-    }
-  }
-
-  @Test
-  void quantile_agreesWithTheStatisticsLibrary() {
-    for (double p : new double[] {0.001, 0.025, 0.2, 0.5, 0.8, 0.975, 0.999}) {
-      assertEquals(Quantiles.normalQuantile(p), Normal.quantile(p), 1e-4, "p = " + p);
     }
   }
 

@@ -1,20 +1,23 @@
-package loadwalk.forecast.model;
+package loadwalk.numeric;
 
 /**
- * The inverse of a symmetric positive definite matrix, by Cholesky's method.
+ * Inverts a symmetric positive definite matrix by Cholesky's method: the normal equations of a fit,
+ * or a covariance.
  *
  * @param inverse the full inverse
  * @param logDeterminant the natural logarithm of the determinant of the matrix itself
  */
-record PositiveMatrix(double[][] inverse, double logDeterminant) {
+public record PositiveMatrix(double[][] inverse, double logDeterminant) {
 
   /**
-   * Inverts a matrix.
+   * Inverts a matrix given by its lower half.
    *
-   * @throws IllegalArgumentException if it is not positive definite
+   * @param singular the part of a diagonal element that must be left once the rows above are taken
+   *     out of it: 0 asks for no more than a positive one
+   * @throws IllegalArgumentException if less is left, so the rows depend on one another
    */
-  static PositiveMatrix of(double[][] matrix) {
-    double[][] lower = cholesky(matrix);
+  public static PositiveMatrix of(double[][] matrix, double singular) {
+    double[][] lower = cholesky(matrix, singular);
     double log = 0;
     for (int i = 0; i < lower.length; i++) {
       log += 2 * Math.log(lower[i][i]);
@@ -22,7 +25,7 @@ record PositiveMatrix(double[][] inverse, double logDeterminant) {
     return new PositiveMatrix(inverse(lower), log);
   }
 
-  private static double[][] cholesky(double[][] a) {
+  private static double[][] cholesky(double[][] a, double singular) {
     int n = a.length;
     double[][] lower = new double[n][n];
     for (int i = 0; i < n; i++) {
@@ -32,8 +35,8 @@ record PositiveMatrix(double[][] inverse, double logDeterminant) {
           rest -= lower[i][k] * lower[j][k];
         }
         if (i == j) {
-          if (!(rest > 0)) {
-            throw new IllegalArgumentException("the covariance is not positive definite");
+          if (!(rest > singular * a[i][i])) {
+            throw new IllegalArgumentException("the samples do not tell the parameters apart");
           }
           lower[i][i] = Math.sqrt(rest);
         } else {
