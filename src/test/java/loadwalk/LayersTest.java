@@ -48,6 +48,7 @@ class LayersTest {
           "forecast", List.of("", "caution", "model", "doubt", "standard"),
           "plan", List.of("wiring", ""),
           "report", List.of("page", "sheet", "rehearsal", "ledger", "plan", "wave"),
+          "view", List.of("canvas", "state", "form", "screen", "home", "walk", ""),
           "wave", List.of("", "file", "tone", "spectrum", "analysis"));
 
   private static final Set<String> WORLD =

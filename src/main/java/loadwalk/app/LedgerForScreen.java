@@ -17,8 +17,9 @@ import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerSort;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
-import loadwalk.view.LedgerRow;
 import loadwalk.view.ProgramEvent;
+import loadwalk.view.state.LedgerRow;
+import loadwalk.view.state.LedgerRows;
 import loadwalk.walk.Effect;
 
 /**
@@ -43,7 +44,8 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
       Ledger all = read.ledger().sorted(orders[index]);
       Ledger shown = asked.filter().isBlank() ? all : all.filtered(asked.filter());
       List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, e)).toList();
-      return new ProgramEvent.LedgerReady(rows, orders[index].word(), index, asked.filter());
+      return new ProgramEvent.LedgerReady(
+          new LedgerRows(rows, orders[index].word(), index, asked.filter()));
     } catch (IOException fault) {
       return new ProgramEvent.Told(fault.getMessage() + ".");
     }

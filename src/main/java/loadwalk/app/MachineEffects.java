@@ -24,7 +24,7 @@ import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
-import loadwalk.view.WaveFound;
+import loadwalk.view.state.WaveFound;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Fact;
@@ -230,7 +230,7 @@ public final class MachineEffects implements EffectRunner {
   List<ProgramEvent> capture(Effect.ReadCapture asked, Program program) {
     WalkState state = program.walk().orElseThrow().state();
     double limit = state.opened().sequence().limitThdPercent();
-    if (!program.waves().cautioned()) {
+    if (!program.state().waves().cautioned()) {
       return told("The cautions of a capture must be read and confirmed first.");
     }
     if (!asked.take()) {

@@ -102,7 +102,7 @@ record ProgramEffects(MachineEffects machine, Program program)
 
   @Override
   public List<ProgramEvent> takeCapture(Effect.TakeCapture asked) {
-    return machine.taken(program.waves().found(), asked.step());
+    return machine.taken(program.state().waves().found(), asked.step());
   }
 
   @Override

@@ -39,10 +39,10 @@ import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.plan.Rules;
 import loadwalk.tui.TtyTerminal;
-import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramUpdate;
+import loadwalk.view.canvas.Look;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 
@@ -243,7 +243,7 @@ final class ProgramStarter implements World {
   /** A walk that another Loadwalk holds can be looked at; all else is told in a sentence. */
   private int withoutWalk(ProgramRunner runner, Look look) {
     String missing = "The home screen needs a terminal; see loadwalk --help for commands.";
-    err.println(look.text(runner.program().notice().orElse(missing)));
+    err.println(look.text(runner.program().state().notice().orElse(missing)));
     List<String> watched = runner.program().text();
     watched.forEach(line -> out.println(look.text(line)));
     return watched.isEmpty() ? ExitCode.BAD_INPUT : ExitCode.HELD;

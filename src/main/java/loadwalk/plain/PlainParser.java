@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
-import loadwalk.view.Waves;
+import loadwalk.view.state.Waves;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;

@@ -4,7 +4,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.EnumMap;
 import java.util.Map;
-import loadwalk.view.Key;
+import loadwalk.view.canvas.Key;
 
 /** Knows Lanterna's names of keys, so that nothing else has to. */
 public final class KeyMap {

@@ -5,7 +5,7 @@ import com.googlecode.lanterna.TextColor.ANSI;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
 import java.util.List;
-import loadwalk.view.Style;
+import loadwalk.view.canvas.Style;
 
 /** Gives each style its look, from the sixteen colours or without any. */
 enum Palette {

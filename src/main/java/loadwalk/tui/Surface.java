@@ -3,9 +3,9 @@ package loadwalk.tui;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
-import loadwalk.view.Frame;
-import loadwalk.view.Size;
-import loadwalk.view.Style;
+import loadwalk.view.canvas.Frame;
+import loadwalk.view.canvas.Size;
+import loadwalk.view.canvas.Style;
 
 /**
  * Puts frames on a terminal, only the cells that changed.

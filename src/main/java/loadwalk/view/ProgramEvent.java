@@ -3,6 +3,15 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.chart.Chart;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.home.NewWalkScreen;
+import loadwalk.view.screen.TextScreen;
+import loadwalk.view.state.ConnectedMeters;
+import loadwalk.view.state.LedgerRows;
+import loadwalk.view.state.Library;
+import loadwalk.view.state.Live;
+import loadwalk.view.state.ProgramState;
+import loadwalk.view.state.WaveFound;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
@@ -69,20 +78,20 @@ public sealed interface ProgramEvent {
   record LibraryRead(Library library) implements News {
     @Override
     public Program toldTo(Program program) {
-      return program.with(library);
+      return program.knowing(program.state().with(library));
     }
   }
 
   /** The practice bench's meters were read. */
-  record PracticeRead(Optional<Program.Practice> practice) implements News {
+  record PracticeRead(Optional<ProgramState.Practice> practice) implements News {
     @Override
     public Program toldTo(Program program) {
-      return program.practising(practice);
+      return program.knowing(program.state().practising(practice));
     }
   }
 
   /** The connected meters of the bench have said something. */
-  record MetersRead(Meters meters) implements ProgramEvent {
+  record MetersRead(ConnectedMeters meters) implements ProgramEvent {
     @Override
     public ProgramNext reach(Program program, ProgramUpdate update) {
       return ProgramUpdate.metered(program, meters);
@@ -93,7 +102,7 @@ public sealed interface ProgramEvent {
   record CautionRead() implements News {
     @Override
     public Program toldTo(Program program) {
-      return program.capturing(program.waves().confirmed());
+      return program.knowing(program.state().capturing(program.state().waves().confirmed()));
     }
   }
 
@@ -107,7 +116,7 @@ public sealed interface ProgramEvent {
     @Override
     public Program toldTo(Program program) {
       return program
-          .capturing(program.waves().after(found))
+          .knowing(program.state().capturing(program.state().waves().after(found)))
           .saying(Optional.empty())
           .on(program.screen().afterCapture(asked, found));
     }
@@ -117,7 +126,7 @@ public sealed interface ProgramEvent {
   record LiveHeard(Live live) implements News {
     @Override
     public Program toldTo(Program program) {
-      return program.hearing(live);
+      return program.knowing(program.state().hearing(live));
     }
   }
 
@@ -125,7 +134,7 @@ public sealed interface ProgramEvent {
   record InputKnown(CaptureSetup setup) implements News {
     @Override
     public Program toldTo(Program program) {
-      return program.capturing(program.waves().calibrated(setup));
+      return program.knowing(program.state().capturing(program.state().waves().calibrated(setup)));
     }
   }
 
@@ -135,9 +144,7 @@ public sealed interface ProgramEvent {
     public Program toldTo(Program program) {
       return program
           .screen()
-          .ofWalk()
-          .filter(screen -> program.isAt(step))
-          .map(screen -> WaveScreen.of(step, program.waves(), screen).holding(file))
+          .withHeld(step, file, program.state())
           .map(wave -> program.on(wave).saying(Optional.empty()))
           .orElse(program.saying(Optional.of("The held wave is kept in " + file + ".")));
     }
@@ -180,30 +187,17 @@ public sealed interface ProgramEvent {
   record FormsWanted(String sequence) implements News {
     @Override
     public Program toldTo(Program program) {
-      NewWalk draft = NewWalk.empty().on(sequence);
-      return program.on(new NewWalkScreen(NewWalkScreen.Stage.AMPLIFIER, 0, draft));
+      return program.on(NewWalkScreen.on(sequence));
     }
   }
 
-  /**
-   * The ledger was read.
-   *
-   * @param rows its walks in their order
-   * @param order the order in words
-   * @param sort the index of the order
-   * @param filter the words each walk holds
-   */
-  record LedgerReady(List<LedgerRow> rows, String order, int sort, String filter) implements News {
-    /** Copies the rows. */
-    public LedgerReady {
-      rows = List.copyOf(rows);
-    }
-
+  /** The ledger was read. */
+  record LedgerReady(LedgerRows ledger) implements News {
     @Override
     public Program toldTo(Program program) {
       return program
           .screen()
-          .withLedger(this)
+          .withLedger(ledger)
           .map(screen -> program.on(screen).saying(Optional.empty()))
           .orElse(program);
     }

@@ -4,13 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.canvas.TextField;
+import loadwalk.view.screen.Answer;
+import loadwalk.view.state.Alarm;
+import loadwalk.view.state.ConnectedMeters;
+import loadwalk.view.state.SupplyWatch;
+import loadwalk.view.walk.WalkScreen;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
-import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.Next;
-import loadwalk.walk.StepState.Status;
 import loadwalk.walk.WalkState;
 import loadwalk.walk.Walker;
 
@@ -33,34 +38,36 @@ public final class ProgramUpdate {
   /** Time makes a value stale even where its meter says nothing more. */
   static Program aged(Program program, Event event) {
     Optional<Event.Tick> tick = event.tick();
-    return tick.isPresent() && !program.meters().isEmpty()
-        ? program.metering(
-            program
-                .meters()
-                .at(TimeUnit.NANOSECONDS.toMillis(tick.get().monoNanos()), tick.get().wallMillis()))
-        : program;
+    if (tick.isEmpty() || program.state().meters().isEmpty()) {
+      return program;
+    }
+    long monoMillis = TimeUnit.NANOSECONDS.toMillis(tick.get().monoNanos());
+    long wallMillis = tick.get().wallMillis();
+    return program.knowing(
+        program.state().metering(program.state().meters().at(monoMillis, wallMillis)));
   }
 
   /**
    * Rings when supply current or terminal volts leave what the brief says, and if it gets other.
    */
-  static ProgramNext metered(Program program, Meters read) {
-    Optional<Alarm> before = program.meters().alarm();
+  static ProgramNext metered(Program program, ConnectedMeters read) {
+    Optional<Alarm> before = program.state().meters().alarm();
     Optional<Alarm> alarm = SupplyWatch.alarm(program.walk(), read.alarming(before));
     boolean other = !alarm.map(Alarm::kind).equals(before.map(Alarm::kind));
     boolean rings = other && alarm.filter(a -> a.kind().rings()).isPresent();
     List<Effect> effects = rings ? List.of(new Effect.Bell()) : List.of();
-    return new ProgramNext(program.metering(read.alarming(alarm)), effects);
+    return new ProgramNext(
+        program.knowing(program.state().metering(read.alarming(alarm))), effects);
   }
 
   ProgramNext pressed(Program program, Key key) {
     if (key.is(Key.Kind.ESCAPE) && program.walk().isPresent()) {
-      boolean asked = program.walk().get().isStopped() && program.screen().ofWalk().isPresent();
+      boolean asked = program.walk().get().isStopped() && program.screen().isWalk();
       Program walking = asked ? program : program.on(WalkScreen.fresh());
       return walked(walking.saying(Optional.empty()), List.of(new Intent.Stop()));
     }
     Program heard = program.with(program.walk().map(Model::silent));
-    Answer answer = heard.screen().press(key, heard);
+    Answer answer = heard.screen().press(key, heard.state());
     Program next = heard.on(answer.next()).saying(answer.notice());
     ProgramNext done = walked(next, answer.intents());
     if (isRefused(answer, done)) {
@@ -83,7 +90,7 @@ public final class ProgramUpdate {
     int most = Math.min(text.length(), PASTE_MOST);
     for (char c : text.substring(0, most).toCharArray()) {
       if (!Character.isISOControl(c)) {
-        now = now.on(now.screen().press(Key.of(c), now).next());
+        now = now.on(now.screen().press(Key.of(c), now.state()).next());
       }
     }
     return ProgramNext.quiet(
@@ -105,30 +112,8 @@ public final class ProgramUpdate {
     return new ProgramNext(now, effects);
   }
 
-  /**
-   * What was being typed for one step must not reach the next, or the same one in another state.
-   */
   private static Program settled(Program program, Model next) {
-    Program now = program.with(Optional.of(next));
     WalkState before = program.walk().orElseThrow().state();
-    String step = next.state().currentId();
-    boolean sameStep = before.currentId().equals(step);
-    boolean same =
-        sameStep
-            && before.hold() == next.state().hold()
-            && before.step(step).status() == next.state().step(step).status()
-            && isToBeArmed(before) == isToBeArmed(next.state());
-    Optional<WalkScreen> screen = program.screen().ofWalk();
-    if (same || screen.isEmpty()) {
-      return now;
-    }
-    boolean started = sameStep && next.state().step(step).status() == Status.RUNNING;
-    boolean begun = started && before.step(step).status() == Status.BRIEFED;
-    int row = begun ? RunKeys.firstRow(next.state()) : started ? screen.get().focus() : 0;
-    return now.on(screen.get().at(row));
-  }
-
-  private static boolean isToBeArmed(WalkState state) {
-    return state.current().filter(planned -> Gate.needsArming(state, planned)).isPresent();
+    return program.with(Optional.of(next)).on(program.screen().afterWalk(before, next.state()));
   }
 }

@@ -1,35 +1,33 @@
 package loadwalk.view;
 
+import java.util.Optional;
+import loadwalk.text.Sentence;
+import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.Size;
+import loadwalk.view.canvas.Style;
 import loadwalk.walk.Model;
 
 /** What shows on a terminal too small for the screens: its need, and that the stop key works. */
 final class TooSmall {
+  private static final String OFF = "OUTPUT DOWN, SUPPLY OFF. Then make the window larger.";
+
   private TooSmall() {}
 
-  static void paint(Canvas canvas, Program program) {
-    boolean stopped = program.walk().filter(Model::isStopped).isPresent();
-    if (stopped) {
-      canvas.paragraph(
-          0,
-          0,
-          canvas.columns(),
-          3,
-          "OUTPUT DOWN, SUPPLY OFF. Then make the window larger.",
-          Style.HALT);
+  static void paint(Canvas canvas, Optional<Model> walk) {
+    if (walk.filter(Model::isStopped).isPresent()) {
+      canvas.paragraph(0, 0, canvas.columns(), 3, OFF, Style.HALT);
       return;
     }
-    String walking = program.walk().isPresent() ? " Esc still stops the walk at once." : "";
     String sentence =
-        "Loadwalk needs "
-            + Size.LEAST.columns()
-            + " columns and "
-            + Size.LEAST.rows()
-            + " rows; this window has "
-            + canvas.columns()
-            + " and "
-            + canvas.rows()
-            + "."
-            + walking;
+        Sentence.of(
+            walk.isPresent()
+                ? "Loadwalk needs {} columns and {} rows; this window has {} and {}."
+                    + " Esc still stops the walk at once."
+                : "Loadwalk needs {} columns and {} rows; this window has {} and {}.",
+            Size.LEAST.columns(),
+            Size.LEAST.rows(),
+            canvas.columns(),
+            canvas.rows());
     canvas.paragraph(0, 0, canvas.columns(), canvas.rows(), sentence, Style.STRONG);
   }
 }

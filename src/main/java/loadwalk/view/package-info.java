@@ -9,8 +9,12 @@
  *                                  Program.paint ──> Frame
  * </pre>
  *
- * <p>Effects are done elsewhere; what comes of them reaches the program as a {@link
- * loadwalk.view.ProgramEvent}. Open {@link loadwalk.view.ProgramUpdate} first, then {@link
- * loadwalk.view.WalkScreen}.
+ * <p>A {@link loadwalk.view.Program} is a screen and the state that it shows. Effects are done
+ * elsewhere; what comes of them reaches the program as a {@link loadwalk.view.ProgramEvent}. Open
+ * {@link loadwalk.view.ProgramUpdate} first.
+ *
+ * <p>Rooms, from the bottom up: {@link loadwalk.view.canvas}, {@link loadwalk.view.state}, {@link
+ * loadwalk.view.form}, {@link loadwalk.view.screen}, {@link loadwalk.view.home}, {@link
+ * loadwalk.view.walk}, and this package on top.
  */
 package loadwalk.view;

@@ -20,13 +20,13 @@ import loadwalk.app.store.ProgramUnderTest;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
-import loadwalk.view.Frame;
-import loadwalk.view.Key;
-import loadwalk.view.Live;
-import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
-import loadwalk.view.Size;
+import loadwalk.view.canvas.Frame;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.canvas.Look;
+import loadwalk.view.canvas.Size;
+import loadwalk.view.state.Live;
 import loadwalk.walk.Effect;
 import loadwalk.walk.StepState;
 import org.junit.jupiter.api.Test;
@@ -86,7 +86,7 @@ class LiveWalkTest {
   }
 
   private Live live() {
-    return program.program().live();
+    return program.program().state().live();
   }
 
   private void until(BooleanSupplier done) {
@@ -180,7 +180,7 @@ class LiveWalkTest {
     Program before = program.program();
     press(Key.Kind.LISTEN);
     assertTrue(picture().contains("asks for output volts"), this::picture);
-    assertEquals(before.live(), program.program().live());
+    assertEquals(before.state().live(), program.program().state().live());
     assertEquals(List.of(), opened);
   }
 
@@ -193,6 +193,6 @@ class LiveWalkTest {
     assertTrue(picture().contains("only through a divider"), this::picture);
     press(Key.Kind.ENTER);
     until(() -> live().state() == Live.State.OPENING);
-    assertEquals(57, program.program().waves().setup().divider().orElseThrow());
+    assertEquals(57, program.program().state().waves().setup().divider().orElseThrow());
   }
 }

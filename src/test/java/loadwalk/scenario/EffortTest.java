@@ -53,12 +53,14 @@ class EffortTest {
     int frames = bench.frames();
     int cells = bench.cells();
     int forces = bench.disk().forces();
-    var meters = bench.program().program().practice();
+    var meters = bench.program().program().state().practice();
     int judgements = bench.program().judgements();
     bench.press("Enter");
     assertEquals(1, bench.program().judgements() - judgements);
     assertSame(
-        meters, bench.program().program().practice(), "the practice bench was reckoned anew");
+        meters,
+        bench.program().program().state().practice(),
+        "the practice bench was reckoned anew");
     assertEquals(1, bench.disk().forces() - forces);
     assertEquals(1, bench.frames() - frames);
     int painted = bench.cells() - cells;

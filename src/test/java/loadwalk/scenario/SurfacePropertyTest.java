@@ -8,8 +8,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Random;
 import loadwalk.tui.Surface;
-import loadwalk.view.Frame;
-import loadwalk.view.Size;
+import loadwalk.view.canvas.Frame;
+import loadwalk.view.canvas.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

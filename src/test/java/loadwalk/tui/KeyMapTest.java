@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-import loadwalk.view.Key;
+import loadwalk.view.canvas.Key;
 import org.junit.jupiter.api.Test;
 
 class KeyMapTest {

@@ -10,6 +10,10 @@ import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
 import loadwalk.chart.Series.Point;
 import loadwalk.plan.StockRules;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.canvas.Look;
+import loadwalk.view.canvas.Size;
+import loadwalk.view.state.LedgerRows;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 import org.junit.jupiter.api.Test;
@@ -73,12 +77,12 @@ class ChartScreenTest {
   void f6_withoutCharts_saysSo() {
     hear(new ProgramEvent.TextReady("Plan", List.of("a line")));
     press(Key.Kind.F6);
-    assertEquals("There are no charts here.", program.notice().orElseThrow());
+    assertEquals("There are no charts here.", program.state().notice().orElseThrow());
   }
 
   @Test
   void ledgerReadInTheBackground_doesNotPushAnotherScreenAside() {
-    ProgramEvent ready = new ProgramEvent.LedgerReady(List.of(), "newest", 0, "");
+    ProgramEvent ready = new ProgramEvent.LedgerReady(new LedgerRows(List.of(), "newest", 0, ""));
     hear(new ProgramEvent.TextReady("Help", List.of("reading help")));
     hear(ready);
     assertTrue(String.join("\n", shown(Size.LEAST, false)).contains("reading help"));

@@ -24,6 +24,10 @@ import loadwalk.meter.MeterWatch;
 import loadwalk.plan.StockRules;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.canvas.Look;
+import loadwalk.view.canvas.Size;
+import loadwalk.view.state.ConnectedMeters;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Event;
@@ -127,7 +131,7 @@ class MetersOnScreenTest {
     amps = amps.after(ampsNow, now);
     hear(
         new ProgramEvent.MetersRead(
-            new Meters(List.of(volts, amps), now, WALL + now, Optional.empty())));
+            new ConnectedMeters(List.of(volts, amps), now, WALL + now, Optional.empty())));
   }
 
   private static MeterReading value(ReadingId id, double value) {
@@ -175,10 +179,12 @@ class MetersOnScreenTest {
     assertEquals(0.02 / Math.sqrt(2), by.scatter(), 1e-9);
     assertEquals(1.6, step().latest(ReadingId.SUPPLY_AMPS).orElseThrow().value(), 1e-9);
     assertTrue(
-        program.notice().orElseThrow().contains("Spread of the last 2: "), program.notice().get());
+        program.state().notice().orElseThrow().contains("Spread of the last 2: "),
+        program.state().notice().get());
     assertTrue(
-        program.notice().orElseThrow().contains("supply volts 20 mV"), program.notice().get());
-    assertTrue(program.notice().orElseThrow().endsWith("; read within 0.0 s."), screen());
+        program.state().notice().orElseThrow().contains("supply volts 20 mV"),
+        program.state().notice().get());
+    assertTrue(program.state().notice().orElseThrow().endsWith("; read within 0.0 s."), screen());
     metersSay(volts(13.69), amps(1.7));
     assertTrue(screen().contains("meters now: supply amps 1.70 A, supply volts 13.69 V"), screen());
     assertEquals(state(), FactText.walk(journal));
@@ -208,7 +214,8 @@ class MetersOnScreenTest {
       press(Key.Kind.F11);
       assertEquals(0, step().entryCount(), reading.toString());
       assertTrue(
-          program.notice().orElseThrow().contains("nothing was entered"), reading.toString());
+          program.state().notice().orElseThrow().contains("nothing was entered"),
+          reading.toString());
     }
   }
 
@@ -220,7 +227,7 @@ class MetersOnScreenTest {
     assertTrue(screen().contains("stale, 7 s old"), screen());
     press(Key.Kind.F8);
     assertEquals(0, step().entryCount());
-    assertTrue(program.notice().orElseThrow().contains("last answered 7 s ago"), screen());
+    assertTrue(program.state().notice().orElseThrow().contains("last answered 7 s ago"), screen());
   }
 
   @Test
@@ -231,7 +238,7 @@ class MetersOnScreenTest {
     press(Key.Kind.F8);
     assertTrue(step().latest(ReadingId.SUPPLY_VOLTS).isEmpty());
     assertTrue(step().latest(ReadingId.SUPPLY_AMPS).isPresent());
-    assertTrue(program.notice().orElseThrow().contains("is its hold on?"), screen());
+    assertTrue(program.state().notice().orElseThrow().contains("is its hold on?"), screen());
   }
 
   @Test
@@ -288,13 +295,13 @@ class MetersOnScreenTest {
     metersSay(volts(13.69), amps(9.4));
     metersSay(volts(13.7), amps(9.5));
     press(Key.Kind.F8);
-    String notice = program.notice().orElseThrow();
-    String alarm = program.meters().alarm().orElseThrow().sentence();
+    String notice = program.state().notice().orElseThrow();
+    String alarm = program.state().meters().alarm().orElseThrow().sentence();
     assertTrue(alarm.length() > 78 && notice.length() > 78, alarm + notice);
     String told = least().replaceAll("\\s+", " ");
     assertTrue(told.contains(alarm + " " + notice), least());
     press(Key.Kind.F4);
-    String what = program.meters().alarm().orElseThrow().what();
+    String what = program.state().meters().alarm().orElseThrow().what();
     assertEquals(" " + what, least().lines().findFirst().orElseThrow().stripTrailing());
   }
 
@@ -335,7 +342,7 @@ class MetersOnScreenTest {
     metersSay(volts(13.7), amps(8.0));
     metersSay(volts(13.71), amps(1.6));
     press(Key.Kind.F8);
-    String told = program.notice().orElseThrow();
+    String told = program.state().notice().orElseThrow();
     assertTrue(told.startsWith("NOT SETTLED, wait and take again by F11: supply amps. "), told);
     assertTrue(told.contains("supply amps 6.4 A"), told);
   }
@@ -353,7 +360,8 @@ class MetersOnScreenTest {
     assertEquals(1, step().entries().get(ReadingId.SUPPLY_VOLTS).size());
     press(Key.Kind.F8);
     assertTrue(
-        program.notice().orElseThrow().contains("in already; F11 takes one again"), screen());
+        program.state().notice().orElseThrow().contains("in already; F11 takes one again"),
+        screen());
   }
 
   @Test
@@ -406,7 +414,7 @@ class MetersOnScreenTest {
               .after(value(ReadingId.SINK_CELSIUS, celsius), now);
       hear(
           new ProgramEvent.MetersRead(
-              new Meters(List.of(heat), now, WALL + now, Optional.empty())));
+              new ConnectedMeters(List.of(heat), now, WALL + now, Optional.empty())));
       assertTrue(screen(80).contains("meter " + celsius + "0 °C"), screen(80));
       press(Key.Kind.F11);
     }
@@ -417,9 +425,11 @@ class MetersOnScreenTest {
   @Test
   void withoutAnyMeter_typingWorks_andTheKeysSayWhy() {
     press(Key.Kind.F8);
-    assertEquals(Optional.of(MeterFill.NO_METER), program.notice());
+    assertEquals(
+        Optional.of("No meter of this bench is connected; type the readings."),
+        program.state().notice());
     press(Key.Kind.F11);
-    assertTrue(program.notice().orElseThrow().startsWith("No meter for the "), screen());
+    assertTrue(program.state().notice().orElseThrow().startsWith("No meter for the "), screen());
     "1.6 A".chars().forEach(c -> hear(new ProgramEvent.Pressed(Key.of((char) c))));
     press(Key.Kind.ENTER);
     assertEquals(1, step().entryCount(), screen());

@@ -10,10 +10,10 @@ import loadwalk.plain.PlainWriter;
 import loadwalk.plain.SimulatedHand;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.view.Alarm;
-import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
+import loadwalk.view.canvas.Look;
+import loadwalk.view.state.Alarm;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Gate;
@@ -112,7 +112,7 @@ public final class PlainLoop {
               + " characters; nothing of it was taken.");
       return false;
     }
-    PlainAnswer meant = PlainParser.parse(line, model(), runner.program().waves());
+    PlainAnswer meant = PlainParser.parse(line, model(), runner.program().state().waves());
     if (meant.effects().contains(new Effect.Leave())) {
       return mayQuit();
     }
@@ -160,8 +160,8 @@ public final class PlainLoop {
     Program before = runner.program();
     runner.perform(effect);
     Program after = runner.program();
-    if (after.waves().found() != before.waves().found()) {
-      after.waves().lines().forEach(this::print);
+    if (after.state().waves().found() != before.state().waves().found()) {
+      after.state().waves().lines().forEach(this::print);
     }
     tellChanges(before.walk().orElseThrow());
     if (after.screen() != before.screen()) {
@@ -182,7 +182,7 @@ public final class PlainLoop {
   private void tellChanges(Model before) {
     runner.program().walk().ifPresent(after -> writer.changes(before, after).forEach(this::print));
     runner.takeNotice().ifPresent(this::print);
-    Optional<Alarm> alarm = runner.program().meters().alarm();
+    Optional<Alarm> alarm = runner.program().state().meters().alarm();
     if (!alarm.map(Alarm::kind).equals(saidAlarm)) {
       alarm.map(Alarm::sentence).ifPresent(this::print);
       saidAlarm = alarm.map(Alarm::kind);

@@ -28,7 +28,7 @@ public final class ProgramRunner {
 
   /** Takes the notice down and returns it, so that it is told once. */
   Optional<String> takeNotice() {
-    Optional<String> notice = program.notice();
+    Optional<String> notice = program.state().notice();
     program = program.silent();
     return notice;
   }

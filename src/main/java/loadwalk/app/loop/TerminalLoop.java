@@ -11,10 +11,10 @@ import java.util.concurrent.TimeUnit;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
 import loadwalk.tui.TtyTerminal;
-import loadwalk.view.Key;
-import loadwalk.view.Look;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramPainter;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.canvas.Look;
 import loadwalk.walk.Event;
 
 /**

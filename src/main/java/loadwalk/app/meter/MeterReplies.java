@@ -13,7 +13,7 @@ import loadwalk.meter.Act;
 import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
 import loadwalk.meter.MeterWatch;
-import loadwalk.view.Meters;
+import loadwalk.view.state.ConnectedMeters;
 
 /** What the meters of a bench have said so far; written by their threads, read by the loop's. */
 final class MeterReplies {
@@ -67,12 +67,13 @@ final class MeterReplies {
   }
 
   /** Returns what is on the board, once for every change. */
-  synchronized Optional<Meters> news() {
+  synchronized Optional<ConnectedMeters> news() {
     if (!changed) {
       return Optional.empty();
     }
     changed = false;
     List<MeterWatch> all = new ArrayList<>(watches.values());
-    return Optional.of(new Meters(all, monoMillis(), clocks.wallMillis(), Optional.empty()));
+    return Optional.of(
+        new ConnectedMeters(all, monoMillis(), clocks.wallMillis(), Optional.empty()));
   }
 }

@@ -5,10 +5,11 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.app.loop.Clocks;
 import loadwalk.bench.ReadingId;
-import loadwalk.view.MeterFill;
-import loadwalk.view.Meters;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
+import loadwalk.view.state.ConnectedMeters;
+import loadwalk.view.state.MeterFill;
+import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Fact;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
@@ -68,7 +69,7 @@ public final class MetersOfWalk {
   /** Enters what the meters show. */
   public List<ProgramEvent> fill(Program program) {
     if (practice.isEmpty()) {
-      MeterFill fill = MeterFill.all(program);
+      MeterFill fill = MeterFill.all(program.state());
       ProgramEvent told = new ProgramEvent.Told(fill.told());
       return fill.intent()
           .<List<ProgramEvent>>map(intent -> List.of(new ProgramEvent.OfWalk(intent), told))
@@ -92,7 +93,7 @@ public final class MetersOfWalk {
    * walk has moved or its warm-up went on for a while.
    */
   public List<ProgramEvent> news(Program program) {
-    Optional<Meters> meters = board.flatMap(MeterReplies::news);
+    Optional<ConnectedMeters> meters = board.flatMap(MeterReplies::news);
     if (meters.isPresent()) {
       return List.of(new ProgramEvent.MetersRead(meters.get()));
     }
@@ -104,8 +105,8 @@ public final class MetersOfWalk {
     return List.of(new ProgramEvent.PracticeRead(now.map(this::read)));
   }
 
-  private Program.Practice read(Moment now) {
-    return new Program.Practice(practice.orElseThrow().of(now.state, now.warmSeconds), speed);
+  private ProgramState.Practice read(Moment now) {
+    return new ProgramState.Practice(practice.orElseThrow().of(now.state, now.warmSeconds), speed);
   }
 
   /** What the practice meters depend on. */

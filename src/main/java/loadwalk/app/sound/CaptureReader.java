@@ -13,7 +13,7 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Visible;
-import loadwalk.view.WaveFound;
+import loadwalk.view.state.WaveFound;
 import loadwalk.walk.Capture;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureException;

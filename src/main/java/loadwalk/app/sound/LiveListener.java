@@ -3,7 +3,7 @@ package loadwalk.app.sound;
 import java.io.IOException;
 import java.util.Optional;
 import loadwalk.app.store.DiskFaults;
-import loadwalk.view.Live;
+import loadwalk.view.state.Live;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.analysis.LiveMeter;
 import loadwalk.wave.analysis.LiveReading;

@@ -13,9 +13,9 @@ import loadwalk.app.store.DataHome;
 import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.WalkName;
 import loadwalk.practice.PracticeTone;
-import loadwalk.view.Live;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
+import loadwalk.view.state.Live;
 import loadwalk.walk.Model;
 import loadwalk.walk.PracticeAnswers;
 import loadwalk.walk.StepState.Status;
@@ -59,7 +59,7 @@ public final class WalkSound {
     LiveListener fresh =
         new LiveListener(
             practice.orElse(machine),
-            program.waves().setup().channel(),
+            program.state().waves().setup().channel(),
             state.opened().sequence().toneHertz(),
             state.opened().sequence().limitThdPercent(),
             nudge);

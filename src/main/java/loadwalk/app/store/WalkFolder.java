@@ -13,7 +13,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
-import loadwalk.view.Library;
+import loadwalk.view.state.Library;
 import loadwalk.walk.Fact;
 import loadwalk.walk.FactText;
 import loadwalk.walk.Stamped;

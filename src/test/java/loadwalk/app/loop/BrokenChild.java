@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.util.List;
 import loadwalk.app.Main;
 import loadwalk.plan.StockRules;
-import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramUpdate;
+import loadwalk.view.canvas.Look;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 

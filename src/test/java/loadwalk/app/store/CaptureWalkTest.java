@@ -23,9 +23,9 @@ import loadwalk.app.loop.ProgramRunner;
 import loadwalk.bench.ReadingId;
 import loadwalk.plan.StockRules;
 import loadwalk.result.Criterion;
-import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramUpdate;
+import loadwalk.view.canvas.Look;
 import loadwalk.walk.Capture;
 import loadwalk.walk.Effect;
 import loadwalk.walk.StepState;
@@ -136,8 +136,8 @@ class CaptureWalkTest {
     runner.perform(new Effect.CloseWalk());
     effects.resume(new WalkName(name)).forEach(runner::accept);
     assertEquals(List.of(before), step().captures());
-    assertTrue(runner.program().waves().cautioned());
-    assertEquals(42, runner.program().waves().setup().fullScaleVolts().orElseThrow());
+    assertTrue(runner.program().state().waves().cautioned());
+    assertEquals(42, runner.program().state().waves().setup().fullScaleVolts().orElseThrow());
   }
 
   @Test

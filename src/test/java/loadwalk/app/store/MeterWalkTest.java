@@ -21,12 +21,12 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.meter.SimulatedInstrument;
 import loadwalk.plan.StockRules;
-import loadwalk.view.Key;
-import loadwalk.view.Look;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramUpdate;
-import loadwalk.view.Size;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.canvas.Look;
+import loadwalk.view.canvas.Size;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Entry;
 import loadwalk.walk.Intent;
@@ -84,7 +84,7 @@ class MeterWalkTest {
     Effect.OpenWalk asked =
         new Effect.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);
     effects.open(asked).forEach(runner::accept);
-    assertTrue(runner.program().walk().isPresent(), runner.program().notice().orElse(""));
+    assertTrue(runner.program().walk().isPresent(), runner.program().state().notice().orElse(""));
     return effects;
   }
 

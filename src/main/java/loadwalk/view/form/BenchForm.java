@@ -1,0 +1,221 @@
+package loadwalk.view.form;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import loadwalk.bench.Bench;
+import loadwalk.bench.BenchFiles;
+import loadwalk.bench.Lead;
+import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Meter;
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
+import loadwalk.quantity.Unit;
+import loadwalk.view.canvas.Words;
+
+/** The form of a bench: its lines, and the way to and from a record. */
+public final class BenchForm {
+  /** What each line of the form is called. */
+  public static final List<String> LABELS =
+      List.of("name", "supplies", "leads", "fuse at the source", "load resistors", "meters");
+
+  /** What to type into each line. */
+  public static final List<String> HINTS =
+      List.of(
+          "needed, such as North bench",
+          "13.8 V 60 A; 13.8 V 40 A",
+          "plus AWG 4 1.5 m; minus 25 mm2 1.5 m x2",
+          "amperes, such as 100",
+          "4 ohm 5 % 100 W x4; 2 ohm 1 % 50 W x2",
+          "DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz; clamp supplyAmps 2 % 5 digits 0.1");
+
+  private static final String NUMBER = "([^\\s;]+?)";
+  private static final Pattern SUPPLY =
+      Pattern.compile("(?i)" + NUMBER + "\\s*V\\s+" + NUMBER + "\\s*A");
+  private static final Pattern LEAD =
+      Pattern.compile(
+          "(?i)(.+?)\\s+(?:AWG\\s*([1-4]/0|[0-9]+)|"
+              + NUMBER
+              + "\\s*mm(?:2|²))\\s+"
+              + NUMBER
+              + "\\s*m(?:\\s+x\\s*([0-9]+))?");
+  private static final Pattern LOAD =
+      Pattern.compile(
+          "(?i)"
+              + NUMBER
+              + "\\s*(?:ohms?|Ω)\\s+"
+              + NUMBER
+              + "\\s*%\\s+"
+              + NUMBER
+              + "\\s*W(?:\\s+x\\s*([0-9]+))?");
+  private static final Pattern METER =
+      Pattern.compile(
+          "(?i)(.+?)\\s+([a-z]+)\\s+"
+              + NUMBER
+              + "\\s*%\\s+"
+              + NUMBER
+              + "\\s*digits?\\s+"
+              + NUMBER
+              + "(?:\\s+([0-9.]+)\\s*-\\s*([0-9.]+)\\s*Hz)?");
+
+  private static final int SUPPLIES = 1;
+  private static final int LEADS = 2;
+  private static final int FUSE = 3;
+  private static final int LOADS = 4;
+  private static final int METERS = 5;
+
+  private BenchForm() {}
+
+  /** Returns the lines of an empty form. */
+  public static List<String> blank() {
+    return Collections.nCopies(LABELS.size(), "");
+  }
+
+  /** Reads the bench from its lines. */
+  public static FormRead<Bench> read(List<String> texts) {
+    return FormLines.read(texts, 1, BenchForm::bench, BenchFiles.BENCH::faults);
+  }
+
+  private static Bench bench(FormLines lines) {
+    return new Bench(
+        lines.requiredText(0, "A name"),
+        lines.parts(SUPPLIES, SUPPLY, HINTS.get(SUPPLIES), BenchForm::supply),
+        lines.parts(LEADS, LEAD, HINTS.get(LEADS), BenchForm::lead),
+        lines.optionalNumber(FUSE, Unit.AMPERE),
+        lines.parts(LOADS, LOAD, HINTS.get(LOADS), BenchForm::load),
+        lines.parts(METERS, METER, HINTS.get(METERS), BenchForm::meter),
+        Bench.DEFAULT_USABLE_FRACTION);
+  }
+
+  private static Supply supply(Matcher m) {
+    return new Supply(
+        FormLines.number(SUPPLIES, m.group(1), Unit.VOLT),
+        FormLines.number(SUPPLIES, m.group(2), Unit.AMPERE));
+  }
+
+  private static Lead lead(Matcher m) {
+    Lead.Gauge gauge =
+        m.group(2) != null
+            ? new Lead.Awg(gaugeNumber(m.group(2)))
+            : new Lead.Mm2(FormLines.number(LEADS, m.group(3), Unit.ONE));
+    return new Lead(
+        m.group(1),
+        gauge,
+        FormLines.number(LEADS, m.group(4), Unit.METRE),
+        count(LEADS, m.group(5)));
+  }
+
+  private static int gaugeNumber(String text) {
+    if (text.matches("0{2,4}")) {
+      return 1 - text.length();
+    }
+    return text.endsWith("/0") ? 1 - (text.charAt(0) - '0') : count(LEADS, text);
+  }
+
+  private static LoadResistor load(Matcher m) {
+    double ohms = FormLines.number(LOADS, m.group(1), Unit.OHM);
+    return new LoadResistor(
+        Words.number(ohms) + " ohm",
+        ohms,
+        FormLines.number(LOADS, m.group(2), Unit.PERCENT),
+        FormLines.number(LOADS, m.group(3), Unit.WATT),
+        count(LOADS, m.group(4)),
+        OptionalDouble.empty());
+  }
+
+  private static Meter meter(Matcher m) {
+    ReadingId reads =
+        ReadingId.ofKey(m.group(2))
+            .orElseThrow(
+                () ->
+                    new FormProblem(
+                        METERS,
+                        "«"
+                            + m.group(2)
+                            + "» is no reading; type one such as outputVolts,"
+                            + " supplyVolts, supplyAmps, sinkCelsius, loadOhms, thdPercent."));
+    Optional<Meter.Band> band =
+        m.group(6) == null
+            ? Optional.empty()
+            : Optional.of(
+                new Meter.Band(
+                    FormLines.number(METERS, m.group(6), Unit.HERTZ),
+                    FormLines.number(METERS, m.group(7), Unit.HERTZ)));
+    return new Meter(
+        m.group(1),
+        reads,
+        FormLines.number(METERS, m.group(3), Unit.PERCENT),
+        FormLines.number(METERS, m.group(4), Unit.ONE),
+        FormLines.number(METERS, m.group(5), reads.unit()),
+        band);
+  }
+
+  private static int count(int line, String text) {
+    if (text == null) {
+      return 1;
+    }
+    if (text.length() > 4) {
+      throw new FormProblem(line, "«" + text + "» is more than a bench can hold.");
+    }
+    return Integer.parseInt(text);
+  }
+
+  /** Returns the lines that describe this bench. */
+  public static List<String> texts(Bench b) {
+    return List.of(
+        b.name(),
+        joined(b.supplies().stream().map(s -> n(s.volts()) + " V " + n(s.amps()) + " A").toList()),
+        joined(b.leads().stream().map(BenchForm::text).toList()),
+        b.fuseAmps().isPresent() ? n(b.fuseAmps().getAsDouble()) : "",
+        joined(
+            b.loads().stream()
+                .map(
+                    l ->
+                        n(l.ohms())
+                            + " ohm "
+                            + n(l.tolerancePercent())
+                            + " % "
+                            + n(l.watts())
+                            + " W x"
+                            + l.count())
+                .toList()),
+        joined(b.meters().stream().map(BenchForm::text).toList()));
+  }
+
+  private static String text(Lead lead) {
+    return lead.label()
+        + " "
+        + lead.gauge().text().replace("²", "2")
+        + " "
+        + n(lead.metres())
+        + " m x"
+        + lead.parallel();
+  }
+
+  private static String text(Meter m) {
+    String band =
+        m.band().map(b -> " " + n(b.lowHertz()) + "-" + n(b.highHertz()) + " Hz").orElse("");
+    return m.label()
+        + " "
+        + m.reads().key()
+        + " "
+        + n(m.percent())
+        + " % "
+        + n(m.digits())
+        + " digits "
+        + n(m.resolution())
+        + band;
+  }
+
+  private static String n(double value) {
+    return Words.number(value);
+  }
+
+  private static String joined(List<String> parts) {
+    return parts.stream().collect(Collectors.joining("; "));
+  }
+}

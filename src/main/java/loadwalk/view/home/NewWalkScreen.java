@@ -1,0 +1,145 @@
+package loadwalk.view.home;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.canvas.Keys;
+import loadwalk.view.canvas.Menu;
+import loadwalk.view.canvas.Style;
+import loadwalk.view.form.AmplifierForm;
+import loadwalk.view.form.BenchForm;
+import loadwalk.view.screen.Answer;
+import loadwalk.view.screen.Screen;
+import loadwalk.view.state.ProgramState;
+import loadwalk.walk.Effect;
+
+/**
+ * Puts a new walk together: sequence, amplifier, bench, then the plan or the start.
+ *
+ * @param stage what is being chosen
+ * @param chosen the line chosen
+ * @param draft what has been chosen so far
+ */
+public record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
+  enum Stage {
+    SEQUENCE("Which sequence?"),
+    AMPLIFIER("Which amplifier? Enter takes it into the form, where it can be edited."),
+    BENCH("Which bench? Enter takes it into the form, where it can be edited."),
+    READY("Ready");
+
+    private final String question;
+
+    Stage(String question) {
+      this.question = question;
+    }
+  }
+
+  /** Returns the screen of a new walk, nothing chosen yet. */
+  static NewWalkScreen fresh() {
+    return new NewWalkScreen(Stage.SEQUENCE, 0, NewWalk.empty());
+  }
+
+  /** Returns the screen of a new walk on a sequence, its amplifier and bench not described yet. */
+  public static NewWalkScreen on(String sequence) {
+    return new NewWalkScreen(Stage.AMPLIFIER, 0, NewWalk.empty().on(sequence));
+  }
+
+  @Override
+  public void paint(Canvas canvas, ProgramState program) {
+    canvas.text(1, 0, "New walk", Style.HEADING);
+    canvas.text(1, 2, stage.question, Style.STRONG);
+    Menu.paint(canvas, 4, canvas.rows() - 9, lines(program), chosen);
+    Keys.paintMessage(canvas, program.notice().orElse(refused(program)), Style.HEED);
+    Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F10", "back");
+  }
+
+  /** Tells which sequence files are not offered: who wrote one looks for it here. */
+  private String refused(ProgramState program) {
+    List<String> refused = program.library().refused();
+    if (stage != Stage.SEQUENCE || refused.isEmpty()) {
+      return "";
+    }
+    String more = refused.size() == 1 ? "" : " and " + (refused.size() - 1) + " more";
+    return "Not offered: " + refused.get(0) + more + ". See loadwalk check.";
+  }
+
+  private List<String> lines(ProgramState program) {
+    List<String> lines = new ArrayList<>();
+    switch (stage) {
+      case SEQUENCE:
+        program.library().sequences().forEach(s -> lines.add(s.name() + "  " + s.title()));
+        break;
+      case AMPLIFIER:
+        lines.add(
+            draft.amplifierLines().isEmpty() ? "a new amplifier" : "the amplifier just typed");
+        program.library().amplifiers().forEach(a -> lines.add(a.name()));
+        break;
+      case BENCH:
+        lines.add(draft.benchLines().isEmpty() ? "a new bench" : "the bench just typed");
+        program.library().benches().forEach(b -> lines.add(b.name()));
+        break;
+      default:
+        lines.add("start the walk");
+        lines.add("see the plan of the bench first");
+    }
+    return lines;
+  }
+
+  @Override
+  public Answer press(Key key, ProgramState program) {
+    if (Menu.isBack(key)) {
+      return stage == Stage.SEQUENCE
+          ? Answer.stay(new HomeScreen(1))
+          : Answer.stay(new NewWalkScreen(Stage.values()[stage.ordinal() - 1], 0, draft));
+    }
+    int count = lines(program).size();
+    if (!key.is(Key.Kind.ENTER)) {
+      return Answer.stay(new NewWalkScreen(stage, Menu.moved(key, chosen, count), draft));
+    }
+    return chosen < count
+        ? taken(program)
+        : Answer.say(this, "There is nothing to choose from yet.");
+  }
+
+  private Answer taken(ProgramState program) {
+    switch (stage) {
+      case SEQUENCE:
+        String name = program.library().sequences().get(chosen).name();
+        return Answer.stay(new NewWalkScreen(Stage.AMPLIFIER, 0, draft.on(name)));
+      case AMPLIFIER:
+        List<String> amplifier =
+            chosen == 0
+                ? typedOr(draft.amplifierLines(), AmplifierForm.blank())
+                : AmplifierForm.texts(program.library().amplifiers().get(chosen - 1));
+        return Answer.stay(FormScreen.of(FormScreen.Kind.AMPLIFIER, amplifier, draft));
+      case BENCH:
+        if (chosen == 0) {
+          NewWalk fresh = draft.benchLines().isEmpty() ? draft.withoutBench() : draft;
+          List<String> typed = typedOr(draft.benchLines(), BenchForm.blank());
+          return Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, typed, fresh));
+        }
+        Bench earlier = program.library().benches().get(chosen - 1);
+        return Answer.stay(
+            FormScreen.of(FormScreen.Kind.BENCH, BenchForm.texts(earlier), draft.with(earlier)));
+      default:
+        return ready();
+    }
+  }
+
+  private static List<String> typedOr(List<String> typed, List<String> blank) {
+    return typed.isEmpty() ? blank : typed;
+  }
+
+  private Answer ready() {
+    String sequence = draft.sequence().orElseThrow();
+    Amplifier amplifier = draft.amplifier().orElseThrow();
+    Bench bench = draft.bench().orElseThrow();
+    return chosen == 0
+        ? Answer.ask(this, new Effect.OpenWalk(sequence, amplifier, bench, OptionalLong.empty(), 1))
+        : Answer.ask(this, new Effect.ShowPlan(sequence, amplifier, bench));
+  }
+}

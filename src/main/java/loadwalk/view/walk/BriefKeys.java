@@ -1,0 +1,76 @@
+package loadwalk.view.walk;
+
+import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.view.canvas.Key;
+import loadwalk.view.screen.Answer;
+import loadwalk.walk.Gate;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Targets;
+import loadwalk.walk.WalkState;
+
+/**
+ * Keys while a brief is on the screen: arm or start, and an optional cold load check.
+ *
+ * <p>The row that arms is the first, where the cursor starts: a load typed to arm a step is never
+ * kept as a cold measurement, for that row is reached only on purpose.
+ */
+final class BriefKeys {
+  private BriefKeys() {}
+
+  /** Tells whether the load can be measured cold before the step starts. */
+  static boolean asksColdLoad(WalkState state, PlannedStep planned) {
+    return Targets.of(state, planned).filter(t -> t.kind() == Target.Kind.LOADED).isPresent();
+  }
+
+  /** Returns how many rows can be in focus. */
+  static int rows(WalkState state, PlannedStep planned) {
+    int cold = asksColdLoad(state, planned) ? 1 : 0;
+    int arm = Gate.needsArming(state, planned) ? 1 : 0;
+    return cold + arm;
+  }
+
+  /** Tells whether the row in focus is the cold load check. */
+  static boolean onColdLoad(WalkScreen screen, WalkState state, PlannedStep planned) {
+    return asksColdLoad(state, planned) && screen.focus() == coldRow(state, planned);
+  }
+
+  /** Returns the row of the cold load check, where there is one: the last. */
+  static int coldRow(WalkState state, PlannedStep planned) {
+    return Gate.needsArming(state, planned) ? 1 : 0;
+  }
+
+  static Answer press(WalkScreen screen, Key key, WalkState state, PlannedStep planned) {
+    int rows = rows(state, planned);
+    switch (key.kind()) {
+      case TAB:
+      case DOWN:
+        return Answer.stay(screen.at(rows == 0 ? 0 : (screen.focus() + 1) % rows));
+      case BACK_TAB:
+      case UP:
+        return Answer.stay(screen.at(rows == 0 ? 0 : (screen.focus() + rows - 1) % rows));
+      case ENTER:
+        return entered(screen, state, planned);
+      default:
+        return rows == 0
+            ? Answer.stay(screen)
+            : Answer.stay(screen.typing(screen.field().after(key)));
+    }
+  }
+
+  private static Answer entered(WalkScreen screen, WalkState state, PlannedStep planned) {
+    String text = screen.field().text();
+    boolean needsArming = Gate.needsArming(state, planned);
+    if (onColdLoad(screen, state, planned) && !text.isBlank()) {
+      return Answer.want(screen.at(0), new Intent.Enter(planned.id(), ReadingId.LOAD_OHMS, text));
+    }
+    if (onColdLoad(screen, state, planned) && needsArming) {
+      return Answer.stay(screen.at(0));
+    }
+    if (planned.step().isConfirmed()) {
+      return Answer.want(screen.at(0), new Intent.Finish());
+    }
+    return Answer.want(screen.at(0), needsArming ? new Intent.Arm(text) : new Intent.Begin());
+  }
+}

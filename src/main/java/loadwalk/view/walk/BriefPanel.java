@@ -1,0 +1,261 @@
+package loadwalk.view.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Band;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Forecast;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Columns;
+import loadwalk.view.canvas.Area;
+import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.Style;
+import loadwalk.view.canvas.TextField;
+import loadwalk.view.canvas.Words;
+import loadwalk.view.state.ProgramState;
+import loadwalk.walk.Entry;
+import loadwalk.walk.Gate;
+import loadwalk.walk.StepState;
+import loadwalk.walk.WalkState;
+
+/** The brief of a step: what to connect, the cautions worst first, the forecast, the arming. */
+final class BriefPanel {
+  /** The most rows of an instruction beside a forecast: the longest is a bridged open-load step. */
+  static final int INSTRUCTION_ROWS = 3;
+
+  /** Title, caution, basis of two rows and hint. */
+  private static final int ROWS_BESIDE_A_NOTE = 5;
+
+  private static final int FIELD = 16;
+
+  /** The width of a caution's gravity with the blanks behind it. */
+  private static final int CAUTION = 6;
+
+  private BriefPanel() {}
+
+  static void paint(
+      Canvas canvas, ProgramState program, PlannedStep planned, WalkScreen screen, Area area) {
+    WalkState state = program.walk().orElseThrow().state();
+    StepState step = state.step(planned.id());
+    if (step.brief().isEmpty()) {
+      canvas.text(
+          area.column(), area.row(), planned.id() + ": the brief is being made", Style.FAINT);
+      return;
+    }
+    Forecast brief = step.brief().get();
+    int row = paintTitle(canvas, state, planned, brief, area);
+    row =
+        canvas.paragraph(
+            area.column(),
+            row,
+            area.columns(),
+            instructionRows(brief, area),
+            planned.instruction(state.context(planned)),
+            Style.STRONG);
+    int fields = BriefKeys.rows(state, planned) + 1;
+    int forecastRows = Math.min(4, brief.readings().size());
+    int cautionRows = area.bottom() - row - fields - forecastRows - 1;
+    row = paintCautions(canvas, brief, area, row, cautionRows);
+    row = paintForecast(canvas, brief, area, row, area.bottom() - fields);
+    paintFields(canvas, state, planned, screen, area);
+    paintSupply(canvas, program, area);
+  }
+
+  /** A step without a forecast, such as a note, has the room of one for what it says. */
+  private static int instructionRows(Forecast brief, Area area) {
+    return brief.readings().isEmpty()
+        ? Math.max(INSTRUCTION_ROWS, area.rows() - ROWS_BESIDE_A_NOTE)
+        : INSTRUCTION_ROWS;
+  }
+
+  /** Returns the cautions of the current step in full, for where the panel has no room for them. */
+  static List<String> cautionLines(WalkState state, int columns) {
+    List<String> lines = new ArrayList<>();
+    Optional<Forecast> brief = state.current().flatMap(p -> state.step(p.id()).brief());
+    for (Caution caution : brief.map(Forecast::cautions).orElse(List.of())) {
+      String gravity = Words.upper(caution.gravity());
+      for (String line : Columns.wrapped(caution.text(), columns - CAUTION, columns - CAUTION)) {
+        lines.add(String.format("%-" + CAUTION + "s%s", gravity, line));
+        gravity = "";
+      }
+    }
+    if (!lines.isEmpty()) {
+      lines.add(0, "Cautions of " + state.currentId() + ", worst first:");
+      lines.add("");
+    }
+    return lines;
+  }
+
+  /** Tells what stands at the terminals before anything is started, where a meter tells it. */
+  private static void paintSupply(Canvas canvas, ProgramState program, Area area) {
+    program
+        .meters()
+        .of(ReadingId.SUPPLY_VOLTS)
+        .map(watch -> "supply: meter " + program.meters().words(watch))
+        .ifPresent(
+            text ->
+                canvas.text(
+                    area.column() + area.columns() - text.length(),
+                    area.bottom() - 1,
+                    text,
+                    Style.FAINT));
+  }
+
+  private static int paintTitle(
+      Canvas canvas, WalkState state, PlannedStep planned, Forecast brief, Area area) {
+    int number = state.plan().indexOf(planned) + 1;
+    int column =
+        canvas.text(
+            area.column(),
+            area.row(),
+            "Step " + number + " of " + state.plan().size() + "  " + planned.id() + "  brief: ",
+            Style.HEADING);
+    canvas.text(column, area.row(), Words.upper(brief.verdict()), Words.style(brief.verdict()));
+    return area.row() + 1;
+  }
+
+  private static int paintCautions(
+      Canvas canvas, Forecast brief, Area area, int top, int mostRows) {
+    int row = top;
+    int end = top + Math.max(1, mostRows);
+    int shown = 0;
+    for (Caution caution : brief.cautions()) {
+      boolean last = row >= end - 1 && shown < brief.cautions().size() - 1;
+      if (last || row >= end) {
+        int left = brief.cautions().size() - shown;
+        canvas.text(area.column(), row, "and " + left + " more: F1 lists all", Style.FAINT);
+        return row + 1;
+      }
+      canvas.text(
+          area.column(), row, Words.upper(caution.gravity()), Words.style(caution.gravity()));
+      int rows = Math.min(2, end - row);
+      if (canvas.fold(caution.text(), area.columns() - CAUTION).size() > rows) {
+        String whole = "F1 shows all of it";
+        int at = area.column() + area.columns() - whole.length();
+        canvas.text(at, area.row(), whole, Style.KEY);
+      }
+      row =
+          canvas.paragraph(
+              area.column() + CAUTION,
+              row,
+              area.columns() - CAUTION,
+              rows,
+              caution.text(),
+              Style.TEXT);
+      shown++;
+    }
+    if (brief.cautions().isEmpty()) {
+      canvas.text(area.column(), row++, "No special caution is known for this step.", Style.FAINT);
+    }
+    return row;
+  }
+
+  private static int paintForecast(Canvas canvas, Forecast brief, Area area, int top, int end) {
+    int row = top;
+    int percent = (int) Math.round(brief.level() * 100);
+    int column = area.column();
+    int half = area.columns() / 2;
+    int index = 0;
+    for (Map.Entry<ReadingId, Band> e : brief.readings().entrySet()) {
+      if (row >= end) {
+        return row;
+      }
+      int at = column + (index % 2) * half;
+      canvas.text(at, row, e.getKey().label(), Style.FAINT);
+      canvas.text(at + 20, row, range(e.getKey(), e.getValue()), Style.TEXT);
+      row += index % 2;
+      index++;
+    }
+    row += index % 2;
+    if (row < end && index > 0) {
+      String basis = "Forecast at " + percent + " %. " + brief.basis();
+      row =
+          canvas.paragraph(column, row, area.columns(), Math.min(2, end - row), basis, Style.FAINT);
+    } else if (row < end) {
+      row = canvas.paragraph(column, row, area.columns(), 2, brief.basis(), Style.FAINT);
+    }
+    return row;
+  }
+
+  static String range(ReadingId id, Band band) {
+    return Printer.UTF8.range(band.low(), band.high(), id.unit());
+  }
+
+  private static void paintFields(
+      Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
+    int top = area.bottom() - BriefKeys.rows(state, planned) - 1;
+    boolean free = screen.prompt().isEmpty();
+    if (Gate.needsArming(state, planned)) {
+      boolean focus = free && screen.focus() == 0;
+      int at = label(canvas, area, top, "To arm: load in ohms that is really connected", focus);
+      (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, top, FIELD, focus);
+    }
+    if (BriefKeys.asksColdLoad(state, planned)) {
+      boolean focus = free && BriefKeys.onColdLoad(screen, state, planned);
+      int row = top + BriefKeys.coldRow(state, planned);
+      paintColdLoad(canvas, state.step(planned.id()), screen, focus, area, row);
+    }
+    paintHint(canvas, state, planned, screen, area);
+  }
+
+  private static void paintColdLoad(
+      Canvas canvas, StepState step, WalkScreen screen, boolean focus, Area area, int row) {
+    int at = label(canvas, area, row, "Load measured cold, amplifier off (optional)", focus);
+    TextField shown = focus ? screen.field() : TextField.EMPTY;
+    shown.paint(canvas, at, row, FIELD, focus);
+    Optional<Entry> cold = step.latest(ReadingId.LOAD_OHMS);
+    cold.ifPresent(
+        e ->
+            canvas.text(
+                at + FIELD + 1,
+                row,
+                Printer.UTF8.reading(e.value(), Unit.OHM, e.resolution())
+                    + (e.isOpen() ? " DOUBT" : " kept"),
+                e.isOpen() ? Style.HEED : Style.GOOD));
+  }
+
+  /** Says what the reason key means now, and what is made of a number that is typed. */
+  private static void paintHint(
+      Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
+    StepState step = state.step(planned.id());
+    List<ReadingId> doubted = step.openDoubts();
+    Style style = doubted.isEmpty() ? Style.KEY : Style.HEED;
+    String hint =
+        doubted.isEmpty()
+            ? startHint(state, planned, screen)
+            : doubtHint(step, doubted.get(0), BriefKeys.onColdLoad(screen, state, planned));
+    canvas.text(area.column(), area.bottom() - 1, canvas.shortened(hint, area.columns()), style);
+  }
+
+  private static String doubtHint(StepState step, ReadingId id, boolean onColdLoad) {
+    String question = step.latest(id).orElseThrow().doubts().get(0).question();
+    String cold = onColdLoad ? "Amend it; " : "Tab amends; ";
+    String amend = id == ReadingId.LOAD_OHMS ? cold : "F4 amends it; ";
+    return "DOUBT, " + id.label() + ": " + question + amend + "F7 stands by it.";
+  }
+
+  private static String startHint(WalkState state, PlannedStep planned, WalkScreen screen) {
+    StepState step = state.step(planned.id());
+    if (WalkScreen.isHalted(step)) {
+      return "Halt: F7 lifts it with a reason, F3 skips the step.";
+    }
+    boolean arms = Gate.needsArming(state, planned);
+    if (arms && BriefKeys.onColdLoad(screen, state, planned)) {
+      return "Kept as the load measured cold; it does not arm. Tab: back to arming.";
+    }
+    String lifted = step.liftReason().isPresent() ? "Halt lifted. " : "";
+    String typed = "What you type here arms and starts the step.";
+    return lifted + (arms ? typed : "Enter starts the step.");
+  }
+
+  private static int label(Canvas canvas, Area area, int row, String text, boolean focus) {
+    canvas.text(
+        area.column(), row, (focus ? "> " : "  ") + text, focus ? Style.STRONG : Style.TEXT);
+    return area.column() + 49;
+  }
+}

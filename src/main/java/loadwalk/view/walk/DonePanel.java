@@ -1,0 +1,46 @@
+package loadwalk.view.walk;
+
+import java.util.Map;
+import loadwalk.bench.Wire;
+import loadwalk.quantity.Printer;
+import loadwalk.result.PublishedPower;
+import loadwalk.result.WalkResult;
+import loadwalk.view.canvas.Area;
+import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.Style;
+import loadwalk.walk.Results;
+import loadwalk.walk.WalkState;
+
+/** What shows when every step is done: the power at each load. */
+final class DonePanel {
+  private DonePanel() {}
+
+  static void paint(Canvas canvas, WalkState state, Wire wire, Area area) {
+    canvas.text(area.column(), area.row(), "Every step is done.", Style.STRONG);
+    WalkResult result = Results.of(state, wire);
+    int row = area.row() + 2;
+    for (Map.Entry<String, PublishedPower> e : result.published().entrySet()) {
+      if (row >= area.bottom() - 2) {
+        break;
+      }
+      canvas.text(area.column(), row, e.getKey(), Style.TEXT);
+      String watts = Printer.UTF8.quantity(e.getValue().totalWatts());
+      canvas.text(area.column() + 16, row, watts + " in all", Style.STRONG);
+      canvas.text(area.column() + 46, row, e.getValue().criterion().text(), Style.FAINT);
+      row++;
+    }
+    int open = state.openDoubts().size();
+    String doubts =
+        open == 0
+            ? ""
+            : (open == 1 ? "1 doubt has" : open + " doubts have")
+                + " no answer yet; F4 lists the readings. ";
+    canvas.paragraph(
+        area.column(),
+        row + 1,
+        area.columns(),
+        2,
+        doubts + "F6 shows the sheet; it is written anew whenever it is asked for.",
+        Style.TEXT);
+  }
+}

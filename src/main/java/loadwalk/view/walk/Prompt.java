@@ -1,0 +1,101 @@
+package loadwalk.view.walk;
+
+import java.util.Arrays;
+import java.util.Optional;
+import loadwalk.bench.ReadingId;
+import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.Style;
+import loadwalk.walk.Intent;
+
+/**
+ * A question that takes one line of text.
+ *
+ * @param kind what is asked
+ * @param step the step it is about
+ * @param reading the reading it is about, where there is one
+ */
+record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
+  /** What is typed to leave an entry behind that is not on disk. */
+  static final String LEAVE_WORD = "leave";
+
+  enum Kind {
+    NOTE("Note"),
+    PHOTO("Photo: the path of a PNG or JPEG, in quotes if it has spaces, then what it shows"),
+    SKIP("Why is this step skipped?"),
+    LIFT("HALT. Why is it lifted all the same? The reason is printed on the sheet."),
+    EARLY("Why does the warm-up end early?"),
+    STAND_BY("Why does the doubted reading stand? The reason is printed on the sheet."),
+    AMEND("New value; the first one is kept beside it"),
+    PAIR("Volts and THD read together, such as 13.2 V 0.8 %"),
+    LEAVE("The last entry is not on disk. Type leave to go without it.");
+
+    private final String question;
+
+    Kind(String question) {
+      this.question = question;
+    }
+
+    String question() {
+      return question;
+    }
+  }
+
+  static Prompt of(Kind kind, String step) {
+    return new Prompt(kind, step, Optional.empty());
+  }
+
+  static Prompt of(Kind kind, String step, ReadingId reading) {
+    return new Prompt(kind, step, Optional.of(reading));
+  }
+
+  /** Returns the keys at the foot while the question is open. */
+  String[] keys() {
+    return kind == Kind.NOTE
+        ? new String[] {"Enter", "keep", "F2", "a photo", "F10", "back", "Esc", "STOP"}
+        : new String[] {"Enter", "keep", "F10", "back", "Esc", "STOP"};
+  }
+
+  /** Paints the question, or why the last answer to it was not taken. */
+  void paint(Canvas canvas, Optional<String> refusal) {
+    String text = refusal.orElse(kind.question());
+    canvas.text(
+        1,
+        canvas.rows() - 3,
+        canvas.shortened(text, canvas.columns() - 2),
+        refusal.isPresent() ? Style.HEED : Style.STRONG);
+  }
+
+  /** Returns what the operator wants with this text. */
+  Intent answered(String text) {
+    switch (kind) {
+      case NOTE:
+        return new Intent.Note(text);
+      case PHOTO:
+        return Intent.Attach.typed(text);
+      case SKIP:
+        return new Intent.Skip(text);
+      case LIFT:
+        return new Intent.LiftHalt(text);
+      case EARLY:
+        return new Intent.EndEarly(text);
+      case STAND_BY:
+        return new Intent.StandBy(step, reading.orElseThrow(), text);
+      case AMEND:
+        return new Intent.Enter(step, reading.orElseThrow(), text);
+      default:
+        return pair(text);
+    }
+  }
+
+  /** Splits at the gap that leaves the THD behind it: the last number and its percent sign. */
+  private Intent pair(String text) {
+    String[] words = text.strip().split("\\s+");
+    int last = words.length - 1;
+    if (last > 0 && words[last].equals("%")) {
+      last--;
+    }
+    String volts = String.join(" ", Arrays.copyOfRange(words, 0, Math.max(0, last)));
+    String thd = String.join(" ", Arrays.copyOfRange(words, Math.max(0, last), words.length));
+    return new Intent.AddPair(step, volts, thd);
+  }
+}

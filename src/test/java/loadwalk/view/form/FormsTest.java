@@ -1,0 +1,244 @@
+package loadwalk.view.form;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.BenchFiles;
+import loadwalk.bench.Connection;
+import loadwalk.bench.Lead;
+import loadwalk.bench.Meter;
+import loadwalk.practice.PracticeRig;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The two forms: texts to records and back, and a sentence for every line that is wrong. */
+class FormsTest {
+  private static final List<String> AMPLIFIER =
+      List.of(
+          "Halvorsen & Pike",
+          "HP 250",
+          "A-117",
+          "1994",
+          "AB",
+          "2",
+          "stereo 4 60 W at 14.4 V 0.1 %; bridged 4 180 W",
+          "2",
+          "4",
+          "30 30",
+          "no");
+  private static final List<String> BENCH =
+      List.of(
+          "North bench",
+          "13.8 V 60 A; 13.8 V 40 A",
+          "plus AWG 4 1.5 m x1; minus 25 mm2 1.5 m x2; link AWG 2/0 0.3 m x1",
+          "100",
+          "4 ohm 5 % 100 W x4; 0.5 ohm 1 % 50 W x2",
+          "DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz; DC clamp supplyAmps 2 % 5 digits 0.1");
+
+  private static <T> T good(FormRead<T> read) {
+    if (read instanceof FormRead.Good<T> good) {
+      return good.value();
+    }
+    throw new AssertionError(read.toString());
+  }
+
+  private static FormRead.Bad<?> bad(FormRead<?> read) {
+    if (read instanceof FormRead.Bad<?> bad) {
+      return bad;
+    }
+    throw new AssertionError(read.toString());
+  }
+
+  private static List<String> with(List<String> texts, int line, String text) {
+    List<String> changed = new ArrayList<>(texts);
+    changed.set(line, text);
+    return changed;
+  }
+
+  @Test
+  void amplifier_textsToRecordToTexts_areTheSame() {
+    assertEquals(AMPLIFIER, AmplifierForm.texts(good(AmplifierForm.read(AMPLIFIER))));
+  }
+
+  @Test
+  void bench_textsToRecordToTexts_areTheSame() {
+    assertEquals(BENCH, BenchForm.texts(good(BenchForm.read(BENCH))));
+  }
+
+  @Test
+  void practiceAmplifiersAndBenches_comeBackFromTheirTexts() {
+    for (long seed = 1; seed <= 100; seed++) {
+      Amplifier amplifier = PracticeRig.ofSeed(seed).amplifier().printed();
+      assertEquals(amplifier, good(AmplifierForm.read(AmplifierForm.texts(amplifier))));
+      Bench bench = PracticeRig.ofSeed(seed).bench().described();
+      List<String> texts = BenchForm.texts(bench);
+      assertEquals(texts, BenchForm.texts(good(BenchForm.read(texts))), "seed " + seed);
+      assertEquals(bench.meters(), good(BenchForm.read(texts)).meters());
+      assertEquals(bench.leads(), good(BenchForm.read(texts)).leads());
+    }
+  }
+
+  @Test
+  void benchTakenUpAgain_losesNothingTheFormDoesNotShow() {
+    Bench practice = PracticeRig.ofSeed(1).bench().described();
+    Connection wire =
+        new Connection(new Connection.Tcp("127.0.0.1", 5025), "MEAS:VOLT:AC?", "V", 1, 2000);
+    List<Meter> meters = practice.meters().stream().map(m -> m.connectedBy(wire)).toList();
+    Bench before =
+        new Bench(
+            practice.name(),
+            practice.supplies(),
+            practice.leads(),
+            practice.fuseAmps(),
+            practice.loads(),
+            meters,
+            0.7);
+    Bench typed = good(BenchForm.read(BenchForm.texts(before)));
+    assertEquals(before, UnseenParts.kept(Optional.of(before), typed));
+    assertEquals(typed, UnseenParts.kept(Optional.empty(), typed));
+    Bench other = good(BenchForm.read(BENCH));
+    Bench mixed = UnseenParts.kept(Optional.of(before), other);
+    assertEquals(0.7, mixed.usableFraction());
+    assertEquals(other.loads(), mixed.loads());
+    assertEquals(Optional.empty(), mixed.meters().get(0).connection(), "DMM is another meter");
+    assertEquals(Optional.of(wire), mixed.meters().get(1).connection(), "DC clamp is still there");
+  }
+
+  @Test
+  void onlyTheNames_areNeeded() {
+    Amplifier amplifier =
+        good(AmplifierForm.read(with(with(AmplifierForm.blank(), 0, "Verrin"), 1, "V1")));
+    assertEquals(Amplifier.named("Verrin", "V1"), amplifier);
+    assertEquals(
+        "South bench", good(BenchForm.read(with(BenchForm.blank(), 0, "South bench"))).name());
+    assertEquals(0, bad(AmplifierForm.read(AmplifierForm.blank())).line());
+    assertEquals(0, bad(BenchForm.read(BenchForm.blank())).line());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0|''",
+        "1|' '",
+        "3|19x4",
+        "3|1994.5",
+        "3|3",
+        "5|0",
+        "5|two",
+        "5|200",
+        "6|stereo 4",
+        "6|mono 4 60 W",
+        "6|stereo x 60 W",
+        "6|stereo 4 60 A",
+        "6|stereo 4 -60 W",
+        "6|stereo 4 7000000000 W",
+        "6|stereo 4 60 W at 0.5 V",
+        "7|4 V",
+        "7|0.0001",
+        "8|wide",
+        "9|30 A 30 V",
+        "9|30,30",
+        "9|30 0.01",
+        "9|30;thirty",
+        "10|maybe"
+      })
+  void amplifierLine_thatIsWrong_getsASentenceAtItsLine(int line, String text) {
+    FormRead.Bad<?> bad = bad(AmplifierForm.read(with(AMPLIFIER, line, text)));
+    assertEquals(line, bad.line());
+    assertTrue(bad.sentence().length() > 10, bad.sentence());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0|''",
+        "1|13.8 V",
+        "1|13.8 A 60 V",
+        "1|13.8 V 60000000 A",
+        "2|plus AWG 4",
+        "2|plus 25 1.5 m",
+        "2|plus AWG 44 1.5 m",
+        "2|plus AWG 4 5000 m",
+        "3|many",
+        "3|0.01",
+        "4|4 ohm 100 W",
+        "4|4 ohm 5 % 100 W x99999",
+        "4|8000000000 ohm 5 % 100 W",
+        "4|4 ohm 101 % 100 W",
+        "5|DMM volts 0.8 % 3 digits 0.01",
+        "5|DMM outputVolts 101 % 3 digits 0.01",
+        "5|DMM outputVolts 0.8 % 3 digits",
+        "5|DMM outputVolts 0.8 % 3 digits 0.01 45 Hz"
+      })
+  void benchLine_thatIsWrong_getsASentenceAtItsLine(int line, String text) {
+    FormRead.Bad<?> bad = bad(BenchForm.read(with(BENCH, line, text)));
+    assertEquals(line, bad.line());
+    assertTrue(bad.sentence().length() > 10, bad.sentence());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0,0", "00,-1", "000,-2", "0000,-3", "4/0,-3", "1/0,0", "4,4", "18,18"})
+  void gauge_ofSeveralNoughts_isAThickOne(String typed, int number) {
+    Bench bench = good(BenchForm.read(with(BENCH, 2, "plus AWG " + typed + " 1.5 m")));
+    assertEquals(new Lead.Awg(number), bench.leads().get(0).gauge());
+  }
+
+  @Test
+  void whateverAFormTakes_canBeReadAgain() {
+    String endless = "n".repeat(2000);
+    assertEquals(1, bad(AmplifierForm.read(with(AMPLIFIER, 1, endless))).line());
+    assertEquals(0, bad(BenchForm.read(with(BENCH, 0, endless))).line());
+    Random random = new Random(7);
+    for (int i = 0; i < 2_000; i++) {
+      String number = new BigDecimal(Math.exp(40 * (random.nextDouble() - 0.5))).toPlainString();
+      String digits = number.substring(0, Math.min(30, number.length()));
+      int line = 3 + random.nextInt(AMPLIFIER.size() - 3);
+      if (AmplifierForm.read(with(AMPLIFIER, line, digits)) instanceof FormRead.Good<Amplifier> a) {
+        assertEquals(List.of(), BenchFiles.AMPLIFIER.faults(a.value()), digits);
+      }
+      if (BenchForm.read(with(BENCH, 3, digits)) instanceof FormRead.Good<Bench> b) {
+        assertEquals(List.of(), BenchFiles.BENCH.faults(b.value()), digits);
+      }
+    }
+  }
+
+  @Test
+  void fuses_withADecimalComma_areTaken() {
+    assertEquals(
+        List.of(7.5, 30.0), good(AmplifierForm.read(with(AMPLIFIER, 9, "7,5 30"))).fuses());
+  }
+
+  @Test
+  void impossibleNumbers_areRefusedWithASentence_neverThrown() {
+    for (String text : List.of("0 V 60 A", "-1 V 60 A", "1e400 V 60 A", "NaN V 60 A")) {
+      assertTrue(bad(BenchForm.read(with(BENCH, 1, text))).sentence().endsWith("."), text);
+    }
+    assertTrue(bad(BenchForm.read(with(BENCH, 4, "4 ohm 5 % 100 W x0"))).sentence().endsWith("."));
+    assertTrue(bad(AmplifierForm.read(with(AMPLIFIER, 7, "0"))).sentence().endsWith("."));
+  }
+
+  @Test
+  void randomLines_neverThrow() {
+    Random random = new Random(99);
+    String letters = "stereo bridged 4 60 W V % ; ohm AWG mm2 x2 m Hz-1/0,.\ud83d\u0000é";
+    for (int i = 0; i < 20_000; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int n = random.nextInt(40); n > 0; n--) {
+        text.append(letters.charAt(random.nextInt(letters.length())));
+      }
+      AmplifierForm.read(with(AMPLIFIER, random.nextInt(AMPLIFIER.size()), text.toString()));
+      BenchForm.read(with(BENCH, random.nextInt(BENCH.size()), text.toString()));
+    }
+    assertEquals(BENCH, BenchForm.texts(good(BenchForm.read(BENCH))));
+  }
+}
