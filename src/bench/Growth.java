@@ -4,13 +4,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import loadwalk.bench.LoadResistor;
+import loadwalk.cli.KeptWalks;
 import loadwalk.cli.LedgerReading;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
+import loadwalk.plan.Rules;
 import loadwalk.plan.wiring.WiringRequest;
 import loadwalk.plan.wiring.WiringSearch;
 import loadwalk.report.page.Picture;
@@ -55,8 +58,8 @@ final class Growth {
   }
 
   private static Work ledger(List<String> bodies, int walks) {
-    Shelf shelf = new Shelf(bodies, walks);
-    return () -> LedgerReading.of(shelf, sentence -> {}, () -> false);
+    Walks kept = new Walks(bodies, walks);
+    return () -> LedgerReading.of(kept, sentence -> {}, () -> false);
   }
 
   private static Work wiring(int resistors) {
@@ -74,16 +77,21 @@ final class Growth {
   }
 
   /** Many walks alike, and an index, in memory. */
-  private static final class Shelf implements WalkShelf {
+  private static final class Walks implements KeptWalks {
     private final List<String> bodies;
     private final List<Listed> walks = new ArrayList<>();
     private byte[] index = {};
 
-    Shelf(List<String> bodies, int count) {
+    Walks(List<String> bodies, int count) {
       this.bodies = bodies;
       for (int i = 0; i < count; i++) {
         walks.add(new Listed(String.format("walk-%06d", i), 10_000, i));
       }
+    }
+
+    @Override
+    public Rules rules() {
+      return Rules.of(Map.of());
     }
 
     @Override
