@@ -17,7 +17,7 @@ import loadwalk.plan.Rules;
 import loadwalk.plan.wiring.WiringRequest;
 import loadwalk.plan.wiring.WiringSearch;
 import loadwalk.report.page.Picture;
-import loadwalk.walk.FactText;
+import loadwalk.walk.fact.FactText;
 
 /** Measures how work grows with its size and prints the order found between the sizes. */
 final class Growth {

@@ -49,6 +49,7 @@ class LayersTest {
           "plan", List.of("wiring", ""),
           "report", List.of("page", "sheet", "rehearsal", "ledger", "plan", "wave"),
           "view", List.of("canvas", "state", "form", "screen", "home", "walk", ""),
+          "walk", List.of("fact", "", "rehearse"),
           "wave", List.of("", "file", "tone", "spectrum", "analysis"));
 
   private static final Set<String> WORLD =

@@ -27,12 +27,12 @@ import loadwalk.view.ProgramEvent;
 import loadwalk.view.state.WaveFound;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
-import loadwalk.walk.Fact;
-import loadwalk.walk.FactText;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.walk.UnreadableFact;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.UnreadableFact;
+import loadwalk.walk.fact.WalkState;
 
 /** The outside world of the program: journals, sequences, the practice bench, texts to show. */
 public final class MachineEffects implements EffectRunner {

@@ -25,8 +25,8 @@ import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Model;
 import loadwalk.walk.Targets;
-import loadwalk.walk.UnreadableFact;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.UnreadableFact;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Makes the texts that screens show: sheets, the ledger, plans.

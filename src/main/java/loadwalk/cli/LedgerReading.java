@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerIndex;
-import loadwalk.walk.UnreadableFact;
+import loadwalk.walk.fact.UnreadableFact;
 
 /**
  * Reads every walk of a shelf into a ledger: those the index knows without opening them, the others

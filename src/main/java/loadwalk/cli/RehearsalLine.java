@@ -18,7 +18,7 @@ import loadwalk.json.Node;
 import loadwalk.json.Read;
 import loadwalk.report.rehearsal.RehearsalJson;
 import loadwalk.text.Visible;
-import loadwalk.walk.Rehearsal.Problem;
+import loadwalk.walk.rehearse.Rehearsal.Problem;
 
 /**
  * One line of input: an amplifier on a bench and what an operator would type.

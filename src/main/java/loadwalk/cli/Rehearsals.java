@@ -11,9 +11,9 @@ import loadwalk.plan.Rules;
 import loadwalk.report.rehearsal.RehearsalJson;
 import loadwalk.sequence.Sequence;
 import loadwalk.text.Visible;
-import loadwalk.walk.Fact;
-import loadwalk.walk.Rehearsal;
-import loadwalk.walk.Rehearsal.Problem;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.rehearse.Rehearsal;
+import loadwalk.walk.rehearse.Rehearsal.Problem;
 
 /**
  * Rehearses lines of input, each for itself, so that lines may be taken by several threads.

@@ -12,13 +12,13 @@ import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState;
-import loadwalk.walk.WalkState.Hold;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.fact.WalkState.Hold;
 
 /**
  * Tells a walk as lines of text: what has changed since the last line.

@@ -6,16 +6,16 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.walk.PracticeAnswers;
-import loadwalk.walk.StepState;
-import loadwalk.walk.StepState.Status;
 import loadwalk.walk.Targets;
-import loadwalk.walk.WalkState;
 import loadwalk.walk.WarmClock;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.rehearse.PracticeAnswers;
 
 /**
  * Walks the practice amplifier to the end: what a hand that never slips would do next.

@@ -69,7 +69,7 @@ public final class EntryParser {
     if (raw.length() > LONGEST) {
       return parser.problem("is longer than " + LONGEST + " characters");
     }
-    return parser.read(TypedText.folded(raw));
+    return parser.read(EntryText.folded(raw));
   }
 
   private Typed read(String text) {
@@ -172,10 +172,10 @@ public final class EntryParser {
     }
     Unit unit = suffix.get().unit() == null ? expected : suffix.get().unit();
     if (!wanted.contains(unit)) {
-      return problem("is in " + Words.of(unit));
+      return problem("is in " + UnitWords.of(unit));
     }
     if (!suffix.get().mayStandBefore(unit)) {
-      return problem("has a prefix that is not used with " + Words.of(unit));
+      return problem("has a prefix that is not used with " + UnitWords.of(unit));
     }
     return number(numeral, suffix.get().withUnit(unit), negative);
   }
@@ -198,14 +198,14 @@ public final class EntryParser {
   }
 
   private String quoted() {
-    return "«" + TypedText.shown(typed) + "»";
+    return "«" + EntryText.shown(typed) + "»";
   }
 
   private String accepted() {
-    StringBuilder out = new StringBuilder("type " + Words.withExample(expected));
+    StringBuilder out = new StringBuilder("type " + UnitWords.withExample(expected));
     wanted.stream()
         .filter(unit -> unit != expected)
-        .forEach(unit -> out.append(", or ").append(Words.withExample(unit)));
+        .forEach(unit -> out.append(", or ").append(UnitWords.withExample(unit)));
     return out.toString();
   }
 }

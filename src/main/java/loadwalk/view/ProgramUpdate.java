@@ -16,8 +16,8 @@ import loadwalk.walk.Event;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.Next;
-import loadwalk.walk.WalkState;
 import loadwalk.walk.Walker;
+import loadwalk.walk.fact.WalkState;
 
 /** Updates the program: keys go to the screen, intents and events to the walk. */
 public final class ProgramUpdate {

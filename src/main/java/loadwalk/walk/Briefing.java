@@ -11,6 +11,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.fact.WalkState;
 
 /** Makes the brief of a step from all that is known before it. */
 public final class Briefing {

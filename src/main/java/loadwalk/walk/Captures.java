@@ -9,6 +9,11 @@ import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.result.Criterion;
+import loadwalk.walk.fact.Capture;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Instrument;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** Takes what a captured wave shows as the readings of a step. */
 final class Captures {

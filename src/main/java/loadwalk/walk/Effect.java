@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.walk.fact.Stamped;
 import loadwalk.wave.file.CaptureSetup;
 
 /**

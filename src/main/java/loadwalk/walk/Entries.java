@@ -17,10 +17,14 @@ import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Instrument;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /** Takes what an operator typed, judges it, and makes it facts. */
-final class Entries {
+public final class Entries {
   private static final Set<ReadingId> OUTPUTS =
       EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
 
@@ -28,7 +32,7 @@ final class Entries {
 
   private final Forecaster forecaster;
 
-  Entries(Forecaster forecaster) {
+  public Entries(Forecaster forecaster) {
     this.forecaster = forecaster;
   }
 
@@ -88,7 +92,7 @@ final class Entries {
   }
 
   /** Reads what was typed for a reading; output volts and watts stand for each other. */
-  static Typed parse(ReadingId id, String text) {
+  public static Typed parse(ReadingId id, String text) {
     boolean output = id == ReadingId.OUTPUT_VOLTS || id == ReadingId.OUTPUT_WATTS;
     Unit twin = id == ReadingId.OUTPUT_VOLTS ? Unit.WATT : Unit.VOLT;
     Typed typed =
@@ -111,7 +115,7 @@ final class Entries {
   }
 
   /** Judges readings typed at one moment and returns the facts they make. */
-  List<Fact> facts(
+  public List<Fact> facts(
       Model model,
       Target target,
       Map<ReadingId, String> texts,
@@ -141,7 +145,7 @@ final class Entries {
    * Judges a step that is about to end without the supply amps it asks for, and returns the doubts
    * that had waited for them.
    */
-  List<Fact> atEnd(WalkState state, Target target) {
+  public List<Fact> atEnd(WalkState state, Target target) {
     StepState step = state.step(target.stepId());
     boolean waited =
         target.kind() == Target.Kind.LOADED && step.latest(ReadingId.SUPPLY_AMPS).isEmpty();

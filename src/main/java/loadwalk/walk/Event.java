@@ -2,6 +2,8 @@ package loadwalk.walk;
 
 import java.util.List;
 import java.util.Optional;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
 
 /** Something that reaches a walk from outside. */
 public sealed interface Event

@@ -7,7 +7,9 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Decides whether the current step may start; every refusal says why.

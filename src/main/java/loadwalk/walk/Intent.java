@@ -8,6 +8,9 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.fact.Capture;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Instrument;
 
 /** Something the operator wants; each says itself what comes of it. */
 public sealed interface Intent extends Event {
@@ -84,7 +87,7 @@ public sealed interface Intent extends Event {
   record Arm(String text) implements OfCurrent {
     /** Makes the text fit for the journal. */
     public Arm {
-      text = TypedText.text(text);
+      text = JournalText.text(text);
     }
 
     @Override
@@ -101,7 +104,7 @@ public sealed interface Intent extends Event {
   record LiftHalt(String reason) implements OfCurrent {
     /** Makes the text fit for the journal. */
     public LiftHalt {
-      reason = TypedText.text(reason);
+      reason = JournalText.text(reason);
     }
 
     @Override
@@ -120,7 +123,7 @@ public sealed interface Intent extends Event {
   record Enter(String step, ReadingId reading, String text) implements InTurn {
     /** Makes the text fit for the journal. */
     public Enter {
-      text = TypedText.text(text);
+      text = JournalText.text(text);
     }
 
     @Override
@@ -146,7 +149,7 @@ public sealed interface Intent extends Event {
     /** Copies the maps, order kept, and makes the texts fit for the journal. */
     public EnterAll {
       Map<ReadingId, String> copy = new LinkedHashMap<>(texts);
-      copy.replaceAll((id, text) -> TypedText.text(text));
+      copy.replaceAll((id, text) -> JournalText.text(text));
       texts = Collections.unmodifiableMap(copy);
       instruments = Map.copyOf(instruments);
     }
@@ -175,7 +178,7 @@ public sealed interface Intent extends Event {
   record StandBy(String step, ReadingId reading, String reason) implements InTurn {
     /** Makes the text fit for the journal. */
     public StandBy {
-      reason = TypedText.text(reason);
+      reason = JournalText.text(reason);
     }
 
     @Override
@@ -201,8 +204,8 @@ public sealed interface Intent extends Event {
   record AddPair(String step, String voltsText, String thdText) implements InTurn {
     /** Makes the text fit for the journal. */
     public AddPair {
-      voltsText = TypedText.text(voltsText);
-      thdText = TypedText.text(thdText);
+      voltsText = JournalText.text(voltsText);
+      thdText = JournalText.text(thdText);
     }
 
     @Override
@@ -223,7 +226,7 @@ public sealed interface Intent extends Event {
   record EndEarly(String reason) implements OfCurrent {
     /** Makes the text fit for the journal. */
     public EndEarly {
-      reason = TypedText.text(reason);
+      reason = JournalText.text(reason);
     }
 
     @Override
@@ -236,7 +239,7 @@ public sealed interface Intent extends Event {
   record Skip(String reason) implements OfCurrent {
     /** Makes the text fit for the journal. */
     public Skip {
-      reason = TypedText.text(reason);
+      reason = JournalText.text(reason);
     }
 
     @Override
@@ -257,7 +260,7 @@ public sealed interface Intent extends Event {
   record Note(String text) implements AnyTime {
     /** Makes the text fit for the journal. */
     public Note {
-      text = TypedText.text(text);
+      text = JournalText.text(text);
     }
 
     @Override
@@ -275,8 +278,8 @@ public sealed interface Intent extends Event {
   record Attach(String path, String caption) implements AnyTime {
     /** Makes the texts fit for the journal. */
     public Attach {
-      path = TypedText.text(path);
-      caption = TypedText.text(caption);
+      path = JournalText.text(path);
+      caption = JournalText.text(caption);
     }
 
     /** Reads one line: the path, in double quotes where it holds spaces, then the caption. */
@@ -308,7 +311,7 @@ public sealed interface Intent extends Event {
   record ExplainStop(String reason) implements InTurn {
     /** Makes the text fit for the journal. */
     public ExplainStop {
-      reason = TypedText.text(reason);
+      reason = JournalText.text(reason);
     }
 
     @Override

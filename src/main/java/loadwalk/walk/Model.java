@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * A walk in progress: what its journal tells and what is not on disk yet.

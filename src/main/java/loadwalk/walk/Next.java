@@ -2,6 +2,7 @@ package loadwalk.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.walk.fact.Fact;
 
 /**
  * The outcome of an update.

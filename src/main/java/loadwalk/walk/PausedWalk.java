@@ -2,6 +2,7 @@ package loadwalk.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.walk.fact.Fact;
 
 /** Takes what sets a paused or stopped walk going again. */
 final class PausedWalk {

@@ -15,6 +15,10 @@ import loadwalk.result.TakenReading;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
+import loadwalk.walk.fact.Capture;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** Computes what the readings of a walk amount to so far. */
 public final class Results {

@@ -1,7 +1,7 @@
 package loadwalk.walk;
 
 /** What may be passed on the way into a step. */
-enum StartOverride {
+public enum StartOverride {
   /** Nothing: a walk with an amplifier on the bench. */
   NOTHING,
   /**

@@ -13,7 +13,12 @@ import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
 import loadwalk.result.LimitPair;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Instrument;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /** Takes what the operator wants of a step while the walk runs. */
 final class Steps {

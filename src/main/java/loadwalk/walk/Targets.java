@@ -14,6 +14,8 @@ import loadwalk.forecast.Observation;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** Shows the steps of a walk to the forecast: what each asks, and what has been measured. */
 public final class Targets {

@@ -7,8 +7,12 @@ import java.util.OptionalLong;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState.Hold;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.fact.WalkState.Hold;
 
 /**
  * Updates a walk: the only place where events become facts.
@@ -26,7 +30,7 @@ public final class Walker {
   }
 
   /** Makes a walker that lets more pass; for rehearsals alone, where no amplifier is driven. */
-  Walker(Forecaster forecaster, StartOverride override) {
+  public Walker(Forecaster forecaster, StartOverride override) {
     this.forecaster = forecaster;
     this.steps = new Steps(new Entries(forecaster), override);
   }

@@ -7,7 +7,11 @@ import loadwalk.bench.ReadingId;
 import loadwalk.numeric.LinearFit;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.WarmUp;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Keeps the warm-up clock from a clock that only goes forward.

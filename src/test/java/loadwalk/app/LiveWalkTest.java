@@ -28,7 +28,7 @@ import loadwalk.view.canvas.Look;
 import loadwalk.view.canvas.Size;
 import loadwalk.view.state.Live;
 import loadwalk.walk.Effect;
-import loadwalk.walk.StepState;
+import loadwalk.walk.fact.StepState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -16,7 +16,7 @@ import loadwalk.bench.Supply;
 import loadwalk.report.page.Walks;
 import loadwalk.walk.Event;
 import loadwalk.walk.Intent;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /** A walk whose every text means harm. */
 public final class Hostile {

@@ -3,8 +3,8 @@ package loadwalk.report;
 import java.util.ArrayList;
 import java.util.List;
 import loadwalk.report.page.Walks;
-import loadwalk.walk.FactText;
-import loadwalk.walk.Stamped;
+import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.Stamped;
 
 /** Gives tests of other packages the bodies of whole walks. */
 public final class Journals {

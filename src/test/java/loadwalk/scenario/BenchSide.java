@@ -26,11 +26,11 @@ import loadwalk.tui.Surface;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Look;
-import loadwalk.walk.Entry;
-import loadwalk.walk.FactText;
 import loadwalk.walk.Model;
-import loadwalk.walk.Stamped;
-import loadwalk.walk.StepState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.StepState;
 
 /**
  * Sits at the bench: presses keys on a virtual terminal and reads its screen.

@@ -3,8 +3,8 @@ package loadwalk.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
-import loadwalk.walk.Fact;
-import loadwalk.walk.Stamped;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import loadwalk.bench.ReadingId;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.StepState.Status;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import loadwalk.report.Photos;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

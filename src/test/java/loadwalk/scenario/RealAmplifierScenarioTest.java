@@ -11,9 +11,9 @@ import java.util.Locale;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Forecast;
-import loadwalk.walk.Fact;
-import loadwalk.walk.Stamped;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.StepState.Status;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

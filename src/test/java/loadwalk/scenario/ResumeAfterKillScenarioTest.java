@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import loadwalk.bench.ReadingId;
-import loadwalk.walk.Fact;
-import loadwalk.walk.Stamped;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.StepState.Status;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -12,9 +12,9 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.Fact;
 import loadwalk.walk.Targets;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Reads the facts of a journal one by one and checks the rules that keep people whole, with a

@@ -15,7 +15,7 @@ import java.util.Locale;
 import loadwalk.app.Ramps;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
-import loadwalk.walk.Capture;
+import loadwalk.walk.fact.Capture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

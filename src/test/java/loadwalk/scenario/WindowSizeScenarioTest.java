@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import loadwalk.walk.WalkState.Hold;
+import loadwalk.walk.fact.WalkState.Hold;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -3,6 +3,8 @@ package loadwalk.walk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
 /** Photos: what is asked of the outside world and what is kept of its answer. */

@@ -13,6 +13,10 @@ import loadwalk.plan.StockRules;
 import loadwalk.quantity.Quantity;
 import loadwalk.result.Criterion;
 import loadwalk.result.StepResult;
+import loadwalk.walk.fact.Capture;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState;
 import org.junit.jupiter.api.Test;
 
 class CapturesTest {

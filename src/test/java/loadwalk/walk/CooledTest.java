@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
 /** When warmth is taken as lost, to the millisecond, and when a heatsink counts as steady. */

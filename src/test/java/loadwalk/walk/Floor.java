@@ -18,10 +18,13 @@ import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Slip;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** A walk for unit tests: every fact is kept at once, and the forecast says what the test wants. */
-final class Floor implements Forecaster {
-  static final String SEQUENCE =
+public final class Floor implements Forecaster {
+  public static final String SEQUENCE =
       """
       {"format":"loadwalk-sequence/1","name":"short","title":"Short","tone":{"hertz":40},
        "limit":{"thdPercent":1.0},"supplyVolts":13.8,
@@ -36,24 +39,24 @@ final class Floor implements Forecaster {
         {"do":"recheck","of":["heaviest"]}]}
       """;
 
-  Verdict verdict = Verdict.CLEAR;
+  public Verdict verdict = Verdict.CLEAR;
   double severity = 2;
-  Evidence asked;
-  List<ReadingId> doubted = List.of();
-  boolean doubtsOnlyAtTheEnd;
+  public Evidence asked;
+  public List<ReadingId> doubted = List.of();
+  public boolean doubtsOnlyAtTheEnd;
   Optional<String> blamed = Optional.empty();
-  Model model;
+  public Model model;
   final List<Fact> facts = new ArrayList<>();
   final List<Effect> effects = new ArrayList<>();
   boolean disk = true;
   private final Walker walker = new Walker(this);
 
-  Floor() {
+  public Floor() {
     this(SEQUENCE);
   }
 
   /** Opens a walk of another sequence. */
-  Floor(String sequence) {
+  public Floor(String sequence) {
     Fact.Opened opened =
         new Fact.Opened(
             "walk",

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Verdict;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
 /** Where the gate holds and where it does not: it must not train anyone to wave it through. */

@@ -10,8 +10,10 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState.Hold;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.fact.WalkState.Hold;
 import org.junit.jupiter.api.Test;
 
 /** Every intent where it means nothing: it is refused in words and leaves no fact. */

@@ -7,8 +7,8 @@ import java.util.List;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Verdict;
 import loadwalk.result.Criterion;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState.Hold;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState.Hold;
 import org.junit.jupiter.api.Test;
 
 /** A walk taken up again, and a brief made anew: what becomes a fact, and what does not. */

@@ -12,6 +12,10 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.result.MeasuredStep;
 import loadwalk.result.TakenReading;
+import loadwalk.walk.fact.Capture;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Instrument;
 import org.junit.jupiter.api.Test;
 
 /** What of a walk goes into its results: the readings as typed, each with what it rests on. */

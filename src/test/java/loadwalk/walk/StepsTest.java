@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
 import org.junit.jupiter.api.Test;
 
 /** Steps that end otherwise than by readings, and facts that reach the disk one by one. */

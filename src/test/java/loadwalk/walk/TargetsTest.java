@@ -11,6 +11,9 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Observation;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
 /** What the forecast is shown of a walk, and how volts and watts stand for each other. */

@@ -7,7 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import java.util.OptionalLong;
 import loadwalk.bench.ReadingId;
-import loadwalk.walk.StepState.Status;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState.Status;
 import org.junit.jupiter.api.Test;
 
 /** The warm-up clock: ticks, gaps, retries and when a heatsink counts as steady. */

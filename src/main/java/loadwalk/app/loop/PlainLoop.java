@@ -19,8 +19,8 @@ import loadwalk.walk.Event;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.walk.PracticeAnswers;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.rehearse.PracticeAnswers;
 import loadwalk.wave.file.CaptureCaution;
 
 /** Runs a walk as lines of text: a line in, the lines that tell what it changed out. */

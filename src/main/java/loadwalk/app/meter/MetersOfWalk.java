@@ -10,11 +10,11 @@ import loadwalk.view.ProgramEvent;
 import loadwalk.view.state.ConnectedMeters;
 import loadwalk.view.state.MeterFill;
 import loadwalk.view.state.ProgramState;
-import loadwalk.walk.Fact;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.walk.PracticeAnswers;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.rehearse.PracticeAnswers;
 
 /** The meters of the open walk: those its bench connects, or the practice bench's. */
 public final class MetersOfWalk {

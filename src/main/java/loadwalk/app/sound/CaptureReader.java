@@ -14,7 +14,7 @@ import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Visible;
 import loadwalk.view.state.WaveFound;
-import loadwalk.walk.Capture;
+import loadwalk.walk.fact.Capture;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.Clipping;

@@ -17,9 +17,9 @@ import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.state.Live;
 import loadwalk.walk.Model;
-import loadwalk.walk.PracticeAnswers;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.rehearse.PracticeAnswers;
 import loadwalk.wave.file.CaptureSetup;
 import loadwalk.wave.tone.MonoWav;
 

@@ -14,11 +14,11 @@ import loadwalk.bench.Bench;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
 import loadwalk.view.state.Library;
-import loadwalk.walk.Fact;
-import loadwalk.walk.FactText;
-import loadwalk.walk.Stamped;
-import loadwalk.walk.UnreadableFact;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.UnreadableFact;
+import loadwalk.walk.fact.WalkState;
 
 /** Reads and begins walks in the folder of sessions. */
 public final class WalkFolder {

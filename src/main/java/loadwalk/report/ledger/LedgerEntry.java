@@ -17,10 +17,10 @@ import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
-import loadwalk.walk.Entry;
-import loadwalk.walk.FactText;
 import loadwalk.walk.Results;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * What the ledger keeps of one walk: enough to set it beside others, and small.
@@ -134,7 +134,7 @@ public record LedgerEntry(
    * Returns the entry of the walk that the bodies of a journal tell, passing over what a ledger
    * does not need.
    *
-   * @throws loadwalk.walk.UnreadableFact if a body holds something this version does not know
+   * @throws loadwalk.walk.fact.UnreadableFact if a body holds something this version does not know
    */
   public static LedgerEntry ofBodies(List<String> bodies, Rules rules) {
     return of(FactText.walk(NeededRecords.needed(bodies)), rules);

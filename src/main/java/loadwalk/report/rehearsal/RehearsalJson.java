@@ -16,9 +16,9 @@ import loadwalk.report.sheet.SheetJson;
 import loadwalk.report.sheet.SheetOptions;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
-import loadwalk.walk.Rehearsal;
-import loadwalk.walk.Rehearsal.Problem;
-import loadwalk.walk.StepState;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.rehearse.Rehearsal;
+import loadwalk.walk.rehearse.Rehearsal.Problem;
 
 /** Writes a rehearsed walk as one line of JSON. */
 public final class RehearsalJson {

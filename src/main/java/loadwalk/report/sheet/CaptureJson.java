@@ -3,7 +3,7 @@ package loadwalk.report.sheet;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import loadwalk.json.JsonOut;
-import loadwalk.walk.Capture;
+import loadwalk.walk.fact.Capture;
 
 /** Writes the captured wave of a step as JSON. */
 final class CaptureJson {

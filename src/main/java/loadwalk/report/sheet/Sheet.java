@@ -21,9 +21,9 @@ import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
-import loadwalk.walk.Capture;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Capture;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * The result of one walk, in no format yet.

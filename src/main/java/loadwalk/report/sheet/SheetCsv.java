@@ -8,7 +8,7 @@ import loadwalk.report.page.CsvText;
 import loadwalk.result.BudgetLine;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Writes a sheet as CSV: one fact a line, so that any walk fits the same columns.

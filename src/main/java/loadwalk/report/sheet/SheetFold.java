@@ -16,10 +16,10 @@ import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Results;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** Gathers a sheet from a walk. */
 final class SheetFold {

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.time.Instant;
 import loadwalk.json.JsonOut;
 import loadwalk.numeric.ThermalFit;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /** Writes what happened in a walk besides its readings as JSON. */
 final class SheetJsonRecord {

@@ -15,10 +15,10 @@ import loadwalk.result.ResultComputation;
 import loadwalk.result.TakenReading;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.WarmUp;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Results;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** Gathers what happened on the way of a walk. */
 final class WalkRecordFold {

@@ -10,8 +10,8 @@ import loadwalk.report.page.Block.Bullets;
 import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Page.Section;
 import loadwalk.text.Visible;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** Words what happened on the way of a walk. */
 final class WalkRecordSections {

@@ -16,7 +16,7 @@ import loadwalk.report.page.Block.Figure;
 import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page.Section;
 import loadwalk.text.Visible;
-import loadwalk.walk.Capture;
+import loadwalk.walk.fact.Capture;
 
 /** Draws and words the captured waves that outputs were taken from. */
 final class WaveSections {

@@ -8,7 +8,7 @@ import loadwalk.view.state.LedgerRows;
 import loadwalk.view.state.ProgramState;
 import loadwalk.view.state.WaveFound;
 import loadwalk.walk.Effect;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /** One place the operator can be; immutable, pure. */
 public interface Screen {

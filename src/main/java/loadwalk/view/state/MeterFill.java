@@ -18,10 +18,10 @@ import loadwalk.meter.MeterWatch;
 import loadwalk.meter.Scatter;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.walk.Instrument;
 import loadwalk.walk.Intent;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Instrument;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * What the connected meters put into the fields of a step, all read at the same moment.

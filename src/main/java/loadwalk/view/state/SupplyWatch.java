@@ -14,8 +14,8 @@ import loadwalk.meter.MeterWatch;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Watches supply current and terminal volts while a step runs, against its brief and its supplies.

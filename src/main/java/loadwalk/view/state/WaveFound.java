@@ -2,7 +2,7 @@ package loadwalk.view.state;
 
 import java.util.List;
 import java.util.Optional;
-import loadwalk.walk.Capture;
+import loadwalk.walk.fact.Capture;
 import loadwalk.wave.file.CaptureSetup;
 
 /**

@@ -8,7 +8,7 @@ import loadwalk.view.screen.Answer;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Targets;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Keys while a brief is on the screen: arm or start, and an optional cold load check.

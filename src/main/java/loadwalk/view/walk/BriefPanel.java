@@ -18,10 +18,10 @@ import loadwalk.view.canvas.Style;
 import loadwalk.view.canvas.TextField;
 import loadwalk.view.canvas.Words;
 import loadwalk.view.state.ProgramState;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Gate;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** The brief of a step: what to connect, the cautions worst first, the forecast, the arming. */
 final class BriefPanel {

@@ -9,7 +9,7 @@ import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
 import loadwalk.walk.Results;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /** What shows when every step is done: the power at each load. */
 final class DonePanel {

@@ -3,7 +3,7 @@ package loadwalk.view.walk;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /** What shows while the walk is paused. */
 final class PausePanel {

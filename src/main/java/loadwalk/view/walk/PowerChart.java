@@ -18,7 +18,7 @@ import loadwalk.result.PublishedPower;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Targets;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /** Draws power against load so far, with what is forecast for the loads briefed. */
 final class PowerChart {

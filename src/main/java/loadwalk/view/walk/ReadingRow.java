@@ -11,8 +11,8 @@ import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
 import loadwalk.view.canvas.TextField;
 import loadwalk.view.state.ProgramState;
-import loadwalk.walk.Entry;
-import loadwalk.walk.StepState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
 
 /**
  * A row of a running step: a reading with its forecast, its bar and where it landed.

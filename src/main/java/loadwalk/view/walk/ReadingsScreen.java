@@ -15,10 +15,10 @@ import loadwalk.view.canvas.TextField;
 import loadwalk.view.screen.Answer;
 import loadwalk.view.screen.Screen;
 import loadwalk.view.state.ProgramState;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Every reading of the walk: amend any of them, stand by a doubted one.

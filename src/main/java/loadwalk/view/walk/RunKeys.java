@@ -9,9 +9,9 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.screen.Answer;
 import loadwalk.walk.Intent;
-import loadwalk.walk.StepState;
 import loadwalk.walk.Targets;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** Keys while a step runs: readings go into the row in focus. */
 final class RunKeys {

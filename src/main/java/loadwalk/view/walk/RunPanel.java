@@ -16,10 +16,10 @@ import loadwalk.view.canvas.Style;
 import loadwalk.view.state.ConnectedMeters;
 import loadwalk.view.state.Live;
 import loadwalk.view.state.ProgramState;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
 
 /** A running step: its readings, what is live now, and what is doubted. */
 final class RunPanel {

@@ -10,7 +10,7 @@ import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
 import loadwalk.view.canvas.Words;
 import loadwalk.walk.Results;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 
 /** On a wide screen: what has been measured so far, as list and chart, beside the current step. */
 final class SidePanel {

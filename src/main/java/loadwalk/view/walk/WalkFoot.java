@@ -7,8 +7,8 @@ import loadwalk.view.canvas.Style;
 import loadwalk.view.state.Alarm;
 import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * What the walk's screen tells above its keys: an alarm first and always whole, then the message.

@@ -11,9 +11,9 @@ import loadwalk.view.canvas.Keys;
 import loadwalk.view.canvas.Style;
 import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /** Paints the walk: where it stands, the panel of the current step, what is to be told, keys. */
 final class WalkPainter {

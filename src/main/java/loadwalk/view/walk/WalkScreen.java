@@ -20,9 +20,9 @@ import loadwalk.walk.Effect;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * The walk: the current step, whatever it waits for, and where the walk stands.

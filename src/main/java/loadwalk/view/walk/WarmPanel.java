@@ -11,10 +11,10 @@ import loadwalk.view.canvas.BigDigits;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
 import loadwalk.view.state.ProgramState;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Model;
-import loadwalk.walk.StepState;
 import loadwalk.walk.WarmClock;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
 
 /** A running warm-up: the time left in big digits, the temperatures, whether it is steady. */
 final class WarmPanel {

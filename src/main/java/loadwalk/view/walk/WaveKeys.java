@@ -6,8 +6,8 @@ import loadwalk.view.screen.Answer;
 import loadwalk.view.state.Live;
 import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Effect;
-import loadwalk.walk.StepState.Status;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState;
 
 /** Keys that bring a captured wave, or the sound input, to the step that runs. */
 final class WaveKeys {

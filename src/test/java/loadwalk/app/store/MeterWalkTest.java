@@ -28,10 +28,10 @@ import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Look;
 import loadwalk.view.canvas.Size;
 import loadwalk.walk.Effect;
-import loadwalk.walk.Entry;
 import loadwalk.walk.Intent;
-import loadwalk.walk.StepState;
 import loadwalk.walk.Walker;
+import loadwalk.walk.fact.Entry;
+import loadwalk.walk.fact.StepState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

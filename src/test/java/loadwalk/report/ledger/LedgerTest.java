@@ -20,10 +20,10 @@ import loadwalk.report.page.HtmlPage;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
 import loadwalk.report.page.Walks;
-import loadwalk.walk.FactText;
 import loadwalk.walk.Results;
-import loadwalk.walk.Stamped;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
 class LedgerTest {

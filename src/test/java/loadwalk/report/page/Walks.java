@@ -32,16 +32,16 @@ import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
-import loadwalk.walk.Fact;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.Next;
-import loadwalk.walk.PracticeAnswers;
-import loadwalk.walk.Stamped;
-import loadwalk.walk.StepState;
 import loadwalk.walk.Targets;
-import loadwalk.walk.WalkState;
 import loadwalk.walk.Walker;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
+import loadwalk.walk.rehearse.PracticeAnswers;
 
 /** Makes walks for the tests of this package: invented amplifiers on an invented bench. */
 public final class Walks {

@@ -27,7 +27,7 @@ import loadwalk.report.plan.PlanPageTest;
 import loadwalk.report.wave.WavePageTest;
 import loadwalk.text.Columns;
 import loadwalk.text.Visible;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import loadwalk.plan.StockRules;
 import loadwalk.report.page.Walks;
 import loadwalk.result.PublishedPower;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
 class SheetJsonTest {

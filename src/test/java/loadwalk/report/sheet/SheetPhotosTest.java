@@ -27,7 +27,7 @@ import loadwalk.report.page.Picture;
 import loadwalk.report.page.Sheets;
 import loadwalk.report.page.Walks;
 import loadwalk.text.Visible;
-import loadwalk.walk.WalkState;
+import loadwalk.walk.fact.WalkState;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.commonmark.ext.gfm.tables.TablesExtension;

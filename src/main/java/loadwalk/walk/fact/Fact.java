@@ -1,0 +1,358 @@
+package loadwalk.walk.fact;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.bench.BenchFiles;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Doubt;
+import loadwalk.json.Read;
+import loadwalk.json.Shape;
+import loadwalk.sequence.Sequence;
+import loadwalk.sequence.SequenceReader;
+import loadwalk.walk.fact.StepState.Status;
+import loadwalk.walk.fact.WalkState.Hold;
+
+/** Something that happened in a walk, as its journal keeps it. */
+public sealed interface Fact extends FactsOfStep {
+
+  /**
+   * Goes through the fields of the fact as its journal keeps them, see {@link
+   * loadwalk.json.Shaped}. It is not one itself, for this type is loaded before the first frame,
+   * and nothing of JSON should be.
+   */
+  Fact shape(Shape in);
+
+  /** Returns the state after this fact; {@link Opened} is the only one that needs no state. */
+  WalkState applyTo(WalkState state, long wallMillis);
+
+  /** Tells whether later briefs rest on it, so that one shown already must be made anew. */
+  default boolean changesEvidence() {
+    return false;
+  }
+
+  /** Tells whether the running warm-up clock starts again from what the state says. */
+  default boolean resetsWarmClock() {
+    return false;
+  }
+
+  /** Returns what the operator is told once it is on disk, where no screen shows it. */
+  default Optional<String> toldOnceKept() {
+    return Optional.empty();
+  }
+
+  /** Returns the walk that it opens; only the first fact of a journal opens one. */
+  default Optional<Opened> opening() {
+    return Optional.empty();
+  }
+
+  /** Returns its judgement of a reading, where it holds one. */
+  default Optional<OfReading> judgement() {
+    return Optional.empty();
+  }
+
+  /** Shows a reviewer what it tells of a whole step; most facts tell nothing of one. */
+  default void showTo(StepReviewer reviewer) {}
+
+  /** A fact about one step. */
+  sealed interface OfStep extends Fact
+      permits OfReading,
+          Briefed,
+          Armed,
+          HaltLifted,
+          Begun,
+          Warmed,
+          StoodBy,
+          CriterionSet,
+          PairAdded,
+          Captured,
+          EndedEarly,
+          Skipped {
+    /** Returns the id of the step. */
+    String step();
+
+    /** Returns the step's state after this fact. */
+    StepState change(StepState before);
+
+    @Override
+    default WalkState applyTo(WalkState state, long wallMillis) {
+      return state.step(step(), this::change).at(wallMillis);
+    }
+  }
+
+  /** A fact that judges one reading of a step. */
+  sealed interface OfReading extends OfStep permits Entered, Doubted {
+    /** Returns the reading. */
+    ReadingId reading();
+
+    /** Returns what it doubts; empty where it doubts nothing. */
+    List<Doubt> doubts();
+
+    /** Returns the value entered with it; empty where an earlier one is judged. */
+    Optional<Entered> entered();
+
+    @Override
+    default boolean changesEvidence() {
+      return true;
+    }
+
+    @Override
+    default Optional<OfReading> judgement() {
+      return Optional.of(this);
+    }
+  }
+
+  /**
+   * The walk began.
+   *
+   * @param walk the walk's name
+   * @param version the version of Loadwalk that began it
+   * @param sequence the sequence, as read
+   * @param sequenceText the sequence file's text, kept so that the walk stands alone
+   * @param amplifier the amplifier
+   * @param bench the bench
+   * @param practiceSeed the seed of the practice amplifier, where it is one
+   */
+  record Opened(
+      String walk,
+      String version,
+      Sequence sequence,
+      String sequenceText,
+      Amplifier amplifier,
+      Bench bench,
+      OptionalLong practiceSeed)
+      implements Fact {
+    /**
+     * The largest seed that every reader of a journal takes as it is: numbers are doubles there.
+     */
+    public static final long LARGEST_SEED = 1L << 53;
+
+    /** Checks the seed. */
+    public Opened {
+      if (practiceSeed.isPresent() && Math.abs(practiceSeed.getAsLong()) > LARGEST_SEED) {
+        throw new IllegalArgumentException("the seed of a practice amplifier is at most 2^53");
+      }
+    }
+
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return WalkState.begin(this, wallMillis);
+    }
+
+    @Override
+    public Optional<Opened> opening() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      String name = in.text("walk", walk);
+      String by = in.text("version", version);
+      String text = in.text("sequenceText", sequenceText);
+      Optional<Sequence> read = Optional.ofNullable(sequence);
+      return new Opened(
+          name,
+          by,
+          read.isPresent() ? read.get() : sequence(in, text),
+          text,
+          in.embedded("amplifier", amplifier, BenchFiles.AMPLIFIER),
+          in.embedded("bench", bench, BenchFiles.BENCH),
+          in.whole("practiceSeed", practiceSeed, -LARGEST_SEED, LARGEST_SEED));
+    }
+
+    private static Sequence sequence(Shape in, String text) {
+      Read<Sequence> read = SequenceReader.read(text, "sequence");
+      read.faults().stream().limit(1).forEach(f -> in.refuse("sequenceText", f.sentence()));
+      return read.found().orElse(null);
+    }
+  }
+
+  /** The step's readings are in. */
+  record Done(String step) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      WalkState done = state.step(step, before -> before.with(Status.DONE)).at(wallMillis);
+      boolean warm = state.planned(step).filter(p -> p.step().warmUp().isPresent()).isPresent();
+      return warm ? done.cooledBecause(Optional.empty()) : done;
+    }
+
+    @Override
+    public boolean changesEvidence() {
+      return true;
+    }
+
+    @Override
+    public void showTo(StepReviewer reviewer) {
+      reviewer.ended(step);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Done(in.text("step", step));
+    }
+  }
+
+  /** A note was written. */
+  record Noted(String step, String text) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.noted(new WalkState.Note(step, text, wallMillis)).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Noted(in.text("step", step), in.text("text", text));
+    }
+  }
+
+  /**
+   * A photo was attached.
+   *
+   * @param path where it is kept, from the data home on
+   * @param caption what it shows, as typed
+   * @param sha256 the SHA-256 of its bytes, in hexadecimal
+   * @param mediaType {@code image/png} or {@code image/jpeg}
+   */
+  record Attached(String step, String path, String caption, String sha256, String mediaType)
+      implements Fact {
+    /** Checks the hash and the type. */
+    public Attached {
+      if (!sha256.matches("[0-9a-f]{64}")) {
+        throw new IllegalArgumentException("the «sha256» of a photo has 64 hexadecimal digits");
+      }
+      if (!mediaType.equals("image/png") && !mediaType.equals("image/jpeg")) {
+        throw new IllegalArgumentException("a photo is an image/png or an image/jpeg");
+      }
+    }
+
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state
+          .attached(new WalkState.Attachment(step, path, caption, sha256, mediaType, wallMillis))
+          .at(wallMillis);
+    }
+
+    @Override
+    public Optional<String> toldOnceKept() {
+      return Optional.of("The photo is kept as " + path + ".");
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Attached(
+          in.text("step", step),
+          in.text("path", path),
+          in.text("caption", caption),
+          in.text("sha256", sha256),
+          in.text("mediaType", mediaType));
+    }
+  }
+
+  /** The operator stopped at once; a running step must be briefed and armed anew. */
+  record Stopped(String step) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.step(step, Fact::backToAhead).holding(Hold.STOPPED).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Stopped(in.text("step", step));
+    }
+  }
+
+  /** The operator said why. */
+  record StopExplained(String reason) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.stoppedBecause(reason).holding(Hold.PAUSED).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new StopExplained(in.text("reason", reason));
+    }
+  }
+
+  /** The walk was paused. */
+  record Paused() implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.holding(Hold.PAUSED).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return this;
+    }
+  }
+
+  /** The walk goes on. */
+  record Resumed() implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.holding(Hold.RUNNING).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return this;
+    }
+  }
+
+  /** The amplifier must be taken as cold; a warm-up that is not over starts from zero. */
+  record Cooled(String step, String why) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      UnaryOperator<StepState> restart =
+          before ->
+              before.status().isOver()
+                  ? before
+                  : before.status() == Status.RUNNING ? backToAhead(before.cold()) : before.cold();
+      return state.step(step, restart).cooledBecause(Optional.of(why)).at(wallMillis);
+    }
+
+    @Override
+    public boolean changesEvidence() {
+      return true;
+    }
+
+    @Override
+    public boolean resetsWarmClock() {
+      return true;
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Cooled(in.text("step", step), in.text("reason", why));
+    }
+  }
+
+  /** A warm-up is to be done again; the step it is done for must be briefed and armed anew. */
+  record WarmAgain(String step) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state
+          .step(state.currentId(), Fact::backToAhead)
+          .step(step, before -> before.cold().with(Status.AHEAD))
+          .at(wallMillis);
+    }
+
+    @Override
+    public boolean resetsWarmClock() {
+      return true;
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new WarmAgain(in.text("step", step));
+    }
+  }
+
+  private static StepState backToAhead(StepState before) {
+    return before.status().isOver() ? before : before.with(Status.AHEAD);
+  }
+}

@@ -1,0 +1,92 @@
+package loadwalk.walk.fact;
+
+import java.util.List;
+import loadwalk.json.JsonOut;
+import loadwalk.json.JsonText;
+import loadwalk.json.Node;
+import loadwalk.json.Read;
+import loadwalk.json.Shape;
+import loadwalk.json.ShapeWriter;
+import loadwalk.json.Shaped;
+
+/**
+ * Writes the facts of one moment as the body of one journal record, so that they are kept together
+ * or not at all, and reads them back.
+ *
+ * <p>A body is {@code {"format"?,"at":"2026-01-31T09:30:00.123Z","facts":[{"fact":…,…,"at"?}]}};
+ * only the first record of a walk carries the format, and a fact carries a time only where it
+ * differs from the record's: facts that waited for a disk are written together.
+ */
+public final class FactText {
+  /** The format named by the first record of a walk. */
+  public static final String FORMAT = "loadwalk-journal/1";
+
+  private FactText() {}
+
+  /** Returns the body of one record; a fact of another moment than the first carries its own. */
+  public static String body(List<Stamped> facts) {
+    long at = facts.get(0).wallMillis();
+    List<Line> lines = facts.stream().map(f -> new Line(f.fact(), f.wallMillis(), at)).toList();
+    return JsonOut.line(out -> ShapeWriter.write(out, new Body(at, lines)));
+  }
+
+  /**
+   * Returns the facts of one record.
+   *
+   * @throws UnreadableFact if the body holds something this version does not know
+   */
+  public static List<Stamped> read(String body) {
+    Read<Node> read = JsonText.strict("journal").read(body);
+    Node tree = read.found().orElseThrow(() -> new UnreadableFact(read.faults().get(0).sentence()));
+    try {
+      return new Body(0, List.of())
+          .shape(JournalShape.of(tree)).lines.stream()
+              .map(line -> new Stamped(line.fact, line.wallMillis))
+              .toList();
+    } catch (IllegalArgumentException refused) {
+      throw new UnreadableFact(refused.getMessage());
+    }
+  }
+
+  /**
+   * Returns the walk that the bodies of a journal tell.
+   *
+   * @throws UnreadableFact if a body holds something this version does not know, or the first fact
+   *     opens no walk
+   */
+  public static WalkState walk(List<String> bodies) {
+    WalkState state = null;
+    for (String body : bodies) {
+      for (Stamped stamped : read(body)) {
+        if (state == null && stamped.fact().opening().isEmpty()) {
+          throw new UnreadableFact("the first fact does not open a walk");
+        }
+        state = stamped.fact().applyTo(state, stamped.wallMillis());
+      }
+    }
+    if (state == null) {
+      throw new UnreadableFact("the journal opens no walk");
+    }
+    return state;
+  }
+
+  private record Body(long at, List<Line> lines) implements Shaped<Body> {
+    @Override
+    public Body shape(Shape in) {
+      if (!lines.isEmpty() && lines.get(0).fact.opening().isPresent()) {
+        in.text("format", FORMAT);
+      }
+      long moment = in.moment("at", at);
+      return new Body(moment, in.list("facts", lines, new Line(null, moment, moment)));
+    }
+  }
+
+  private record Line(Fact fact, long wallMillis, long bodyMillis) implements Shaped<Line> {
+    @Override
+    public Line shape(Shape in) {
+      Fact itself = in.word("fact", fact, FactKinds.ALL).shape(in);
+      boolean own = in.has("at", wallMillis != bodyMillis);
+      return new Line(itself, own ? in.moment("at", wallMillis) : bodyMillis, bodyMillis);
+    }
+  }
+}

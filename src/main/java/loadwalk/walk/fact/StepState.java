@@ -1,0 +1,294 @@
+package loadwalk.walk.fact;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Forecast;
+import loadwalk.result.Criterion;
+import loadwalk.result.LimitPair;
+
+/**
+ * Where one step of a walk stands.
+ *
+ * @param status how far it has come
+ * @param brief the newest brief, where one was shown
+ * @param armedOhms the load the operator typed as connected, ohms
+ * @param liftReason why a halt was lifted
+ * @param entries every value entered, oldest first, by reading
+ * @param criterion what the output reading was taken at
+ * @param pairs volts and THD read together near the limit
+ * @param warmSeconds the warm-up clock, seconds
+ * @param reason why it was skipped or ended early
+ * @param coldAt how many values were in when the warm-up clock last began at zero
+ * @param captures the captured waves that were taken, oldest first
+ */
+public record StepState(
+    Status status,
+    Optional<Forecast> brief,
+    OptionalDouble armedOhms,
+    Optional<String> liftReason,
+    Map<ReadingId, List<Entry>> entries,
+    Criterion criterion,
+    List<LimitPair> pairs,
+    double warmSeconds,
+    Optional<String> reason,
+    int coldAt,
+    List<Capture> captures) {
+
+  /** How far a step has come. */
+  public enum Status {
+    /** Not reached yet. */
+    AHEAD("ahead"),
+    /** Its brief is on the screen. */
+    BRIEFED("briefed"),
+    /** The load is connected and the step runs. */
+    RUNNING("running"),
+    /** Its readings are in. */
+    DONE("done"),
+    /** Passed over, with a reason. */
+    SKIPPED("skipped");
+
+    private final String word;
+
+    Status(String word) {
+      this.word = word;
+    }
+
+    /** Returns the word shown. */
+    public String word() {
+      return word;
+    }
+
+    /** Tells whether nothing more is to be done. */
+    public boolean isOver() {
+      return this == DONE || this == SKIPPED;
+    }
+  }
+
+  /** Copies the collections. */
+  public StepState {
+    Map<ReadingId, List<Entry>> copy = new EnumMap<>(ReadingId.class);
+    entries.forEach((id, list) -> copy.put(id, List.copyOf(list)));
+    entries = Collections.unmodifiableMap(copy);
+    pairs = List.copyOf(pairs);
+    captures = List.copyOf(captures);
+  }
+
+  /** Returns the state of a step not reached yet. */
+  static StepState ahead() {
+    return Untouched.STEP;
+  }
+
+  private static final class Untouched {
+    static final StepState STEP =
+        new StepState(
+            Status.AHEAD,
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Map.of(),
+            Criterion.THD_LIMIT,
+            List.of(),
+            0,
+            Optional.empty(),
+            0,
+            List.of());
+  }
+
+  /** Returns the newest entry of a reading; of volts and watts only the later one counts. */
+  public Optional<Entry> latest(ReadingId id) {
+    Optional<Entry> newest = newest(id);
+    ReadingId twin =
+        id == ReadingId.OUTPUT_VOLTS
+            ? ReadingId.OUTPUT_WATTS
+            : id == ReadingId.OUTPUT_WATTS ? ReadingId.OUTPUT_VOLTS : id;
+    Optional<Entry> other = newest(twin);
+    boolean replaced =
+        newest.isPresent() && other.isPresent() && other.get().order() > newest.get().order();
+    return replaced ? Optional.empty() : newest;
+  }
+
+  /** Returns the newest entry of every reading that counts. */
+  public Map<ReadingId, Entry> latest() {
+    Map<ReadingId, Entry> all = new EnumMap<>(ReadingId.class);
+    entries.keySet().forEach(id -> latest(id).ifPresent(e -> all.put(id, e)));
+    return all;
+  }
+
+  /** Returns the readings whose newest entry carries a doubt that waits for its answer. */
+  public List<ReadingId> openDoubts() {
+    List<ReadingId> open = new ArrayList<>();
+    for (ReadingId id : entries.keySet()) {
+      if (latest(id).filter(Entry::isOpen).isPresent()) {
+        open.add(id);
+      }
+    }
+    return open;
+  }
+
+  /** Returns the captured wave that an entry was read from, where it was. */
+  public Optional<Capture> captureOf(Entry entry) {
+    return captures.stream()
+        .filter(c -> entry.instrument().filter(c::isSourceOf).isPresent())
+        .reduce((first, second) -> second);
+  }
+
+  /** Returns the captured wave that the output volts that count were read from. */
+  public Optional<Capture> captureOfOutput() {
+    return latest(ReadingId.OUTPUT_VOLTS).flatMap(this::captureOf);
+  }
+
+  /** Returns how many values were entered. */
+  public int entryCount() {
+    return entries.values().stream().mapToInt(List::size).sum();
+  }
+
+  private Optional<Entry> newest(ReadingId id) {
+    List<Entry> list = entries.getOrDefault(id, List.of());
+    return list.isEmpty() ? Optional.empty() : Optional.of(list.get(list.size() - 1));
+  }
+
+  StepState with(Status next) {
+    return changed(d -> d.status = next);
+  }
+
+  StepState briefed(Forecast forecast) {
+    return changed(
+        d -> {
+          d.status = Status.BRIEFED;
+          d.brief = Optional.of(forecast);
+          d.armedOhms = OptionalDouble.empty();
+          d.liftReason = Optional.empty();
+        });
+  }
+
+  StepState armed(double ohms) {
+    return changed(d -> d.armedOhms = OptionalDouble.of(ohms));
+  }
+
+  StepState lifted(String why) {
+    return changed(d -> d.liftReason = Optional.of(why));
+  }
+
+  StepState entered(ReadingId id, Entry entry) {
+    return changed(d -> d.entries = withList(id, with(entries.getOrDefault(id, List.of()), entry)));
+  }
+
+  StepState stoodBy(ReadingId id, String why) {
+    return changingNewest(id, entry -> entry.standingBy(why));
+  }
+
+  public StepState doubted(ReadingId id, List<Doubt> doubts) {
+    return changingNewest(id, entry -> entry.doubtedBy(doubts));
+  }
+
+  private StepState changingNewest(ReadingId id, UnaryOperator<Entry> change) {
+    List<Entry> list = new ArrayList<>(entries.getOrDefault(id, List.of()));
+    if (list.isEmpty()) {
+      return this;
+    }
+    list.set(list.size() - 1, change.apply(list.get(list.size() - 1)));
+    return changed(d -> d.entries = withList(id, list));
+  }
+
+  private Map<ReadingId, List<Entry>> withList(ReadingId id, List<Entry> list) {
+    Map<ReadingId, List<Entry>> all = new EnumMap<>(ReadingId.class);
+    all.putAll(entries);
+    all.put(id, list);
+    return all;
+  }
+
+  StepState at(Criterion taken) {
+    return changed(d -> d.criterion = taken);
+  }
+
+  StepState paired(LimitPair pair) {
+    return changed(d -> d.pairs = with(pairs, pair));
+  }
+
+  StepState captured(Capture capture) {
+    return changed(d -> d.captures = with(captures, capture));
+  }
+
+  StepState warmed(double seconds) {
+    return changed(d -> d.warmSeconds = seconds);
+  }
+
+  /** The warm-up clock begins at zero; temperatures of the time before tell nothing of it. */
+  StepState cold() {
+    return changed(
+        d -> {
+          d.warmSeconds = 0;
+          d.coldAt = entryCount();
+        });
+  }
+
+  StepState because(String why) {
+    return changed(d -> d.reason = Optional.of(why));
+  }
+
+  /** Returns a list with one more behind. */
+  static <T> List<T> with(List<T> list, T one) {
+    List<T> more = new ArrayList<>(list);
+    more.add(one);
+    return more;
+  }
+
+  private StepState changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.state();
+  }
+
+  /** A state while it is being changed: each change names only what it changes. */
+  private static final class Draft {
+    private Status status;
+    private Optional<Forecast> brief;
+    private OptionalDouble armedOhms;
+    private Optional<String> liftReason;
+    private Map<ReadingId, List<Entry>> entries;
+    private Criterion criterion;
+    private List<LimitPair> pairs;
+    private double warmSeconds;
+    private Optional<String> reason;
+    private int coldAt;
+    private List<Capture> captures;
+
+    Draft(StepState from) {
+      status = from.status;
+      brief = from.brief;
+      armedOhms = from.armedOhms;
+      liftReason = from.liftReason;
+      entries = from.entries;
+      criterion = from.criterion;
+      pairs = from.pairs;
+      warmSeconds = from.warmSeconds;
+      reason = from.reason;
+      coldAt = from.coldAt;
+      captures = from.captures;
+    }
+
+    StepState state() {
+      return new StepState(
+          status,
+          brief,
+          armedOhms,
+          liftReason,
+          entries,
+          criterion,
+          pairs,
+          warmSeconds,
+          reason,
+          coldAt,
+          captures);
+    }
+  }
+}

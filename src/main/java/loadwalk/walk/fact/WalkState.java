@@ -1,0 +1,217 @@
+package loadwalk.walk.fact;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import loadwalk.bench.ReadingId;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.sequence.StepContext;
+
+/**
+ * A walk as its journal tells it: the fold of its facts.
+ *
+ * @param opened how the walk began
+ * @param plan the steps in order
+ * @param steps the state of each step by id
+ * @param notes the notes, oldest first
+ * @param attachments the photos attached, oldest first
+ * @param hold whether the walk runs, is paused or was stopped
+ * @param stops the reasons of all stops so far
+ * @param cooled why the amplifier must be taken as cold, where it must
+ * @param lastWallMillis the wall clock of the newest fact, ms since 1970
+ */
+public record WalkState(
+    Fact.Opened opened,
+    List<PlannedStep> plan,
+    Map<String, StepState> steps,
+    List<Note> notes,
+    List<Attachment> attachments,
+    Hold hold,
+    List<String> stops,
+    Optional<String> cooled,
+    long lastWallMillis) {
+
+  /** Whether the walk runs. */
+  public enum Hold {
+    RUNNING,
+    PAUSED,
+    /** Stopped at once; the reason is still to be given. */
+    STOPPED
+  }
+
+  /**
+   * A note of the operator.
+   *
+   * @param stepId the step at which it was written
+   * @param text the note
+   * @param wallMillis the wall clock, ms since 1970
+   */
+  public record Note(String stepId, String text, long wallMillis) {}
+
+  /**
+   * A photo that belongs to the walk.
+   *
+   * @param stepId the step at which it was attached
+   * @param path where it is kept, from the data home on, parts divided by slashes
+   * @param caption what it shows, as typed
+   * @param sha256 the SHA-256 of its bytes, 64 digits
+   * @param mediaType {@code image/png} or {@code image/jpeg}
+   * @param wallMillis the wall clock, ms since 1970
+   */
+  public record Attachment(
+      String stepId,
+      String path,
+      String caption,
+      String sha256,
+      String mediaType,
+      long wallMillis) {}
+
+  /** Copies the collections. */
+  public WalkState {
+    plan = List.copyOf(plan);
+    steps = Map.copyOf(steps);
+    notes = List.copyOf(notes);
+    attachments = List.copyOf(attachments);
+    stops = List.copyOf(stops);
+  }
+
+  /** Returns the state right after a walk was opened. */
+  public static WalkState begin(Fact.Opened opened, long wallMillis) {
+    List<PlannedStep> plan = PlannedStep.of(opened.sequence());
+    Map<String, StepState> steps = new LinkedHashMap<>();
+    plan.forEach(p -> steps.put(p.id(), StepState.ahead()));
+    return new WalkState(
+        opened,
+        plan,
+        steps,
+        List.of(),
+        List.of(),
+        Hold.RUNNING,
+        List.of(),
+        Optional.empty(),
+        wallMillis);
+  }
+
+  /** Returns the step to be done now: the first that is not over; empty when all are. */
+  public Optional<PlannedStep> current() {
+    for (PlannedStep planned : plan) {
+      if (!step(planned.id()).status().isOver()) {
+        return Optional.of(planned);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the id of the step to be done now, or of the last one when all are over. */
+  public String currentId() {
+    return current().map(PlannedStep::id).orElseGet(() -> plan.get(plan.size() - 1).id());
+  }
+
+  /** Tells whether every step is done or skipped. */
+  public boolean isFinished() {
+    return current().isEmpty();
+  }
+
+  /** Returns the state of a step; an id that is not in the plan counts as ahead. */
+  public StepState step(String id) {
+    return steps.getOrDefault(id, StepState.ahead());
+  }
+
+  /** Finds a step of the plan. */
+  public Optional<PlannedStep> planned(String id) {
+    return plan.stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  /** Returns where a step stands; the heaviest is told from what was done. */
+  public StepContext context(PlannedStep planned) {
+    return planned.in(opened.sequence(), plan, p -> step(p.id()).status() == StepState.Status.DONE);
+  }
+
+  /** Returns every doubt that waits for its answer, in the order of the plan. */
+  public List<OpenDoubt> openDoubts() {
+    List<OpenDoubt> open = new ArrayList<>();
+    for (PlannedStep p : plan) {
+      step(p.id()).openDoubts().forEach(id -> open.add(new OpenDoubt(p.id(), id)));
+    }
+    return open;
+  }
+
+  /**
+   * A doubt that waits for its answer.
+   *
+   * @param stepId the step
+   * @param reading the reading doubted
+   */
+  public record OpenDoubt(String stepId, ReadingId reading) {}
+
+  WalkState step(String id, UnaryOperator<StepState> change) {
+    StepState before = steps.get(id);
+    if (before == null) {
+      return this;
+    }
+    Map<String, StepState> all = new HashMap<>(steps);
+    all.put(id, change.apply(before));
+    return changed(d -> d.steps = all);
+  }
+
+  WalkState holding(Hold next) {
+    return changed(d -> d.hold = next);
+  }
+
+  WalkState noted(Note note) {
+    return changed(d -> d.notes = StepState.with(notes, note));
+  }
+
+  WalkState attached(Attachment attachment) {
+    return changed(d -> d.attachments = StepState.with(attachments, attachment));
+  }
+
+  WalkState stoppedBecause(String reason) {
+    return changed(d -> d.stops = StepState.with(stops, reason));
+  }
+
+  WalkState cooledBecause(Optional<String> why) {
+    return changed(d -> d.cooled = why);
+  }
+
+  WalkState at(long wallMillis) {
+    return changed(d -> d.lastWallMillis = wallMillis);
+  }
+
+  private WalkState changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.of(opened, plan);
+  }
+
+  /** A state while it is being changed: each change names only what it changes. */
+  private static final class Draft {
+    private Map<String, StepState> steps;
+    private List<Note> notes;
+    private List<Attachment> attachments;
+    private Hold hold;
+    private List<String> stops;
+    private Optional<String> cooled;
+    private long lastWallMillis;
+
+    Draft(WalkState from) {
+      steps = from.steps;
+      notes = from.notes;
+      attachments = from.attachments;
+      hold = from.hold;
+      stops = from.stops;
+      cooled = from.cooled;
+      lastWallMillis = from.lastWallMillis;
+    }
+
+    WalkState of(Fact.Opened opened, List<PlannedStep> plan) {
+      return new WalkState(
+          opened, plan, steps, notes, attachments, hold, stops, cooled, lastWallMillis);
+    }
+  }
+}

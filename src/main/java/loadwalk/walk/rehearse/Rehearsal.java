@@ -1,0 +1,210 @@
+package loadwalk.walk.rehearse;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Forecaster;
+import loadwalk.json.Nearest;
+import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.Entries;
+import loadwalk.walk.Event;
+import loadwalk.walk.Gate;
+import loadwalk.walk.Intent;
+import loadwalk.walk.Model;
+import loadwalk.walk.StartOverride;
+import loadwalk.walk.Targets;
+import loadwalk.walk.Walker;
+import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.StepState;
+import loadwalk.walk.fact.WalkState;
+
+/**
+ * Runs a walk without an operator: the same updates as at the bench, fed with answers written
+ * before.
+ *
+ * <p>Every answer is taken as typed and kept even when doubted; the doubt stays open, so a doubted
+ * reading feeds no later forecast. A heed or a halt is noted and passed. The cold load is entered
+ * before the step starts, as an operator would, so that a wrong one shows in the brief.
+ */
+public final class Rehearsal {
+  /** Why a step is passed over. */
+  public static final String NO_ANSWER = "no answer";
+
+  private static final String LIFTED = "rehearsed: the halt is noted and passed";
+  private static final String NO_CLOCK = "rehearsed: no clock runs";
+
+  private final Walker walker;
+  private final Map<String, Map<String, String>> answers;
+  private final List<Rehearsed> steps = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private Model model;
+
+  private Rehearsal(Forecaster forecaster, Script script) {
+    walker = new Walker(forecaster, StartOverride.OPEN_DOUBTS);
+    answers = script.answers();
+    model = Model.of(WalkState.begin(script.opened(), 0), 1);
+  }
+
+  /**
+   * What is to be rehearsed.
+   *
+   * @param opened how the walk begins
+   * @param answers what an operator would type, by step and reading id, in order
+   */
+  public record Script(Fact.Opened opened, Map<String, Map<String, String>> answers) {}
+
+  /**
+   * One step as rehearsed.
+   *
+   * @param step its id
+   * @param brief its brief right before it started
+   * @param doubts what contradicted its readings, each once
+   */
+  public record Rehearsed(String step, Forecast brief, List<Doubt> doubts) {
+    /** Copies the list. */
+    public Rehearsed {
+      doubts = List.copyOf(doubts);
+    }
+  }
+
+  /**
+   * An answer that could not be taken.
+   *
+   * @param step the step's id as given
+   * @param reading the reading's id as given; empty where it concerns the step
+   * @param text one sentence
+   */
+  public record Problem(String step, String reading, String text) {}
+
+  /**
+   * A walk as rehearsed.
+   *
+   * @param steps every step, in order
+   * @param problems the answers that could not be taken
+   * @param state where the walk stands at its end
+   */
+  public record Outcome(List<Rehearsed> steps, List<Problem> problems, WalkState state) {
+    /** Copies the lists. */
+    public Outcome {
+      steps = List.copyOf(steps);
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Runs a walk to its end. */
+  public static Outcome of(Forecaster forecaster, Script script) {
+    return new Rehearsal(forecaster, script).outcome();
+  }
+
+  private Outcome outcome() {
+    strangers();
+    take(new Event.Reopened(0, 0));
+    Optional<PlannedStep> current = model.state().current();
+    while (current.isPresent()) {
+      steps.add(step(current.get()));
+      current = model.state().current();
+    }
+    return new Outcome(steps, problems, model.state());
+  }
+
+  private void strangers() {
+    List<String> known = model.state().plan().stream().map(PlannedStep::id).toList();
+    for (String step : answers.keySet()) {
+      if (!known.contains(step)) {
+        String nearest = Nearest.of(step, known);
+        String text = "the sequence has no such step; nearest step: «" + nearest + "»";
+        problems.add(new Problem(step, "", text));
+      }
+    }
+  }
+
+  private Rehearsed step(PlannedStep planned) {
+    String id = planned.id();
+    Map<ReadingId, String> late = sound(planned);
+    String coldLoad = late.remove(ReadingId.LOAD_OHMS);
+    if (coldLoad != null) {
+      take(new Intent.EnterAll(id, Map.of(ReadingId.LOAD_OHMS, coldLoad)));
+    }
+    Forecast brief = state(id).brief().orElseThrow();
+    if (!late.isEmpty() || planned.step().required().isEmpty()) {
+      start(planned);
+    }
+    if (!late.isEmpty()) {
+      take(new Intent.EnterAll(id, late));
+    }
+    end(planned);
+    return new Rehearsed(id, brief, doubts(id));
+  }
+
+  /** Returns the answers of a step that can be taken; each other one becomes a problem. */
+  private Map<ReadingId, String> sound(PlannedStep planned) {
+    Map<ReadingId, String> sound = new LinkedHashMap<>();
+    boolean reads = Targets.of(model.state(), planned).isPresent();
+    answers
+        .getOrDefault(planned.id(), Map.of())
+        .forEach(
+            (key, text) -> {
+              Optional<ReadingId> id = ReadingId.ofKey(key);
+              Optional<String> why =
+                  id.isEmpty()
+                      ? Optional.of("there is no such reading; nearest: «" + nearest(key) + "»")
+                      : reads ? fault(id.get(), text) : Optional.of("the step takes no readings");
+              why.ifPresent(sentence -> problems.add(new Problem(planned.id(), key, sentence)));
+              id.filter(known -> why.isEmpty()).ifPresent(known -> sound.put(known, text));
+            });
+    return sound;
+  }
+
+  private static String nearest(String key) {
+    return Nearest.of(key, Stream.of(ReadingId.values()).map(ReadingId::key).toList());
+  }
+
+  private static Optional<String> fault(ReadingId id, String text) {
+    return Entries.parse(id, text).problem();
+  }
+
+  private void start(PlannedStep planned) {
+    take(new Intent.LiftHalt(LIFTED));
+    String load = Targets.of(model.state(), planned).map(t -> String.valueOf(t.ohms())).orElse("");
+    take(Gate.needsArming(model.state(), planned) ? new Intent.Arm(load) : new Intent.Begin());
+  }
+
+  private void end(PlannedStep planned) {
+    boolean warm = planned.step().warmUp().isPresent();
+    take(warm ? new Intent.EndEarly(NO_CLOCK) : new Intent.Finish());
+    if (!state(planned.id()).status().isOver() && !doubts(planned.id()).isEmpty()) {
+      take(new Intent.Finish());
+    }
+    if (!state(planned.id()).status().isOver()) {
+      take(new Intent.Skip(NO_ANSWER));
+    }
+    if (!state(planned.id()).status().isOver()) {
+      throw new IllegalStateException(planned.id() + " did not end: " + model.message());
+    }
+  }
+
+  private List<Doubt> doubts(String id) {
+    return state(id).latest().values().stream()
+        .flatMap(entry -> entry.doubts().stream())
+        .distinct()
+        .toList();
+  }
+
+  private StepState state(String id) {
+    return model.state().step(id);
+  }
+
+  /** Updates the walk; what it wants kept counts as kept at once. */
+  private void take(Event event) {
+    model = walker.update(model, event).model();
+    while (model.isWriting()) {
+      model = walker.update(model, new Event.Kept(model.waiting())).model();
+    }
+  }
+}
