@@ -3,7 +3,7 @@ package loadwalk.app;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The words of a command line, its command first. */
+/** Puts the words of a command line in order, its command first. */
 final class ArgumentOrder {
   static final String HOME = "--home";
   private static final List<String> FLAGS = List.of("--plain");
@@ -11,8 +11,8 @@ final class ArgumentOrder {
   private ArgumentOrder() {}
 
   /**
-   * Puts what was asked ahead of a command behind its name, where the command takes it or says that
-   * it does not; words without a command stay as they are.
+   * Moves options given ahead of a command behind its name, where the command takes or refuses
+   * them; words without a command stay as they are.
    */
   static List<String> commandFirst(List<String> words, List<String> commands) {
     int at = 0;

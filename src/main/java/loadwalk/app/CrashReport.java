@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Set;
 import loadwalk.app.store.AtomicFile;
 import loadwalk.app.store.DataHome;
+import loadwalk.text.Sentence;
 
 /**
  * Reports a fault of Loadwalk itself in a file that can be handed on.
@@ -61,24 +62,22 @@ public record CrashReport(Throwable fault, Instant at, Machine machine) {
   }
 
   /**
-   * Writes the report into the data home and returns the one sentence that the operator is told.
-   * Nothing that goes wrong here is thrown: the crash comes first.
+   * Writes the report into the data home and returns what the operator is told. Nothing that goes
+   * wrong here is thrown: the crash comes first.
    */
   public String write(DataHome home) {
-    String resume =
-        "Loadwalk stopped by a fault of its own; every reading it called kept is on the disk, so go"
-            + " on with «loadwalk resume»";
     try {
       Path file = written(home.root());
-      return resume
-          + ", and send the file "
-          + file
-          + ", which holds no readings, names or notes, to whoever gave you Loadwalk.";
+      return Sentence.of(
+          "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go"
+              + " on with «loadwalk resume». Please send {} to whoever gave you Loadwalk; it holds"
+              + " no readings, names or notes.",
+          file);
     } catch (IOException | RuntimeException e) {
-      return resume
-          + " (a report could not be written, the fault was "
-          + fault.getClass().getName()
-          + ").";
+      return Sentence.of(
+          "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go"
+              + " on with «loadwalk resume». No crash report could be written; the fault was {}.",
+          fault.getClass().getName());
     }
   }
 
@@ -95,43 +94,42 @@ public record CrashReport(Throwable fault, Instant at, Machine machine) {
         continue;
       }
     }
-    throw new IOException("there are " + SAME_SECOND_MAX + " reports of this second already");
+    throw new IOException(Sentence.of("this second already has {} reports", SAME_SECOND_MAX));
   }
 
   /** Returns the report as text. */
   public String text() {
-    StringBuilder text = new StringBuilder();
-    text.append("Crash report of Loadwalk ").append(machine.version()).append('\n');
-    text.append("Format: loadwalk-crash/1\n");
-    text.append("Time: ").append(at).append('\n');
-    text.append("Java: ").append(machine.java()).append('\n');
-    text.append("System: ").append(machine.system()).append('\n');
-    text.append("Messages are left out, as they can hold what was typed.\n\n");
     List<String> lines = new ArrayList<>();
+    lines.add(Sentence.of("Crash report of Loadwalk {}", machine.version()));
+    lines.add("Format: loadwalk-crash/1");
+    lines.add(Sentence.of("Time: {}", at));
+    lines.add(Sentence.of("Java: {}", machine.java()));
+    lines.add(Sentence.of("System: {}", machine.system()));
+    lines.add("Error messages are left out: they can quote what was typed.");
+    lines.add("");
     describe(fault, "", Collections.newSetFromMap(new IdentityHashMap<>()), lines);
-    lines.forEach(line -> text.append(line).append('\n'));
-    return text.toString();
+    return String.join("\n", lines) + "\n";
   }
 
   private static void describe(
       Throwable error, String relation, Set<Throwable> seen, List<String> lines) {
     if (!seen.add(error) || seen.size() > ERRORS_MAX) {
-      lines.add(relation + "an error shown above, or one too many");
+      lines.add(Sentence.of("{}an error shown above, or more than fit here", relation));
       return;
     }
     lines.add(relation + error.getClass().getName());
     StackTraceElement[] frames = error.getStackTrace();
     for (int i = 0; i < Math.min(frames.length, FRAMES_MAX); i++) {
-      lines.add("  at " + frames[i]);
+      lines.add(Sentence.of("  at {}", frames[i]));
     }
     if (frames.length > FRAMES_MAX) {
-      lines.add("  and " + (frames.length - FRAMES_MAX) + " more");
+      lines.add(Sentence.of("  and {} more", frames.length - FRAMES_MAX));
     }
     for (Throwable suppressed : error.getSuppressed()) {
-      describe(suppressed, "besides: ", seen, lines);
+      describe(suppressed, "suppressed: ", seen, lines);
     }
     if (error.getCause() != null) {
-      describe(error.getCause(), "because of: ", seen, lines);
+      describe(error.getCause(), "caused by: ", seen, lines);
     }
   }
 }

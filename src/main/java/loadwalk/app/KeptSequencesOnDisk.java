@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.app.store.DataHome;
+import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.SequenceFinder;
 import loadwalk.cli.KeptSequences;
 import loadwalk.cli.OwnTables;
@@ -33,7 +34,7 @@ public final class KeptSequencesOnDisk implements KeptSequences {
           .find(name)
           .map(read -> Read.of(read.found().map(SequenceFinder.Found::sequence), read.faults()));
     } catch (IOException e) {
-      Fault fault = new Fault(name, 1, 1, "", "the sequence cannot be read: " + e.getMessage());
+      Fault fault = new Fault(name, 1, 1, "", DiskFaults.sentence(e));
       return Optional.of(new Read.Bad<>(List.of(fault)));
     }
   }

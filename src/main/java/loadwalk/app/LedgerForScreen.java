@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import loadwalk.app.loop.Background;
+import loadwalk.app.store.DiskFaults;
 import loadwalk.cli.KeptWalks;
 import loadwalk.cli.LedgerReading;
 import loadwalk.quantity.Printer;
@@ -17,6 +18,7 @@ import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerSort;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
+import loadwalk.text.Sentence;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.state.LedgerRow;
 import loadwalk.view.state.LedgerRows;
@@ -47,7 +49,7 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
       return new ProgramEvent.LedgerReady(
           new LedgerRows(rows, orders[index].word(), index, asked.filter()));
     } catch (IOException fault) {
-      return new ProgramEvent.Told(fault.getMessage() + ".");
+      return new ProgramEvent.Told(DiskFaults.sentence(fault));
     }
   }
 
@@ -61,22 +63,29 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
       Ledger all = read.ledger();
       List<LedgerEntry> walks = new ArrayList<>();
       asked.walks().forEach(name -> all.find(name).ifPresent(walks::add));
+      if (walks.size() < 2 || walks.size() > ComparisonPage.MOST) {
+        return new ProgramEvent.Told(
+            Sentence.of("Mark 2 to {} walks to compare.", ComparisonPage.MOST));
+      }
       Page page = ComparisonPage.of(walks);
       return new ProgramEvent.TextReady(
           "Comparison", TextPage.lines(page, COLUMNS, ascii), page.charts());
-    } catch (IOException | IllegalArgumentException fault) {
-      return new ProgramEvent.Told(fault.getMessage() + ".");
+    } catch (IOException fault) {
+      return new ProgramEvent.Told(DiskFaults.sentence(fault));
     }
   }
 
   private LedgerBuilder read(Background.Task task) throws IOException {
     return LedgerReading.of(
-        shelf, sentence -> task.tell(sentence + ". Esc stops."), task::isStopped);
+        shelf, said -> task.tell(Sentence.of("{}. Esc stops.", said)), task::isStopped);
   }
 
   private static ProgramEvent stopped(LedgerBuilder read) {
     return new ProgramEvent.Told(
-        "Stopped; the " + read.folded() + " walks read just now need not be read again.");
+        Sentence.plural(
+            read.folded(),
+            "Stopped. The walk just read need not be read again.",
+            "Stopped. The {} walks just read need not be read again."));
   }
 
   private LedgerRow row(Ledger ledger, LedgerEntry e) {

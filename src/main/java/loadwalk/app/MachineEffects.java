@@ -13,6 +13,7 @@ import loadwalk.app.sound.CaptureReader;
 import loadwalk.app.sound.LiveInput;
 import loadwalk.app.sound.SoundInput;
 import loadwalk.app.sound.WalkSound;
+import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.HeldWalk;
 import loadwalk.app.store.KeptWalksOnDisk;
 import loadwalk.app.store.OpeningOutcome;
@@ -22,6 +23,7 @@ import loadwalk.app.store.WalkName;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
+import loadwalk.text.Sentence;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.state.WaveFound;
@@ -34,7 +36,7 @@ import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.UnreadableFact;
 import loadwalk.walk.fact.WalkState;
 
-/** The outside world of the program: journals, sequences, the practice bench, texts to show. */
+/** Does what the program asks of this machine: journals, sequences, meters, sound, texts. */
 public final class MachineEffects implements EffectRunner {
   private static final int SAMPLES_PER_SECOND = 48_000;
 
@@ -94,7 +96,7 @@ public final class MachineEffects implements EffectRunner {
     try {
       return effect.performedBy(new ProgramEffects(this, program));
     } catch (IOException fault) {
-      return List.of(new ProgramEvent.Told(fault.getMessage() + "."));
+      return told(DiskFaults.sentence(fault));
     }
   }
 
@@ -111,7 +113,7 @@ public final class MachineEffects implements EffectRunner {
     return leaving ? List.of() : List.of(new ProgramEvent.WalkClosed(), libraryRead());
   }
 
-  /** Reads what is at hand to start from. */
+  /** Reads what the home screen offers to start from. */
   public ProgramEvent libraryRead() throws IOException {
     return new ProgramEvent.LibraryRead(walks.library(sequences));
   }
@@ -129,7 +131,7 @@ public final class MachineEffects implements EffectRunner {
   public List<ProgramEvent> open(Effect.OpenWalk asked) throws IOException {
     Optional<Read<SequenceFinder.Found>> found = sequences.find(asked.sequence());
     if (found.isEmpty()) {
-      return told("There is no sequence named " + asked.sequence() + ".");
+      return told(Sentence.of("There is no sequence named {}.", asked.sequence()));
     }
     if (found.get().found().isEmpty()) {
       return told(found.get().faults().get(0).text());
@@ -217,8 +219,10 @@ public final class MachineEffects implements EffectRunner {
           new ProgramEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
       writing.told().ifPresent(told -> events.add(new ProgramEvent.Told(told)));
       return events;
-    } catch (UnreadableFact | IOException fault) {
-      return told("The walk cannot be taken up: " + fault.getMessage() + ".");
+    } catch (UnreadableFact foreign) {
+      return told(Sentence.of("This walk cannot be resumed: {}.", foreign.getMessage()));
+    } catch (IOException fault) {
+      return told(DiskFaults.sentence(fault));
     }
   }
 
@@ -231,7 +235,7 @@ public final class MachineEffects implements EffectRunner {
     WalkState state = program.walk().orElseThrow().state();
     double limit = state.opened().sequence().limitThdPercent();
     if (!program.state().waves().cautioned()) {
-      return told("The cautions of a capture must be read and confirmed first.");
+      return told("Read and confirm the cautions for a capture first.");
     }
     if (!asked.take()) {
       return background.answering(

@@ -35,6 +35,7 @@ import loadwalk.cli.ToneCommand;
 import loadwalk.cli.WalkCommand;
 import loadwalk.cli.WaveCommand;
 import loadwalk.cli.World;
+import loadwalk.text.Sentence;
 import picocli.CommandLine;
 
 /** Starts Loadwalk. */
@@ -102,7 +103,7 @@ public final class Main {
     for (String name : COMMANDS.contains(first) ? List.of(first) : COMMANDS) {
       line.addSubcommand(command(name, machine));
     }
-    String version = "Loadwalk " + CrashReport.Machine.ofThisProcess().version();
+    String version = Sentence.of("Loadwalk {}", CrashReport.Machine.ofThisProcess().version());
     line.getCommandSpec().version(version);
     line.getSubcommands().values().forEach(sub -> sub.getCommandSpec().version(version));
     return line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

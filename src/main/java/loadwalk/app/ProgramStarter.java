@@ -24,6 +24,7 @@ import loadwalk.app.loop.PlainLoop;
 import loadwalk.app.loop.ProgramRunner;
 import loadwalk.app.loop.TerminalLoop;
 import loadwalk.app.store.DataHome;
+import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.JournalFolder;
 import loadwalk.app.store.SequenceFinder;
 import loadwalk.app.store.WalkFolder;
@@ -38,6 +39,7 @@ import loadwalk.json.Fault;
 import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.plan.Rules;
+import loadwalk.text.Sentence;
 import loadwalk.tui.TtyTerminal;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
@@ -91,7 +93,7 @@ final class ProgramStarter implements World {
   /** Without an amplifier's file the forms are the way in; they need the screen. */
   private int needsAmplifier(Surroundings around, NewWalk walk) {
     if (around.plain() || !TtyTerminal.isThere()) {
-      err.println("walk " + walk.sequence() + " needs --amp FILE, or --practice.");
+      err.println(Sentence.of("walk {} needs --amp FILE or --practice.", walk.sequence()));
       return ExitCode.BAD_INPUT;
     }
     return run(around, effects -> List.of(new ProgramEvent.FormsWanted(walk.sequence())));
@@ -103,7 +105,7 @@ final class ProgramStarter implements World {
     Optional<WalkName> name = walk.isPresent() ? walk.flatMap(this::walkName) : newestOpen(folder);
     if (name.isEmpty()) {
       if (walk.isEmpty()) {
-        err.println("No open walk was found.");
+        err.println("There is no open walk to resume.");
       }
       return ExitCode.BAD_INPUT;
     }
@@ -138,13 +140,13 @@ final class ProgramStarter implements World {
     try {
       return effects.open(asked);
     } catch (IOException fault) {
-      return List.of(new ProgramEvent.Told(fault.getMessage() + "."));
+      return List.of(new ProgramEvent.Told(DiskFaults.sentence(fault)));
     }
   }
 
   private <T> Optional<T> read(Path file, Reader<T> reader) {
     if (Files.isDirectory(file)) {
-      err.println(file + " is a folder; it must be a file.");
+      err.println(Sentence.of("{} is a folder, not a file.", file));
       return Optional.empty();
     }
     try (InputStream in = Files.newInputStream(file)) {
@@ -154,10 +156,10 @@ final class ProgramStarter implements World {
       }
       return read.found();
     } catch (NoSuchFileException none) {
-      err.println(file + ": there is no such file.");
+      err.println(Sentence.of("{}: there is no such file.", file));
       return Optional.empty();
     } catch (IOException e) {
-      err.println(file + " cannot be read: " + e.getMessage());
+      err.println(Sentence.of("{}: the file cannot be read: {}.", file, DiskFaults.reason(e)));
       return Optional.empty();
     }
   }
@@ -193,7 +195,8 @@ final class ProgramStarter implements World {
       effects.close();
       return ExitCode.DONE;
     } catch (IOException fault) {
-      err.println("The terminal cannot be used: " + fault.getMessage() + ". Try --plain.");
+      err.println(
+          Sentence.of("The terminal cannot be used: {}. Try --plain.", DiskFaults.reason(fault)));
       return ExitCode.FAULT;
     }
   }
@@ -235,14 +238,14 @@ final class ProgramStarter implements World {
       effects.close();
       return code;
     } catch (IOException fault) {
-      err.println("Reading lines failed: " + fault.getMessage() + ".");
+      err.println(Sentence.of("The input cannot be read: {}.", DiskFaults.reason(fault)));
       return ExitCode.FAULT;
     }
   }
 
   /** A walk that another Loadwalk holds can be looked at; all else is told in a sentence. */
   private int withoutWalk(ProgramRunner runner, Look look) {
-    String missing = "The home screen needs a terminal; see loadwalk --help for commands.";
+    String missing = "The home screen needs a terminal. For the commands, see loadwalk --help.";
     err.println(look.text(runner.program().state().notice().orElse(missing)));
     List<String> watched = runner.program().text();
     watched.forEach(line -> out.println(look.text(line)));
@@ -262,7 +265,7 @@ final class ProgramStarter implements World {
     try {
       effects.close();
     } catch (IOException fault) {
-      err.println("Closing the walk failed: " + fault.getMessage() + ".");
+      err.println(Sentence.of("The walk could not be closed: {}.", DiskFaults.reason(fault)));
       return ExitCode.FAULT;
     }
     return code;

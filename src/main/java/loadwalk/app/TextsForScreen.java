@@ -20,6 +20,7 @@ import loadwalk.report.sheet.Sheet;
 import loadwalk.report.sheet.SheetOptions;
 import loadwalk.report.sheet.SheetPage;
 import loadwalk.sequence.Sequence;
+import loadwalk.text.Sentence;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Effect;
@@ -46,8 +47,8 @@ public record TextsForScreen(Rules rules, boolean ascii) {
             .filter(s -> s.opened().walk().equals(name))
             .or(() -> walks.peek(new WalkName(name)));
     return state
-        .map(s -> sheet("Sheet of " + name, List.of(), s))
-        .orElse(new ProgramEvent.Told("The walk " + name + " cannot be read."));
+        .map(s -> sheet(Sentence.of("Sheet of {}", name), List.of(), s))
+        .orElse(new ProgramEvent.Told(Sentence.of("The walk {} cannot be read.", name)));
   }
 
   private ProgramEvent sheet(String title, List<String> before, WalkState state) {
@@ -64,7 +65,7 @@ public record TextsForScreen(Rules rules, boolean ascii) {
     try {
       return sheet(title, why, WalkFolder.state(watching.read()));
     } catch (UnreadableFact foreign) {
-      String cannot = "What is in it cannot be read: " + foreign.getMessage() + ".";
+      String cannot = Sentence.of("Its records cannot be read: {}.", foreign.getMessage());
       return new ProgramEvent.TextReady(title, List.of(watching.why(), "", cannot));
     }
   }
@@ -73,7 +74,7 @@ public record TextsForScreen(Rules rules, boolean ascii) {
   ProgramEvent plan(SequenceFinder sequences, Effect.ShowPlan asked) throws IOException {
     Optional<SequenceFinder.Found> found = sequences.find(asked.sequence()).flatMap(Read::found);
     return found.isEmpty()
-        ? new ProgramEvent.Told("The sequence " + asked.sequence() + " cannot be read.")
+        ? new ProgramEvent.Told(Sentence.of("The sequence {} cannot be read.", asked.sequence()))
         : plan(found.get().sequence(), asked.amplifier(), asked.bench(), List.of());
   }
 
@@ -91,6 +92,6 @@ public record TextsForScreen(Rules rules, boolean ascii) {
       Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> measured) {
     Page page = PlanPage.of(rules.plan(sequence, amplifier, bench, measured), rules.tables());
     List<String> lines = TextPage.lines(page, COLUMNS, ascii);
-    return new ProgramEvent.TextReady("Plan of " + sequence.name(), lines);
+    return new ProgramEvent.TextReady(Sentence.of("Plan of {}", sequence.name()), lines);
   }
 }

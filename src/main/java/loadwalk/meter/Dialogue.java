@@ -3,6 +3,7 @@ package loadwalk.meter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.text.Sentence;
 
 /**
  * Who says what when on the line of one instrument, as a pure fold of what happens on it.
@@ -187,7 +188,7 @@ public record Dialogue(
     if (reading.isUnderstood()) {
       return new Turn(failed(0).in(Phase.RESTING, now), List.of(heard));
     }
-    Turn next = doubting("it answers what nobody can read", now);
+    Turn next = doubting("its replies cannot be read", now);
     return new Turn(next.next(), joined(List.of(heard), next.acts()));
   }
 
@@ -206,7 +207,9 @@ public record Dialogue(
     String shown = ScpiReply.shown(line);
     String query = questions.get(turn).query();
     return new Act.Heard(
-        turn, new MeterReading.Garbage(shown, "asked " + query + " it tells the error " + shown));
+        turn,
+        new MeterReading.Garbage(
+            shown, Sentence.of("{} is answered with the error {}", query, shown)));
   }
 
   private Turn late(String line) {
@@ -222,13 +225,13 @@ public record Dialogue(
       case EXPLAINING ->
           new Dialogue(questions, phase, turn, now, partial, failures, identity, false)
               .clearing(now);
-      case OPENING, CLEARING -> closing("no answer to " + WHO, now);
+      case OPENING, CLEARING -> closing(Sentence.of("no answer to {}", WHO), now);
     };
   }
 
   private Turn unanswered(long now) {
     Question asked = questions.get(turn);
-    String why = "no answer to " + asked.query() + " within " + asked.answerMillis() + " ms";
+    String why = Sentence.of("no answer to {} within {} ms", asked.query(), asked.answerMillis());
     Turn next = doubting(why, now);
     Act silent = new Act.Heard(turn, new MeterReading.Silent(why));
     return new Turn(next.next(), joined(List.of(silent), next.acts()));

@@ -4,6 +4,7 @@ import java.util.Optional;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /** What is known of a meter's reading at one moment; only a {@link Value} may be entered. */
 public sealed interface MeterReading {
@@ -94,7 +95,8 @@ public sealed interface MeterReading {
 
     @Override
     public String refusal(String meter) {
-      return meter + " shows overload: choose a higher range; nothing was entered.";
+      return Sentence.of(
+          "{} shows overload: switch to a higher range. Nothing was entered.", meter);
     }
 
     @Override
@@ -135,12 +137,11 @@ public sealed interface MeterReading {
 
     @Override
     public String refusal(String meter) {
-      return meter
-          + " has shown "
-          + value.raw()
-          + " "
-          + replies
-          + " times in a row: is its hold on? Release it, or type the reading.";
+      return Sentence.of(
+          "{} has shown {} {} times in a row: is its hold on? Release it, or type the reading.",
+          meter,
+          value.raw(),
+          replies);
     }
 
     @Override
@@ -158,12 +159,13 @@ public sealed interface MeterReading {
   record Stale(Value value, long ageMillis) implements MeterReading {
     @Override
     public String words() {
-      return "stale, " + ageMillis / 1000 + " s old";
+      return Sentence.of("stale, {} s old", ageMillis / 1000);
     }
 
     @Override
     public String refusal(String meter) {
-      return meter + " last answered " + ageMillis / 1000 + " s ago; nothing was entered.";
+      return Sentence.of(
+          "{} last answered {} s ago. Nothing was entered.", meter, ageMillis / 1000);
     }
   }
 
@@ -199,7 +201,7 @@ public sealed interface MeterReading {
 
     @Override
     public String refusal(String meter) {
-      return meter + ": " + sentence + "; nothing was entered.";
+      return Sentence.of("{}: {}. Nothing was entered.", meter, sentence);
     }
 
     @Override
@@ -221,12 +223,12 @@ public sealed interface MeterReading {
 
     @Override
     public String refusal(String meter) {
-      return meter + ": " + why + "; nothing was entered.";
+      return Sentence.of("{}: {}. Nothing was entered.", meter, why);
     }
   }
 
   private static String noNumber(String meter) {
-    return meter + " has no number to give; nothing was entered.";
+    return Sentence.of("{} shows no number. Nothing was entered.", meter);
   }
 
   /** Returns what a reply means for a question. */

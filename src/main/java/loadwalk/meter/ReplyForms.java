@@ -1,6 +1,7 @@
 package loadwalk.meter;
 
 import java.util.regex.Pattern;
+import loadwalk.text.Sentence;
 
 /** Tells the forms of replies apart. */
 final class ReplyForms {
@@ -44,10 +45,12 @@ final class ReplyForms {
       return "the reply is empty";
     }
     if (ScpiError.of(text).isPresent()) {
-      return "the meter answers with the error " + ScpiReply.shown(text);
+      return Sentence.of("the meter answers with the error {}", ScpiReply.shown(text));
     }
-    return NUMBERS.matcher(text).matches()
-        ? "the reply holds several numbers where one was asked for: " + ScpiReply.shown(text)
-        : "the reply is no number: " + ScpiReply.shown(text);
+    return Sentence.of(
+        NUMBERS.matcher(text).matches()
+            ? "the reply holds several numbers, not one: {}"
+            : "the reply is not a number: {}",
+        ScpiReply.shown(text));
   }
 }

@@ -1,6 +1,7 @@
 package loadwalk.meter;
 
 import loadwalk.quantity.EntryParser;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
@@ -36,7 +37,8 @@ public sealed interface ScpiReply {
       double reading = value * question.scale() + 0.0;
       return Math.abs(reading) <= EntryParser.LARGEST
           ? new MeterReading.Value(reading, question.unit(), shown)
-          : new MeterReading.Garbage(shown, "the reply is too large for a reading: " + shown);
+          : new MeterReading.Garbage(
+              shown, Sentence.of("the reply is too large for a reading: {}", shown));
     }
   }
 

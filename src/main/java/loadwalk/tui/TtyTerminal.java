@@ -15,6 +15,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import loadwalk.text.Sentence;
 
 /**
  * A terminal set up by one {@code stty} call: no echo, no line editing, no signals from keys, so
@@ -94,7 +95,7 @@ public final class TtyTerminal extends UnixTerminal {
   @Override
   protected void restoreTerminalSettings() throws IOException {
     if (saved != null) {
-      stty("stty " + saved);
+      stty(String.join(" ", "stty", saved));
     }
   }
 
@@ -202,11 +203,12 @@ public final class TtyTerminal extends UnixTerminal {
     try (InputStream out = process.getInputStream()) {
       out.transferTo(said);
       if (!process.waitFor(STTY_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
-        throw new IOException("the terminal could not be set up: " + said);
+        throw new IOException(
+            Sentence.of("stty says {}", said.toString(StandardCharsets.UTF_8).strip()));
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IOException("interrupted while setting the terminal up", e);
+      throw new IOException("its setup was interrupted", e);
     }
     return said.toString(StandardCharsets.US_ASCII);
   }

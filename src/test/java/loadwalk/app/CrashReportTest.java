@@ -49,7 +49,7 @@ class CrashReportTest {
                 Time: 2026-03-01T10:20:30Z
                 Java: 17.0.1
                 System: Linux amd64
-                Messages are left out, as they can hold what was typed.
+                Error messages are left out: they can quote what was typed.
 
                 java.io.UncheckedIOException
                   at loadwalk.app.CrashReportTest.fault(CrashReportTest.java:\
@@ -60,8 +60,8 @@ class CrashReportTest {
   void text_showsCausesAndSuppressedErrorsButNoMessage() {
     String secret = "serial 4711 of Ada in " + System.getProperty("user.home") + "/bench";
     String text = of(fault(secret)).text();
-    assertTrue(text.contains("\nbecause of: java.io.IOException\n"), text);
-    assertTrue(text.contains("\nbesides: java.lang.IllegalArgumentException\n"), text);
+    assertTrue(text.contains("\ncaused by: java.io.IOException\n"), text);
+    assertTrue(text.contains("\nsuppressed: java.lang.IllegalArgumentException\n"), text);
     for (String part : List.of("4711", "Ada", System.getProperty("user.home"), "outer", "inner")) {
       assertFalse(text.contains(part), part + " in " + text);
     }
@@ -90,14 +90,14 @@ class CrashReportTest {
   }
 
   @Test
-  void write_makesAFileAndSaysInOneSentenceWhatToDo() throws IOException {
+  void write_makesAFileAndSaysWhatToDo() throws IOException {
     CrashReport report = of(fault("x"));
     Path file = folder.resolve("home").resolve("crash-20260301-102030.txt");
     assertEquals(
-        "Loadwalk stopped by a fault of its own; every reading it called kept is on the disk, so go"
-            + " on with «loadwalk resume», and send the file "
+        "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go on"
+            + " with «loadwalk resume». Please send "
             + file
-            + ", which holds no readings, names or notes, to whoever gave you Loadwalk.",
+            + " to whoever gave you Loadwalk; it holds no readings, names or notes.",
         report.write(new DataHome(folder.resolve("home"))));
     assertEquals(report.text(), Files.readString(file));
   }
@@ -117,9 +117,9 @@ class CrashReportTest {
   void write_whereNothingCanBeWritten_stillSaysWhatToDo() throws IOException {
     Path notAFolder = Files.createFile(folder.resolve("file"));
     assertEquals(
-        "Loadwalk stopped by a fault of its own; every reading it called kept is on the disk, so go"
-            + " on with «loadwalk resume» (a report could not be written, the fault was"
-            + " java.lang.IllegalStateException).",
+        "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go on"
+            + " with «loadwalk resume». No crash report could be written; the fault was"
+            + " java.lang.IllegalStateException.",
         of(new IllegalStateException("secret")).write(new DataHome(notAFolder)));
   }
 

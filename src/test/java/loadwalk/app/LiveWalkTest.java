@@ -147,7 +147,7 @@ class LiveWalkTest {
   void withoutAnInput_itSaysSo_andTheRestWorks() {
     listenAtStereoFour(Inputs.NONE);
     until(() -> live().state() == Live.State.NONE);
-    assertTrue(picture().contains("This machine has no sound input"), this::picture);
+    assertTrue(picture().contains("This computer has no sound input"), this::picture);
     type("13.4 V");
     assertEquals(13.4, step().latest(ReadingId.OUTPUT_VOLTS).orElseThrow().value());
     press(Key.Kind.HOLD);

@@ -72,7 +72,7 @@ class PlainModeScenarioTest {
     assertEquals(2, missing.code());
     String there = folder.toString();
     Ran within = run("C.UTF-8", "", "walk", "stereo-only", "--plain", "--amp", there);
-    assertEquals(there + " is a folder; it must be a file.\n", within.err());
+    assertEquals(there + " is a folder, not a file.\n", within.err());
     assertEquals(2, within.code());
   }
 

@@ -89,7 +89,7 @@ class MetersCommandTest {
         clamp, reads the supply amps
           /dev/ttyUSB0 at 9600 baud  READ?
           says it is: nothing
-          answers: the meter shows overload: choose a higher range; nothing was entered.
+          answers: the meter shows overload: switch to a higher range. Nothing was entered.
         by eye, reads the THD
           read by eye; the bench names no connection
         """,

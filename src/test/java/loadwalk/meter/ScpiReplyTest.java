@@ -42,11 +42,11 @@ class ScpiReplyTest {
     assertSentence("", "empty");
     assertSentence("-113,\"Undefined header\"", "error -113");
     assertSentence("1.2,+3.4E+1", "several numbers");
-    assertSentence("13.7 V", "no number");
+    assertSentence("13.7 V", "not a number");
     assertSentence("1,7", "several numbers");
-    assertSentence("0x1F", "no number");
-    assertSentence("Infinity and beyond", "no number");
-    assertSentence("1.5f", "no number");
+    assertSentence("0x1F", "not a number");
+    assertSentence("Infinity and beyond", "not a number");
+    assertSentence("1.5f", "not a number");
   }
 
   private static void assertSentence(String reply, String part) {

@@ -19,14 +19,12 @@ class ProseTest {
   /** Packages whose sentences are still glued together; a package leaves once and for all. */
   private static final Set<String> STILL_GLUED =
       Set.of(
-          "loadwalk.app",
           "loadwalk.bench",
           "loadwalk.chart",
           "loadwalk.cli",
           "loadwalk.forecast",
           "loadwalk.journal",
           "loadwalk.json",
-          "loadwalk.meter",
           "loadwalk.numeric",
           "loadwalk.plain",
           "loadwalk.plan",
@@ -34,7 +32,6 @@ class ProseTest {
           "loadwalk.report",
           "loadwalk.result",
           "loadwalk.sequence",
-          "loadwalk.tui",
           "loadwalk.view",
           "loadwalk.walk",
           "loadwalk.wave");

@@ -206,7 +206,7 @@ class MetersOnScreenTest {
         List.of(
             new MeterReading.Overload("9.9E37"),
             new MeterReading.NotANumber("9.91E37"),
-            new MeterReading.Garbage("?!", "the reply is no number: ?!"),
+            new MeterReading.Garbage("?!", "the reply is not a number: ?!"),
             new MeterReading.Silent("no answer to READ? within 1000 ms"));
     for (MeterReading reading : none) {
       metersSay(reading, reading);
@@ -214,7 +214,7 @@ class MetersOnScreenTest {
       press(Key.Kind.F11);
       assertEquals(0, step().entryCount(), reading.toString());
       assertTrue(
-          program.state().notice().orElseThrow().contains("nothing was entered"),
+          program.state().notice().orElseThrow().contains("Nothing was entered"),
           reading.toString());
     }
   }

@@ -10,6 +10,7 @@ import loadwalk.plain.PlainWriter;
 import loadwalk.plain.SimulatedHand;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.canvas.Look;
@@ -95,7 +96,9 @@ public final class PlainLoop {
         .ifPresent(
             m -> {
               WalkState state = m.state();
-              print("walk " + state.opened().walk() + ", " + state.opened().amplifier().name());
+              print(
+                  Sentence.of(
+                      "walk {}, {}", state.opened().walk(), state.opened().amplifier().name()));
               state.current().ifPresent(p -> writer.brief(state, p).forEach(this::print));
             });
   }
@@ -107,9 +110,8 @@ public final class PlainLoop {
   private boolean heard(String line) {
     if (line.length() > BoundedLines.MOST) {
       print(
-          "That line is longer than "
-              + BoundedLines.MOST
-              + " characters; nothing of it was taken.");
+          Sentence.of(
+              "That line is longer than {} characters. Nothing was entered.", BoundedLines.MOST));
       return false;
     }
     PlainAnswer meant = PlainParser.parse(line, model(), runner.program().state().waves());
@@ -141,7 +143,7 @@ public final class PlainLoop {
         break;
       default:
         CaptureCaution.LINES.forEach(this::print);
-        print("Type wave confirm once these are read and hold.");
+        print("Once you have read these and they hold, type: wave confirm");
     }
   }
 
@@ -151,7 +153,7 @@ public final class PlainLoop {
       return true;
     }
     saidQuit = true;
-    print("The last entry is not on disk. Type quit once more to leave without it.");
+    print("The last entry is not on the disk. Type quit again to leave without it.");
     return false;
   }
 

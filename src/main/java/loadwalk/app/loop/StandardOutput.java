@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import loadwalk.text.Sentence;
 
 /**
  * The standard output, which remembers a write that failed: printing classes pass it over, and a
@@ -44,7 +45,7 @@ public final class StandardOutput extends OutputStream {
   public Optional<String> lost() {
     return fault == null || mayBeClosed()
         ? Optional.empty()
-        : Optional.of("The output could not be written whole: " + fault.getMessage() + ".");
+        : Optional.of(Sentence.of("Not all of the output was written: {}.", fault.getMessage()));
   }
 
   private boolean mayBeClosed() {

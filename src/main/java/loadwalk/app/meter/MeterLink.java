@@ -57,7 +57,7 @@ final class MeterLink implements Closeable {
     this.ports = ports;
     this.clocks = clocks;
     this.news = news;
-    this.thread = new Thread(this::run, "meter " + line.text());
+    this.thread = new Thread(this::run, "meter-" + line.text());
     this.thread.setDaemon(true);
   }
 
@@ -134,7 +134,7 @@ final class MeterLink implements Closeable {
 
   private void lost(IOException why) {
     if (!over) {
-      String said = why.getMessage() == null ? "the line is gone" : why.getMessage();
+      String said = why.getMessage() == null ? "the connection is gone" : why.getMessage();
       take(dialogue.on(new Signal.Lost(said, now())));
     }
   }
@@ -168,7 +168,7 @@ final class MeterLink implements Closeable {
     public void send(String query) throws IOException {
       Port open = port;
       if (open == null) {
-        throw new IOException("the line was closed");
+        throw new IOException("the connection was closed");
       }
       open.send(query + "\n");
     }

@@ -30,7 +30,7 @@ public final class MeterServer implements Closeable {
   public MeterServer(SimulatedInstrument instrument, int port) throws IOException {
     this.instrument = instrument;
     this.server = bound(port);
-    Thread thread = new Thread(this::serve, "meter server " + server.getLocalPort());
+    Thread thread = new Thread(this::serve, "meter-server-" + server.getLocalPort());
     thread.setDaemon(true);
     thread.start();
   }
@@ -103,7 +103,7 @@ public final class MeterServer implements Closeable {
       Thread.sleep(millis);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IOException("the server was broken off");
+      throw new IOException("the meter server was interrupted");
     }
   }
 }

@@ -21,6 +21,7 @@ import loadwalk.meter.Act;
 import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
 import loadwalk.meter.SimulatedInstrument;
+import loadwalk.text.Sentence;
 
 /** Tries the meters of a bench, and serves those of the practice bench. */
 public final class MeterTrial implements MeterPort {
@@ -61,7 +62,7 @@ public final class MeterTrial implements MeterPort {
                       }
                     }));
     try (bank) {
-      // What is not there in time is told as silent; the answer is of no account.
+      // A meter that has not answered by then is reported as silent.
       boolean all = waiting.await(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
       String none = all ? "no answer" : "no answer in time";
       return bench.meters().stream()
@@ -90,7 +91,8 @@ public final class MeterTrial implements MeterPort {
       String query = QUERIES.getOrDefault(meter.reads(), "FETC?");
       SimulatedInstrument instrument =
           new SimulatedInstrument(
-              new Identity("Loadwalk", "practice " + meter.label(), String.valueOf(seed), "1"),
+              new Identity(
+                  "Loadwalk", Sentence.of("practice {}", meter.label()), String.valueOf(seed), "1"),
               asked ->
                   asked.equalsIgnoreCase(query)
                       ? stand.read(meter.reads())

@@ -84,7 +84,7 @@ public final class MetersOfWalk {
         warming ? answers : PracticeAnswers.missing(answers, model.state().step(step));
     return List.of(
         texts.isEmpty()
-            ? new ProgramEvent.Told("Every reading of this step is in already.")
+            ? new ProgramEvent.Told("This step already has every reading.")
             : new ProgramEvent.OfWalk(new Intent.EnterAll(step, texts)));
   }
 

@@ -13,6 +13,7 @@ import loadwalk.bench.Target;
 import loadwalk.practice.PracticeRig;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * The practice amplifier on its bench while its meters are asked from outside: what is connected is
@@ -21,7 +22,7 @@ import loadwalk.quantity.Unit;
 final class PracticeStand {
   /** What {@link #set} understands. */
   static final String WORDS =
-      "stereo OHMS, bridged OHMS, open (the load taken off), idle, overload (every meter)";
+      "stereo OHMS, bridged OHMS, open (load taken off), idle, overload (every meter)";
 
   private static final Pattern LOAD =
       Pattern.compile("(stereo|bridged)\\s+(\\d{1,3}(?:\\.\\d{1,3})?)");
@@ -44,15 +45,16 @@ final class PracticeStand {
       return new Setting(mode, ohms, next, false);
     }
 
-    String text() {
-      String load = mode.word() + " " + Printer.ASCII.value(ohms, Unit.OHM, 3);
-      return overloaded
-          ? "every meter shows overload"
-          : switch (kind) {
-            case LOADED -> load + ", at the limit";
-            case OPEN_LOAD -> load + ", the load taken off";
-            default -> "idle, no tone";
-          };
+    String told() {
+      if (overloaded) {
+        return "On the bench: every meter shows overload.";
+      }
+      String load = Printer.ASCII.value(ohms, Unit.OHM, 3);
+      return switch (kind) {
+        case LOADED -> Sentence.of("On the bench: {} {}, at the limit.", mode.word(), load);
+        case OPEN_LOAD -> Sentence.of("On the bench: {} {}, load taken off.", mode.word(), load);
+        default -> "On the bench: idle, no tone.";
+      };
     }
   }
 
@@ -82,12 +84,12 @@ final class PracticeStand {
     } else if (text.equals("overload")) {
       next = new Setting(setting.mode, setting.ohms, setting.kind, true);
     } else {
-      return "Type one of: " + WORDS + ".";
+      return Sentence.of("Type one of: {}.", WORDS);
     }
     rig = now();
     since = clocks.monoNanos();
     setting = next;
-    return "On the bench: " + setting.text() + ".";
+    return setting.told();
   }
 
   private PracticeRig now() {

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import loadwalk.bench.Connection;
+import loadwalk.text.Sentence;
 
 /**
  * SCPI over a serial port, 8 data bits, no parity, 1 stop bit, no flow control.
@@ -41,11 +42,11 @@ final class SerialScpiPort implements Port {
       port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
       port.setComPortTimeouts(SerialPort.TIMEOUT_NONBLOCKING, 0, 0);
       if (closed || !port.openPort()) {
-        throw new IOException("the port " + line.device() + " cannot be opened");
+        throw new IOException(Sentence.of("the port {} cannot be opened", line.device()));
       }
       port.flushIOBuffers();
     } catch (SerialPortInvalidPortException none) {
-      throw new IOException("there is no port " + line.device(), none);
+      throw new IOException(Sentence.of("there is no port {}", line.device()), none);
     } finally {
       leave();
     }
@@ -97,7 +98,7 @@ final class SerialScpiPort implements Port {
   }
 
   private IOException gone() {
-    return new IOException("the port " + line.device() + " is gone");
+    return new IOException(Sentence.of("the port {} is gone", line.device()));
   }
 
   private static void pause() throws IOException {
@@ -105,7 +106,7 @@ final class SerialScpiPort implements Port {
       Thread.sleep(LOOK_MILLIS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IOException("waiting for the meter was broken off", e);
+      throw new IOException("the wait for the meter was interrupted", e);
     }
   }
 

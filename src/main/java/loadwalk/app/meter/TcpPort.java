@@ -6,6 +6,7 @@ import java.net.Socket;
 import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import loadwalk.bench.Connection;
+import loadwalk.text.Sentence;
 
 /** SCPI over a raw TCP socket. */
 final class TcpPort implements Port {
@@ -24,7 +25,7 @@ final class TcpPort implements Port {
   public void open() throws IOException {
     InetSocketAddress address = new InetSocketAddress(line.host(), line.port());
     if (address.isUnresolved()) {
-      throw new IOException("the host " + line.host() + " is not known");
+      throw new IOException(Sentence.of("the host {} is not known", line.host()));
     }
     socket.setTcpNoDelay(true);
     socket.connect(address, CONNECT_MILLIS);

@@ -1,7 +1,6 @@
 package loadwalk.app.sound;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +11,7 @@ import loadwalk.cli.CaptureFile;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.view.state.WaveFound;
 import loadwalk.walk.fact.Capture;
@@ -27,6 +27,7 @@ import loadwalk.wave.file.CaptureSetup;
 /** Reads a captured wave from a file and makes it fit to enter a step. */
 public final class CaptureReader {
   private static final int LONGEST_NAME = 200;
+  private static final int SHOWN_HASH = 16;
 
   private final CaptureSetup setup;
   private final double limitPercent;
@@ -48,11 +49,10 @@ public final class CaptureReader {
         return new CaptureReader(setup, limitPercent).read(capture);
       }
     } catch (InvalidPathException e) {
-      return WaveFound.nothing(setup, "There is no file " + Visible.line(file, LONGEST_NAME) + ".");
+      return WaveFound.nothing(
+          setup, Sentence.of("There is no file {}.", Visible.line(file, LONGEST_NAME)));
     } catch (CaptureException | IllegalArgumentException e) {
       return WaveFound.nothing(setup, e.getMessage());
-    } catch (AccessDeniedException e) {
-      return WaveFound.nothing(setup, "That file may not be read by this program.");
     } catch (IOException e) {
       return WaveFound.nothing(setup, DiskFaults.sentence(e));
     }
@@ -82,7 +82,7 @@ public final class CaptureReader {
     if (!calibration.known()) {
       return WaveFound.nothing(
           setup,
-          "Say first what its samples are in volts: full scale and divider, or one known voltage.");
+          "First say what a sample is in volts: full scale and divider, or one known voltage.");
     }
     Capture.Source source =
         new Capture.Source(
@@ -110,7 +110,7 @@ public final class CaptureReader {
     CaptureFile.Outcome<T> outcome = file.read(use);
     if (!outcome.sha256().equals(first.sha256())) {
       throw new CaptureException(
-          "The file changed while it was read; let the recording end first.");
+          "The file changed while it was read. Let the recording end first.");
     }
     return outcome.value();
   }
@@ -134,31 +134,48 @@ public final class CaptureReader {
         capture.volts(), Unit.VOLT, "capture", Math.hypot(capture.scatterVolts(), gain));
   }
 
+  private static Optional<String> overdriven(Clipping.Overdriven input) {
+    return switch (input) {
+      case NO -> Optional.empty();
+      case YES -> Optional.of("The recording input was overdriven.");
+      case CANNOT_TELL -> Optional.of("Whether the recording input was overdriven cannot be told.");
+    };
+  }
+
+  /** Words the volts, the THD and the tone of a capture. */
+  private static String level(Capture capture, Printer print) {
+    String volts = print.quantity(volts(capture));
+    String hertz = print.value(capture.hertz(), Unit.HERTZ, 5);
+    if (capture.thdPercent().isEmpty()) {
+      return Sentence.of(
+          capture.atLimit()
+              ? "{} at the limit, no harmonics found, {}"
+              : "{} rms, no harmonics found, {}",
+          volts,
+          hertz);
+    }
+    return Sentence.of(
+        capture.atLimit() ? "{} at the limit, THD {}, {}" : "{} rms, THD {}, {}",
+        volts,
+        print.value(capture.thdPercent().getAsDouble(), Unit.PERCENT, 3),
+        hertz);
+  }
+
   private void tell(
       Capture capture, WaveReading reading, List<String> notes, Optional<LimitFinding> limit) {
     Printer print = Printer.UTF8;
-    lines.add(capture.file() + ", sha-256 " + capture.sha256().substring(0, 16) + "…");
-    String thd =
-        capture.thdPercent().isPresent()
-            ? ", THD " + print.value(capture.thdPercent().getAsDouble(), Unit.PERCENT, 3)
-            : ", no harmonic to be seen";
     lines.add(
-        print.quantity(volts(capture))
-            + (capture.atLimit() ? " at the limit" : " rms")
-            + thd
-            + ", "
-            + print.value(capture.hertz(), Unit.HERTZ, 5));
-    lines.add("Shape: " + capture.shape() + ". Method: " + capture.method() + ".");
+        Sentence.of("{}, sha-256 {}…", capture.file(), capture.sha256().substring(0, SHOWN_HASH)));
+    lines.add(level(capture, print));
+    lines.add(Sentence.of("Shape: {}. Method: {}.", capture.shape(), capture.method()));
     lines.add(
-        "Calibration: "
-            + capture.calibration()
-            + ", "
-            + print.value(capture.voltsPerUnit(), Unit.VOLT, 5)
-            + " for a sample of 1"
-            + (capture.calibrationU().isPresent() ? "." : ", its own uncertainty not stated."));
-    if (!capture.overdriven().equals(Clipping.Overdriven.NO.words())) {
-      lines.add("Was the input that captured driven to its end? " + capture.overdriven() + ".");
-    }
+        Sentence.of(
+            capture.calibrationU().isPresent()
+                ? "Calibration: {}, {} for a sample of 1."
+                : "Calibration: {}, {} for a sample of 1; its uncertainty is not stated.",
+            capture.calibration(),
+            print.value(capture.voltsPerUnit(), Unit.VOLT, 5)));
+    overdriven(reading.clipping().capture()).ifPresent(lines::add);
     lines.addAll(notes);
     limit.flatMap(LimitFinding::missing).ifPresent(lines::add);
     if (!capture.atLimit()) {

@@ -3,6 +3,7 @@ package loadwalk.app.sound;
 import java.io.IOException;
 import java.util.Optional;
 import loadwalk.app.store.DiskFaults;
+import loadwalk.text.Sentence;
 import loadwalk.view.state.Live;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.analysis.LiveMeter;
@@ -38,7 +39,7 @@ final class LiveListener {
   record Held(float[] samples, int samplesPerSecond) {}
 
   /**
-   * Makes an listener that does not listen yet.
+   * Makes a listener; {@link #start} sets it going.
    *
    * @param channel counted from 1; an input with fewer gives its last
    * @param hertz the tone of the sequence
@@ -72,12 +73,12 @@ final class LiveListener {
         read = source.read(block);
       }
       if (!over) {
-        tell(Live.none("The sound input ended."));
+        tell(Live.none("The sound input stopped."));
       }
     } catch (CaptureException none) {
       tell(Live.none(none.getMessage()));
     } catch (IOException broken) {
-      tell(Live.none("The sound input failed: " + DiskFaults.sentence(broken)));
+      tell(Live.none(Sentence.of("The sound input failed: {}.", DiskFaults.reason(broken))));
     }
   }
 

@@ -32,7 +32,7 @@ public final class SoundInput implements LiveInput.Opened {
       return new SoundInput(line);
     } catch (LineUnavailableException | IllegalArgumentException e) {
       throw new CaptureException(
-          "This machine has no sound input: type the readings, or take a captured file.");
+          "This computer has no sound input. Type the readings, or use a captured file.");
     }
   }
 

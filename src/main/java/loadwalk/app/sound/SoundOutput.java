@@ -25,7 +25,7 @@ public final class SoundOutput implements AudioSink {
       line.start();
       return new SoundOutput(line);
     } catch (LineUnavailableException | IllegalArgumentException e) {
-      throw new CaptureException("This machine has no sound output: write the tone to a file.");
+      throw new CaptureException("This computer has no sound output. Write the tone to a file.");
     }
   }
 

@@ -13,6 +13,7 @@ import loadwalk.app.store.DataHome;
 import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.WalkName;
 import loadwalk.practice.PracticeTone;
+import loadwalk.text.Sentence;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.state.Live;
@@ -89,7 +90,7 @@ public final class WalkSound {
     Optional<LiveListener.Held> held = listener.flatMap(LiveListener::held);
     if (held.isEmpty()) {
       return List.of(
-          new ProgramEvent.Told("The tail of the wave is still being heard: once more."));
+          new ProgramEvent.Told("The end of the wave is still coming in. Try again in a moment."));
     }
     WalkName walk = new WalkName(program.walk().orElseThrow().state().opened().walk());
     return background.answering("Keeping the wave.", task -> kept(step, walk, held.get()));
@@ -98,7 +99,8 @@ public final class WalkSound {
   private ProgramEvent kept(String step, WalkName walk, LiveListener.Held held) {
     Path folder = home.sessions().resolve(walk.waveFolder());
     if (!home.stays(folder)) {
-      return new ProgramEvent.Told("The folder of waves leads out of the data home by a link.");
+      return new ProgramEvent.Told(
+          "The folder of waves is a link that leads out of the data home.");
     }
     byte[] bytes = MonoWav.of(held.samples(), held.samplesPerSecond());
     try {
@@ -109,7 +111,8 @@ public final class WalkSound {
           return new ProgramEvent.HeldKept(step, file.toAbsolutePath().toString());
         }
       }
-      return new ProgramEvent.Told("There are too many waves of this step already.");
+      return new ProgramEvent.Told(
+          Sentence.of("This step already has {} waves; no more are kept.", FILES_MOST));
     } catch (IOException fault) {
       return new ProgramEvent.Told(DiskFaults.of(folder.resolve(step), fault).getMessage());
     }

@@ -107,23 +107,23 @@ public record DataHome(Path root) {
    */
   public TypedPath inside(String typed) {
     if (typed.isEmpty()) {
-      return new Outside("A path is missing.");
+      return new Outside("No path was given.");
     }
     Path at = root;
     for (String part : typed.split("[/\\\\]", -1)) {
       Optional<String> fault = FileNames.fault(part);
       if (fault.isPresent()) {
-        return new Outside("A part of the path " + fault.get() + ".");
+        return new Outside(fault.get());
       }
       try {
         at = at.resolve(part);
       } catch (InvalidPathException e) {
-        return new Outside("A part of the path cannot be a file name here.");
+        return new Outside("This computer cannot use that path.");
       }
     }
     return stays(at)
         ? new Inside(at)
-        : new Outside("The path leads out of the data home by a link.");
+        : new Outside("The path leads out of the data home through a link.");
   }
 
   /** Tells whether the real path, as far as it is there, lies in the real data home. */

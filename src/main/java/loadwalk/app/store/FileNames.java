@@ -3,6 +3,8 @@ package loadwalk.app.store;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 
 /** Says which names a file may have so that every platform takes it and none reads more into it. */
 final class FileNames {
@@ -16,28 +18,29 @@ final class FileNames {
 
   private FileNames() {}
 
-  /** Says what is wrong with one part of a path, or nothing if it may be used. */
+  /** Says in one sentence why a name cannot be part of a path, or nothing if it can. */
   static Optional<String> fault(String name) {
     if (name.isEmpty() || name.isBlank()) {
-      return Optional.of("is empty");
+      return Optional.of("A file name cannot be empty.");
     }
     if (name.length() > LONGEST) {
-      return Optional.of("is longer than " + LONGEST + " characters");
+      return Optional.of(Sentence.of("A file name cannot be longer than {} characters.", LONGEST));
     }
     if (holdsUnseen(name)) {
-      return Optional.of("holds a control or other invisible character");
+      return Optional.of("A file name cannot hold a control or other invisible character.");
     }
     if (holdsReserved(name)) {
-      return Optional.of("holds one of the characters " + RESERVED);
+      return Optional.of(Sentence.of("A file name cannot hold any of these: {}", RESERVED));
     }
     if (name.equals(".") || name.equals("..")) {
-      return Optional.of("leads out of its folder");
+      return Optional.of("A file name cannot be «.» or «..».");
     }
     if (name.endsWith(".") || name.endsWith(" ") || name.startsWith(" ")) {
-      return Optional.of("starts or ends with a space or ends with a dot");
+      return Optional.of("A file name cannot start or end with a space, or end with a dot.");
     }
     if (isDevice(name.toLowerCase(Locale.ROOT))) {
-      return Optional.of("is the name of a device on some computers");
+      return Optional.of(
+          Sentence.of("{} is the name of a device on some computers.", Visible.quoted(name)));
     }
     return Optional.empty();
   }

@@ -13,6 +13,7 @@ import java.util.Objects;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.Storage;
 import loadwalk.journal.StorageFault;
+import loadwalk.text.Sentence;
 
 /**
  * Keeps a journal in a file.
@@ -53,7 +54,7 @@ final class FileStorage implements Storage {
         return read(path, channel);
       }
     } catch (IOException e) {
-      throw DiskFaults.of(path, e);
+      throw DiskFaults.reading(path, e);
     }
   }
 
@@ -120,7 +121,9 @@ final class FileStorage implements Storage {
     BasicFileAttributes now = attributes(path);
     if (!Objects.equals(now.fileKey(), fileKey)) {
       throw new StorageFault(
-          FaultKind.GONE, path.getFileName() + " was replaced by another file.", null);
+          FaultKind.GONE,
+          Sentence.of("{} was replaced by another file.", path.getFileName()),
+          null);
     }
     return now;
   }
@@ -130,7 +133,9 @@ final class FileStorage implements Storage {
         Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     if (!attributes.isRegularFile()) {
       throw new StorageFault(
-          FaultKind.BROKEN, path.getFileName() + " is a link or folder, not a file.", null);
+          FaultKind.BROKEN,
+          Sentence.of("{} is a link, folder or pipe, not a file.", path.getFileName()),
+          null);
     }
     return attributes;
   }
@@ -145,7 +150,8 @@ final class FileStorage implements Storage {
     if (size > BYTES_MAX) {
       throw new StorageFault(
           FaultKind.BROKEN,
-          path.getFileName() + " is larger than " + (BYTES_MAX >> 20) + " MiB; it is not read.",
+          Sentence.of(
+              "{} is larger than {} MiB and was not read.", path.getFileName(), BYTES_MAX >> 20),
           null);
     }
     ByteBuffer bytes = ByteBuffer.allocate((int) size);

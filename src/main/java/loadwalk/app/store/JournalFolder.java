@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import loadwalk.journal.FaultKind;
 import loadwalk.journal.Framing;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
@@ -22,6 +23,8 @@ import loadwalk.journal.Recovered.TornTail;
 import loadwalk.journal.Recovered.Writable;
 import loadwalk.journal.Recovery;
 import loadwalk.journal.Storage;
+import loadwalk.journal.StorageFault;
+import loadwalk.text.Sentence;
 
 /** Finds, makes and opens the journals in the folder {@code sessions} of a data home. */
 public final class JournalFolder {
@@ -29,7 +32,8 @@ public final class JournalFolder {
 
   private static final int TORN_MAX = 1000;
   private static final OpeningOutcome OUTSIDE =
-      new OpeningOutcome.Refused("The folder sessions leads out of the data home by a link.");
+      new OpeningOutcome.Refused(
+          "The folder «sessions» is a link that leads out of the data home.");
 
   private final DataHome home;
   private final UnaryOperator<Storage> disk;
@@ -127,7 +131,7 @@ public final class JournalFolder {
   public OpeningOutcome open(WalkName name) {
     Path file = home.sessions().resolve(name.journalFile());
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      return new OpeningOutcome.Refused("There is no walk named " + name.text() + ".");
+      return missing(name);
     }
     return withLock(name, lock -> openHeld(name, file, lock), why -> watch(name, why));
   }
@@ -147,6 +151,17 @@ public final class JournalFolder {
     } catch (IOException e) {
       return new OpeningOutcome.Refused(DiskFaults.sentence(e));
     }
+  }
+
+  /** Reads a walk that nobody waits to watch. */
+  public OpeningOutcome peek(WalkName name) {
+    return Files.exists(home.sessions().resolve(name.journalFile()), LinkOption.NOFOLLOW_LINKS)
+        ? watch(name, "")
+        : missing(name);
+  }
+
+  private static OpeningOutcome missing(WalkName name) {
+    return new OpeningOutcome.Refused(Sentence.of("There is no walk named {}.", name.text()));
   }
 
   private static OpeningOutcome watching(Recovered read, String why) {
@@ -211,13 +226,13 @@ public final class JournalFolder {
     }
     if (read.records().isEmpty()) {
       return new OpeningOutcome.Watching(
-          read, "This walk was cut off before its first record was written; it holds nothing.");
+          read, "This walk is empty: it was cut off before its first record.");
     }
     Optional<String> told = read.told();
     Optional<TornTail> torn = read.torn();
     if (torn.isPresent()) {
       String aside = setAside(name, tail(bytes, torn.get()));
-      told = Optional.of(torn.get().why() + " They are kept aside in " + aside + ".");
+      told = Optional.of(Sentence.of("{} They are kept aside in {}.", torn.get().why(), aside));
     }
     JournalWriter writer = JournalWriter.after(storage, writable.get());
     writer.settle();
@@ -240,6 +255,9 @@ public final class JournalFolder {
         throw DiskFaults.of(file, e);
       }
     }
-    throw new IOException("there are " + TORN_MAX + " torn pieces of " + name.text() + " already");
+    throw new StorageFault(
+        FaultKind.BROKEN,
+        Sentence.of("{} already has {} torn pieces; move some away.", name.text(), TORN_MAX),
+        null);
   }
 }

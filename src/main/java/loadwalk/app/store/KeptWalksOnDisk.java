@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.cli.KeptWalks;
 import loadwalk.cli.OwnTables;
+import loadwalk.journal.FaultKind;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
+import loadwalk.journal.StorageFault;
 import loadwalk.plan.Rules;
 import loadwalk.report.page.Picture;
 
@@ -56,15 +58,12 @@ public final class KeptWalksOnDisk implements KeptWalks {
   public Journal read(String name) throws IOException {
     Optional<String> wrong = WalkName.fault(name);
     if (wrong.isPresent()) {
-      throw new IOException(wrong.get());
+      throw new StorageFault(FaultKind.GONE, wrong.get(), null);
     }
-    OpeningOutcome opening = store.watch(new WalkName(name), "it is read");
+    OpeningOutcome opening = store.peek(new WalkName(name));
     Optional<String> refusal = opening.refusal();
     if (refusal.isPresent()) {
-      throw new IOException(
-          list().stream().anyMatch(l -> l.name().equals(name))
-              ? refusal.get()
-              : "There is no walk named " + name + ".");
+      throw new StorageFault(FaultKind.GONE, refusal.get(), null);
     }
     Recovered read = opening.journal().orElseThrow();
     return new Journal(

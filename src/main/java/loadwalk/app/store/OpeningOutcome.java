@@ -2,6 +2,7 @@ package loadwalk.app.store;
 
 import java.util.Optional;
 import loadwalk.journal.Recovered;
+import loadwalk.text.Sentence;
 
 /** What came of opening a walk. */
 public sealed interface OpeningOutcome {
@@ -113,7 +114,7 @@ public sealed interface OpeningOutcome {
    */
   record NameTaken(WalkName name) implements OpeningOutcome {
     private String why() {
-      return "There is a walk named " + name.text() + " already.";
+      return Sentence.of("There is already a walk named {}.", name.text());
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import loadwalk.report.page.Picture;
+import loadwalk.text.Sentence;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 
@@ -41,12 +42,12 @@ public final class PhotoBox {
         return new Event.PhotoRefused("There is no file at that path.");
       }
       if (bytes.get().length > Picture.MOST_BYTES) {
-        long mebi = Picture.MOST_BYTES >> 20;
-        return new Event.PhotoRefused("That file is larger than " + mebi + " MiB.");
+        return new Event.PhotoRefused(
+            Sentence.of("That file is larger than {} MiB.", Picture.MOST_BYTES >> 20));
       }
       Optional<Picture> picture = Picture.of(bytes.get());
       return picture.isEmpty()
-          ? new Event.PhotoRefused("That file is no whole PNG or JPEG picture.")
+          ? new Event.PhotoRefused("That file is not a complete PNG or JPEG picture.")
           : kept(new WalkName(asked.walk()), source, picture.get(), asked.caption());
     } catch (IOException e) {
       return new Event.PhotoRefused(DiskFaults.sentence(e));
@@ -59,7 +60,7 @@ public final class PhotoBox {
       Path path = Path.of(typed);
       return path.isAbsolute() ? new TypedPath.Inside(path) : home.inside(typed);
     } catch (InvalidPathException e) {
-      return new TypedPath.Outside("That path cannot be a path here.");
+      return new TypedPath.Outside("This computer cannot use that path.");
     }
   }
 
@@ -77,7 +78,8 @@ public final class PhotoBox {
       throws IOException {
     Path folder = home.sessions().resolve(walk.photoFolder());
     if (!home.stays(folder)) {
-      return new Event.PhotoRefused("The folder of photos leads out of the data home by a link.");
+      return new Event.PhotoRefused(
+          "The folder of photos is a link that leads out of the data home.");
     }
     Files.createDirectories(folder);
     byte[] bytes = picture.bytes();
@@ -89,7 +91,8 @@ public final class PhotoBox {
         return new Event.PhotoKept(path, caption, Picture.sha256(bytes), picture.mediaType());
       }
     }
-    return new Event.PhotoRefused("There are too many photos of that name already.");
+    return new Event.PhotoRefused(
+        Sentence.of("This walk already has {} photos of that name.", SAME_NAME_MOST));
   }
 
   /** Makes the file; tells whether it holds these bytes now, as it may have before. */

@@ -12,9 +12,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import loadwalk.journal.FaultKind;
+import loadwalk.journal.StorageFault;
 import loadwalk.json.Read;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Finds sequences: the user's own in the data home, the stock ones in the jar. */
@@ -71,7 +74,7 @@ public final class SequenceFinder {
       try {
         find(name).ifPresent(read -> sort(read, sequences, refused));
       } catch (IOException unreadable) {
-        refused.add(Visible.line(name, 64) + ENDING + ": the file cannot be read");
+        refused.add(Sentence.of("{}{}: the file cannot be read", Visible.line(name, 64), ENDING));
       }
     }
     return new Offered(sequences, refused);
@@ -101,7 +104,13 @@ public final class SequenceFinder {
 
   private static byte[] bytes(Path file) throws IOException {
     if (Files.size(file) > LARGEST) {
-      throw new IOException(file.getFileName() + " is larger than any sequence");
+      throw new StorageFault(
+          FaultKind.BROKEN,
+          Sentence.of(
+              "{} is larger than {} MiB and was not read.",
+              Visible.name(file.getFileName().toString()),
+              LARGEST >> 20),
+          null);
     }
     return Files.readAllBytes(file);
   }

@@ -13,6 +13,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
+import loadwalk.text.Sentence;
 import loadwalk.view.state.Library;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.FactText;
@@ -49,7 +50,8 @@ public final class WalkFolder {
   /** Begins a walk; its journal appears with its first record in it or not at all. */
   public OpeningOutcome begin(Fact.Opened unnamed, long wallMillis) {
     String stem = stem(unnamed.amplifier(), wallMillis);
-    OpeningOutcome opening = new OpeningOutcome.Refused("no name is left for today");
+    OpeningOutcome opening =
+        new OpeningOutcome.Refused("No name for a walk of this amplifier is left today.");
     for (int number = 1; number <= SAME_NAME_MOST; number++) {
       String name = number == 1 ? stem : stem + "-" + number;
       Fact.Opened named =
@@ -111,7 +113,8 @@ public final class WalkFolder {
   }
 
   private static Library.KeptWalk kept(String name, WalkState state) {
-    String standing = state.isFinished() ? "finished" : "open at " + state.currentId();
+    String standing =
+        state.isFinished() ? "finished" : Sentence.of("open at {}", state.currentId());
     return new Library.KeptWalk(
         name,
         state.opened().amplifier().name(),
@@ -122,13 +125,13 @@ public final class WalkFolder {
 
   /** Tells whether a walk's journal is there and does not read to its end, or holds no record. */
   public boolean isDamaged(WalkName name) {
-    Optional<Recovered> read = store.watch(name, "looked at").journal();
+    Optional<Recovered> read = store.peek(name).journal();
     return read.isPresent() && (read.get().isDamaged() || read.get().records().isEmpty());
   }
 
   /** Returns the state of a walk without holding it; empty where it cannot be read. */
   public Optional<WalkState> peek(WalkName name) {
-    Optional<Recovered> read = store.watch(name, "looked at").journal();
+    Optional<Recovered> read = store.peek(name).journal();
     if (read.isEmpty() || read.get().records().isEmpty()) {
       return Optional.empty();
     }

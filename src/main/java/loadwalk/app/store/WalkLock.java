@@ -4,16 +4,20 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import loadwalk.journal.FaultKind;
+import loadwalk.journal.StorageFault;
+import loadwalk.text.Sentence;
 
 /**
  * Holds a walk for this process by a lock of the operating system, for as long as the walk is open.
- * A process that is killed holds nothing.
+ * A process that is killed holds nothing, and nobody ever waits for a lock.
  *
  * <p>The lock is on an empty file beside the journal. On the journal itself it would keep others
  * from reading on Windows, and elsewhere it would go as soon as this process had read the journal
@@ -36,17 +40,44 @@ final class WalkLock implements Closeable {
     synchronized (HELD) {
       try {
         Path file = named.getParent().toRealPath().resolve(named.getFileName());
-        return HELD.contains(file) ? Optional.empty() : taken(file);
+        return isHeldHere(file) ? Optional.empty() : taken(file);
       } catch (IOException e) {
         throw DiskFaults.of(named, e);
       }
     }
   }
 
+  /** Two names are one file where a disk does not tell capitals apart. */
+  private static boolean isHeldHere(Path file) throws IOException {
+    if (HELD.contains(file) || !Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return HELD.contains(file);
+    }
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new StorageFault(
+          FaultKind.BROKEN,
+          Sentence.of(
+              "{} must be a file, but a link, folder or pipe has that name. Remove it, then try"
+                  + " again.",
+              file.getFileName()),
+          null);
+    }
+    for (Path held : HELD) {
+      if (Files.exists(held) && Files.isSameFile(held, file)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static Optional<WalkLock> taken(Path file) throws IOException {
+    // Opened for reading too, so that a pipe set there this very moment cannot make it wait.
     FileChannel channel =
         FileChannel.open(
-            file, StandardOpenOption.WRITE, StandardOpenOption.CREATE, LinkOption.NOFOLLOW_LINKS);
+            file,
+            StandardOpenOption.READ,
+            StandardOpenOption.WRITE,
+            StandardOpenOption.CREATE,
+            LinkOption.NOFOLLOW_LINKS);
     FileLock lock = null;
     try {
       lock = channel.tryLock();

@@ -1,6 +1,7 @@
 package loadwalk.app.store;
 
 import java.util.Optional;
+import loadwalk.text.Sentence;
 
 /**
  * Names a walk; the name is also the name of its files, so it is plain and cannot lead elsewhere.
@@ -22,17 +23,14 @@ public record WalkName(String text) {
   /** Says in one sentence why the text cannot name a walk, or nothing if it can. */
   public static Optional<String> fault(String text) {
     if (text.length() > LONGEST) {
-      return Optional.of("The name of a walk has at most " + LONGEST + " characters.");
+      return Optional.of(Sentence.of("The name of a walk has at most {} characters.", LONGEST));
     }
     if (!isPlain(text)) {
       return Optional.of(
           "The name of a walk is made of letters a to z, digits, dots, hyphens and underscores,"
               + " and starts with a letter or digit.");
     }
-    Optional<String> fault = FileNames.fault(text);
-    return fault.isPresent()
-        ? Optional.of("The name of this walk " + fault.get() + ".")
-        : Optional.empty();
+    return FileNames.fault(text);
   }
 
   private static boolean isPlain(String text) {

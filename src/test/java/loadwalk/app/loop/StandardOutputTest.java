@@ -41,7 +41,7 @@ class StandardOutputTest {
     StandardOutput out = new StandardOutput(FULL, Files.createFile(folder.resolve("file")));
     assertEquals(Optional.empty(), out.lost());
     new PrintWriter(out, true).println("a line");
-    assertEquals(Optional.of("The output could not be written whole: no room."), out.lost());
+    assertEquals(Optional.of("Not all of the output was written: no room."), out.lost());
     assertThrows(IOException.class, () -> out.write(1));
   }
 
@@ -93,7 +93,7 @@ class StandardOutputTest {
               .redirectOutput(full.toFile())
               .start();
       String said = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
-      assertTrue(said.contains("The output could not be written whole: "), command + ": " + said);
+      assertTrue(said.contains("Not all of the output was written: "), command + ": " + said);
       assertEquals(ExitCode.BAD_INPUT, process.waitFor(), command.toString());
     }
   }

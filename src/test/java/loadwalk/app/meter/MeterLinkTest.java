@@ -145,7 +145,7 @@ class MeterLinkTest {
     Process process = child.start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertEquals(0, process.waitFor(), said);
-    assertTrue(said.contains("nothing was entered"), said);
+    assertTrue(said.contains("Nothing was entered"), said);
     return Files.readString(log);
   }
 

@@ -14,7 +14,7 @@ public final class Inputs {
   /** A machine without a sound input. */
   public static final LiveInput NONE =
       () -> {
-        throw new CaptureException("This machine has no sound input: type the readings.");
+        throw new CaptureException("This computer has no sound input. Type the readings.");
       };
 
   private Inputs() {}

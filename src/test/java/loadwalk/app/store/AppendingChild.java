@@ -1,5 +1,6 @@
 package loadwalk.app.store;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import loadwalk.journal.KeepResult.Kept;
@@ -7,6 +8,23 @@ import loadwalk.journal.KeepResult.Kept;
 /** Runs in a process of its own: adds records to a walk for ever and says which were kept. */
 final class AppendingChild {
   private AppendingChild() {}
+
+  /** Starts the process; the first record it adds holds a number. */
+  static Process start(Path home, WalkName name, long first) throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
+            "-Xmx64m",
+            "-cp",
+            System.getProperty("java.class.path"),
+            AppendingChild.class.getName(),
+            home.toString(),
+            name.text(),
+            Long.toString(first))
+        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .start();
+  }
 
   /** Takes the data home, the name of the walk and a first number; prints one line a record. */
   public static void main(String[] arguments) {

@@ -159,7 +159,7 @@ class CaptureWalkTest {
                 + " known 3\nwave "
                 + file
                 + " known 3 channel 2\nwave \u0000 known 3\n");
-    assertTrue(said.contains("Say first what its samples are in volts"), said);
+    assertTrue(said.contains("First say what a sample is in volts"), said);
     assertTrue(said.contains("There is no file nowhere.wav."), said);
     assertTrue(said.contains("is a folder, not a capture."), said);
     assertTrue(said.contains("no rows of numbers"), said);

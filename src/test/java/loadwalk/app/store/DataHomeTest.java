@@ -115,7 +115,7 @@ class DataHomeTest {
     DataHome home = new DataHome(root);
     for (String typed : new String[] {"link", "link/secret", "link/new", "file", "dangling"}) {
       Outside outside = assertInstanceOf(Outside.class, home.inside(typed), typed);
-      assertEquals("The path leads out of the data home by a link.", outside.why());
+      assertEquals("The path leads out of the data home through a link.", outside.why());
     }
   }
 

@@ -55,19 +55,8 @@ class JournalFolderTest {
     made.walk().close();
   }
 
-  /** Starts a process that opens the walk and adds records to it until it is killed. */
   private Process appending() throws IOException {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-cp",
-            System.getProperty("java.class.path"),
-            AppendingChild.class.getName(),
-            folder.toString(),
-            NAME.text(),
-            "1")
-        .redirectError(ProcessBuilder.Redirect.INHERIT)
-        .start();
+    return AppendingChild.start(folder, NAME, 1);
   }
 
   @Test
@@ -87,7 +76,7 @@ class JournalFolderTest {
     makeWalk("{\"a\":1}");
     byte[] before = Files.readAllBytes(journal);
     assertEquals(
-        "There is a walk named brightmoor-900 already.", refused(store.create(NAME, HEAD)));
+        "There is already a walk named brightmoor-900.", refused(store.create(NAME, HEAD)));
     assertArrayEquals(before, Files.readAllBytes(journal));
     writing(store.open(NAME)).walk().close();
   }
@@ -145,15 +134,6 @@ class JournalFolderTest {
     assertTrue(said.contains("Another Loadwalk has this walk open."), said);
     keep(first, "{\"a\":1}");
     first.walk().close();
-  }
-
-  @Test
-  void lockFilesOfOlderPrograms_areIgnored() throws IOException {
-    makeWalk();
-    for (String left : new String[] {NAME.text() + ".lock", ".guard.lock"}) {
-      Files.writeString(inSessions(left), "{\"format\":\"loadwalk-lock/1\",\"pid\":\"1\"}");
-    }
-    writing(store.open(NAME)).walk().close();
   }
 
   @Test
@@ -223,7 +203,7 @@ class JournalFolderTest {
     JournalFolder linked = new JournalFolder(new DataHome(root));
     assertTrue(refused(linked.open(NAME)).contains("leads out of the data home"));
     assertTrue(refused(linked.watch(NAME, "")).contains("leads out of the data home"));
-    assertTrue(refused(linked.create(new WalkName("new"), HEAD)).contains("by a link"));
+    assertTrue(refused(linked.create(new WalkName("new"), HEAD)).contains("is a link"));
     assertEquals(List.of(), linked.list());
   }
 
@@ -233,7 +213,7 @@ class JournalFolderTest {
     Files.move(journal, folder.resolve("elsewhere"));
     Files.createSymbolicLink(journal, folder.resolve("elsewhere"));
     assertEquals(
-        "brightmoor-900.jsonl is a link or folder, not a file.", refused(store.open(NAME)));
+        "brightmoor-900.jsonl is a link, folder or pipe, not a file.", refused(store.open(NAME)));
     assertEquals(List.of(), store.list());
   }
 

@@ -65,20 +65,7 @@ class KilledProcessCrashTest {
 
   /** Runs a child until it is killed; returns the numbers it called kept. */
   private List<Long> keptBeforeTheKill(WalkName name, long first) throws Exception {
-    Process child =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Xmx64m",
-                "-cp",
-                System.getProperty("java.class.path"),
-                AppendingChild.class.getName(),
-                folder.toString(),
-                name.text(),
-                Long.toString(first))
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
+    Process child = AppendingChild.start(folder, name, first);
     try (InputStream from = child.getInputStream()) {
       ByteArrayOutputStream said = new ByteArrayOutputStream();
       int lines = 1 + random.nextInt(20);

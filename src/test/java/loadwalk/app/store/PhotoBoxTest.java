@@ -114,7 +114,7 @@ class PhotoBoxTest {
       assertTrue(refusal(path).endsWith("."), path);
     }
     Files.createSymbolicLink(root.resolve("link.png"), elsewhere.resolve("a.png"));
-    assertEquals("The path leads out of the data home by a link.", refusal("link.png"));
+    assertEquals("The path leads out of the data home through a link.", refusal("link.png"));
     assertEquals(List.of(), photos());
   }
 
@@ -135,7 +135,7 @@ class PhotoBoxTest {
     Files.createDirectories(root.resolve("folder.png"));
     assertEquals("There is no file at that path.", refusal("folder.png"));
     Files.writeString(root.resolve("drawing.png"), "<svg onload=\"alert(1)\"/>");
-    assertEquals("That file is no whole PNG or JPEG picture.", refusal("drawing.png"));
+    assertEquals("That file is not a complete PNG or JPEG picture.", refusal("drawing.png"));
     try (RandomAccessFile large = new RandomAccessFile(root.resolve("l.png").toFile(), "rw")) {
       large.setLength(Picture.MOST_BYTES + 1);
     }
