@@ -51,7 +51,7 @@ public record Axis(String label, boolean logarithmic, boolean fromZero, List<Tic
   public record Tick(double value, String label) {
     /** Checks the number. */
     public Tick {
-      Finite.require(value, "tick " + label);
+      Finite.require(value, "tick");
     }
   }
 }

@@ -37,7 +37,7 @@ public record Chart(String title, Axis x, Axis y, List<Series> series, List<Limi
   public record Limit(String name, double y) {
     /** Checks the number. */
     public Limit {
-      Finite.require(y, "limit " + name);
+      Finite.require(y, "limit");
     }
   }
 }

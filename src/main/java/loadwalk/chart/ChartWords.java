@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import loadwalk.text.Sentence;
 
 /** Describes a chart in words, for those who cannot see it. */
 public final class ChartWords {
@@ -23,7 +24,7 @@ public final class ChartWords {
   /** Returns what each axis shows and the values of each series. */
   public static String of(Chart chart) {
     List<String> parts = new ArrayList<>();
-    parts.add(chart.y().label() + " against " + chart.x().label() + ".");
+    parts.add(Sentence.of("{} vs. {}.", chart.y().label(), chart.x().label()));
     for (Series series : chart.series()) {
       parts.add(series.name() + ": " + values(chart, series) + ".");
     }
@@ -39,19 +40,21 @@ public final class ChartWords {
     if (series.kind() == Series.Kind.CURVE || points.size() > MOST_POINTS) {
       Series.Point first = points.get(0);
       Series.Point last = points.get(points.size() - 1);
-      return "a curve from " + at(chart, first) + " to " + at(chart, last);
+      return Sentence.of("a curve from {} to {}", at(chart, first), at(chart, last));
     }
     List<String> texts = new ArrayList<>();
     for (Series.Point p : points) {
-      boolean range = series.kind() == Series.Kind.RANGES;
-      String height = range ? number(p.low()) + " to " + number(p.high()) : number(p.y());
-      texts.add(height + " at " + place(chart, p.x()));
+      texts.add(series.kind() == Series.Kind.RANGES ? rangeAt(chart, p) : at(chart, p));
     }
     return String.join(", ", texts);
   }
 
   private static String at(Chart chart, Series.Point p) {
-    return number(p.y()) + " at " + place(chart, p.x());
+    return Sentence.of("{} at {}", number(p.y()), place(chart, p.x()));
+  }
+
+  private static String rangeAt(Chart chart, Series.Point p) {
+    return Sentence.of("{} to {} at {}", number(p.low()), number(p.high()), place(chart, p.x()));
   }
 
   private static String place(Chart chart, double x) {

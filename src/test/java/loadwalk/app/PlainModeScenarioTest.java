@@ -88,7 +88,7 @@ class PlainModeScenarioTest {
     Ran holed = run("C.UTF-8", "", "resume", "holed", "--plain");
     assertEquals(4, holed.code(), holed.err());
     assertTrue(holed.err().contains("The journal is damaged"), holed.err());
-    assertTrue(holed.out().contains("What it makes"), holed::out);
+    assertTrue(holed.out().contains("Readings and forecast"), holed::out);
     assertEquals(4, run("C.UTF-8", "", "resume", "empty", "--plain").code());
   }
 

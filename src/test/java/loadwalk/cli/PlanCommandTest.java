@@ -56,7 +56,7 @@ class PlanCommandTest {
   @Test
   void plan_withAHalt_gives3() throws IOException {
     assertEquals(3, run("full-walk", "--amp", file("amp.json", AMPLIFIER)));
-    assertTrue(out.toString().contains("What the bench would need"), out.toString());
+    assertTrue(out.toString().contains("What the bench needs"), out.toString());
   }
 
   @Test

@@ -40,7 +40,7 @@ class ReportCommandsTest {
     shelf.walks.put("one", Journals.practice(1, "stereo-only"));
     assertEquals(ExitCode.DONE, run(new SheetCommand(home -> shelf), "one"));
     assertTrue(out.toString().startsWith("Halvorsen & Pike HP 250\n"), out.toString());
-    assertTrue(out.toString().contains("What it makes"));
+    assertTrue(out.toString().contains("Power at each load"));
   }
 
   @Test

@@ -20,7 +20,6 @@ class ProseTest {
   private static final Set<String> STILL_GLUED =
       Set.of(
           "loadwalk.bench",
-          "loadwalk.chart",
           "loadwalk.cli",
           "loadwalk.forecast",
           "loadwalk.journal",
@@ -29,7 +28,6 @@ class ProseTest {
           "loadwalk.plain",
           "loadwalk.plan",
           "loadwalk.quantity",
-          "loadwalk.report",
           "loadwalk.result",
           "loadwalk.sequence",
           "loadwalk.view",

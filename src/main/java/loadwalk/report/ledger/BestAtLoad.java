@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.result.Criterion;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
@@ -89,6 +90,8 @@ record BestAtLoad(
     String first = Visible.name(tooClose.get(0).amplifier());
     int more = tooClose.size() - 1;
     return Optional.of(
-        "too close to tell from " + first + (more == 0 ? "" : " and " + more + " more"));
+        more == 0
+            ? Sentence.of("too close to {} to call", first)
+            : Sentence.of("too close to {} and {} more to call", first, more));
   }
 }

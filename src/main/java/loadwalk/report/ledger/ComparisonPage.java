@@ -23,6 +23,7 @@ import loadwalk.report.page.Page.Section;
 import loadwalk.report.sheet.ResultWords;
 import loadwalk.report.sheet.SheetCharts;
 import loadwalk.result.PowerAtSupply;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Words the comparison of two to four walks. */
@@ -83,11 +84,12 @@ public final class ComparisonPage {
     }
     List<List<String>> ways = new ArrayList<>();
     walks.forEach(w -> ways.add(LedgerPage.wayRow(label(w), w.done())));
-    Table done = new Table("Each walk", LedgerPage.wayColumns(), ways);
-    sections.add(new Section("ways", "How they were done", List.of(done)));
+    Table done = new Table("How each walk was measured", LedgerPage.wayColumns(), ways);
+    sections.add(new Section("ways", "Methods", List.of(done)));
     String title =
         String.join(" / ", walks.stream().map(w -> Visible.line(w.amplifier(), 40)).toList());
-    return new Page(title, "Comparison of " + walks.size() + " walks", warnings(), sections);
+    return new Page(
+        title, Sentence.of("Comparison of {} walks", walks.size()), warnings(), sections);
   }
 
   /** Names a walk by its place and amplifier: two walks of one model stay apart. */
@@ -102,18 +104,20 @@ public final class ComparisonPage {
       List<String> what = differences(first, walk.done());
       if (!what.isEmpty()) {
         warnings.add(
-            label(walks.get(0))
-                + " and "
-                + label(walk)
-                + " were not done alike: "
-                + String.join("; ", what)
-                + ".");
+            Sentence.of(
+                "{} and {} were measured differently: {}.",
+                label(walks.get(0)),
+                label(walk),
+                String.join("; ", what)));
       }
     }
     simulated().ifPresent(warnings::add);
     for (LedgerEntry walk : walks) {
-      if (!walk.finished() || walk.openDoubts() > 0) {
-        warnings.add(label(walk) + " is unfinished or has doubts without an answer.");
+      if (!walk.finished()) {
+        warnings.add(Sentence.of("{} is unfinished.", label(walk)));
+      }
+      if (walk.openDoubts() > 0) {
+        warnings.add(Sentence.of("{} has doubts without an answer.", label(walk)));
       }
     }
     return warnings;
@@ -127,8 +131,11 @@ public final class ComparisonPage {
     if (labels.size() == walks.size()) {
       return Optional.of("All of these are simulated amplifiers, not measurements.");
     }
-    String are = labels.size() == 1 ? " is a simulated amplifier" : " are simulated amplifiers";
-    return Optional.of(String.join(", ", labels) + are + ", not measured.");
+    return Optional.of(
+        labels.size() == 1
+            ? Sentence.of("{} is a simulated amplifier, not a measurement.", labels.get(0))
+            : Sentence.of(
+                "{} are simulated amplifiers, not measurements.", String.join(", ", labels)));
   }
 
   /** Returns what differs in how two walks were done. */
@@ -136,11 +143,10 @@ public final class ComparisonPage {
     List<String> what = new ArrayList<>();
     if (!one.contentHash().equals(other.contentHash())) {
       what.add(
-          "sequence "
-              + Visible.name(one.sequence())
-              + " and "
-              + Visible.name(other.sequence())
-              + ", different content");
+          Sentence.of(
+              "sequence {} vs. {}, not the same file",
+              Visible.name(one.sequence()),
+              Visible.name(other.sequence())));
     }
     unlike(what, "tone", one.toneHertz(), other.toneHertz(), Unit.HERTZ);
     unlike(what, "limit", one.limitThdPercent(), other.limitThdPercent(), Unit.PERCENT);
@@ -150,7 +156,8 @@ public final class ComparisonPage {
 
   private static void unlike(List<String> what, String name, double one, double other, Unit unit) {
     if (one != other) {
-      what.add(name + " " + PRINTER.exact(one, unit) + " and " + PRINTER.exact(other, unit));
+      what.add(
+          Sentence.of("{} {} vs. {}", name, PRINTER.exact(one, unit), PRINTER.exact(other, unit)));
     }
   }
 
@@ -170,29 +177,30 @@ public final class ComparisonPage {
                       .orElse("none")));
       rows.add(row);
     }
-    return new Table("Power in all loads, ± with k = 2", columns, rows);
+    return new Table("Total power, ± at k = 2", columns, rows);
   }
 
   private Table read() {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Figure"));
     walks.forEach(w -> columns.add(Column.numbers(label(w))));
-    List<String> honesty = new ArrayList<>(List.of("rating honesty"));
-    List<String> fuse = new ArrayList<>(List.of("W for each A of fuse"));
+    List<String> ofRated = new ArrayList<>(List.of("lowest of rated"));
+    List<String> fuse = new ArrayList<>(List.of("W per fuse A"));
     List<String> efficiency = new ArrayList<>(List.of("best efficiency"));
     for (LedgerEntry w : walks) {
-      honesty.add(
+      ofRated.add(
           w.leastHonest()
               .map(
                   l ->
-                      LedgerPage.number(l.ratio(), 2)
-                          + " at "
-                          + ResultWords.load(l.mode(), l.ohms()))
+                      Sentence.of(
+                          "{} at {}",
+                          LedgerPage.ofRated(l.ratio()),
+                          ResultWords.load(l.mode(), l.ohms())))
               .orElse("no rating"));
       fuse.add(LedgerPage.number(w.wattsPerFuseAmp(), 1));
       efficiency.add(LedgerPage.percent(w.bestEfficiency()));
     }
-    return new Table("Side by side", columns, List.of(honesty, fuse, efficiency));
+    return new Table("Side by side", columns, List.of(ofRated, fuse, efficiency));
   }
 
   private static Optional<LedgerEntry.Load> at(LedgerEntry walk, LedgerEntry.Load rung) {
@@ -209,7 +217,7 @@ public final class ComparisonPage {
         walks.subList(1, walks.size()).forEach(w -> estimate(w, rung, volts).ifPresent(lines::add));
       }
     }
-    String title = "Estimates at the supply volts of " + label(walks.get(0));
+    String title = Sentence.of("Estimates at the supply voltage of {}", label(walks.get(0)));
     return lines.isEmpty()
         ? Optional.empty()
         : Optional.of(new Section("estimates", title, List.of(new Bullets(lines))));
@@ -224,16 +232,13 @@ public final class ComparisonPage {
     Quantity at = Quantity.exact(load.get().supplyVolts().getAsDouble(), Unit.VOLT);
     PowerAtSupply power = PowerAtSupply.of(measured, at, volts, walk.regulated());
     return Optional.of(
-        label(walk)
-            + ", "
-            + ResultWords.load(rung.mode(), rung.ohms())
-            + ": "
-            + PRINTER.quantity(power.watts())
-            + " at "
-            + PRINTER.exact(volts, Unit.VOLT)
-            + ", "
-            + power.assumption()
-            + ".");
+        Sentence.of(
+            "{}, {}: {} at {}, {}.",
+            label(walk),
+            ResultWords.load(rung.mode(), rung.ohms()),
+            PRINTER.quantity(power.watts()),
+            PRINTER.exact(volts, Unit.VOLT),
+            power.assumption()));
   }
 
   private static boolean isOff(double from, double to) {
@@ -243,15 +248,16 @@ public final class ComparisonPage {
   private List<Block> figures() {
     List<Figure> all = new ArrayList<>();
     for (Mode mode : Mode.values()) {
-      String title = "Power against load, " + mode.word();
+      String title = Sentence.of("Power vs. load, {}", mode.word());
       all.add(
           new Figure(
-              chart(title, mode, "power in all loads, W", false),
-              "Each walk with its uncertainty; only walks done alike can be compared."));
+              chart(title, mode, "total power, W", false),
+              "Each walk with its uncertainty. Compare only walks of one method."));
       all.add(
           new Figure(
-              chart("Efficiency, " + mode.word(), mode, "efficiency, %", true),
-              "Output over input at each load; bars are k = 2."));
+              chart(
+                  Sentence.of("Efficiency vs. load, {}", mode.word()), mode, "efficiency, %", true),
+              "Output divided by input at each load. Bars are k = 2."));
     }
     return all.stream().filter(f -> !f.chart().isEmpty()).map(Block.class::cast).toList();
   }

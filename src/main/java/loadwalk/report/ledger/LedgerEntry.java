@@ -31,7 +31,7 @@ import loadwalk.walk.fact.WalkState;
  * @param finished whether every step is done or skipped
  * @param openDoubts how many doubts have no answer
  * @param wallMillis the wall clock of its newest record, ms since 1970
- * @param done how it was done
+ * @param done how it was measured
  * @param fuseAmps the sum of the amplifier's own fuses, where known
  * @param regulated whether its rails are regulated, where known
  * @param loads what it makes at each load
@@ -100,7 +100,7 @@ public record LedgerEntry(
 
     /** Returns the power in all loads; its uncertainty counts as one source of its own. */
     public Quantity total(String walk) {
-      return Quantity.of(totalWatts, Unit.WATT, walk + " watts", totalU);
+      return Quantity.of(totalWatts, Unit.WATT, walk + ":watts", totalU);
     }
 
     /** Tells whether another load is the same, nominally. */

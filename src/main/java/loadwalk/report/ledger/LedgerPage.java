@@ -17,6 +17,7 @@ import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
 import loadwalk.report.sheet.ResultWords;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Words a ledger, the same for every format. */
@@ -29,20 +30,20 @@ public final class LedgerPage {
   public static Page of(Ledger ledger) {
     List<Section> sections = new ArrayList<>();
     if (ledger.entries().isEmpty()) {
-      Paragraph none = new Paragraph("No walk is here yet, or none that was asked for.");
+      Paragraph none = new Paragraph("No walks yet, or none that match.");
       sections.add(new Section("walks", "Walks", List.of(none)));
     } else {
       sections.add(new Section("walks", "Walks", List.of(walks(ledger))));
       best(ledger)
           .ifPresent(
-              table -> sections.add(new Section("best", "BestAtLoad at a load", List.of(table))));
-      sections.add(new Section("ways", "How they were done", ways(ledger)));
+              table -> sections.add(new Section("best", "Best at each load", List.of(table))));
+      sections.add(new Section("ways", "Methods", ways(ledger)));
     }
-    return new Page("Ledger", count(ledger.entries().size()), warnings(ledger), sections);
-  }
-
-  private static String count(int walks) {
-    return walks == 1 ? "1 walk" : walks + " walks";
+    return new Page(
+        "Ledger",
+        Sentence.plural(ledger.entries().size(), "1 walk", "{} walks"),
+        warnings(ledger),
+        sections);
   }
 
   private static List<String> warnings(Ledger ledger) {
@@ -50,9 +51,10 @@ public final class LedgerPage {
     return ways < 2
         ? List.of()
         : List.of(
-            "These walks were done in "
-                + ways
-                + " ways (column «Way»); compare only those with the same letter.");
+            Sentence.of(
+                "These walks were measured by {} methods."
+                    + " Compare only walks with the same letter under Method.",
+                ways));
   }
 
   private static Table walks(Ledger ledger) {
@@ -66,20 +68,20 @@ public final class LedgerPage {
               ledger.way(e),
               most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"),
               most.map(l -> ResultWords.load(l.mode(), l.ohms()) + point(l)).orElse(""),
-              honest.map(l -> number(l.ratio(), 2)).orElse("no rating"),
+              honest.map(l -> ofRated(l.ratio())).orElse("no rating"),
               number(e.wattsPerFuseAmp(), 1),
               percent(e.bestEfficiency()),
               Visible.name(e.walk())));
     }
     return new Table(
-        "Each walk at its strongest load; rating honesty is the lowest measured over rated",
+        "Each walk at its strongest load; of rated at its worst",
         List.of(
             Column.words("Amplifier"),
-            Column.words("Way"),
+            Column.words("Method"),
             Column.numbers("Most power"),
-            Column.words("Into"),
-            Column.numbers("Honesty"),
-            Column.numbers("W/fuse A"),
+            Column.words("Load"),
+            Column.numbers("Of rated"),
+            Column.numbers("W per fuse A"),
             Column.numbers("Efficiency"),
             Column.words("Walk")),
         rows);
@@ -103,8 +105,8 @@ public final class LedgerPage {
   static String point(LedgerEntry.Load load) {
     return switch (load.criterion()) {
       case THD_LIMIT -> "";
-      case CLIPPING_ONSET -> ", at onset";
-      case BELOW_LIMIT -> ", below limit";
+      case CLIPPING_ONSET -> ", at clipping onset";
+      case BELOW_LIMIT -> ", below the limit";
     };
   }
 
@@ -124,13 +126,13 @@ public final class LedgerPage {
         ? Optional.empty()
         : Optional.of(
             new Table(
-                "The most power in all loads, among walks done alike without open doubts",
+                "Most total power, among walks of one method without open doubts",
                 List.of(
                     Column.words("Load"),
-                    Column.words("Way"),
+                    Column.words("Method"),
                     Column.words("Amplifier"),
                     Column.numbers("Power"),
-                    Column.numbers("Of"),
+                    Column.numbers("Compared"),
                     Column.words("Note")),
                 rows));
   }
@@ -144,14 +146,14 @@ public final class LedgerPage {
         rows.add(wayRow(way.getValue(), way.getKey()));
       }
     }
-    return List.of(new Table("Ways", wayColumns(), rows));
+    return List.of(new Table("How the walks were measured", wayColumns(), rows));
   }
 
   static List<Column> wayColumns() {
     return List.of(
-        Column.words("Way"),
+        Column.words("Method"),
         Column.words("Sequence"),
-        Column.words("Content"),
+        Column.words("SHA-256"),
         Column.numbers("Tone"),
         Column.numbers("Limit"),
         Column.numbers("Supply"));
@@ -164,13 +166,19 @@ public final class LedgerPage {
         Visible.name(done.sequence()),
         hash.substring(0, Math.min(12, hash.length())),
         PRINTER.exact(done.toneHertz(), Unit.HERTZ),
-        PRINTER.exact(done.limitThdPercent(), Unit.PERCENT) + " THD",
+        Sentence.of("{} THD", PRINTER.exact(done.limitThdPercent(), Unit.PERCENT)),
         PRINTER.exact(done.supplyVolts(), Unit.VOLT));
   }
 
   static String number(OptionalDouble value, int places) {
     return value.isPresent()
         ? String.format(Locale.ROOT, "%." + places + "f", value.getAsDouble())
+        : "unknown";
+  }
+
+  static String ofRated(OptionalDouble ratio) {
+    return ratio.isPresent()
+        ? PRINTER.value(100 * ratio.getAsDouble(), Unit.PERCENT, 3)
         : "unknown";
   }
 

@@ -3,6 +3,7 @@ package loadwalk.report.page;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.chart.Chart;
+import loadwalk.text.Sentence;
 
 /**
  * A piece of a page; each format writes all kinds. Texts are as typed: the writers make them inert.
@@ -184,10 +185,11 @@ public sealed interface Block {
       return true;
     }
 
-    /** Says where it is, for formats and moments without the picture. */
-    String told() {
-      String missing = picture.isPresent() ? "" : "; not shown here";
-      return where + ": " + caption + " (" + path + missing + ")";
+    /** Says where the photo is kept, for a format or a moment without the picture. */
+    String inWords() {
+      return picture.isPresent()
+          ? Sentence.of("{}: {} ({})", where, caption, path)
+          : Sentence.of("{}: {} ({}; not shown here)", where, caption, path);
     }
   }
 

@@ -226,7 +226,7 @@ public final class HtmlPage implements Block.Writer {
       out.append("\">\n");
       element("figcaption", photo.where() + ": " + photo.caption());
     } else {
-      element("figcaption", photo.told());
+      element("figcaption", photo.inWords());
     }
     out.append("</figure>\n");
   }

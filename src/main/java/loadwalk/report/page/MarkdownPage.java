@@ -85,7 +85,7 @@ public final class MarkdownPage implements Block.Writer {
   public void photo(Block.Photo photo) {
     out.append("\n");
     if (photo.picture().isEmpty()) {
-      out.append(started(photo.told())).append("\n");
+      out.append(started(photo.inWords())).append("\n");
       return;
     }
     out.append("![").append(escaped(photo.caption())).append("](").append(address(photo.path()));

@@ -7,6 +7,7 @@ import loadwalk.chart.Chart;
 import loadwalk.chart.TextChart;
 import loadwalk.text.Ascii;
 import loadwalk.text.Columns;
+import loadwalk.text.Sentence;
 import loadwalk.text.UnbrokenUnits;
 import loadwalk.text.Visible;
 
@@ -44,7 +45,7 @@ public final class TextPage implements Block.Writer {
     wrapped(page.subtitle(), "", "");
     lines.add("");
     for (String warning : page.warnings()) {
-      wrapped("WARNING: " + warning, "", "  ");
+      wrapped(Sentence.of("WARNING: {}", warning), "", "  ");
     }
     if (!page.warnings().isEmpty()) {
       lines.add("");

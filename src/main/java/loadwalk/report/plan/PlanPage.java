@@ -27,11 +27,12 @@ import loadwalk.report.page.Block.Term;
 import loadwalk.report.page.Block.Terms;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Words a plan: a table of the steps, what each asks, how each load is wired, what is missing. */
 public final class PlanPage {
-  private static final String UNTOLD = "?";
+  private static final String UNKNOWN = "?";
 
   private final BenchPlan plan;
   private final Tables tables;
@@ -55,33 +56,39 @@ public final class PlanPage {
     Evidence evidence = plan.evidence();
     List<Section> sections = new ArrayList<>();
     sections.add(new Section("steps", "Steps", List.of(conditions(), table())));
-    sections.add(new Section("asked", "What each step asks", List.of(asked())));
+    sections.add(new Section("asked", "Instructions", List.of(asked())));
     for (int i = 0; i < plan.steps().size(); i++) {
       sections.add(details("step-" + (i + 1), plan.steps().get(i)));
     }
     sections.addAll(wirings());
     if (!plan.needs().isEmpty()) {
       Bullets needs = new Bullets(plan.needs());
-      sections.add(new Section("needs", "What the bench would need", List.of(needs)));
+      sections.add(new Section("needs", "What the bench needs", List.of(needs)));
     }
     return new Page(
-        "Bench plan for " + Visible.name(plan.sequence()),
-        Visible.name(evidence.amplifier().name()) + " on " + Visible.name(evidence.bench().name()),
+        Sentence.of("Bench plan for {}", Visible.name(plan.sequence())),
+        Sentence.of(
+            "{} on {}",
+            Visible.name(evidence.amplifier().name()),
+            Visible.name(evidence.bench().name())),
         List.of(),
         sections);
   }
 
   private Paragraph conditions() {
     Evidence.Conditions conditions = plan.evidence().conditions();
+    String measured =
+        Sentence.plural(
+            plan.evidence().observations().size(),
+            "1 step measured so far.",
+            "{} steps measured so far.");
     return new Paragraph(
-        Figures.three(conditions.supplyVolts())
-            + " V at the terminals, tone "
-            + Figures.three(conditions.toneHertz())
-            + " Hz, limit "
-            + Figures.three(conditions.limitThdPercent())
-            + " % THD; measured so far: "
-            + plan.evidence().observations().size()
-            + " steps.");
+        Sentence.of(
+            "{} V at the amplifier, {} Hz tone, limit {} % THD. {}",
+            Figures.three(conditions.supplyVolts()),
+            Figures.three(conditions.toneHertz()),
+            Figures.three(conditions.limitThdPercent()),
+            measured));
   }
 
   private Terms asked() {
@@ -96,13 +103,13 @@ public final class PlanPage {
         List.of(
             Column.words("Step"),
             Column.words("Verdict"),
-            Column.numbers("Out V"),
+            Column.numbers("Output V"),
             Column.numbers("Load W"),
             Column.numbers("Supply A"),
-            Column.numbers("V in"),
-            Column.words("Gives first"));
+            Column.numbers("V at amp"),
+            Column.words("First to give"));
     List<List<String>> rows = plan.steps().stream().map(PlanPage::row).toList();
-    return new Table("What each step brings, expected/at worst", columns, rows);
+    return new Table("Forecast for each step, expected/at worst", columns, rows);
   }
 
   private static List<String> row(StepPlan step) {
@@ -112,14 +119,14 @@ public final class PlanPage {
         pair(step.output()),
         pair(step.forecast().demand().loadWatts()),
         pair(step.amps()),
-        step.terminalVolts().map(v -> pair(v.middle(), v.low())).orElse(UNTOLD),
+        step.terminalVolts().map(v -> pair(v.middle(), v.low())).orElse(UNKNOWN),
         step.givesFirst()
             .map(s -> s.code() + " " + Math.round(100 * s.share()) + "%")
-            .orElse("not known"));
+            .orElse("unknown"));
   }
 
   private static String pair(Optional<Band> band) {
-    return band.map(b -> pair(b.middle(), b.high())).orElse(UNTOLD);
+    return band.map(b -> pair(b.middle(), b.high())).orElse(UNKNOWN);
   }
 
   private static String pair(double expected, double worst) {
@@ -129,10 +136,12 @@ public final class PlanPage {
   private Section details(String id, StepPlan step) {
     String title = step.target().stepId() + ": " + step.forecast().verdict().word();
     Optional<StepPlan> same = plan.sameBefore(step);
-    Block said =
-        same.isPresent()
-            ? new Paragraph("As " + same.get().target().stepId() + ".")
-            : new Terms(terms(step));
+    if (same.isPresent()) {
+      String as = Sentence.of("Same as {}.", same.get().target().stepId());
+      return new Section(id, title, List.of(new Paragraph(as)));
+    }
+    List<Term> terms = terms(step);
+    Block said = terms.isEmpty() ? new Paragraph("No cautions.") : new Terms(terms);
     return new Section(id, title, List.of(said));
   }
 
@@ -141,17 +150,17 @@ public final class PlanPage {
     for (Caution caution : step.forecast().cautions()) {
       terms.add(new Term(gravity(caution), caution.text()));
     }
-    step.givesFirst().ifPresent(stress -> terms.add(new Term("gives first", first(stress))));
+    step.givesFirst().ifPresent(stress -> terms.add(new Term("first to give", first(stress))));
     if (step.shares().size() > 1) {
       terms.add(new Term("supplies", shares(step)));
     }
     if (!step.leads().isEmpty()) {
-      terms.add(new Term("leads lose", leads(step)));
+      terms.add(new Term("lead loss", leads(step)));
     }
     for (StepPlan.FuseTime fuse : step.fuses()) {
       // One that holds at worst needs no line.
       if (fuse.worst().span() != FuseCurve.Span.BELOW_TABLE) {
-        terms.add(new Term(fuse.label() + " fuse", fuse(fuse)));
+        terms.add(new Term(Sentence.of("{} fuse", fuse.label()), fuse(fuse)));
       }
     }
     Optional<Band> heat = step.forecast().demand().heatWatts();
@@ -166,66 +175,52 @@ public final class PlanPage {
   }
 
   private static String first(Stress stress) {
-    return stress.what()
-        + ", at worst "
-        + Figures.three(stress.demand().high())
-        + " of "
-        + Figures.three(stress.limit())
-        + " "
-        + stress.unit().symbol()
-        + ", margin "
-        + Math.round(stress.marginPercent())
-        + " %";
+    return Sentence.of(
+        "{}, at worst {} of {} {}, margin {} %",
+        stress.what(),
+        Figures.three(stress.demand().high()),
+        Figures.three(stress.limit()),
+        stress.unit().symbol(),
+        Math.round(stress.marginPercent()));
   }
 
   private static String shares(StepPlan step) {
-    return step.shares().stream()
-        .map(
-            s ->
-                "no. "
-                    + s.number()
-                    + " "
-                    + Figures.three(s.amps())
-                    + " A, at worst "
-                    + Figures.three(s.worstAmps())
-                    + " of "
-                    + Figures.three(s.ratedAmps())
-                    + " A")
-        .collect(Collectors.joining("; "));
+    return step.shares().stream().map(PlanPage::share).collect(Collectors.joining("; "));
+  }
+
+  private static String share(StepPlan.SupplyShare share) {
+    return Sentence.of(
+        "supply {}: {} A, at worst {} of {} A",
+        share.number(),
+        Figures.three(share.amps()),
+        Figures.three(share.worstAmps()),
+        Figures.three(share.ratedAmps()));
   }
 
   private static String leads(StepPlan step) {
-    return step.leads().stream()
-        .map(
-            lead ->
-                Visible.name(lead.label())
-                    + " "
-                    + Figures.three(lead.volts().middle())
-                    + " V, "
-                    + Figures.three(lead.watts().middle())
-                    + " W (at worst "
-                    + Figures.three(lead.volts().high())
-                    + " V, "
-                    + Figures.three(lead.watts().high())
-                    + " W)")
-        .collect(Collectors.joining("; "));
+    return step.leads().stream().map(PlanPage::lead).collect(Collectors.joining("; "));
+  }
+
+  private static String lead(StepPlan.LeadLoss lead) {
+    return Sentence.of(
+        "{} {} V, {} W (at worst {} V, {} W)",
+        Visible.name(lead.label()),
+        Figures.three(lead.volts().middle()),
+        Figures.three(lead.watts().middle()),
+        Figures.three(lead.volts().high()),
+        Figures.three(lead.watts().high()));
   }
 
   private static String fuse(StepPlan.FuseTime fuse) {
-    return fuse.expected().text()
-        + "; at worst "
-        + fuse.worst().text()
-        + " (taken as "
-        + fuse.type()
-        + ")";
+    return Sentence.of(
+        "{}; at worst {} (taken as {})", fuse.expected().text(), fuse.worst().text(), fuse.type());
   }
 
   private static String heat(Band watts) {
-    return "about "
-        + Figures.three(watts.middle())
-        + " W, at worst "
-        + Figures.three(watts.high())
-        + " W, in the amplifier";
+    return Sentence.of(
+        "about {} W in the amplifier, at worst {} W",
+        Figures.three(watts.middle()),
+        Figures.three(watts.high()));
   }
 
   private List<Section> wirings() {
@@ -234,13 +229,17 @@ public final class PlanPage {
     for (int i = 0; i < wirings.size(); i++) {
       WiringSummary wiring = wirings.get(i);
       List<Block> blocks = new ArrayList<>();
-      String fewest = wiring.fewest() ? "Fewest resistors" : "Fewest resistors found";
-      blocks.add(new Paragraph(fewest + ", " + wiring.burstWords() + "."));
+      blocks.add(
+          new Paragraph(
+              Sentence.of(
+                  wiring.fewest() ? "Fewest resistors, {}." : "Fewest resistors found, {}.",
+                  wiring.burstWords())));
       wiring.loads().forEach(load -> blocks.addAll(load(wiring, load)));
       if (i == wirings.size() - 1) {
-        blocks.add(new Paragraph("Note: " + ResistorDerating.BURST_ASSUMPTION + "."));
+        blocks.add(new Paragraph(Sentence.of("Note: {}.", ResistorDerating.BURST_ASSUMPTION)));
       }
-      sections.add(new Section("wiring-" + (i + 1), "Wiring of " + wiring.title(), blocks));
+      sections.add(
+          new Section("wiring-" + (i + 1), Sentence.of("Wiring of {}", wiring.title()), blocks));
     }
     return sections;
   }

@@ -15,6 +15,7 @@ import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Block.Term;
 import loadwalk.report.page.Block.Terms;
 import loadwalk.sequence.Sequence;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Words the conditions and the bench of a walk. */
@@ -46,13 +47,18 @@ final class BenchBlocks {
             Visible.name(sequence.name())
                 + ": "
                 + Visible.line(sequence.title(), 2 * Visible.NAME)));
-    terms.add(new Term("Sequence content", "SHA-256 " + sequence.contentHash()));
+    terms.add(new Term("Sequence SHA-256", sequence.contentHash()));
     terms.add(new Term("Test tone", PRINTER.exact(sequence.toneHertz(), Unit.HERTZ)));
-    terms.add(new Term("Limit", PRINTER.exact(sequence.limitThdPercent(), Unit.PERCENT) + " THD"));
     terms.add(
         new Term(
-            "Supply asked for",
-            PRINTER.exact(sequence.supplyVolts(), Unit.VOLT) + " at the amplifier's terminals"));
+            "Limit",
+            Sentence.of("{} THD", PRINTER.exact(sequence.limitThdPercent(), Unit.PERCENT))));
+    terms.add(
+        new Term(
+            "Nominal supply",
+            Sentence.of(
+                "{} at the amplifier's terminals",
+                PRINTER.exact(sequence.supplyVolts(), Unit.VOLT))));
     terms.add(new Term("Bench", Visible.name(bench.name())));
     terms.add(new Term("Supplies", supplies(bench)));
     terms.add(new Term("Leads", leads(bench)));
@@ -61,9 +67,9 @@ final class BenchBlocks {
             "Fuse at the source",
             bench.fuseAmps().isPresent()
                 ? PRINTER.exact(bench.fuseAmps().getAsDouble(), Unit.AMPERE)
-                : "not described"));
-    terms.add(new Term("Newest record", ResultWords.moment(sheet.lastWallMillis())));
-    terms.add(new Term("Begun with", "Loadwalk " + Visible.name(sheet.version())));
+                : "not given"));
+    terms.add(new Term("Last record", ResultWords.moment(sheet.lastWallMillis())));
+    terms.add(new Term("Started with", Sentence.of("Loadwalk {}", Visible.name(sheet.version()))));
     return new Terms(terms);
   }
 
@@ -73,11 +79,12 @@ final class BenchBlocks {
       parts.add(PRINTER.exact(s.volts(), Unit.VOLT) + " " + PRINTER.exact(s.amps(), Unit.AMPERE));
     }
     if (parts.isEmpty()) {
-      return "not described";
+      return "not given";
     }
     String usable = PRINTER.exact(bench.usableAmps().orElseThrow(), Unit.AMPERE);
-    String one = String.join(", ", parts);
-    return (parts.size() == 1 ? one : one + ", in parallel") + "; counted on: " + usable;
+    return parts.size() == 1
+        ? Sentence.of("{}, {} usable", parts.get(0), usable)
+        : Sentence.of("{} in parallel, {} usable", String.join(" + ", parts), usable);
   }
 
   private static String leads(Bench bench) {
@@ -92,7 +99,7 @@ final class BenchBlocks {
               + ", "
               + PRINTER.exact(lead.metres(), Unit.METRE));
     }
-    return parts.isEmpty() ? "not described" : String.join("; ", parts);
+    return parts.isEmpty() ? "not given" : String.join("; ", parts);
   }
 
   private static Table loads(List<LoadResistor> loads) {
@@ -107,7 +114,7 @@ final class BenchBlocks {
               String.valueOf(load.count())));
     }
     return new Table(
-        "Loads at hand",
+        "Load resistors",
         List.of(
             Column.words("Load"),
             Column.numbers("Value"),
@@ -125,11 +132,7 @@ final class BenchBlocks {
           List.of(
               Visible.name(meter.label()),
               meter.reads().label(),
-              "±("
-                  + PRINTER.exact(meter.percent(), Unit.PERCENT)
-                  + " + "
-                  + PRINTER.exact(meter.digits(), Unit.ONE)
-                  + " digits)",
+              accuracy(meter),
               meter.resolution() > 0 ? PRINTER.exact(meter.resolution(), unit) : "not stated",
               meter
                   .band()
@@ -142,8 +145,15 @@ final class BenchBlocks {
             Column.words("Meter"),
             Column.words("Reads"),
             Column.words("Accuracy"),
-            Column.numbers("One digit"),
+            Column.numbers("Resolution"),
             Column.numbers("AC band")),
         rows);
+  }
+
+  private static String accuracy(Meter meter) {
+    String percent = PRINTER.exact(meter.percent(), Unit.PERCENT);
+    return meter.digits() == 1
+        ? Sentence.of("±({} + 1 digit)", percent)
+        : Sentence.of("±({} + {} digits)", percent, PRINTER.exact(meter.digits(), Unit.ONE));
   }
 }

@@ -11,6 +11,7 @@ import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page.Section;
 import loadwalk.result.BudgetLine;
 import loadwalk.result.StepResult;
+import loadwalk.text.Sentence;
 
 /** Writes out where the uncertainty of one step's power comes from (JCGM 100:2008, H.1 form). */
 final class BudgetSection {
@@ -23,19 +24,21 @@ final class BudgetSection {
     boolean scatters = !Double.isInfinite(watts.effectiveDegreesOfFreedom());
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Source"));
-    columns.add(Column.numbers("u of the input"));
+    columns.add(Column.numbers("Input u"));
     columns.add(Column.numbers("Sensitivity"));
-    columns.add(Column.numbers("Part of u"));
+    columns.add(Column.numbers("Contribution"));
     if (scatters) {
       columns.add(Column.numbers("ν"));
     }
     Table table =
         new Table(
-            "Where the uncertainty of " + step.stepId() + " comes from",
+            Sentence.of("Where the uncertainty of {} comes from", step.stepId()),
             columns,
             step.budget().stream().map(line -> row(line, scatters)).toList());
     return new Section(
-        "budget", "Uncertainty budget of " + step.stepId(), List.of(table, sum(step, scatters)));
+        "budget",
+        Sentence.of("Uncertainty budget of {}", step.stepId()),
+        List.of(table, sum(step, scatters)));
   }
 
   private static List<String> row(BudgetLine line, boolean scatters) {
@@ -53,23 +56,19 @@ final class BudgetSection {
   private static Paragraph sum(StepResult step, boolean scatters) {
     Quantity watts = step.watts().orElseThrow();
     String k = "k = " + ResultWords.factor(watts.coverageFactor());
-    double degrees = watts.effectiveDegreesOfFreedom();
-    return new Paragraph(
-        "P = V²/R in one load. The root of the summed squares of the parts is u = "
-            + PRINTER.value(watts.u(), Unit.WATT, 2)
-            + "; expanded, "
-            + step.stepId()
-            + " makes "
-            + PRINTER.quantity(watts)
-            + " ("
-            + k
-            + ")."
-            + (scatters
-                ? " The effective degrees of freedom by Welch–Satterthwaite are ν_eff = "
-                    + ResultWords.degrees(degrees)
-                    + ", for which "
-                    + k
-                    + " covers 95 %."
-                : ""));
+    String sum =
+        Sentence.of(
+            "P = V²/R per load. The contributions add in quadrature to u = {}."
+                + " Expanded, {} makes {} ({}).",
+            PRINTER.value(watts.u(), Unit.WATT, 2),
+            step.stepId(),
+            PRINTER.quantity(watts),
+            k);
+    String scatter =
+        Sentence.of(
+            "The effective degrees of freedom (Welch–Satterthwaite) are ν_eff = {};"
+                + " with them, {} covers 95 %.",
+            ResultWords.degrees(watts.effectiveDegreesOfFreedom()), k);
+    return new Paragraph(scatters ? sum + " " + scatter : sum);
   }
 }

@@ -19,6 +19,7 @@ import loadwalk.report.page.Page.Section;
 import loadwalk.result.OutputFit;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
+import loadwalk.text.Sentence;
 
 /** Words what the readings amount to, and how far they agree with each other. */
 final class ComputedSections {
@@ -33,8 +34,8 @@ final class ComputedSections {
   static List<Section> sections(WalkResult result) {
     ComputedSections page = new ComputedSections(result);
     return List.of(
-        new Section("computed", "Computed", page.computed()),
-        new Section("agreement", "Fits and agreement", page.agreement()));
+        new Section("computed", "Results", page.computed()),
+        new Section("agreement", "Cross-checks", page.agreement()));
   }
 
   private List<Block> computed() {
@@ -68,7 +69,7 @@ final class ComputedSections {
                 StepResult::efficiency,
                 StepResult::heatWatts));
     return new Table(
-        "Output, input, efficiency and heat, ± with " + coverage,
+        Sentence.of("Output, input, efficiency and heat, ± at {}", coverage),
         List.of(
             Column.words("Step"),
             Column.numbers("Output"),
@@ -80,9 +81,10 @@ final class ComputedSections {
 
   private Table leads(List<List<String>> rows) {
     return new Table(
-        "Lost between supply and amplifier, ± with "
-            + coverage(List.of(StepResult::leadDropVolts, StepResult::leadWatts)),
-        List.of(Column.words("Step"), Column.numbers("Drop"), Column.numbers("Power lost")),
+        Sentence.of(
+            "Lost between supply and amplifier, ± at {}",
+            coverage(List.of(StepResult::leadDropVolts, StepResult::leadWatts))),
+        List.of(Column.words("Step"), Column.numbers("Voltage drop"), Column.numbers("Power lost")),
         rows);
   }
 
@@ -114,28 +116,26 @@ final class ComputedSections {
     result.bridges().forEach(b -> lines.add(ResultWords.sentence(b.text())));
     result.rechecks().forEach(r -> lines.add(ResultWords.sentence(r.text())));
     if (result.rechecks().isEmpty()) {
-      lines.add("No recheck was measured.");
+      lines.add("No recheck measured.");
     }
     Optional<Quantity> source = result.sourceResistance();
-    source.ifPresent(q -> lines.add("Source resistance: " + PRINTER.quantity(q) + "."));
+    source.ifPresent(q -> lines.add(Sentence.of("Source resistance: {}.", PRINTER.quantity(q))));
     result
         .dampingFactor()
-        .ifPresent(q -> lines.add("Damping factor: " + PRINTER.quantity(q) + "."));
+        .ifPresent(q -> lines.add(Sentence.of("Damping factor: {}.", PRINTER.quantity(q))));
     if (source.isEmpty()) {
-      lines.add("Source resistance and damping factor: not told by these readings.");
+      lines.add("These readings do not give source resistance or damping factor.");
     }
     return List.of(new Bullets(lines));
   }
 
   private static String fitSentence(OutputFit fit) {
-    return "One channel at the limit behaves as a source of E = "
-        + PRINTER.quantity(fit.openVolts())
-        + " behind r = "
-        + PRINTER.quantity(fit.seriesOhms())
-        + " (V = E × R/(R + r), fitted to "
-        + String.join(", ", fit.stepIds())
-        + "; no reading lies further than "
-        + PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2)
-        + " from it).";
+    return Sentence.of(
+        "At the limit, one channel behaves like a source of E = {} behind r = {}."
+            + " The fit is V = E × R/(R + r), to {}; every reading is within {} of it.",
+        PRINTER.quantity(fit.openVolts()),
+        PRINTER.quantity(fit.seriesOhms()),
+        String.join(", ", fit.stepIds()),
+        PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2));
   }
 }

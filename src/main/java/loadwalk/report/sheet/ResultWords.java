@@ -13,6 +13,7 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.result.BudgetLine;
+import loadwalk.text.Sentence;
 
 /** Words numbers the same way in every format. */
 public final class ResultWords {
@@ -37,7 +38,7 @@ public final class ResultWords {
     double most =
         quantities.stream().mapToDouble(Quantity::coverageFactor).max().orElse(COMMON_FACTOR);
     return most > COMMON_FACTOR
-        ? "k = 2 to " + factor(most) + " for 95 %, by the scatter of the readings"
+        ? Sentence.of("k = 2 to {} for 95 %, by the scatter of the readings", factor(most))
         : "k = 2";
   }
 
@@ -90,11 +91,11 @@ public final class ResultWords {
 
   static String minutes(double seconds) {
     long whole = Math.round(seconds);
-    return whole / 60 + " min " + whole % 60 + " s";
+    return Sentence.of("{} min {} s", whole / 60, whole % 60);
   }
 
   static String moment(long wallMillis) {
-    return utc(wallMillis).substring(0, MINUTE_DIGITS).replace('T', ' ') + " UTC";
+    return Sentence.of("{} UTC", utc(wallMillis).substring(0, MINUTE_DIGITS).replace('T', ' '));
   }
 
   static String day(long wallMillis) {

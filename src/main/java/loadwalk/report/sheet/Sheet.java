@@ -32,7 +32,7 @@ import loadwalk.walk.fact.WalkState;
  * @param version the version of Loadwalk that began it
  * @param practiceSeed the seed of the practice amplifier, where it is one
  * @param lastWallMillis the wall clock of the newest record, ms since 1970
- * @param amplifier the amplifier, without its serial number where that is kept back
+ * @param amplifier the amplifier, without its serial number where that is hidden
  * @param serialKeptBack whether there is a serial number that is not shown
  * @param bench the bench
  * @param sequence the sequence
@@ -179,27 +179,20 @@ public record Sheet(
 
   /** How a doubt was answered. */
   public enum Answer {
-    OPEN("open", "no answer yet"),
-    KEPT("kept", "entered again and kept"),
-    AMENDED("amended", "corrected"),
-    STOOD_BY("stood-by", "stood by");
+    OPEN("open"),
+    KEPT("kept"),
+    AMENDED("amended"),
+    STOOD_BY("stood-by");
 
     private final String word;
-    private final String text;
 
-    Answer(String word, String text) {
+    Answer(String word) {
       this.word = word;
-      this.text = text;
     }
 
     /** Returns the word used in JSON output. */
     public String word() {
       return word;
-    }
-
-    /** Returns the words used on sheets. */
-    public String text() {
-      return text;
     }
   }
 
@@ -211,7 +204,7 @@ public record Sheet(
    * @param typed the value doubted, as typed
    * @param doubt the doubt
    * @param answer how it was answered
-   * @param detail the reason for standing by it, or what it was corrected to; empty else
+   * @param detail the reason for standing by it, or what it was corrected to; empty otherwise
    */
   public record DoubtLine(
       String stepId, ReadingId reading, String typed, Doubt doubt, Answer answer, String detail) {}

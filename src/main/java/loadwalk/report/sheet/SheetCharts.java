@@ -21,6 +21,7 @@ import loadwalk.report.page.Block;
 import loadwalk.report.page.Block.Figure;
 import loadwalk.result.OutputFit;
 import loadwalk.result.StepResult;
+import loadwalk.text.Sentence;
 
 /** Makes the charts of a sheet; one without anything to show is left out. */
 public final class SheetCharts {
@@ -45,20 +46,19 @@ public final class SheetCharts {
     all.add(
         new Figure(
             power(),
-            "Power in one load, with the range that was forecast before each run and the rating;"
-                + " bars are k = 2."));
+            "Measured power per load, with the rating and the forecast made before each run."
+                + " Bars are k = 2."));
     all.add(new Figure(volts(), voltsCaption()));
     all.add(
         new Figure(
             current(),
-            "What is drawn from the supply for the output of each step, under what supplies and"
-                + " fuses bear."));
-    all.add(new Figure(efficiency(), "Output over input; the rest is heat."));
-    all.add(new Figure(heat(), "What the amplifier turns into heat while each load is read."));
+            "Current drawn for the output of each step, below what supplies and fuses can carry."));
+    all.add(new Figure(efficiency(), "Output divided by input. The rest is heat."));
+    all.add(new Figure(heat(), "Heat in the amplifier while each load is read."));
     sheet.record().warmUps().stream()
         .filter(w -> w.temperatures().size() > 1)
         .forEach(w -> all.add(new Figure(warmUp(w), warmUpCaption(w))));
-    all.add(new Figure(recheck(), "The first run and its recheck, each with its uncertainty."));
+    all.add(new Figure(recheck(), "First run and recheck, each with its uncertainty."));
     return all.stream().filter(f -> !f.chart().isEmpty()).map(Block.class::cast).toList();
   }
 
@@ -74,10 +74,10 @@ public final class SheetCharts {
     }
     List<Series> series = new ArrayList<>();
     add(series, "forecast, 95 %", Series.Kind.RANGES, EXPECTED, forecast);
-    add(series, "stereo, one channel", Series.Kind.JOINED, STEREO, published(Mode.STEREO));
+    add(series, "stereo, per load", Series.Kind.JOINED, STEREO, published(Mode.STEREO));
     add(series, "bridged", Series.Kind.JOINED, BRIDGED, published(Mode.BRIDGED));
     add(series, "rated", Series.Kind.MARKS, RATED, sheet.loads().isEmpty() ? List.of() : rated);
-    return Chart.of("Power against load", loads(), Axis.fromZero("power in one load, W"), series);
+    return Chart.of("Power vs. load", loads(), Axis.fromZero("power per load, W"), series);
   }
 
   private List<Point> published(Mode mode) {
@@ -101,7 +101,7 @@ public final class SheetCharts {
         curve.add(Point.exact(ohms, fit.get().voltsAt(ohms)));
       }
     }
-    add(series, "fitted", Series.Kind.CURVE, EXPECTED, curve);
+    add(series, "fit", Series.Kind.CURVE, EXPECTED, curve);
     for (Mode mode : Mode.values()) {
       double part = mode == Mode.BRIDGED ? 0.5 : 1;
       List<Point> points =
@@ -111,7 +111,7 @@ public final class SheetCharts {
               .toList();
       add(
           series,
-          mode == Mode.BRIDGED ? "bridged, half" : "stereo",
+          mode == Mode.BRIDGED ? "bridged, half the volts" : "stereo",
           Series.Kind.MARKS,
           style(mode),
           points);
@@ -119,9 +119,9 @@ public final class SheetCharts {
     TreeSet<Double> ohms = new TreeSet<>();
     measured.forEach(s -> ohms.add(s.mode().channelOhms(s.ohms())));
     return Chart.of(
-        "Output volts against load",
-        Axis.ratios("load of one channel, Ω", ticks(ohms)),
-        Axis.fromZero("volts of one channel, rms"),
+        "Output volts vs. load",
+        Axis.ratios("load per channel, Ω", ticks(ohms)),
+        Axis.fromZero("volts per channel, rms"),
         series);
   }
 
@@ -131,13 +131,11 @@ public final class SheetCharts {
         .outputFit()
         .map(
             f ->
-                "Fitted: V = E × R/(R + r), E = "
-                    + Printer.UTF8.quantity(f.openVolts())
-                    + ", r = "
-                    + Printer.UTF8.quantity(f.seriesOhms())
-                    + "; no reading lies further than "
-                    + Printer.UTF8.value(100 * f.worstResidual(), Unit.PERCENT, 2)
-                    + " from it.")
+                Sentence.of(
+                    "Fit: V = E × R/(R + r), E = {}, r = {}. Every reading is within {} of it.",
+                    Printer.UTF8.quantity(f.openVolts()),
+                    Printer.UTF8.quantity(f.seriesOhms()),
+                    Printer.UTF8.value(100 * f.worstResidual(), Unit.PERCENT, 2)))
         .orElse("Too few loads for a fit.");
   }
 
@@ -154,12 +152,12 @@ public final class SheetCharts {
       add(series, mode.word(), Series.Kind.MARKS, style(mode), points);
     }
     List<Chart.Limit> limits = new ArrayList<>();
-    limit(limits, "supplies, counted on", sheet.bench().usableAmps());
+    limit(limits, "usable supply current", sheet.bench().usableAmps());
     limit(limits, "fuse at the source", sheet.bench().fuseAmps());
-    limit(limits, "the amplifier's own fuses", sheet.amplifier().fuseAmps());
+    limit(limits, "amplifier fuses", sheet.amplifier().fuseAmps());
     return new Chart(
-        "Supply current against output",
-        Axis.fromZero("power in all loads, W"),
+        "Supply current vs. output",
+        Axis.fromZero("total power, W"),
         Axis.fromZero("supply current, A"),
         series,
         limits);
@@ -170,11 +168,11 @@ public final class SheetCharts {
   }
 
   private Chart efficiency() {
-    return ofSteps("Efficiency against load", "efficiency, %", 100, StepResult::efficiency);
+    return ofSteps("Efficiency vs. load", "efficiency, %", 100, StepResult::efficiency);
   }
 
   private Chart heat() {
-    return ofSteps("Heat against load", "heat, W", 1, StepResult::heatWatts);
+    return ofSteps("Heat vs. load", "heat, W", 1, StepResult::heatWatts);
   }
 
   private Chart ofSteps(
@@ -197,10 +195,10 @@ public final class SheetCharts {
     return w.fit()
         .map(
             fit ->
-                "Heatsink temperature as typed; it settles with a time constant of "
-                    + Printer.UTF8.value(fit.tauMinutes(), Unit.ONE, 2)
-                    + " min.")
-        .orElse("Heatsink temperature as typed; too few or too uneven for a fit.");
+                Sentence.of(
+                    "Heatsink temperature as typed. It settles with a time constant of {} min.",
+                    Printer.UTF8.value(fit.tauMinutes(), Unit.ONE, 2)))
+        .orElse("Heatsink temperature as typed. The readings are too few or too uneven for a fit.");
   }
 
   private static Chart warmUp(Sheet.WarmUp w) {
@@ -219,11 +217,11 @@ public final class SheetCharts {
         curve.add(Point.exact(first + minutes, fit.celsiusAt(minutes)));
       }
       String end = Printer.UTF8.value(fit.endCelsius(), Unit.CELSIUS, 3);
-      add(series, "fitted, towards " + end, Series.Kind.CURVE, EXPECTED, curve);
+      add(series, Sentence.of("fit, settling at {}", end), Series.Kind.CURVE, EXPECTED, curve);
     }
     add(series, "typed", Series.Kind.MARKS, STEREO, typed);
     return Chart.of(
-        "Temperature in " + w.stepId(),
+        Sentence.of("Heatsink temperature in {}", w.stepId()),
         Axis.fromZero("warm-up clock, min"),
         Axis.overRange("heatsink, °C"),
         series);
@@ -247,9 +245,9 @@ public final class SheetCharts {
     add(series, "first run", Series.Kind.MARKS, STEREO, first);
     add(series, "recheck", Series.Kind.MARKS, BRIDGED, again);
     return Chart.of(
-        "Recheck against first run",
+        "Recheck vs. first run",
         Axis.ofThings("step", names),
-        Axis.overRange("power in all loads, W"),
+        Axis.overRange("total power, W"),
         series);
   }
 

@@ -8,6 +8,7 @@ import loadwalk.report.page.CsvText;
 import loadwalk.result.BudgetLine;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.WalkState;
 
 /**
@@ -143,7 +144,7 @@ public final class SheetCsv {
                       "sinkCelsius",
                       t.celsius(),
                       Unit.CELSIUS,
-                      t.minutes() + " min"));
+                      Sentence.of("{} min", String.valueOf(t.minutes()))));
     }
     record.stops().forEach(s -> text("stop", "", "", s));
     record

@@ -16,6 +16,7 @@ import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.Results;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
@@ -78,36 +79,27 @@ final class SheetFold {
         .ifPresent(
             seed ->
                 warnings.add(
-                    "Practice: a simulated amplifier (seed " + seed + "), not a measurement."));
-    state
-        .current()
-        .ifPresent(
-            step ->
-                warnings.add(
-                    "This walk is not finished: it stands at "
-                        + step.id()
-                        + " and "
-                        + holdWords()
-                        + "."));
+                    Sentence.of(
+                        "Practice: a simulated amplifier (seed {}), not a measurement.", seed)));
+    state.current().ifPresent(step -> warnings.add(unfinished(step.id())));
     state
         .openDoubts()
         .forEach(
             d ->
                 warnings.add(
-                    "A doubt on "
-                        + d.stepId()
-                        + ", "
-                        + d.reading().label()
-                        + ", has no answer; what is computed from it is in doubt too."));
+                    Sentence.of(
+                        "{}: a doubt on {} has no answer. Every result from it is in doubt too.",
+                        d.stepId(),
+                        d.reading().label())));
     state.cooled().ifPresent(warnings::add);
     return warnings;
   }
 
-  private String holdWords() {
+  private String unfinished(String stepId) {
     return switch (state.hold()) {
-      case RUNNING -> "is being walked";
-      case PAUSED -> "is paused";
-      case STOPPED -> "was stopped";
+      case RUNNING -> Sentence.of("This walk is not finished: it is at {}.", stepId);
+      case PAUSED -> Sentence.of("This walk is not finished: it is paused at {}.", stepId);
+      case STOPPED -> Sentence.of("This walk is not finished: it was stopped at {}.", stepId);
     };
   }
 

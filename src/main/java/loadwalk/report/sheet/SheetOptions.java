@@ -6,11 +6,11 @@ import loadwalk.report.page.Picture;
 /**
  * Says what of a walk a sheet shows.
  *
- * @param showSerial whether the serial number is shown; it is kept back unless asked for
+ * @param showSerial whether the serial number is shown; hidden otherwise
  * @param pictures the photos at hand, by the SHA-256 of their files
  */
 public record SheetOptions(boolean showSerial, Map<String, Picture> pictures) {
-  /** Keeps the serial number back. */
+  /** Hides the serial number. */
   public static final SheetOptions DEFAULT = new SheetOptions(false);
 
   /** Copies the map. */

@@ -22,6 +22,7 @@ import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
 import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Words a sheet, the same for every format. */
@@ -47,41 +48,40 @@ public final class SheetPage {
       sections.add(new Section("charts", "Charts", figures));
     }
     sections.add(identity());
-    sections.add(new Section("asked", "What each step asked", List.of(asked())));
-    sections.add(new Section("readings", "Readings as typed, beside their forecast", readings()));
+    sections.add(new Section("asked", "Instructions", List.of(asked())));
+    sections.add(new Section("readings", "Readings and forecast", readings()));
     sections.addAll(WaveSections.sections(sheet));
     sections.addAll(ComputedSections.sections(sheet.result()));
     sections.addAll(WalkRecordSections.sections(sheet));
     sections.add(new Section("conditions", "Conditions and bench", BenchBlocks.blocks(sheet)));
-    sections.add(new Section("assumptions", "What this rests on", assumptions()));
+    sections.add(new Section("assumptions", "Assumptions", assumptions()));
     sheet.budgetStep().ifPresent(step -> sections.add(BudgetSection.of(step)));
     String subtitle =
-        "Walk "
-            + Visible.name(sheet.walk())
-            + " · "
-            + Visible.name(sheet.sequence().name())
-            + " · "
-            + ResultWords.day(sheet.lastWallMillis());
+        Sentence.of(
+            "Walk {} · {} · {}",
+            Visible.name(sheet.walk()),
+            Visible.name(sheet.sequence().name()),
+            ResultWords.day(sheet.lastWallMillis()));
     return new Page(Visible.name(sheet.amplifier().name()), subtitle, sheet.warnings(), sections);
   }
 
   private Section headline() {
     List<Block> blocks = new ArrayList<>();
     if (sheet.loads().isEmpty()) {
-      blocks.add(new Paragraph("No output has been measured yet."));
-      return new Section("power", "What it makes", blocks);
+      blocks.add(new Paragraph("No output measured yet."));
+      return new Section("power", "Power", blocks);
     }
     List<List<String>> rows = sheet.loads().stream().map(SheetPage::loadRow).toList();
     Table table =
         new Table(
-            "Power at each load, ± with " + ResultWords.coverage(powers()),
+            Sentence.of("Power at each load, ± at {}", ResultWords.coverage(powers())),
             List.of(
                 Column.words("Load"),
-                Column.numbers("In one load"),
-                Column.numbers("In all loads"),
+                Column.numbers("Per load"),
+                Column.numbers("Total"),
                 Column.numbers("Rated"),
-                Column.numbers("Ratio"),
-                Column.numbers("Ratio, dB"),
+                Column.numbers("Of rated"),
+                Column.numbers("In dB"),
                 Column.words("Rating")),
             rows);
     blocks.add(new Headline(table));
@@ -89,7 +89,7 @@ public final class SheetPage {
     notes.addAll(criteria());
     sheet.loads().forEach(line -> notes.addAll(notes(line)));
     blocks.add(new Bullets(notes));
-    return new Section("power", "What it makes", blocks);
+    return new Section("power", "Power", blocks);
   }
 
   private static List<String> loadRow(Sheet.LoadLine line) {
@@ -100,7 +100,7 @@ public final class SheetPage {
         PRINTER.quantity(line.power().perLoad()),
         stereo ? PRINTER.quantity(line.power().totalWatts()) : "",
         rating.map(r -> PRINTER.exact(r.ratingWatts(), Unit.WATT)).orElse(""),
-        rating.map(r -> PRINTER.value(r.ratio().value(), Unit.ONE, 3)).orElse(""),
+        rating.map(r -> PRINTER.value(100 * r.ratio().value(), Unit.PERCENT, 3)).orElse(""),
         rating.map(r -> ResultWords.decibels(r.decibels())).orElse(""),
         rating.map(r -> r.verdict().text()).orElse("no rating"));
   }
@@ -115,40 +115,48 @@ public final class SheetPage {
               .map(l -> ResultWords.load(l.power().mode(), l.power().ohms()))
               .toList();
       if (!loads.isEmpty()) {
-        boolean every = loads.size() == sheet.loads().size();
-        String all = every ? "Every load" : String.join(", ", loads);
-        String were = every || loads.size() == 1 ? " was read " : " were read ";
-        notes.add(all + were + criterion.text() + limit(criterion) + ".");
+        notes.add(readAt(loads, point(criterion)));
       }
     }
     return notes;
   }
 
-  private String limit(Criterion criterion) {
+  private String readAt(List<String> loads, String point) {
+    if (loads.size() == sheet.loads().size()) {
+      return Sentence.of("Every load was read {}.", point);
+    }
+    return loads.size() == 1
+        ? Sentence.of("{} was read {}.", loads.get(0), point)
+        : Sentence.of("{} were read {}.", String.join(", ", loads), point);
+  }
+
+  private String point(Criterion criterion) {
     return criterion == Criterion.THD_LIMIT
-        ? ", " + PRINTER.exact(sheet.sequence().limitThdPercent(), Unit.PERCENT)
-        : "";
+        ? Sentence.of("at {} THD", PRINTER.exact(sheet.sequence().limitThdPercent(), Unit.PERCENT))
+        : criterion.text();
   }
 
   private static List<String> notes(Sheet.LoadLine line) {
     String load = ResultWords.load(line.power().mode(), line.power().ohms());
     List<String> notes = new ArrayList<>();
     if (!line.power().why().isEmpty()) {
-      notes.add(load + " is from " + line.power().fromStepId() + ": " + line.power().why() + ".");
+      notes.add(
+          Sentence.of(
+              "{} is taken from {}: {}.", load, line.power().fromStepId(), line.power().why()));
     }
     line.rating()
         .filter(rating -> rating.measured().value() < line.power().perLoad().value())
-        .ifPresent(rating -> notes.add(load + lowerChannel(rating)));
+        .ifPresent(
+            rating ->
+                notes.add(
+                    Sentence.of(
+                        "{}: the rating is judged by the weaker channel, {}.",
+                        load,
+                        PRINTER.quantity(rating.measured()))));
     line.rating()
         .flatMap(RatingComparison::note)
-        .ifPresent(note -> notes.add(load + " and its rating: " + note + "."));
+        .ifPresent(note -> notes.add(Sentence.of("{} vs. its rating: {}.", load, note)));
     return notes;
-  }
-
-  private static String lowerChannel(RatingComparison rating) {
-    return " and its rating: the lower channel made "
-        + PRINTER.quantity(rating.measured())
-        + ", and the ratio is of that one.";
   }
 
   private Section identity() {
@@ -161,23 +169,26 @@ public final class SheetPage {
     a.channels().ifPresent(c -> terms.add(new Term("Channels", String.valueOf(c))));
     a.serial().ifPresent(s -> terms.add(new Term("Serial number", Visible.name(s))));
     if (sheet.serialKeptBack()) {
-      terms.add(new Term("Serial number", "kept back"));
+      terms.add(new Term("Serial number", "hidden"));
     }
     for (Mode mode : Mode.values()) {
       a.minimumOhms(mode)
           .ifPresent(
               ohms ->
-                  terms.add(new Term("Least load, " + mode.word(), PRINTER.exact(ohms, Unit.OHM))));
+                  terms.add(
+                      new Term(
+                          Sentence.of("Minimum load, {}", mode.word()),
+                          PRINTER.exact(ohms, Unit.OHM))));
     }
     a.fuseAmps()
-        .ifPresent(amps -> terms.add(new Term("Own fuses", ResultWords.fuses(a.fuses(), amps))));
+        .ifPresent(amps -> terms.add(new Term("Fuses", ResultWords.fuses(a.fuses(), amps))));
     a.regulated().ifPresent(r -> terms.add(new Term("Regulated rails", r ? "yes" : "no")));
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Terms(terms));
     if (!a.ratings().isEmpty()) {
       blocks.add(ratings(a.ratings()));
     }
-    return new Section("amplifier", "The amplifier", blocks);
+    return new Section("amplifier", "Amplifier", blocks);
   }
 
   private static Table ratings(List<Rating> ratings) {
@@ -195,12 +206,12 @@ public final class SheetPage {
                   : "not stated"));
     }
     return new Table(
-        "Ratings, watts in one load",
+        "Ratings, per load",
         List.of(
             Column.words("Load"),
             Column.numbers("Rated"),
-            Column.numbers("At a supply of"),
-            Column.numbers("At THD")),
+            Column.numbers("Supply"),
+            Column.numbers("THD")),
         rows);
   }
 
@@ -224,29 +235,30 @@ public final class SheetPage {
                 r.forecast()
                     .map(b -> PRINTER.range(b.low(), b.high(), r.id().unit()))
                     .orElse("none"),
-                r.forecast().map(b -> b.holds(r.value()) ? "inside" : "outside").orElse("")));
+                r.forecast().map(b -> b.holds(r.value()) ? "yes" : "no").orElse("")));
       }
       for (var pair : step.pairs()) {
         String shown =
-            PRINTER.exact(pair.volts(), Unit.VOLT)
-                + " at "
-                + PRINTER.exact(pair.thdPercent(), Unit.PERCENT);
+            Sentence.of(
+                "{} at {}",
+                PRINTER.exact(pair.volts(), Unit.VOLT),
+                PRINTER.exact(pair.thdPercent(), Unit.PERCENT));
         rows.add(List.of(step.id(), "volts and THD", shown, shown, "none", ""));
       }
     }
     if (rows.isEmpty()) {
-      return List.of(new Paragraph("No readings have been entered."));
+      return List.of(new Paragraph("No readings entered."));
     }
     return List.of(
         new Table(
-            "Each reading that counts",
+            "Readings used",
             List.of(
                 Column.words("Step"),
                 Column.words("Reading"),
                 Column.words("Typed"),
                 Column.numbers("Taken as"),
                 Column.numbers("Forecast, 95 %"),
-                Column.words("It lies")),
+                Column.words("Inside")),
             rows));
   }
 
@@ -266,17 +278,18 @@ public final class SheetPage {
   private List<Block> assumptions() {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Uncertainties are JCGM 100 standard uncertainties from the meters' specifications and the"
-            + " loads' tolerances, printed expanded with k = 2.");
+        "Uncertainty follows JCGM 100. It comes from meter specifications and load tolerances, and"
+            + " is printed expanded, at k = 2.");
     if (hasScatter()) {
       lines.add(
-          "Readings taken from a meter carry the scatter of its last readings as well (type A);"
-              + " where that matters k is larger, by Welch–Satterthwaite, so that it covers as much"
-              + " as k = 2 covers else: 95 %.");
+          "A reading taken straight from a meter also carries the scatter of its last readings"
+              + " (type A). Where that matters, k is larger (Welch–Satterthwaite), so that the"
+              + " range still covers 95 %.");
     }
     for (Sheet.Assumption a : sheet.assumptions()) {
-      String steps = a.stepIds().isEmpty() ? "" : " (" + String.join(", ", a.stepIds()) + ")";
-      lines.add(ResultWords.sentence(a.remark().text() + steps));
+      String steps = String.join(", ", a.stepIds());
+      String text = a.remark().text();
+      lines.add(ResultWords.sentence(steps.isEmpty() ? text : text + " (" + steps + ")"));
     }
     return List.of(new Bullets(lines));
   }

@@ -3,12 +3,14 @@ package loadwalk.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.report.page.Block;
 import loadwalk.report.page.Block.Bullets;
 import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Page.Section;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
@@ -36,20 +38,20 @@ final class WalkRecordSections {
             sections.add(new Section(id, title, List.of(new Bullets(items))));
           }
         };
-    told.of("doubts", "Doubts and their answers", "No entry was doubted.", doubts(record));
+    told.of("doubts", "Doubts and answers", "No entry was doubted.", doubts(record));
     told.of("amended", "Amended readings", "No reading was entered twice.", amendments(record));
     told.of("halts", "Halts lifted", "No halt was lifted.", lifts(record));
     told.of("skipped", "Steps skipped", "No step was skipped.", skips(record));
-    told.of("warm-up", "Warm-up", "This walk has no warm-up.", warmUps(record));
+    told.of("warm-up", "Warm-up", "There was no warm-up.", warmUps(record));
     told.of("stops", "Stops", "The walk was never stopped.", record.stops());
-    told.of("notes", "Notes", "No notes were written.", notes(record));
+    told.of("notes", "Notes", "No notes were taken.", notes(record));
     if (!record.photos().isEmpty()) {
       List<Block> photos = record.photos().stream().map(WalkRecordSections::photo).toList();
       sections.add(new Section("photos", "Photos", photos));
     }
     if (!not.isEmpty()) {
       Block none = new Paragraph(String.join(" ", not));
-      sections.add(new Section("not", "What did not happen", List.of(none)));
+      sections.add(new Section("not", "Nothing to report", List.of(none)));
     }
     return sections;
   }
@@ -67,21 +69,18 @@ final class WalkRecordSections {
           switch (d.answer()) {
             case OPEN -> "No answer yet.";
             case KEPT -> "Entered again and kept.";
-            case AMENDED -> "Corrected to " + Visible.name(d.detail()) + ".";
-            case STOOD_BY -> "Stood by: " + ResultWords.sentence(d.detail());
+            case AMENDED -> Sentence.of("Corrected to {}.", Visible.name(d.detail()));
+            case STOOD_BY -> Sentence.of("Stood by: {}", ResultWords.sentence(d.detail()));
           };
       items.add(
-          d.stepId()
-              + ", "
-              + d.reading().label()
-              + " typed as "
-              + Visible.name(d.typed())
-              + ": "
-              + d.doubt().slipWords()
-              + ". "
-              + ResultWords.sentence(d.doubt().text())
-              + " "
-              + answer);
+          Sentence.of(
+              "{}, {} typed as {}: {}. {} {}",
+              d.stepId(),
+              d.reading().label(),
+              Visible.name(d.typed()),
+              d.doubt().slipWords(),
+              ResultWords.sentence(d.doubt().text()),
+              answer));
     }
     return items;
   }
@@ -89,16 +88,8 @@ final class WalkRecordSections {
   private static List<String> amendments(Sheet.WalkRecord record) {
     List<String> items = new ArrayList<>();
     for (Sheet.Amendment a : record.amendments()) {
-      List<String> typed = a.typed().stream().map(Visible::name).toList();
-      items.add(
-          a.stepId()
-              + ", "
-              + a.reading().label()
-              + ": first "
-              + typed.get(0)
-              + ", then "
-              + String.join(", then ", typed.subList(1, typed.size()))
-              + ".");
+      String typed = a.typed().stream().map(Visible::name).collect(Collectors.joining(" → "));
+      items.add(Sentence.of("{}, {}: {}.", a.stepId(), a.reading().label(), typed));
     }
     return items;
   }
@@ -107,11 +98,11 @@ final class WalkRecordSections {
     List<String> items = new ArrayList<>();
     for (Sheet.Lift lift : record.lifts()) {
       items.add(
-          lift.stepId()
-              + " was halted. "
-              + String.join(" ", lift.halts().stream().map(ResultWords::sentence).toList())
-              + " Lifted because: "
-              + ResultWords.sentence(lift.reason()));
+          Sentence.of(
+              "{} was halted. {} Lifted because: {}",
+              lift.stepId(),
+              lift.halts().stream().map(ResultWords::sentence).collect(Collectors.joining(" ")),
+              ResultWords.sentence(lift.reason())));
     }
     return items;
   }
@@ -131,47 +122,45 @@ final class WalkRecordSections {
 
   private static String warmUp(Sheet.WarmUp w) {
     if (w.seconds() == 0 && w.status() != StepState.Status.DONE) {
-      return w.stepId() + " (" + w.status().word() + "): not begun.";
+      return Sentence.of("{} ({}): not started.", w.stepId(), w.status().word());
     }
-    StringBuilder text = new StringBuilder();
-    text.append(w.stepId()).append(" (").append(w.status().word()).append("): ");
-    text.append(ResultWords.minutes(w.seconds()));
-    text.append(" of ").append(PRINTER.exact(w.plannedMinutes(), Unit.ONE)).append(" min");
-    w.endedEarly().ifPresent(why -> text.append(", ended early: ").append(why));
-    text.append(text.charAt(text.length() - 1) == '.' ? " " : ". ").append(temperatures(w));
-    return text.toString();
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        Sentence.of(
+            "{} ({}): {} of {} min.",
+            w.stepId(),
+            w.status().word(),
+            ResultWords.minutes(w.seconds()),
+            PRINTER.exact(w.plannedMinutes(), Unit.ONE)));
+    w.endedEarly()
+        .ifPresent(why -> sentences.add(Sentence.of("Ended early: {}", ResultWords.sentence(why))));
+    sentences.add(temperatures(w.temperatures()));
+    settling(w).ifPresent(sentences::add);
+    return String.join(" ", sentences);
   }
 
-  private static String temperatures(Sheet.WarmUp w) {
-    int count = w.temperatures().size();
+  private static String temperatures(List<Sheet.Temperature> temperatures) {
+    int count = temperatures.size();
     if (count == 0) {
-      return "No temperatures were typed: the clock alone decided.";
+      return "No temperatures were typed, so the clock alone decided.";
     }
-    Sheet.Temperature first = w.temperatures().get(0);
-    Sheet.Temperature last = w.temperatures().get(count - 1);
-    String range =
-        count == 1
-            ? "One temperature: " + celsius(first.celsius()) + "."
-            : count
-                + " temperatures, from "
-                + celsius(first.celsius())
-                + " to "
-                + celsius(last.celsius())
-                + ".";
-    return range + settling(w).map(s -> " " + s).orElse("");
+    String first = celsius(temperatures.get(0).celsius());
+    String last = celsius(temperatures.get(count - 1).celsius());
+    return count == 1
+        ? Sentence.of("One temperature: {}.", first)
+        : Sentence.of("{} temperatures, from {} to {}.", count, first, last);
   }
 
   private static Optional<String> settling(Sheet.WarmUp w) {
     return w.fit()
         .map(
             fit ->
-                "They settle towards "
-                    + celsius(fit.endCelsius())
-                    + " with a time constant of "
-                    + PRINTER.value(fit.tauMinutes(), Unit.ONE, 2)
-                    + " min; at the last reading "
-                    + PRINTER.value(fit.now().celsiusPerMinute(), Unit.ONE, 2)
-                    + " °C/min.");
+                Sentence.of(
+                    "They settle at {} with a time constant of {} min."
+                        + " The last one was moving at {} °C/min.",
+                    celsius(fit.endCelsius()),
+                    PRINTER.value(fit.tauMinutes(), Unit.ONE, 2),
+                    PRINTER.value(fit.now().celsiusPerMinute(), Unit.ONE, 2)));
   }
 
   private static String celsius(double celsius) {

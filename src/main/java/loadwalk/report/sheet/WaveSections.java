@@ -15,6 +15,7 @@ import loadwalk.report.page.Block.Column;
 import loadwalk.report.page.Block.Figure;
 import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page.Section;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.walk.fact.Capture;
 
@@ -51,34 +52,43 @@ final class WaveSections {
         new Section("wave-charts", "Waves and spectra", figures),
         new Section(
             "waves",
-            "Waves read",
+            "Captured waves",
             List.of(readings(steps), harmonics(steps), new Bullets(sources))));
   }
 
   private static List<Block> figures(String step, Capture wave) {
-    String at = wave.atLimit() ? " at the limit" : "";
     List<Block> figures = new ArrayList<>();
     if (!wave.cycle().isEmpty()) {
-      figures.add(
-          new Figure(
-              wave(step, wave),
-              "Two periods of "
-                  + step
-                  + at
-                  + ", averaged, and a pure sine of the same fundamental: "
-                  + wave.shape()
-                  + "."));
+      figures.add(new Figure(wave(step, wave), waveCaption(step, wave)));
     }
     if (!wave.harmonics().isEmpty()) {
-      figures.add(
-          new Figure(
-              spectrum(step, wave),
-              "The harmonics of "
-                  + step
-                  + at
-                  + " against the fundamental; what lies below −100 dB is drawn there."));
+      figures.add(new Figure(spectrum(step, wave), spectrumCaption(step, wave)));
     }
     return figures;
+  }
+
+  private static String waveCaption(String step, Capture wave) {
+    return wave.atLimit()
+        ? Sentence.of(
+            "Two averaged periods of {} at the limit, and a sine at the same fundamental: {}.",
+            step,
+            wave.shape())
+        : Sentence.of(
+            "Two averaged periods of {}, and a sine at the same fundamental: {}.",
+            step,
+            wave.shape());
+  }
+
+  private static String spectrumCaption(String step, Capture wave) {
+    return wave.atLimit()
+        ? Sentence.of(
+            "Harmonics of {} at the limit, relative to the fundamental."
+                + " What is below −100 dB is drawn at −100 dB.",
+            step)
+        : Sentence.of(
+            "Harmonics of {}, relative to the fundamental."
+                + " What is below −100 dB is drawn at −100 dB.",
+            step);
   }
 
   static Chart wave(String step, Capture wave) {
@@ -102,12 +112,12 @@ final class WaveSections {
       captured.add(Point.exact(millis, cycle.get(i % n)));
     }
     return Chart.of(
-        "Wave of " + step,
+        Sentence.of("Wave of {}", step),
         Axis.fromZero("time, ms"),
         Axis.overRange("output, V"),
         List.of(
             new Series("captured", Series.Kind.CURVE, PURE, captured),
-            new Series("sine of the same fundamental", Series.Kind.CURVE, CAPTURED, pure)));
+            new Series("sine at the same fundamental", Series.Kind.CURVE, CAPTURED, pure)));
   }
 
   static Chart spectrum(String step, Capture wave) {
@@ -123,9 +133,9 @@ final class WaveSections {
     }
     String base = PRINTER.value(wave.hertz(), Unit.HERTZ, 4);
     return Chart.of(
-        "Spectrum of " + step,
-        new Axis("harmonic of " + base, false, false, ticks),
-        Axis.overRange("against the fundamental, dB"),
+        Sentence.of("Spectrum of {}", step),
+        new Axis(Sentence.of("harmonic of {}", base), false, false, ticks),
+        Axis.overRange("relative to the fundamental, dB"),
         List.of(new Series("harmonics", Series.Kind.RANGES, CAPTURED, lines)));
   }
 
@@ -139,11 +149,11 @@ final class WaveSections {
               PRINTER.value(wave.volts(), Unit.VOLT, 5),
               wave.thdPercent().isPresent() ? percent(wave.thdPercent().getAsDouble()) : "",
               PRINTER.value(wave.hertz(), Unit.HERTZ, 6),
-              wave.atLimit() ? "found at the limit" : "one level",
+              wave.atLimit() ? "at the limit" : "at one level",
               wave.shape()));
     }
     return new Table(
-        "What the waves show",
+        "Readings from the waves",
         List.of(
             Column.words("Step"),
             Column.numbers("Output, rms"),
@@ -170,7 +180,7 @@ final class WaveSections {
           .forEach(n -> row.add(n - 2 < percents.size() ? percent(percents.get(n - 2)) : ""));
       rows.add(row);
     }
-    return new Table("Harmonics, against the fundamental", columns, rows);
+    return new Table("Harmonics, relative to the fundamental", columns, rows);
   }
 
   private static String percent(double percent) {
@@ -178,19 +188,14 @@ final class WaveSections {
   }
 
   private static String source(String step, Capture wave) {
-    return step
-        + ": "
-        + Visible.name(wave.file())
-        + ", channel "
-        + wave.channel()
-        + ", SHA-256 "
-        + Visible.name(wave.sha256())
-        + ". "
-        + ResultWords.sentence(Visible.name(wave.method()))
-        + " Calibration: "
-        + Visible.name(wave.calibration())
-        + ". Input driven to its end: "
-        + Visible.name(wave.overdriven())
-        + ".";
+    return Sentence.of(
+        "{}: {}, channel {}, SHA-256 {}. {} Calibration: {}. Input overdriven: {}.",
+        step,
+        Visible.name(wave.file()),
+        wave.channel(),
+        Visible.name(wave.sha256()),
+        ResultWords.sentence(Visible.name(wave.method())),
+        Visible.name(wave.calibration()),
+        Visible.name(wave.overdriven()));
   }
 }

@@ -18,7 +18,7 @@ public final class JudgedWaveJson {
 
   private JudgedWaveJson() {}
 
-  /** Returns the findings as one line of JSON. */
+  /** Returns a judged wave as one line of JSON. */
   public static String text(JudgedWave f) {
     return JsonOut.line(
             out -> {

@@ -13,6 +13,7 @@ import loadwalk.report.page.Block.Term;
 import loadwalk.report.page.Block.Terms;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.wave.Clipping;
 import loadwalk.wave.Harmonic;
@@ -26,23 +27,23 @@ public final class WavePage {
   private WavePage() {}
 
   /** Returns the page of a judged wave. */
-  public static Page of(JudgedWave findings) {
-    WaveReading reading = findings.reading();
+  public static Page of(JudgedWave wave) {
+    WaveReading reading = wave.reading();
     List<Section> sections = new ArrayList<>();
-    findings.limit().ifPresent(limit -> sections.add(limit(limit)));
-    sections.add(new Section("readings", "What the wave shows", List.of(readings(reading))));
+    wave.limit().ifPresent(limit -> sections.add(limit(limit)));
+    sections.add(new Section("readings", "Readings", List.of(readings(reading))));
     if (!reading.harmonics().isEmpty()) {
       Table harmonics = harmonics(reading.harmonics());
       sections.add(new Section("harmonics", "Harmonics", List.of(harmonics)));
     }
-    sections.add(new Section("method", "How it was read", List.of(method(findings))));
-    if (!findings.notes().isEmpty()) {
-      Bullets notes = new Bullets(findings.notes());
+    sections.add(new Section("method", "Method", List.of(method(wave))));
+    if (!wave.notes().isEmpty()) {
+      Bullets notes = new Bullets(wave.notes());
       sections.add(new Section("notes", "Notes", List.of(notes)));
     }
     return new Page(
-        "Wave of " + Visible.name(findings.name()),
-        "Channel " + findings.channel() + ", SHA-256 " + findings.sha256(),
+        Sentence.of("Wave of {}", Visible.name(wave.name())),
+        Sentence.of("Channel {}, SHA-256 {}", wave.channel(), wave.sha256()),
         List.of(),
         sections);
   }
@@ -57,8 +58,9 @@ public final class WavePage {
   private static List<Term> reached(LimitFinding.Found found) {
     return List.of(
         new Term(
-            "at " + number(found.limitPercent()) + " % THD", quantity(found.output()) + " rms"),
-        new Term("passed after", String.format(Locale.ROOT, "%.2f s", found.seconds())),
+            Sentence.of("at {} % THD", number(found.limitPercent())),
+            Sentence.of("{} rms", quantity(found.output()))),
+        new Term("reached after", String.format(Locale.ROOT, "%.2f s", found.seconds())),
         new Term("method", found.method()));
   }
 
@@ -66,17 +68,17 @@ public final class WavePage {
     return new Terms(
         List.of(
             new Term("frequency", quantity(r.frequency())),
-            new Term("output", quantity(r.output()) + " rms, without DC"),
+            new Term("output", Sentence.of("{} rms, without DC", quantity(r.output()))),
             new Term("peak", PRINTER.value(r.peakVolts(), Unit.VOLT, 4)),
             new Term("crest factor", number(r.crestFactor())),
             new Term(
                 "THD",
                 r.thd().map(WavePage::quantity).orElse("no harmonic below half the sample rate")),
-            new Term("THD+N", quantity(r.thdNoise()) + " of the fundamental"),
+            new Term("THD+N", Sentence.of("{} of the fundamental", quantity(r.thdNoise()))),
             new Term("noise", PRINTER.value(r.noiseVolts(), Unit.VOLT, 3)),
             new Term("DC", quantity(r.dc())),
             new Term("clipping", clipping(r.clipping())),
-            new Term("overdriven", "the capture itself: " + r.clipping().capture().words()),
+            new Term("capture overdriven", r.clipping().capture().words()),
             new Term("looks like", r.shape().words())));
   }
 
@@ -86,13 +88,13 @@ public final class WavePage {
       rows.add(List.of(String.valueOf(h.number()), number(h.percent()) + " %"));
     }
     return new Table(
-        "Against the fundamental",
+        "Relative to the fundamental",
         List.of(Column.numbers("Harmonic"), Column.numbers("Level")),
         rows);
   }
 
-  private static Terms method(JudgedWave findings) {
-    WaveReading reading = findings.reading();
+  private static Terms method(JudgedWave wave) {
+    WaveReading reading = wave.reading();
     return new Terms(
         List.of(
             new Term("method", reading.method()),
@@ -100,15 +102,13 @@ public final class WavePage {
   }
 
   private static String clipping(Clipping c) {
-    return "top "
-        + side(c.top(), c.topFraction())
-        + ", bottom "
-        + side(c.bottom(), c.bottomFraction());
+    return Sentence.of(
+        "top {}, bottom {}", side(c.top(), c.topFraction()), side(c.bottom(), c.bottomFraction()));
   }
 
   private static String side(boolean clipped, double part) {
     return clipped
-        ? String.format(Locale.ROOT, "flat for %.1f %% of a period", 100 * part)
+        ? Sentence.of("flat for {} % of a period", String.format(Locale.ROOT, "%.1f", 100 * part))
         : "none";
   }
 
@@ -116,7 +116,8 @@ public final class WavePage {
   private static String quantity(Quantity quantity) {
     return quantity.u() > 0
         ? PRINTER.quantity(quantity)
-        : PRINTER.value(quantity.value(), quantity.unit(), 4) + " (uncertainty not known)";
+        : Sentence.of(
+            "{} (uncertainty unknown)", PRINTER.value(quantity.value(), quantity.unit(), 4));
   }
 
   private static String number(double value) {

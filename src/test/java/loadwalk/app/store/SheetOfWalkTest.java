@@ -63,7 +63,7 @@ class SheetOfWalkTest {
   void walk_isPrintedByItsName_orAsTheOneChangedLast_andNothingIsWritten() throws IOException {
     Printed sheet = print();
     assertEquals(0, sheet.code(), sheet.err());
-    assertTrue(sheet.out().contains("What it makes"), sheet.out());
+    assertTrue(sheet.out().contains("Power at each load"), sheet.out());
     assertEquals(sheet, print("one"));
     assertEquals(List.of("one.jsonl"), files());
   }

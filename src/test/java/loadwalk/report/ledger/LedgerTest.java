@@ -71,7 +71,7 @@ class LedgerTest {
   @Test
   void page_marksWaysThatDiffer() {
     Page mixed = LedgerPage.of(Ledger.of(List.of(WEAK, OTHER)));
-    assertTrue(mixed.warnings().get(0).startsWith("These walks were done in 2 ways"));
+    assertTrue(mixed.warnings().get(0).startsWith("These walks were measured by 2 methods"));
     Page alike = LedgerPage.of(Ledger.of(List.of(WEAK, STRONG)));
     assertEquals(List.of(), alike.warnings());
   }
@@ -91,7 +91,7 @@ class LedgerTest {
   void best_withinUncertainty_isTooCloseToTell() {
     LedgerEntry near = Entries.entry("w-near", "Oakline Audio 7", Entries.FULL, 79);
     BestAtLoad best = BestAtLoad.of(Ledger.of(List.of(near, STRONG))).get(0);
-    assertEquals(Optional.of("too close to tell from Oakline Audio 7"), best.note());
+    assertEquals(Optional.of("too close to Oakline Audio 7 to call"), best.note());
   }
 
   @Test
@@ -105,8 +105,8 @@ class LedgerTest {
   void comparison_saysWhatWasNotAlike() {
     Page page = ComparisonPage.of(List.of(STRONG, OTHER));
     assertEquals(
-        "1 Verrin V 4 and 2 Brightmoor B 2 were not done alike: sequence full-walk and"
-            + " rated-conditions, different content; tone 40 Hz and 1 kHz; supply 13.8 V and"
+        "1 Verrin V 4 and 2 Brightmoor B 2 were measured differently: sequence full-walk vs."
+            + " rated-conditions, not the same file; tone 40 Hz vs. 1 kHz; supply 13.8 V vs."
             + " 14.4 V.",
         page.warnings().get(0));
   }

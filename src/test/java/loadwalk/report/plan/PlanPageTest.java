@@ -132,6 +132,6 @@ public class PlanPageTest {
     Page page =
         PlanPage.of(
             PlanExample.plan(twice, PlanExample.AMPLIFIER, PlanExample.BENCH), PlanExample.TABLES);
-    assertTrue(TextPage.lines(page, 80, false).contains("As stereo-4."));
+    assertTrue(TextPage.lines(page, 80, false).contains("Same as stereo-4."));
   }
 }

@@ -21,7 +21,7 @@ class SheetChartsTest {
   void everyChart_namesItsUnits() {
     for (Chart chart : CHARTS) {
       String label = chart.y().label();
-      assertTrue(label.matches(".*, (W|A|%|°C)$|volts of one channel, rms"), label);
+      assertTrue(label.matches(".*, (W|A|%|°C)$|volts per channel, rms"), label);
     }
   }
 

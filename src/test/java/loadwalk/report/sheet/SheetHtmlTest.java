@@ -23,13 +23,13 @@ class SheetHtmlTest {
     Files.writeString(Path.of("target/samples/sheet.html"), html);
     for (String title :
         List.of(
-            "Power against load",
-            "Output volts against load",
-            "Supply current against output",
-            "Efficiency against load",
-            "Heat against load",
-            "Temperature in warm-up",
-            "Recheck against first run")) {
+            "Power vs. load",
+            "Output volts vs. load",
+            "Supply current vs. output",
+            "Efficiency vs. load",
+            "Heat vs. load",
+            "Heatsink temperature in warm-up",
+            "Recheck vs. first run")) {
       assertTrue(html.contains("<h3>" + title + "</h3>"), title);
     }
     assertEquals(8, html.split("<svg ", -1).length - 1);

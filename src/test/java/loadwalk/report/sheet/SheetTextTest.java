@@ -37,7 +37,7 @@ class SheetTextTest {
   @Test
   void serialNumber_isShownOnlyWhenAsked() {
     assertFalse(all(EVENTFUL).contains("HP-000417"));
-    assertTrue(all(EVENTFUL).contains("kept back"));
+    assertTrue(all(EVENTFUL).contains("hidden"));
     Sheet shown = Sheet.of(Walks.eventful().state(), new SheetOptions(true), StockRules.RULES);
     assertTrue(all(shown).contains("HP-000417"));
   }
@@ -48,8 +48,8 @@ class SheetTextTest {
     for (String expected :
         List.of(
             "Corrected to 15.0 V.",
-            "stereo-2, output volts: first 150 V, then 15.0 V.",
-            "ended early: steady already, and the shop closes",
+            "stereo-2, output volts: 150 V → 15.0 V.",
+            "Ended early: Steady already, and the shop closes.",
             "smell from a load, moved it away",
             "bridged-0.5: Not today, the bank is too hot.",
             "fan came on <b>loud</b>",
@@ -68,7 +68,8 @@ class SheetTextTest {
     double lower = line.rating().orElseThrow().measured().value();
     assertTrue(lower < line.power().perLoad().value(), () -> lower + " W is not the lower");
     assertTrue(
-        all(sheet).contains("stereo 4 Ω and its rating: the lower channel made "), all(sheet));
+        all(sheet).contains("stereo 4 Ω: the rating is judged by the weaker channel, "),
+        all(sheet));
   }
 
   @Test
@@ -78,7 +79,7 @@ class SheetTextTest {
     List<String> lines = Sheets.lines(sheet, 80, false);
     assertTrue(lines.get(3).startsWith("WARNING: Practice"), lines.get(3));
     assertTrue(
-        lines.get(4).startsWith("WARNING: This walk is not finished: it stands at stereo-2"),
+        lines.get(4).startsWith("WARNING: This walk is not finished: it is at stereo-2."),
         lines.get(4));
   }
 

@@ -115,7 +115,7 @@ public class SheetWaveTest {
     assertTrue(markdown.contains(HASH), markdown);
     assertTrue(markdown.contains("H10"), markdown);
     String text = String.join("\n", Sheets.lines(sheet(), 78, false));
-    assertTrue(text.contains("Waves read"), text);
+    assertTrue(text.contains("Captured waves"), text);
     assertTrue(text.contains("hard clipping on both sides"), text);
   }
 
