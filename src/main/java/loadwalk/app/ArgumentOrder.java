@@ -6,7 +6,7 @@ import java.util.List;
 /** Puts the words of a command line in order, its command first. */
 final class ArgumentOrder {
   static final String HOME = "--home";
-  private static final List<String> FLAGS = List.of("--plain");
+  private static final List<String> FLAGS = List.of("--plain", AsciiWanted.OPTION);
 
   private ArgumentOrder() {}
 

@@ -28,7 +28,7 @@ public final class KeptSequencesOnDisk implements KeptSequences {
   }
 
   @Override
-  public Optional<Read<Sequence>> sequence(Optional<Path> home, String name) {
+  public Optional<Read<Sequence>> named(Optional<Path> home, String name) {
     try {
       return new SequenceFinder(dataHome(home))
           .find(name)

@@ -77,7 +77,7 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
 
   private LedgerBuilder read(Background.Task task) throws IOException {
     return LedgerReading.of(
-        shelf, said -> task.tell(Sentence.of("{}. Esc stops.", said)), task::isStopped);
+        shelf, said -> task.tell(Sentence.of("{} Esc stops.", said)), task::isStopped);
   }
 
   private static ProgramEvent stopped(LedgerBuilder read) {

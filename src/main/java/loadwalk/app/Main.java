@@ -68,7 +68,7 @@ public final class Main {
     int code = run(arguments);
     Optional<String> lost = OUT.lost();
     if (lost.isPresent()) {
-      code = unwritten(code, lost.get(), utf8(FileDescriptor.err));
+      code = unwritten(code, lost.get(), err(isAscii(arguments)));
     }
     // All is closed and flushed by now. System.exit would, on newer Javas, set up logging to tell
     // of it, which takes time.
@@ -84,12 +84,17 @@ public final class Main {
   /** Runs a command and returns its exit code; what escapes it is reported, never thrown. */
   public static int run(String... arguments) {
     try {
+      boolean ascii = isAscii(arguments);
+      ProgramStarter machine = new ProgramStarter(ascii);
       if (arguments.length == 0) {
         // The way to the first frame is kept free of the command line's reflection.
-        return new ProgramStarter().home(new World.Surroundings(Optional.empty(), false));
+        return machine.home(new World.Surroundings(Optional.empty(), false));
       }
       List<String> words = ArgumentOrder.commandFirst(List.of(arguments), COMMANDS);
-      return commands(new ProgramStarter(), words.get(0))
+      if (ascii) {
+        words = AsciiWanted.added(words, COMMANDS.contains(words.get(0)));
+      }
+      return commands(machine, words, err(ascii))
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
           .execute(words.toArray(String[]::new));
     } catch (RuntimeException | Error fault) {
@@ -98,8 +103,9 @@ public final class Main {
   }
 
   /** A command's words cost time to take in, so a command that is named alone is taken alone. */
-  private static CommandLine commands(ProgramStarter machine, String first) {
+  private static CommandLine commands(ProgramStarter machine, List<String> words, PrintWriter err) {
     CommandLine line = new CommandLine(new Loadwalk(machine));
+    String first = words.get(0);
     for (String name : COMMANDS.contains(first) ? List.of(first) : COMMANDS) {
       line.addSubcommand(command(name, machine));
     }
@@ -107,8 +113,8 @@ public final class Main {
     line.getCommandSpec().version(version);
     line.getSubcommands().values().forEach(sub -> sub.getCommandSpec().version(version));
     return line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-        .setOut(utf8(OUT))
-        .setErr(utf8(FileDescriptor.err));
+        .setOut(harmless(OUT, false))
+        .setErr(err);
   }
 
   private static Object command(String name, ProgramStarter machine) {
@@ -116,7 +122,7 @@ public final class Main {
       case "walk" -> new WalkCommand(machine);
       case "resume" -> new ResumeCommand(machine);
       case "rehearse" -> new RehearseCommand(new KeptSequencesOnDisk());
-      case "plan" -> new PlanCommand(home -> dataHome(home).root());
+      case "plan" -> new PlanCommand(new KeptSequencesOnDisk());
       case "meters" -> new MetersCommand(new MeterTrial(Port.OF_MACHINE, Clocks.MACHINE));
       case "sheet" -> new SheetCommand(KeptWalksOnDisk::at);
       case "ledger" -> new LedgerCommand(KeptWalksOnDisk::at);
@@ -128,15 +134,22 @@ public final class Main {
     };
   }
 
-  /** The commands write UTF-8 whatever the locale: what they print is read by programs. */
-  static PrintWriter utf8(FileDescriptor descriptor) {
-    return utf8(new FileOutputStream(descriptor));
+  private static boolean isAscii(String... arguments) {
+    return AsciiWanted.in(List.of(arguments), System.getenv());
   }
 
-  /** Writes UTF-8 in which nothing steers a terminal. */
-  static PrintWriter utf8(OutputStream out) {
+  /** Returns where complaints go. */
+  static PrintWriter err(boolean ascii) {
+    return harmless(new FileOutputStream(FileDescriptor.err), ascii);
+  }
+
+  /**
+   * Writes text in which nothing steers a terminal, UTF-8 whatever the locale: what a command
+   * prints may be for programs, so the command puts into ASCII what is for people.
+   */
+  private static PrintWriter harmless(OutputStream out, boolean ascii) {
     return new PrintWriter(
-        new HarmlessWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)), true);
+        new HarmlessWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), ascii), true);
   }
 
   private static DataHome dataHome(Optional<Path> named) {
@@ -145,13 +158,14 @@ public final class Main {
 
   /** Reports a fault in a file and one sentence; returns the exit code. */
   public static int crashed(Throwable fault, String... arguments) {
+    PrintWriter err = err(isAscii(arguments));
     if (fault instanceof BadInput) {
-      utf8(FileDescriptor.err).println(fault.getMessage());
+      err.println(fault.getMessage());
       return ExitCode.BAD_INPUT;
     }
     DataHome home = dataHome(home(arguments));
     CrashReport.Machine machine = CrashReport.Machine.ofThisProcess();
-    utf8(FileDescriptor.err).println(new CrashReport(fault, Instant.now(), machine).write(home));
+    err.println(new CrashReport(fault, Instant.now(), machine).write(home));
     return ExitCode.FAULT;
   }
 

@@ -1,7 +1,6 @@
 package loadwalk.app;
 
 import java.io.BufferedReader;
-import java.io.FileDescriptor;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -12,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -51,7 +49,14 @@ import loadwalk.walk.Walker;
 /** Wires Loadwalk to this machine: its terminal, files and clocks. */
 final class ProgramStarter implements World {
   private final PrintStream out = new PrintStream(Main.OUT, true, StandardCharsets.UTF_8);
-  private final PrintWriter err = Main.utf8(FileDescriptor.err);
+  private final PrintWriter err;
+  private final Look look;
+
+  /** Wires it for a terminal that can show only ASCII, or UTF-8. */
+  ProgramStarter(boolean ascii) {
+    this.err = Main.err(ascii);
+    this.look = new Look(ascii);
+  }
 
   @Override
   public int home(Surroundings around) {
@@ -174,9 +179,8 @@ final class ProgramStarter implements World {
   }
 
   private int onScreen(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
-    Look look = look();
     Rules rules = rules(around);
-    MachineEffects effects = effects(around, rules, look, () -> out.print('\u0007'));
+    MachineEffects effects = effects(around, rules, () -> out.print('\u0007'));
     ProgramRunner runner = runner(around, rules, effects);
     boolean colour = System.getenv("NO_COLOR") == null;
     TerminalLoop loop = new TerminalLoop(runner, look, colour, Clocks.MACHINE);
@@ -222,9 +226,8 @@ final class ProgramStarter implements World {
   }
 
   private int asLines(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
-    Look look = look();
     Rules rules = rules(around);
-    MachineEffects effects = effects(around, rules, look, () -> out.print('\u0007'));
+    MachineEffects effects = effects(around, rules, () -> out.print('\u0007'));
     ProgramRunner runner = runner(around, rules, effects);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
@@ -232,7 +235,7 @@ final class ProgramStarter implements World {
       effects.nudging(lines::metersSpoke);
       start.apply(effects).forEach(runner::accept);
       if (runner.program().walk().isEmpty()) {
-        return withoutWalk(runner, look);
+        return withoutWalk(runner);
       }
       int code = new PlainLoop(runner, out, look, Clocks.MACHINE).run(lines);
       effects.close();
@@ -244,7 +247,7 @@ final class ProgramStarter implements World {
   }
 
   /** A walk that another Loadwalk holds can be looked at; all else is told in a sentence. */
-  private int withoutWalk(ProgramRunner runner, Look look) {
+  private int withoutWalk(ProgramRunner runner) {
     String missing = "The home screen needs a terminal. For the commands, see loadwalk --help.";
     err.println(look.text(runner.program().state().notice().orElse(missing)));
     List<String> watched = runner.program().text();
@@ -253,13 +256,12 @@ final class ProgramStarter implements World {
   }
 
   private int fill(Surroundings around, Function<MachineEffects, List<ProgramEvent>> start) {
-    Look look = look();
     Rules rules = rules(around);
-    MachineEffects effects = effects(around, rules, look, () -> {});
+    MachineEffects effects = effects(around, rules, () -> {});
     ProgramRunner runner = runner(around, rules, effects);
     start.apply(effects).forEach(runner::accept);
     if (runner.program().walk().isEmpty()) {
-      return withoutWalk(runner, look);
+      return withoutWalk(runner);
     }
     int code = new PlainLoop(runner, out, look, Clocks.MACHINE).fill();
     try {
@@ -279,8 +281,7 @@ final class ProgramStarter implements World {
     return new WalkFolder(new JournalFolder(dataHome(around)));
   }
 
-  private static MachineEffects effects(
-      Surroundings around, Rules rules, Look look, Runnable bell) {
+  private MachineEffects effects(Surroundings around, Rules rules, Runnable bell) {
     return new MachineEffects(
         folder(around),
         new SequenceFinder(dataHome(around)),
@@ -298,16 +299,5 @@ final class ProgramStarter implements World {
     ProgramUpdate loop = new ProgramUpdate(new Walker(rules));
     return new ProgramRunner(
         loop, effects, Program.atHome(dataHome(around).root().toString(), rules));
-  }
-
-  /** The terminal can show UTF-8 where the locale says so; everything else gets plain ASCII. */
-  private static Look look() {
-    for (String name : List.of("LC_ALL", "LC_CTYPE", "LANG")) {
-      String value = System.getenv(name);
-      if (value != null && !value.isEmpty()) {
-        return new Look(!value.toUpperCase(Locale.ROOT).replace("-", "").contains("UTF8"));
-      }
-    }
-    return new Look(true);
   }
 }

@@ -13,6 +13,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.AudioSource;
@@ -77,12 +78,13 @@ public final class CaptureFile implements AutoCloseable {
     Path last = path.getFileName();
     String shown = Visible.line(last == null ? name : last.toString(), LONGEST_NAME);
     if (Files.isDirectory(path)) {
-      throw new CaptureException(shown + " is a folder, not a capture.");
+      throw new CaptureException(Sentence.of("{} is a folder, not a capture.", shown));
     }
     if (Files.exists(path) && !Files.isRegularFile(path)) {
-      // A device or a pipe could keep a reader waiting for ever, and cannot be read twice.
+      // A device or a pipe could keep a reader waiting with no time limit, and cannot be read
+      // twice.
       throw new CaptureException(
-          shown + " is no plain file: a pipe or a device cannot be read twice.");
+          Sentence.of("{} is a pipe or a device; a capture must be a plain file.", shown));
     }
     return new CaptureFile(shown, path, false, given);
   }
@@ -121,7 +123,7 @@ public final class CaptureFile implements AutoCloseable {
       String hash = HexFormat.of().formatHex(digest.digest());
       return new Outcome<>(value, hash, notes.get());
     } catch (NoSuchFileException e) {
-      throw new CaptureException("There is no file " + name + ".");
+      throw new CaptureException(Sentence.of("There is no file {}.", name));
     }
   }
 

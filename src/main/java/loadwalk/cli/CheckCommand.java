@@ -2,20 +2,15 @@ package loadwalk.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import loadwalk.json.Fault;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
-import loadwalk.json.JsonText;
+import loadwalk.json.Read;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,21 +19,25 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Prints every error of sequence, amplifier and bench files. */
+/** Checks sequence, amplifier and bench files and prints every error. */
 @Command(
     name = "check",
-    description = "Print all errors of sequence, amplifier and bench files.",
+    description = "Check sequence, amplifier and bench files; print every error.",
     mixinStandardHelpOptions = true)
 public final class CheckCommand implements Callable<Integer> {
+  private static final int SHOWN = 300;
   private static final Format OUTPUT = new Format("check", 1);
 
   @Spec private CommandSpec spec;
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
-  @Option(names = "--json", description = "Print the result as one JSON object.")
+  @Option(names = "--json", description = "Print the result as JSON.")
   private boolean json;
 
-  @Parameters(arity = "1..*", paramLabel = "FILE", description = "A file, or - for stdin.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description = "A sequence, amplifier or bench file; - is stdin.")
   private List<String> files = List.of();
 
   @Override
@@ -59,27 +58,18 @@ public final class CheckCommand implements Callable<Integer> {
         : ExitCode.BAD_INPUT;
   }
 
-  private static FileCheck check(String file) {
-    try (InputStream in = file.equals("-") ? System.in : Files.newInputStream(Path.of(file))) {
-      return FileCheck.of(in.readNBytes(JsonText.LARGEST + 1), file.equals("-") ? "stdin" : file);
-    } catch (NoSuchFileException e) {
-      return unreadable(file, "there is no such file");
-    } catch (AccessDeniedException e) {
-      return unreadable(file, "the file may not be read");
-    } catch (IOException | InvalidPathException e) {
-      return unreadable(file, "the file cannot be read");
-    }
+  private static FileCheck check(String name) {
+    Read<FileCheck> read =
+        InputFile.read(name, (bytes, file) -> new Read.Good<>(FileCheck.of(bytes, file)));
+    return read.found().orElseGet(() -> new FileCheck(name, "", read.faults()));
   }
 
-  private static FileCheck unreadable(String file, String sentence) {
-    return new FileCheck(file, "", List.of(new Fault(file, 1, 1, "", sentence)));
-  }
-
-  private static void print(PrintWriter out, FileCheck check) {
+  private void print(PrintWriter out, FileCheck check) {
     if (check.faults().isEmpty()) {
-      out.println(Visible.line(check.file(), 300) + ": no errors (" + check.kind() + ")");
+      String file = Visible.line(check.file(), SHOWN);
+      out.println(common.text(Sentence.of("{}: no errors ({})", file, check.kind())));
     }
-    check.faults().forEach(fault -> out.println(fault.text()));
+    check.faults().forEach(fault -> out.println(common.text(fault.text())));
   }
 
   private static void write(JsonGenerator out, List<FileCheck> checks) throws IOException {

@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 
 /** Writes a text where an option says: a file, replaced as a whole, or {@code -} for stdout. */
 final class Destination {
@@ -45,7 +47,7 @@ final class Destination {
    */
   static void write(Path named, Content content) throws IOException {
     if (Files.isDirectory(named)) {
-      throw new IOException("it is a folder");
+      throw new IOException("this is a folder");
     }
     if (Files.exists(named) && !Files.isRegularFile(named)) {
       try (OutputStream out = Files.newOutputStream(named, StandardOpenOption.WRITE)) {
@@ -55,12 +57,13 @@ final class Destination {
     }
     Path file = Files.exists(named) ? named.toRealPath() : named.toAbsolutePath();
     if (!Files.isDirectory(file.getParent())) {
-      throw new IOException("there is no folder " + file.getParent());
+      throw new IOException(
+          Sentence.of("there is no folder {}", Visible.line(file.getParent().toString(), 300)));
     }
     try {
       replace(file, content);
     } catch (AccessDeniedException refused) {
-      throw new IOException("the folder may not be written to", refused);
+      throw new IOException("you have no permission to write in this folder", refused);
     }
   }
 

@@ -15,6 +15,7 @@ import loadwalk.json.Node;
 import loadwalk.json.Read;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Sentence;
 
 /**
  * The outcome of checking one file.
@@ -74,9 +75,11 @@ public record FileCheck(String file, String kind, List<Fault> faults) {
     Optional<Node> stated = root.object().flatMap(object -> object.get(Format.KEY));
     boolean there = stated.isPresent();
     Node.Place place = stated.orElse(root).place();
+    String known = "«loadwalk-sequence/1», «loadwalk-amplifier/1» or «loadwalk-bench/1»";
     String sentence =
-        (there ? "«format» does not say what this file is" : "key «format» is missing")
-            + "; it must be «loadwalk-sequence/1», «loadwalk-amplifier/1» or «loadwalk-bench/1»";
+        there
+            ? Sentence.of("«format» does not say what this file is; it must be {}", known)
+            : Sentence.of("key «format» is missing; it must be {}", known);
     return new Fault(file, place.line(), place.column(), Format.KEY, sentence);
   }
 }

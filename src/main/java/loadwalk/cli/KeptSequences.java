@@ -5,6 +5,9 @@ import java.util.Optional;
 import loadwalk.json.Read;
 import loadwalk.plan.Rules;
 import loadwalk.sequence.Sequence;
+import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 
 /** What is kept in a data home, as commands that walk nothing need it. */
 public interface KeptSequences {
@@ -19,6 +22,21 @@ public interface KeptSequences {
    */
   Rules rules(Optional<Path> home);
 
-  /** Finds a sequence by name; empty where there is none. */
-  Optional<Read<Sequence>> sequence(Optional<Path> home, String name);
+  /** Finds a sequence by name, the user's own before a stock one; empty where there is none. */
+  Optional<Read<Sequence>> named(Optional<Path> home, String name);
+
+  /**
+   * Finds a sequence by name, or by its file where there is none of that name; - is stdin.
+   *
+   * @throws BadInput with one sentence if there is neither
+   */
+  default Read<Sequence> sequence(Optional<Path> home, String nameOrFile) {
+    Optional<Read<Sequence>> named = named(home, nameOrFile);
+    if (named.isEmpty() && !InputFile.isThere(nameOrFile)) {
+      throw new BadInput(
+          Sentence.of(
+              "There is no sequence named {}, and no such file.", Visible.name(nameOrFile)));
+    }
+    return named.orElseGet(() -> InputFile.read(nameOrFile, SequenceReader::read));
+  }
 }

@@ -16,45 +16,46 @@ import loadwalk.report.ledger.LedgerJson;
 import loadwalk.report.ledger.LedgerPage;
 import loadwalk.report.ledger.LedgerSort;
 import loadwalk.report.page.Page;
+import loadwalk.text.Sentence;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Sets all walks side by side. */
+/** Compares all walks side by side. */
 @Command(
     name = "ledger",
-    description = "Set all walks side by side; mark what was not done alike.",
+    description = "Compare all walks side by side; mark those taken under other conditions.",
     mixinStandardHelpOptions = true,
-    footer = "Exit codes: 0 written, 2 bad usage or input, 4 a walk could not be read to its end.")
+    footer = "Exit codes: 0 done, 2 bad usage or input, 4 a walk is damaged.")
 public final class LedgerCommand implements Callable<Integer> {
   private static final int TOLD_MOST = 5;
 
   private final KeptWalks.Opener shelves;
 
   @Spec private CommandSpec spec;
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
   @Mixin private ReportOptions outputs;
 
   @Option(
       names = "--sort",
       paramLabel = "ORDER",
       defaultValue = "newest",
-      description = "newest, name, power, watts-per-fuse-amp, honesty or efficiency.")
+      description = "The order: newest, name, power, watts-per-fuse-amp, honesty or efficiency.")
   private String sort;
 
   @Option(
       names = "--filter",
       paramLabel = "WORDS",
-      description = "Only walks whose name, amplifier or sequence holds every word.")
+      description = "Show only walks with every one of these words in name, amplifier or sequence.")
   private String filter;
 
   @Option(
       names = "--compare",
       split = ",",
       paramLabel = "WALK",
-      description = "Compare two to four walks: --compare A,B")
+      description = "Compare two to four walks, such as --compare A,B.")
   private List<String> compare = new ArrayList<>();
 
   /** Makes the command on a shelf. */
@@ -69,7 +70,9 @@ public final class LedgerCommand implements Callable<Integer> {
       LedgerSort order = order();
       LedgerBuilder builder =
           LedgerReading.of(
-              shelves.at(home.homeToRead()), s -> told(s + "; Ctrl-C stops.", err), () -> false);
+              shelves.at(common.homeToRead()),
+              s -> told(Sentence.of("{} Ctrl-C stops.", s), err),
+              () -> false);
       Ledger all = builder.ledger().sorted(order);
       Ledger ledger = filter == null ? all : all.filtered(filter);
       if (compare.isEmpty()) {
@@ -93,16 +96,17 @@ public final class LedgerCommand implements Callable<Integer> {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "--sort is one of "
-                        + Arrays.stream(LedgerSort.values())
+                    Sentence.of(
+                        "--sort takes {}, not {}.",
+                        Arrays.stream(LedgerSort.values())
                             .map(LedgerSort::word)
-                            .collect(Collectors.joining(", "))
-                        + ", not "
-                        + sort));
+                            .collect(Collectors.joining(", ")),
+                        sort)));
   }
 
   private void write(Page page, Ledger ledger) throws IOException {
     outputs.write(
+        common,
         page,
         () -> LedgerCsv.text(ledger),
         () -> LedgerJson.text(ledger),
@@ -116,10 +120,12 @@ public final class LedgerCommand implements Callable<Integer> {
       LedgerEntry walk =
           all.find(name)
               .orElseThrow(
-                  () -> new IllegalArgumentException("There is no walk named " + name + "."));
+                  () ->
+                      new IllegalArgumentException(
+                          Sentence.of("There is no walk named {}.", name)));
       if (walks.contains(walk)) {
         throw new IllegalArgumentException(
-            name + " is named twice; a walk can be compared with others only.");
+            Sentence.of("{} is named twice; compare a walk with others.", name));
       }
       walks.add(walk);
     }
@@ -134,7 +140,11 @@ public final class LedgerCommand implements Callable<Integer> {
   private static void tell(List<String> unreadable, PrintWriter err) {
     unreadable.stream().limit(TOLD_MOST).forEach(err::println);
     if (unreadable.size() > TOLD_MOST) {
-      err.println("and " + (unreadable.size() - TOLD_MOST) + " more walks that cannot be read");
+      err.println(
+          Sentence.plural(
+              unreadable.size() - TOLD_MOST,
+              "1 more walk cannot be read.",
+              "{} more walks cannot be read."));
     }
   }
 }

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerIndex;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.UnreadableFact;
 
 /**
@@ -28,7 +29,7 @@ public final class LedgerReading {
    * was kept last.
    *
    * @param shelf the shelf
-   * @param progress is told how far the reading has come, without a stop at the end
+   * @param progress takes a sentence that says how far the reading is
    * @param stopped asks whether to end early with what has been read
    * @throws IOException if the shelf cannot be listed
    */
@@ -48,7 +49,7 @@ public final class LedgerReading {
         int done = builder.folded();
         if (sound && done % KEEP_EVERY == 0) {
           keep(shelf, builder, progress);
-          progress.accept("read " + done + " of " + unknown.size() + " walks");
+          progress.accept(Sentence.of("Read {} of {} walks.", done, unknown.size()));
         }
       }
     }
@@ -91,7 +92,7 @@ public final class LedgerReading {
       shelf.keepLedgerIndex(builder.index().bytes());
     } catch (IOException e) {
       if (builder.folded() >= MANY) {
-        progress.accept("the ledger's index could not be kept: " + e.getMessage());
+        progress.accept(Sentence.of("The ledger index cannot be kept: {}.", e.getMessage()));
       }
     }
   }

@@ -8,22 +8,22 @@ import picocli.CommandLine.Option;
 /** The command without a word behind it: the home screen. */
 @Command(
     name = "loadwalk",
-    description = "Walks car amplifiers down a ladder of loads and says what they really deliver.",
+    description = "Walk a car amplifier down a ladder of loads and see what it really delivers.",
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
       "1:a fault of Loadwalk",
       "2:bad usage or input",
-      "3:held by a halt or a doubt without an answer",
+      "3:held: a halt, or a doubt with no answer",
       "4:a damaged journal"
     })
 public final class Loadwalk implements Callable<Integer> {
   private final World world;
 
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
-  @Option(names = "--plain", description = "Lines of text in place of screens.")
+  @Option(names = "--plain", description = "Use lines of text instead of screens.")
   private boolean plain;
 
   /** Makes the command in a world. */
@@ -33,6 +33,6 @@ public final class Loadwalk implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return world.home(new World.Surroundings(home.home(), plain));
+    return world.home(new World.Surroundings(common.home(), plain));
   }
 }

@@ -17,12 +17,16 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
+import loadwalk.bench.Connection;
+import loadwalk.bench.Meter;
 import loadwalk.json.Fault;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
-import loadwalk.json.JsonText;
 import loadwalk.json.Read;
+import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
+import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,21 +37,22 @@ import picocli.CommandLine.Spec;
 /** Lists the meters of a bench and what each answers, or serves those of the practice bench. */
 @Command(
     name = "meters",
-    description = "List a bench's meters and what each answers, or serve practice meters.",
+    description = "List the meters of a bench and what each answers, or serve practice meters.",
     mixinStandardHelpOptions = true)
 public final class MetersCommand implements Callable<Integer> {
   /** The bench files that the program carries with it. */
   static final List<String> EXAMPLES =
       List.of("net-multimeter", "serial-clamp", "two-channel-multimeter");
 
+  private static final String THE_METER = "the meter";
   private static final Format OUTPUT = new Format("meters", 1);
 
   private final MeterPort room;
 
   @Spec private CommandSpec spec;
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
-  @Option(names = "--bench", paramLabel = "FILE", description = "The bench's file.")
+  @Option(names = "--bench", paramLabel = "FILE", description = "The bench file.")
   private Path bench;
 
   @Option(
@@ -55,13 +60,13 @@ public final class MetersCommand implements Callable<Integer> {
       arity = "0..1",
       fallbackValue = "1",
       paramLabel = "SEED",
-      description = "Serve the practice bench's meters until the input ends.")
+      description = "Serve the meters of the practice bench until the input ends.")
   private Long practice;
 
   @Option(
       names = "--keep",
       paramLabel = "DIR",
-      description = "Keep practice-amp.json and practice-bench.json there for a walk.")
+      description = "Write practice-amp.json and practice-bench.json to this folder, for a walk.")
   private Path keep;
 
   @Option(
@@ -69,13 +74,14 @@ public final class MetersCommand implements Callable<Integer> {
       arity = "0..1",
       fallbackValue = "",
       paramLabel = "NAME",
-      description = "Print a bench file with connected meters to start from; their names without.")
+      description =
+          "Print an example bench file with connected meters; with no name, list the examples.")
   private String example;
 
   @Option(
       names = "--faults",
       paramLabel = "SEED",
-      description = "Let the served meters fail now and then.")
+      description = "Make the practice meters fail now and then.")
   private Long faults;
 
   @Option(names = "--json", description = "Print the result as JSON.")
@@ -89,16 +95,16 @@ public final class MetersCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (Stream.of(bench, practice, example).filter(Objects::nonNull).count() != 1) {
-      throw wrong("meters takes one of --bench FILE, --practice and --example");
+      throw wrong("Give one of --bench FILE, --practice or --example.");
     }
     if (faults != null && practice == null) {
-      throw wrong("--faults is for the meters that --practice serves");
+      throw wrong("--faults needs --practice.");
     }
     if (keep != null && practice == null) {
-      throw wrong("--keep is for the files of --practice");
+      throw wrong("--keep needs --practice.");
     }
     if (keep != null && !Files.isDirectory(keep)) {
-      throw wrong("There is no folder " + keep);
+      throw wrong(Sentence.of("There is no folder {}.", keep));
     }
     if (example != null) {
       return exampleShown();
@@ -113,7 +119,11 @@ public final class MetersCommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     if (!EXAMPLES.contains(example)) {
-      throw wrong("There is no example «" + example + "», only " + String.join(", ", EXAMPLES));
+      throw wrong(
+          Sentence.of(
+              "There is no example named {}; there are {}.",
+              Visible.quoted(example),
+              String.join(", ", EXAMPLES)));
     }
     String resource = "/loadwalk/benches/" + example + ".json";
     try (InputStream in = MetersCommand.class.getResourceAsStream(resource)) {
@@ -124,7 +134,7 @@ public final class MetersCommand implements Callable<Integer> {
   }
 
   private ParameterException wrong(String sentence) {
-    return new ParameterException(spec.commandLine(), sentence + ".");
+    return new ParameterException(spec.commandLine(), sentence);
   }
 
   private int tried() {
@@ -137,7 +147,7 @@ public final class MetersCommand implements Callable<Integer> {
     if (json) {
       out.println(JsonOut.line(generator -> write(generator, all)));
     } else if (all.isEmpty()) {
-      out.println("The bench names no meters.");
+      out.println("The bench file names no meters.");
     } else {
       all.forEach(tried -> print(out, tried));
     }
@@ -147,35 +157,35 @@ public final class MetersCommand implements Callable<Integer> {
 
   private Optional<Bench> read() {
     PrintWriter err = spec.commandLine().getErr();
-    try (InputStream in = Files.newInputStream(bench)) {
-      Read<Bench> read =
-          BenchFiles.BENCH.read(in.readNBytes(JsonText.LARGEST + 1), bench.toString());
-      for (Fault fault : read.faults()) {
-        err.println(fault.text());
-      }
-      return read.found();
-    } catch (IOException e) {
-      err.println(bench + " cannot be read.");
-      return Optional.empty();
+    Read<Bench> read = InputFile.read(bench.toString(), BenchFiles.BENCH::read);
+    for (Fault fault : read.faults()) {
+      err.println(fault.text());
     }
+    return read.found();
   }
 
-  private static void print(PrintWriter out, MeterPort.Tried tried) {
-    out.println(tried.meter().label() + ", reads the " + tried.meter().reads().label());
-    if (tried.meter().connection().isEmpty()) {
-      out.println("  read by eye; the bench names no connection");
-      return;
+  private void print(PrintWriter out, MeterPort.Tried tried) {
+    lines(tried).forEach(line -> out.println(common.text(line)));
+  }
+
+  private static List<String> lines(MeterPort.Tried tried) {
+    Meter meter = tried.meter();
+    String reads = Sentence.of("{}, reads the {}", meter.label(), meter.reads().label());
+    if (meter.connection().isEmpty()) {
+      return List.of(reads, "  read by eye; no connection in the bench file");
     }
-    var by = tried.meter().connection().get();
-    out.println("  " + by.line().text() + "  " + by.query());
-    out.println("  says it is: " + tried.identity().map(i -> i.text()).orElse("nothing"));
+    Connection by = meter.connection().get();
     MeterReading reading = tried.reading().orElseThrow();
-    String said =
-        reading
-            .fresh()
-            .map(v -> v.words(tried.meter().resolution()) + "  (" + v.raw() + ")")
-            .orElseGet(() -> reading.refusal("the meter"));
-    out.println("  answers: " + said);
+    return List.of(
+        reads,
+        "  " + by.line().text() + "  " + by.query(),
+        Sentence.of("  identity: {}", tried.identity().map(Identity::text).orElse("none")),
+        Sentence.of(
+            "  answer: {}",
+            reading
+                .fresh()
+                .map(v -> v.words(meter.resolution()) + "  (" + v.raw() + ")")
+                .orElseGet(() -> reading.refusal(THE_METER))));
   }
 
   private static void write(JsonGenerator out, List<MeterPort.Tried> all) throws IOException {
@@ -208,7 +218,7 @@ public final class MetersCommand implements Callable<Integer> {
       JsonOut.number(out, "value", value.get().value());
       out.writeStringField("raw", value.get().raw());
     } else {
-      out.writeStringField("problem", reading.refusal("the meter"));
+      out.writeStringField("problem", reading.refusal(THE_METER));
     }
   }
 
@@ -240,17 +250,17 @@ public final class MetersCommand implements Callable<Integer> {
       out.print(BenchFiles.BENCH.text(served.bench()));
       out.flush();
       err.println(
-          "Simulated meters answer until the input ends. Keep the text above as a file, then:"
+          "Practice meters answer until the input ends. Save the text above as a file, then run:"
               + " loadwalk meters --bench FILE");
     } else {
       Path amp = keep.resolve("practice-amp.json");
       Path file = keep.resolve("practice-bench.json");
       Destination.write(amp.toString(), BenchFiles.AMPLIFIER.text(served.amplifier()), err);
       Destination.write(file.toString(), BenchFiles.BENCH.text(served.bench()), err);
-      err.println("Simulated meters answer until the input ends. In another terminal:");
-      err.println("loadwalk walk stereo-only --amp " + amp + " --bench " + file);
+      err.println("Practice meters answer until the input ends. In another terminal run:");
+      err.println(Sentence.of("loadwalk walk stereo-only --amp {} --bench {}", amp, file));
     }
-    err.println("Lines typed here set the bench: stereo 2, bridged 4, open, idle, overload.");
+    err.println("Type here what stands on the bench: stereo 2, bridged 4, open, idle, overload.");
     err.flush();
   }
 }

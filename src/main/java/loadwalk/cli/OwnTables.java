@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import loadwalk.bench.Tables;
 import loadwalk.plan.Rules;
+import loadwalk.text.Sentence;
 
 /** Reads the operator's own data tables, {@code data/*.csv} of the data home. */
 public final class OwnTables {
@@ -57,11 +58,11 @@ public final class OwnTables {
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(LARGEST + 1);
       if (bytes.length > LARGEST) {
-        throw new BadInput(name + ": the table is larger than 1 MiB");
+        throw new BadInput(Sentence.of("{}: the table is larger than 1 MiB.", name));
       }
       return new String(bytes, StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new BadInput(name + ": the table cannot be read");
+      throw new BadInput(Sentence.of("{}: the table cannot be read.", name));
     }
   }
 }

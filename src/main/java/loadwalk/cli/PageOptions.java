@@ -11,18 +11,21 @@ import loadwalk.report.page.HtmlPage;
 import loadwalk.report.page.MarkdownPage;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
+import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 import picocli.CommandLine.Option;
 
-/** The outputs that every page has; without any, the text goes to stdout. */
+/** The outputs of every page; with none of them, the text goes to stdout. */
 class PageOptions {
   static final String ARITY = "0..1";
+  private static final int SHOWN = 300;
 
   @Option(
       names = "--html",
       arity = ARITY,
       fallbackValue = Destination.STDOUT,
       paramLabel = "FILE",
-      description = "Write one HTML file that needs nothing else; - is stdout.")
+      description = "Write one self-contained HTML page; - is stdout.")
   private String html;
 
   @Option(
@@ -41,13 +44,10 @@ class PageOptions {
       description = "Write JSON; - is stdout.")
   private String json;
 
-  @Option(names = "--ascii", description = "Print in plain ASCII.")
-  private boolean ascii;
-
   @Option(
       names = "--columns",
       paramLabel = "COUNT",
-      description = "The width of printed text, 40 or more; 80 where not said.")
+      description = "The width of printed text, 40 or more (default 80).")
   private int columns = 80;
 
   /** Tells whether the page is printed as text, as no other output is asked for. */
@@ -55,14 +55,30 @@ class PageOptions {
     return html == null && markdown == null && json == null;
   }
 
+  /**
+   * Takes the file behind {@code --json} as what is read, and JSON goes to stdout: the option was
+   * one without a file once, and a command line that names no other file means that. Null where
+   * none is named.
+   */
+  final String fileBehindJson() {
+    String named = json;
+    json = json == null ? null : Destination.STDOUT;
+    return named;
+  }
+
   /** Writes every output asked for; texts that are not asked for are not made. */
-  final void write(Page page, Supplier<String> jsonText, PrintWriter out) throws IOException {
-    write(page, jsonText, new LinkedHashMap<>(), out);
+  final void write(CommonOptions common, Page page, Supplier<String> jsonText, PrintWriter out)
+      throws IOException {
+    write(common, page, jsonText, new LinkedHashMap<>(), out);
   }
 
   /** Writes every output asked for, those that not every page has among them. */
   final void write(
-      Page page, Supplier<String> jsonText, Map<String, Supplier<String>> others, PrintWriter out)
+      CommonOptions common,
+      Page page,
+      Supplier<String> jsonText,
+      Map<String, Supplier<String>> others,
+      PrintWriter out)
       throws IOException {
     Map<String, Supplier<String>> wanted = new LinkedHashMap<>(others);
     put(wanted, html, () -> HtmlPage.html(page));
@@ -72,7 +88,7 @@ class PageOptions {
       writeOne(e.getKey(), e.getValue().get(), out);
     }
     if (wanted.isEmpty()) {
-      List<String> lines = TextPage.lines(page, columns, ascii);
+      List<String> lines = TextPage.lines(page, columns, common.ascii());
       for (String line : lines) {
         // A println would be a write of its own, and a ledger has many lines.
         out.print(line);
@@ -85,7 +101,8 @@ class PageOptions {
   static void put(Map<String, Supplier<String>> wanted, String target, Supplier<String> text)
       throws IOException {
     if (target != null && wanted.put(target, text) != null) {
-      throw new IOException("two outputs were asked for in one place: " + target);
+      throw new IOException(
+          Sentence.of("{} is named for two outputs.", Visible.line(target, SHOWN)));
     }
   }
 
@@ -93,9 +110,10 @@ class PageOptions {
     try {
       Destination.write(target, text, out);
     } catch (InvalidPathException e) {
-      throw new IOException(target + " is no file name", e);
+      throw new IOException(Sentence.of("{} is not a file name.", Visible.line(target, SHOWN)), e);
     } catch (IOException e) {
-      throw new IOException(target + " could not be written: " + e.getMessage(), e);
+      throw new IOException(
+          Sentence.of("{} cannot be written: {}.", Visible.line(target, SHOWN), e.getMessage()), e);
     }
   }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
@@ -30,57 +29,56 @@ import picocli.CommandLine.Spec;
 /** Plans a bench for a sequence before anything is connected. */
 @Command(
     name = "plan",
-    description =
-        "Plan a bench for a sequence: currents, drops, fuses, heat, and how to wire the loads.",
+    description = "Plan the bench for a sequence: current, voltage drop, fuses, heat, load wiring.",
     mixinStandardHelpOptions = true,
-    footer = "Exit codes: 0 planned, 2 bad input, 3 a step must not be connected.")
+    footer = "Exit codes: 0 done, 2 bad usage or input, 3 a step must not be connected.")
 public final class PlanCommand implements Callable<Integer> {
-  private final Function<Optional<Path>, Path> homes;
+  private final KeptSequences shelves;
 
   @Spec private CommandSpec spec;
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
   @Mixin private PageOptions outputs;
 
-  @Parameters(paramLabel = "SEQUENCE", description = "The name of a sequence, or a file.")
+  @Parameters(
+      paramLabel = "SEQUENCE",
+      description = "The sequence, by name or by file; - is stdin.")
   private String sequence;
 
-  @Option(names = "--amp", required = true, paramLabel = "FILE", description = "The amplifier.")
+  @Option(
+      names = "--amp",
+      required = true,
+      paramLabel = "FILE",
+      description = "The amplifier file.")
   private String amplifier;
 
   @Option(
       names = "--bench",
       paramLabel = "FILE",
-      description = "The bench; without it the plan says what a bench would need.")
+      description = "The bench file; without it, the plan says what the bench needs.")
   private String bench;
 
-  /**
-   * Makes the command.
-   *
-   * @param homes chooses the data home, which holds the user's own sequences and data tables, from
-   *     the value of {@code --home}
-   */
-  public PlanCommand(Function<Optional<Path>, Path> homes) {
-    this.homes = homes;
+  /** Makes the command on the shelves of a data home. */
+  public PlanCommand(KeptSequences shelves) {
+    this.shelves = shelves;
   }
 
   @Override
   public Integer call() {
     try {
-      Path root = homes.apply(home.homeToRead());
-      PlanInput input = new PlanInput(root);
-      Read<Sequence> steps = input.sequence(sequence);
-      Read<Amplifier> amp = input.file(amplifier, BenchFiles.AMPLIFIER::read);
+      Optional<Path> home = common.homeToRead();
+      Read<Sequence> steps = shelves.sequence(home, sequence);
+      Read<Amplifier> amp = InputFile.read(amplifier, BenchFiles.AMPLIFIER::read);
       Read<Bench> table =
           bench == null
-              ? Read.of(Optional.of(Bench.unknown()), List.of())
-              : input.file(bench, BenchFiles.BENCH::read);
+              ? new Read.Good<>(Bench.unknown())
+              : InputFile.read(bench, BenchFiles.BENCH::read);
       List<Fault> faults = new ArrayList<>(steps.faults());
       faults.addAll(amp.faults());
       faults.addAll(table.faults());
       if (!faults.isEmpty()) {
         return refused(faults.stream().map(Fault::text).toList());
       }
-      Rules rules = OwnTables.rules(root);
+      Rules rules = shelves.rules(home);
       BenchPlan plan =
           rules.plan(
               steps.found().orElseThrow(),
@@ -96,11 +94,12 @@ public final class PlanCommand implements Callable<Integer> {
   private int write(BenchPlan plan, Tables tables) {
     try {
       outputs.write(
+          common,
           PlanPage.of(plan, tables),
           () -> PlanJson.text(plan, tables),
           spec.commandLine().getOut());
     } catch (IOException e) {
-      return refused(List.of("The plan was not written: " + e.getMessage() + "."));
+      return refused(List.of(e.getMessage()));
     }
     return plan.verdict() == Verdict.HALT ? ExitCode.HELD : ExitCode.DONE;
   }

@@ -17,6 +17,7 @@ import loadwalk.json.Nearest;
 import loadwalk.json.Node;
 import loadwalk.json.Read;
 import loadwalk.report.rehearsal.RehearsalJson;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.walk.rehearse.Rehearsal.Problem;
 
@@ -89,9 +90,12 @@ record RehearsalLine(
         .forEach(
             (key, member) -> {
               if (!KEYS.contains(key)) {
-                String sentence = "unknown key «" + Visible.line(key, 40) + "», passed over";
-                String nearest = "; nearest known key: «" + Nearest.of(key, KEYS) + "»";
-                strange.add(member.keyPlace(), key, sentence + nearest);
+                String sentence =
+                    Sentence.of(
+                        "unknown key {} is ignored; nearest known key: «{}»",
+                        Visible.quoted(key),
+                        Nearest.of(key, KEYS));
+                strange.add(member.keyPlace(), key, sentence);
               }
             });
     return strange.list();
@@ -126,7 +130,7 @@ record RehearsalLine(
         texts.put(step, typed);
       } else if (!node.isNull()) {
         problems.add(
-            new Problem(step, "", "an object of readings is expected, not " + node.kind()));
+            new Problem(step, "", Sentence.of("readings must be an object, not {}", node.kind())));
       }
     }
 
@@ -135,7 +139,8 @@ record RehearsalLine(
       if (text.isPresent()) {
         typed.put(key, text.get());
       } else if (!node.isNull()) {
-        problems.add(new Problem(step, key, "a text or a number is expected, not " + node.kind()));
+        problems.add(
+            new Problem(step, key, Sentence.of("must be text or a number, not {}", node.kind())));
       }
     }
   }

@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
+import loadwalk.text.Sentence;
 
 /**
  * Rehearses lines on every core and prints the answers in the order of the lines.
@@ -109,7 +110,7 @@ final class RehearsalLoop implements AutoCloseable {
     try {
       return underWay.take().get();
     } catch (ExecutionException broken) {
-      String text = "A fault of Loadwalk: " + broken.getCause();
+      String text = Sentence.of("A fault of Loadwalk: {}", String.valueOf(broken.getCause()));
       return Optional.of(new Rehearsals.Answer(Optional.empty(), List.of(text), ExitCode.FAULT));
     }
   }

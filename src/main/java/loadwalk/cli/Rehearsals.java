@@ -10,6 +10,7 @@ import loadwalk.json.Read;
 import loadwalk.plan.Rules;
 import loadwalk.report.rehearsal.RehearsalJson;
 import loadwalk.sequence.Sequence;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.rehearse.Rehearsal;
@@ -41,12 +42,16 @@ record Rehearsals(Sequence sequence, String version, Rules rules) {
     try {
       Read<RehearsalLine> read = RehearsalLine.read(line, file);
       return read.found().isPresent()
-          ? rehearsed(read.found().get(), Visible.line(file, 300) + ":" + line.number())
+          ? rehearsed(read.found().get(), place(file, line))
           : bad(read.faults());
     } catch (RuntimeException bug) {
-      String text = Visible.line(file, 300) + ":" + line.number() + ": a fault of Loadwalk: " + bug;
+      String text = Sentence.of("{}: a fault of Loadwalk: {}", place(file, line), bug);
       return new Answer(Optional.empty(), List.of(text), ExitCode.FAULT);
     }
+  }
+
+  private static String place(String file, LineReader.Line line) {
+    return Visible.line(file, 300) + ":" + line.number();
   }
 
   private static Answer bad(List<Fault> faults) {
@@ -70,7 +75,7 @@ record Rehearsals(Sequence sequence, String version, Rules rules) {
     problems.addAll(outcome.problems());
     List<String> complaints = new ArrayList<>();
     line.strange().forEach(fault -> complaints.add(fault.text()));
-    problems.forEach(problem -> complaints.add(place + ": " + sentence(problem)));
+    problems.forEach(problem -> complaints.add(sentence(place, problem)));
     String text =
         RehearsalJson.line(
             new Rehearsal.Outcome(outcome.steps(), problems, outcome.state()), rules);
@@ -78,8 +83,15 @@ record Rehearsals(Sequence sequence, String version, Rules rules) {
         Optional.of(text), complaints, complaints.isEmpty() ? ExitCode.DONE : ExitCode.BAD_INPUT);
   }
 
-  private static String sentence(Problem problem) {
-    String reading = problem.reading().isEmpty() ? "" : ", " + Visible.line(problem.reading(), 40);
-    return "step " + Visible.line(problem.step(), 40) + reading + ": " + problem.text();
+  private static String sentence(String place, Problem problem) {
+    String step = Visible.line(problem.step(), 40);
+    return problem.reading().isEmpty()
+        ? Sentence.of("{}: step {}: {}", place, step, problem.text())
+        : Sentence.of(
+            "{}: step {}, {}: {}",
+            place,
+            step,
+            Visible.line(problem.reading(), 40),
+            problem.text());
   }
 }

@@ -1,19 +1,17 @@
 package loadwalk.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import loadwalk.json.Fault;
-import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.sequence.Sequence;
-import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,26 +22,29 @@ import picocli.CommandLine.Spec;
 /** Runs walks without a screen, one JSON object a line in and out. */
 @Command(
     name = "rehearse",
-    description = "Run walks without a screen, from lines of JSON to lines of JSON.",
+    description = "Rehearse walks without a screen: one JSON object per line in, one out.",
     mixinStandardHelpOptions = true)
 public final class RehearseCommand implements Callable<Integer> {
   private final KeptSequences shelves;
 
   @Spec private CommandSpec spec;
 
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
   @Option(
       names = "--sequence",
       required = true,
       paramLabel = "NAME",
-      description = "The name of a sequence, or a sequence file.")
+      description = "The sequence, by name or by file.")
   private String sequence;
 
-  @Option(names = "--json", description = "Taken for the sake of habit: the output is JSON.")
+  @Option(names = "--json", description = "Change nothing; the output is JSON anyway.")
   private boolean json;
 
-  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Lines of JSON, - for stdin.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description = "A file with one JSON object per line; - is stdin.")
   private List<String> files = List.of();
 
   /** Makes the command on the shelves of a data home. */
@@ -54,18 +55,20 @@ public final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    Optional<Read<Sequence>> read = sequence();
-    if (read.isEmpty()) {
-      err.println("There is no sequence named " + sequence + ".");
+    Optional<Path> home = common.homeToRead();
+    Read<Sequence> read;
+    try {
+      read = shelves.sequence(home, sequence);
+    } catch (BadInput none) {
+      err.println(none.getMessage());
       return ExitCode.BAD_INPUT;
     }
-    if (read.get().found().isEmpty()) {
-      read.get().faults().stream().map(Fault::text).forEach(err::println);
+    if (read.found().isEmpty()) {
+      read.faults().stream().map(Fault::text).forEach(err::println);
       return ExitCode.BAD_INPUT;
     }
     Rehearsals rehearsals =
-        new Rehearsals(
-            read.get().found().get(), shelves.version(), shelves.rules(home.homeToRead()));
+        new Rehearsals(read.found().get(), shelves.version(), shelves.rules(home));
     try (RehearsalLoop loop =
         new RehearsalLoop(rehearsals::answer, spec.commandLine().getOut(), err)) {
       for (String file : files) {
@@ -76,34 +79,15 @@ public final class RehearseCommand implements Callable<Integer> {
   }
 
   private static void rehearse(RehearsalLoop loop, String file) {
-    String name = file.equals("-") ? "stdin" : file;
-    try (LineReader lines =
-        new LineReader(file.equals("-") ? System.in : Files.newInputStream(Path.of(file)))) {
+    String name = InputFile.shown(file);
+    try (LineReader lines = new LineReader(InputFile.opened(file))) {
       Optional<LineReader.Line> line = lines.next();
       while (line.isPresent() && loop.isHeard()) {
         loop.add(line.get(), name);
         line = lines.next();
       }
     } catch (IOException | InvalidPathException e) {
-      loop.complain(name + " cannot be read.");
-    }
-  }
-
-  private Optional<Read<Sequence>> sequence() {
-    Optional<Read<Sequence>> named = shelves.sequence(home.homeToRead(), sequence);
-    if (named.isPresent()) {
-      return named;
-    }
-    try {
-      Path file = Path.of(sequence);
-      if (!Files.isRegularFile(file)) {
-        return Optional.empty();
-      }
-      try (InputStream in = Files.newInputStream(file)) {
-        return Optional.of(SequenceReader.read(in.readNBytes(JsonText.LARGEST + 1), sequence));
-      }
-    } catch (IOException | InvalidPathException e) {
-      return Optional.empty();
+      loop.complain(Sentence.of("{} cannot be read.", Visible.line(name, 300)));
     }
   }
 }

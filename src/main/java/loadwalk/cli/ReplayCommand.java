@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import loadwalk.bench.ReadingId;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.Stamped;
@@ -23,10 +24,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Runs kept walks through today's rules and shows what would be judged differently. */
+/** Runs kept walks through today's rules and shows what comes out differently. */
 @Command(
     name = "replay",
-    description = "Run kept walks through today's rules; show what would be judged differently.",
+    description = "Run kept walks through today's rules; show what comes out differently.",
     mixinStandardHelpOptions = true)
 public final class ReplayCommand implements Callable<Integer> {
   private static final Format OUTPUT = new Format("replay", 1);
@@ -36,12 +37,12 @@ public final class ReplayCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
-  @Option(names = "--json", description = "Print the result as one JSON object.")
+  @Option(names = "--json", description = "Print the result as JSON.")
   private boolean json;
 
-  @Parameters(arity = "1..*", paramLabel = "WALK", description = "The name of a walk.")
+  @Parameters(arity = "1..*", paramLabel = "WALK", description = "The walk, by name.")
   private List<String> walks = List.of();
 
   /** Makes the command on a shelf. */
@@ -54,7 +55,7 @@ public final class ReplayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    KeptWalks shelf = shelves.at(home.homeToRead());
+    KeptWalks shelf = shelves.at(common.homeToRead());
     List<Replayed> replayed = new ArrayList<>();
     int code = ExitCode.DONE;
     for (String walk : walks) {
@@ -78,7 +79,7 @@ public final class ReplayCommand implements Callable<Integer> {
       replayed.add(new Replayed(walk, Replay.of(shelf.rules(), records)));
       return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
     } catch (UnreadableFact unreadable) {
-      complain(walk, "This walk cannot be read: " + unreadable.getMessage() + ".");
+      complain(walk, Sentence.of("This walk cannot be read: {}.", unreadable.getMessage()));
       return ExitCode.DAMAGED;
     } catch (IOException none) {
       complain(walk, none.getMessage());
@@ -90,26 +91,33 @@ public final class ReplayCommand implements Callable<Integer> {
     spec.commandLine().getErr().println(Visible.line(walk, SHOWN) + ": " + why);
   }
 
-  private static void print(PrintWriter out, Replayed replayed) {
+  private void print(PrintWriter out, Replayed replayed) {
     int count = replayed.differences().size();
-    String differences = count == 1 ? "1 difference" : count + " differences";
-    out.println(replayed.walk() + ": " + (count == 0 ? "nothing differs" : differences));
-    for (Difference d : replayed.differences()) {
-      String reading =
-          d.reading()
-              .map(id -> ", " + id.label() + " «" + Visible.line(d.typed(), SHOWN) + "»")
-              .orElse("");
-      out.println(
-          "  "
-              + d.step()
-              + reading
-              + ": "
-              + d.what().word()
-              + " then "
-              + words(d.kept())
-              + ", today "
-              + words(d.today()));
-    }
+    String walk = replayed.walk();
+    String told =
+        switch (count) {
+          case 0 -> Sentence.of("{}: nothing differs", walk);
+          case 1 -> Sentence.of("{}: 1 difference", walk);
+          default -> Sentence.of("{}: {} differences", walk, count);
+        };
+    out.println(common.text(told));
+    replayed.differences().forEach(d -> out.println(common.text(line(d))));
+  }
+
+  private static String line(Difference d) {
+    String what = d.what().word();
+    String then = words(d.kept());
+    String today = words(d.today());
+    return d.reading().isEmpty()
+        ? Sentence.of("  {}: {} then {}, today {}", d.step(), what, then, today)
+        : Sentence.of(
+            "  {}, {} «{}»: {} then {}, today {}",
+            d.step(),
+            d.reading().get().label(),
+            Visible.line(d.typed(), SHOWN),
+            what,
+            then,
+            today);
   }
 
   private static String words(Set<String> codes) {

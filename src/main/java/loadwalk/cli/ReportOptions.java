@@ -19,10 +19,15 @@ final class ReportOptions extends PageOptions {
   private String csv;
 
   /** Writes every output asked for; texts that are not asked for are not made. */
-  void write(Page page, Supplier<String> csvText, Supplier<String> jsonText, PrintWriter out)
+  void write(
+      CommonOptions common,
+      Page page,
+      Supplier<String> csvText,
+      Supplier<String> jsonText,
+      PrintWriter out)
       throws IOException {
     Map<String, Supplier<String>> table = new LinkedHashMap<>();
     put(table, csv, csvText);
-    write(page, jsonText, table, out);
+    write(common, page, jsonText, table, out);
   }
 }

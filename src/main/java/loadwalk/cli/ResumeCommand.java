@@ -3,6 +3,7 @@ package loadwalk.cli;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import loadwalk.text.Sentence;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,28 +12,28 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Goes on with a walk. */
+/** Resumes a walk. */
 @Command(
     name = "resume",
-    description = "Go on with a walk, the newest open one if none is named.",
+    description = "Resume a walk; with no name, the newest open one.",
     mixinStandardHelpOptions = true)
 public final class ResumeCommand implements Callable<Integer> {
   private final World world;
 
   @Spec private CommandSpec spec;
 
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
-  @Parameters(paramLabel = "WALK", arity = "0..1", description = "The name of a walk.")
+  @Parameters(paramLabel = "WALK", arity = "0..1", description = "The walk, by name.")
   private String walk;
 
-  @Option(names = "--plain", description = "Lines of text in place of screens.")
+  @Option(names = "--plain", description = "Use lines of text instead of screens.")
   private boolean plain;
 
   @Option(
       names = "--speed",
       paramLabel = "N",
-      description = "Warm-up seconds in one second on the simulated bench, 1 to 60.")
+      description = "Practice bench: warm-up seconds that pass in one second, 1 to 60.")
   private Integer speed;
 
   /** Makes the command in a world. */
@@ -45,10 +46,10 @@ public final class ResumeCommand implements Callable<Integer> {
     if (speed != null && (speed < 1 || speed > WalkCommand.FASTEST)) {
       throw new ParameterException(
           spec.commandLine(),
-          "--speed takes a whole number from 1 to " + WalkCommand.FASTEST + ".");
+          Sentence.of("--speed takes a whole number from 1 to {}.", WalkCommand.FASTEST));
     }
     return world.resume(
-        new World.Surroundings(home.homeToRead(), plain),
+        new World.Surroundings(common.homeToRead(), plain),
         Optional.ofNullable(walk),
         speed == null ? OptionalInt.empty() : OptionalInt.of(speed));
   }

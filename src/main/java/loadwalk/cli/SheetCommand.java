@@ -12,6 +12,7 @@ import loadwalk.report.sheet.SheetCsv;
 import loadwalk.report.sheet.SheetJson;
 import loadwalk.report.sheet.SheetOptions;
 import loadwalk.report.sheet.SheetPage;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.UnreadableFact;
 import loadwalk.walk.fact.WalkState;
@@ -27,23 +28,23 @@ import picocli.CommandLine.Spec;
     name = "sheet",
     description = "Write the sheet of a walk, finished or not.",
     mixinStandardHelpOptions = true,
-    footer = "Exit codes: 0 written, 2 no such walk or a bad option, 4 a damaged journal.")
+    footer = "Exit codes: 0 done, 2 bad usage or input, 4 a damaged journal.")
 public final class SheetCommand implements Callable<Integer> {
   private final KeptWalks.Opener shelves;
 
   @Spec private CommandSpec spec;
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
   @Mixin private ReportOptions outputs;
 
   @Parameters(
       arity = "0..1",
       paramLabel = "WALK",
-      description = "The walk's name; without one, the walk changed last.")
+      description = "The walk, by name; with no name, the one changed last.")
   private String walk;
 
   @Option(
       names = "--show-serial",
-      description = "Show the amplifier's serial number, which is kept back else.")
+      description = "Show the serial number of the amplifier; hidden otherwise.")
   private boolean showSerial;
 
   /** Makes the command on a shelf. */
@@ -55,11 +56,12 @@ public final class SheetCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
     try {
-      return write(shelves.at(home.homeToRead()), err);
+      return write(shelves.at(common.homeToRead()), err);
     } catch (IOException e) {
       return refused(err, e.getMessage(), ExitCode.BAD_INPUT);
     } catch (UnreadableFact e) {
-      return refused(err, "This walk cannot be read: " + e.getMessage() + ".", ExitCode.DAMAGED);
+      return refused(
+          err, Sentence.of("This walk cannot be read: {}.", e.getMessage()), ExitCode.DAMAGED);
     } finally {
       err.flush();
     }
@@ -69,12 +71,13 @@ public final class SheetCommand implements Callable<Integer> {
     KeptWalks.Journal journal = shelf.read(walk == null ? newest(shelf) : walk);
     journal.damaged().ifPresent(err::println);
     if (journal.bodies().isEmpty()) {
-      return refused(err, "This walk holds no record that can be read.", ExitCode.DAMAGED);
+      return refused(err, "This walk has no record that can be read.", ExitCode.DAMAGED);
     }
     WalkState state = FactText.walk(journal.bodies());
     Sheet sheet =
         Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)), shelf.rules());
     outputs.write(
+        common,
         SheetPage.of(sheet),
         () -> SheetCsv.text(sheet),
         () -> SheetJson.text(sheet),
@@ -93,7 +96,7 @@ public final class SheetCommand implements Callable<Integer> {
   private static String newest(KeptWalks shelf) throws IOException {
     List<KeptWalks.Listed> walks = shelf.list();
     if (walks.isEmpty()) {
-      throw new IOException("There is no walk yet.");
+      throw new IOException("There are no walks yet.");
     }
     return walks.get(0).name();
   }

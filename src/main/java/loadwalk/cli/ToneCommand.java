@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
+import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.Cue;
 import loadwalk.wave.tone.AudioSink;
@@ -37,64 +38,78 @@ public final class ToneCommand implements Callable<Integer> {
   private final OutputStream stdout;
 
   @Spec private CommandSpec spec;
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
-  @Parameters(arity = "0..1", paramLabel = "FILE", description = "The WAV file, or - for stdout.")
+  @Parameters(arity = "0..1", paramLabel = "FILE", description = "The WAV file; - is stdout.")
   private String file;
 
-  @Option(names = "--hertz", defaultValue = "40", description = "Frequency (default 40).")
+  @Option(names = "--hertz", defaultValue = "40", description = "Frequency in Hz (default 40).")
   private double hertz;
 
   @Option(names = "--dbfs", defaultValue = "0", description = "Peak level in dBFS (default 0).")
   private double dbfs;
 
-  @Option(names = "--seconds", description = "Length, or length of one step (default 30, or 2).")
+  @Option(
+      names = "--seconds",
+      description = "Seconds of tone (default 30), or of each step (default 2).")
   private Double seconds;
 
-  @Option(names = "--rate", defaultValue = "48000", description = "44100, 48000 or 96000.")
+  @Option(
+      names = "--rate",
+      defaultValue = "48000",
+      description = "Samples per second: 44100, 48000 (default) or 96000.")
   private int rate;
 
-  @Option(names = "--bits", defaultValue = "16", description = "16 or 24 (default 16).")
+  @Option(
+      names = "--bits",
+      defaultValue = "16",
+      description = "Bits per sample, 16 (default) or 24.")
   private int bits;
 
-  @Option(names = "--channels", defaultValue = "2", description = "1 or 2 alike (default 2).")
+  @Option(
+      names = "--channels",
+      defaultValue = "2",
+      description = "Channels, 1 or 2, all alike (default 2).")
   private int channels;
 
-  @Option(names = "--fade", defaultValue = "0.05", description = "Seconds of fade (default 0.05).")
+  @Option(
+      names = "--fade",
+      defaultValue = "0.05",
+      description = "Seconds of fade in and out (default 0.05).")
   private double fade;
 
-  @Option(names = "--seed", defaultValue = "1", description = "Seed of the dither (default 1).")
+  @Option(names = "--seed", defaultValue = "1", description = "Dither seed (default 1).")
   private long seed;
 
   @Option(
       names = "--steps",
       paramLabel = "FROM:TO:BY",
-      description = "Step the level in dB, such as -20:0:1; each step has its cue.")
+      description = "Step the level in dBFS, such as -20:0:1; each step has a cue.")
   private String steps;
 
-  @Option(names = "--burst", paramLabel = "SECONDS", description = "Bursts of this length.")
+  @Option(names = "--burst", paramLabel = "SECONDS", description = "Make bursts of this length.")
   private Double burst;
 
   @Option(
       names = "--every",
       defaultValue = "0.5",
       paramLabel = "SECONDS",
-      description = "From one burst to the next (default 0.5).")
+      description = "Time from one burst to the next (default 0.5).")
   private double every;
 
   @Option(
       names = "--rest",
       defaultValue = "-20",
       paramLabel = "DB",
-      description = "Level between bursts against the burst (default -20).")
+      description = "Level between bursts, relative to the burst (default -20).")
   private double rest;
 
-  @Option(names = "--json", description = "Print what was made as one JSON object.")
+  @Option(names = "--json", description = "Print what was made as JSON.")
   private boolean json;
 
   @Option(
       names = "--play",
-      description = "Play it; + and - move the level by 1 dB, q ends (each with Enter).")
+      description = "Play the tone; + and - change the level by 1 dB, q stops (each with Enter).")
   private boolean play;
 
   /** Makes the command for a machine without a sound output. */
@@ -118,7 +133,7 @@ public final class ToneCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     try {
       if (play == (file != null)) {
-        throw new IllegalArgumentException("Give a FILE to write (- for stdout) or --play.");
+        throw new IllegalArgumentException("Give a FILE to write, or --play.");
       }
       Tone tone = tone();
       if (play) {
@@ -131,7 +146,7 @@ public final class ToneCommand implements Callable<Integer> {
     } catch (CaptureException | IllegalArgumentException e) {
       err.println(e.getMessage());
     } catch (IOException e) {
-      err.println("The tone cannot be written: " + e.getMessage());
+      err.println(Sentence.of("The tone cannot be written: {}.", e.getMessage()));
     }
     err.flush();
     return ExitCode.BAD_INPUT;
@@ -139,7 +154,8 @@ public final class ToneCommand implements Callable<Integer> {
 
   private Tone tone() {
     if (!RATES.contains(rate)) {
-      throw new IllegalArgumentException("--rate must be 44100, 48000 or 96000, got " + rate + ".");
+      throw new IllegalArgumentException(
+          Sentence.of("--rate must be 44100, 48000 or 96000, not {}.", rate));
     }
     if (steps != null && burst != null) {
       throw new IllegalArgumentException("Give --steps or --burst, not both.");
@@ -173,7 +189,7 @@ public final class ToneCommand implements Callable<Integer> {
       // The sentence below says what is wanted.
     }
     throw new IllegalArgumentException(
-        "--steps wants FROM:TO:BY in dB, such as -20:0:1, got " + text + ".");
+        Sentence.of("--steps takes FROM:TO:BY in dBFS, such as -20:0:1, not {}.", text));
   }
 
   private void write(Tone tone) throws IOException {
@@ -200,23 +216,40 @@ public final class ToneCommand implements Callable<Integer> {
     if (json) {
       out.println(json(tone));
     } else {
-      out.println(
-          String.format(
-              Locale.ROOT,
-              "%s: %.6g Hz, %.3f s, %d frames per second, %d bit, %d channel%s",
-              onStdout ? "stdout" : file,
-              tone.hertz(),
-              (double) tone.frames() / rate,
-              rate,
-              bits,
-              channels,
-              channels == 1 ? "" : "s"));
-      for (Cue cue : tone.cues()) {
-        out.println(
-            String.format(Locale.ROOT, "  %8.3f s  %s", (double) cue.frame() / rate, cue.label()));
-      }
+      lines(tone, InputFile.shown(file)).forEach(line -> out.println(common.text(line)));
     }
     out.flush();
+  }
+
+  private List<String> lines(Tone tone, String name) {
+    String hertz = fixed("%.6g", tone.hertz());
+    String length = fixed("%.3f", (double) tone.frames() / rate);
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        channels == 1
+            ? Sentence.of(
+                "{}: {} Hz, {} s, {} samples per second, {} bits, 1 channel",
+                name,
+                hertz,
+                length,
+                rate,
+                bits)
+            : Sentence.of(
+                "{}: {} Hz, {} s, {} samples per second, {} bits, {} channels",
+                name,
+                hertz,
+                length,
+                rate,
+                bits,
+                channels));
+    for (Cue cue : tone.cues()) {
+      lines.add("  " + fixed("%8.3f", (double) cue.frame() / rate) + " s  " + cue.label());
+    }
+    return lines;
+  }
+
+  private static String fixed(String form, double value) {
+    return String.format(Locale.ROOT, form, value);
   }
 
   private String json(Tone tone) {
@@ -253,7 +286,7 @@ public final class ToneCommand implements Callable<Integer> {
         }
         if (key == '+' || key == '-') {
           trimDb = Math.min(-dbfs, trimDb + (key == '+' ? 1 : -1));
-          out.println(String.format(Locale.ROOT, "%.1f dBFS", dbfs + trimDb));
+          out.println(Sentence.of("{} dBFS", fixed("%.1f", dbfs + trimDb)));
           out.flush();
         }
         double gain = Math.pow(10, trimDb / 20);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Fact;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,7 +15,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Starts a walk. */
-@Command(name = "walk", description = "Start a walk.", mixinStandardHelpOptions = true)
+@Command(
+    name = "walk",
+    description = "Start a walk: take one amplifier through one sequence.",
+    mixinStandardHelpOptions = true)
 public final class WalkCommand implements Callable<Integer> {
   private static final long FIRST_SEED = 1;
   static final int FASTEST = 60;
@@ -23,12 +27,12 @@ public final class WalkCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
 
-  @Parameters(paramLabel = "SEQUENCE", description = "The name of a sequence.")
+  @Parameters(paramLabel = "SEQUENCE", description = "The sequence, by name.")
   private String sequence;
 
-  @Option(names = "--plain", description = "Lines of text in place of screens.")
+  @Option(names = "--plain", description = "Use lines of text instead of screens.")
   private boolean plain;
 
   @Option(
@@ -36,23 +40,23 @@ public final class WalkCommand implements Callable<Integer> {
       arity = "0..1",
       fallbackValue = "1",
       paramLabel = "SEED",
-      description = "On the simulated bench; each seed is another amplifier.")
+      description = "Walk on the practice bench; each seed is another amplifier.")
   private Long practice;
 
   @Option(
       names = "--speed",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Warm-up seconds in one second on the simulated bench, 1 to 60.")
+      description = "Practice bench: warm-up seconds that pass in one second, 1 to 60.")
   private int speed;
 
-  @Option(names = "--fill", description = "Let the simulated operator answer everything.")
+  @Option(names = "--fill", description = "Let a simulated operator answer everything, to the end.")
   private boolean fill;
 
-  @Option(names = "--amp", paramLabel = "FILE", description = "The amplifier's file.")
+  @Option(names = "--amp", paramLabel = "FILE", description = "The amplifier file.")
   private Path amplifier;
 
-  @Option(names = "--bench", paramLabel = "FILE", description = "The bench's file.")
+  @Option(names = "--bench", paramLabel = "FILE", description = "The bench file.")
   private Path bench;
 
   /** Makes the command in a world. */
@@ -63,27 +67,27 @@ public final class WalkCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (speed < 1 || speed > FASTEST) {
-      throw wrong("--speed takes a whole number from 1 to " + FASTEST);
+      throw wrong(Sentence.of("--speed takes a whole number from 1 to {}.", FASTEST));
     }
     if (practice != null && Math.abs(practice) > Fact.Opened.LARGEST_SEED) {
-      throw wrong("--practice takes a seed up to " + Fact.Opened.LARGEST_SEED);
+      throw wrong(Sentence.of("--practice takes a seed up to {}.", Fact.Opened.LARGEST_SEED));
     }
     if (speed > 1 && practice == null && !fill) {
-      throw wrong("--speed is for the practice bench: a real amplifier warms in its own time");
+      throw wrong("--speed is for the practice bench: a real amplifier takes its time to warm up.");
     }
     if (practice != null && (amplifier != null || bench != null)) {
-      throw wrong("--practice brings its own amplifier and bench; leave --amp and --bench out");
+      throw wrong("--practice has an amplifier and a bench already; leave out --amp and --bench.");
     }
     if (fill && (amplifier != null || bench != null)) {
-      throw wrong("--fill is for the practice bench alone");
+      throw wrong("--fill is for the practice bench only; leave out --amp and --bench.");
     }
     if (bench != null && amplifier == null) {
-      throw wrong("--bench goes with --amp; without files, forms ask for both");
+      throw wrong("--bench needs --amp; with neither, forms ask for both.");
     }
     long seed = practice == null ? FIRST_SEED : practice;
     boolean practising = practice != null || fill;
     return world.walk(
-        new World.Surroundings(home.home(), plain || fill),
+        new World.Surroundings(common.home(), plain || fill),
         new World.NewWalk(
             sequence,
             Optional.ofNullable(amplifier),
@@ -94,6 +98,6 @@ public final class WalkCommand implements Callable<Integer> {
   }
 
   private ParameterException wrong(String sentence) {
-    return new ParameterException(spec.commandLine(), sentence + ".");
+    return new ParameterException(spec.commandLine(), sentence);
   }
 }

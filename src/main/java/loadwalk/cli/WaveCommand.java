@@ -10,6 +10,8 @@ import java.util.concurrent.Callable;
 import loadwalk.report.wave.JudgedWave;
 import loadwalk.report.wave.JudgedWaveJson;
 import loadwalk.report.wave.WavePage;
+import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.WaveReading;
@@ -24,81 +26,89 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Judges a captured wave: level, distortion, clipping, frequency, and the output at a limit. */
+/** Measures a captured wave: level, distortion, clipping, frequency, and the output at a limit. */
 @Command(
     name = "wave",
-    description = "Judge a captured tone in a WAV file or a scope's CSV file.",
+    description = "Measure a captured tone: level, distortion, clipping, frequency.",
     footer = {
       "",
-      "Before an amplifier meets a sound input: a divider always, and isolation when bridged;",
-      "see safety-notes.md."
+      "Always put a divider between an amplifier and a sound input, and isolation as well when",
+      "bridged; see safety-notes.md."
     },
     mixinStandardHelpOptions = true)
 public final class WaveCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private HomeOption home;
+  @Mixin private CommonOptions common;
   @Mixin private PageOptions outputs;
 
-  @Parameters(paramLabel = "FILE", description = "A WAV or CSV file, or - for stdin.")
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description = "A WAV file or a CSV file from a scope; - is stdin.")
   private String file;
 
   @Option(
       names = "--channel",
       paramLabel = "N",
       defaultValue = "1",
-      description = "The channel, counted from 1 (default 1).")
+      description = "The channel, from 1 (default 1).")
   private int channel;
 
   @Option(
       names = "--full-scale",
       paramLabel = "VOLTS",
-      description = "Peak volts at the input that make full scale (WAV).")
+      description = "WAV: peak volts at the input that read full scale.")
   private Double fullScale;
 
   @Option(
       names = "--divider",
       paramLabel = "RATIO",
-      description = "Volts at the amplifier for one volt at the input.")
+      description = "Volts at the amplifier for 1 V at the input.")
   private Double divider;
 
   @Option(
       names = "--known",
       paramLabel = "VOLTS",
-      description = "The rms volts that a meter showed while this was captured.")
+      description = "The rms volts that a meter showed during the capture.")
   private Double known;
 
   @Option(
       names = "--calibration-percent",
       paramLabel = "PERCENT",
-      description = "Standard uncertainty of the calibration.")
+      description = "Standard uncertainty of the calibration in percent.")
   private Double calibrationPercent;
 
   @Option(
       names = "--limit",
       paramLabel = "PERCENT",
-      description = "In a rising or stepped tone find the rms at this THD.")
+      description = "Find the rms volts at this THD in a rising or stepped tone.")
   private Double limit;
 
   @Option(
       names = "--time-unit",
       paramLabel = "UNIT",
       defaultValue = "",
-      description = "CSV: s, ms, us or ns.")
+      description = "CSV: unit of time, s, ms, us or ns.")
   private String timeUnit;
 
   @Option(
       names = "--volt-unit",
       paramLabel = "UNIT",
       defaultValue = "",
-      description = "CSV: V, mV or kV.")
+      description = "CSV: unit of voltage, V, mV or kV.")
   private String voltUnit;
 
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
+    file = file == null ? outputs.fileBehindJson() : file;
+    if (file == null) {
+      throw new ParameterException(spec.commandLine(), "Give the FILE of a capture.");
+    }
     try {
       JudgedWave findings = findings();
       if (outputs.printsText()) {
@@ -109,7 +119,7 @@ public final class WaveCommand implements Callable<Integer> {
     } catch (CaptureException | IllegalArgumentException e) {
       err.println(e.getMessage());
     } catch (IOException e) {
-      err.println("The file cannot be read: " + e.getMessage());
+      err.println(Sentence.of("The file cannot be read: {}.", e.getMessage()));
     }
     err.flush();
     return ExitCode.BAD_INPUT;
@@ -118,10 +128,13 @@ public final class WaveCommand implements Callable<Integer> {
   private int write(JudgedWave findings) {
     try {
       outputs.write(
-          WavePage.of(findings), () -> JudgedWaveJson.text(findings), spec.commandLine().getOut());
+          common,
+          WavePage.of(findings),
+          () -> JudgedWaveJson.text(findings),
+          spec.commandLine().getOut());
       return ExitCode.DONE;
     } catch (IOException e) {
-      spec.commandLine().getErr().println("The result was not written: " + e.getMessage() + ".");
+      spec.commandLine().getErr().println(e.getMessage());
       return ExitCode.BAD_INPUT;
     }
   }
@@ -147,11 +160,13 @@ public final class WaveCommand implements Callable<Integer> {
       List<String> notes = new ArrayList<>(first.notes());
       notes.addAll(reading.notes());
       if (!calibration.known()) {
-        notes.add("No calibration was given: volts are parts of full scale (--full-scale).");
+        notes.add(
+            "No calibration was given: volts are fractions of full scale. Give --full-scale or"
+                + " --known.");
       }
       return new JudgedWave(capture.name(), first.sha256(), channel, reading, found, notes);
     } catch (InvalidPathException e) {
-      throw new CaptureException("There is no file " + file + ".");
+      throw new CaptureException(Sentence.of("There is no file {}.", Visible.line(file, 200)));
     }
   }
 

@@ -84,14 +84,14 @@ class MetersCommandTest {
         """
         DMM, reads the supply volts
           192.0.2.10:5025  MEAS:VOLT:DC?
-          says it is: Brightmoor,M6,0,1.0
-          answers: 13.700 V  (+1.37000000E+01)
+          identity: Brightmoor,M6,0,1.0
+          answer: 13.700 V  (+1.37000000E+01)
         clamp, reads the supply amps
           /dev/ttyUSB0 at 9600 baud  READ?
-          says it is: nothing
-          answers: the meter shows overload: switch to a higher range. Nothing was entered.
+          identity: none
+          answer: the meter shows overload: switch to a higher range. Nothing was entered.
         by eye, reads the THD
-          read by eye; the bench names no connection
+          read by eye; no connection in the bench file
         """,
         out.toString().replace("\r\n", "\n"));
   }
@@ -156,13 +156,13 @@ class MetersCommandTest {
           read.found().orElseThrow().meters().stream().anyMatch(m -> m.connection().isPresent()));
     }
     assertEquals(ExitCode.BAD_INPUT, run("--example", "none"));
-    assertTrue(err.toString().contains("There is no example «none»"), err.toString());
+    assertTrue(err.toString().contains("There is no example named «none»"), err.toString());
   }
 
   @Test
   void faults_withoutPractice_areRefused() throws Exception {
     assertEquals(ExitCode.BAD_INPUT, run("--bench", "x", "--faults", "7"));
-    assertTrue(err.toString().contains("--faults is for the meters that --practice serves"));
+    assertTrue(err.toString().contains("--faults needs --practice."));
     assertEquals("", asked);
   }
 

@@ -207,7 +207,7 @@ class RehearseCommandTest {
   @Test
   void rehearse_withoutTheSequenceOrTheFile_saysSo() throws IOException {
     assertEquals(2, execute("--sequence", "none", "-"));
-    assertEquals("There is no sequence named none.\n", complained.toString());
+    assertEquals("There is no sequence named none, and no such file.\n", complained.toString());
     complained.getBuffer().setLength(0);
     String missing = folder.resolve("missing").toString();
     assertEquals(2, rehearse(missing));
@@ -284,7 +284,7 @@ class RehearseCommandTest {
     }
 
     @Override
-    public Optional<Read<Sequence>> sequence(Optional<Path> home, String name) {
+    public Optional<Read<Sequence>> named(Optional<Path> home, String name) {
       return Optional.empty();
     }
   }

@@ -92,8 +92,7 @@ class ReportCommandsTest {
     for (String twice : List.of(name + "," + name, name + ", " + name)) {
       err.getBuffer().setLength(0);
       assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> shelf), "--compare", twice));
-      assertEquals(
-          name + " is named twice; a walk can be compared with others only.\n", err.toString());
+      assertEquals(name + " is named twice; compare a walk with others.\n", err.toString());
     }
     assertEquals("", out.toString());
   }
@@ -101,7 +100,7 @@ class ReportCommandsTest {
   @Test
   void ledger_unknownOrder_isBadInput() {
     assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> shelf), "--sort", "loudness"));
-    assertTrue(err.toString().startsWith("--sort is one of newest, name, power,"), err.toString());
+    assertTrue(err.toString().startsWith("--sort takes newest, name, power,"), err.toString());
   }
 
   @Test
@@ -132,7 +131,7 @@ class ReportCommandsTest {
     String target = folder.resolve("none").resolve("s.csv").toString();
     assertEquals(ExitCode.BAD_INPUT, run(new SheetCommand(home -> shelf), "--csv", target));
     assertEquals(
-        target + " could not be written: there is no folder " + folder.resolve("none") + "\n",
+        target + " cannot be written: there is no folder " + folder.resolve("none") + ".\n",
         err.toString());
   }
 
@@ -204,7 +203,7 @@ class ReportCommandsTest {
     assertEquals(
         List.of("walk-7", "walk-107", "walk-207", "walk-307", "walk-407"),
         read.unreadable().stream().map(line -> line.split(":")[0]).toList());
-    assertEquals(List.of("read 200 of 450 walks", "read 400 of 450 walks"), told);
+    assertEquals(List.of("Read 200 of 450 walks.", "Read 400 of 450 walks."), told);
   }
 
   private String file(String name) {

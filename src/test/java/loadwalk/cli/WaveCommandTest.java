@@ -1,5 +1,6 @@
 package loadwalk.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -87,6 +88,23 @@ class WaveCommandTest {
   }
 
   @Test
+  void json_aheadOfTheFile_readsTheFileAndPrints_andNeverWritesOverIt() throws Exception {
+    Path file = tone("--hertz", 40, "--seconds", 2, "--dbfs", -12);
+    byte[] before = Files.readAllBytes(file);
+    Run behind = run(new WaveCommand(), file, "--json");
+    Run ahead = run(new WaveCommand(), "--json", file);
+    assertEquals(0, ahead.code, ahead.err);
+    assertEquals(behind.json(), ahead.json());
+    Run html = run(new WaveCommand(), "--html", file);
+    assertEquals(2, html.code);
+    assertTrue(html.err.startsWith("Give the FILE of a capture."), html.err);
+    Path json = dir.resolve("wave.json");
+    assertEquals(0, run(new WaveCommand(), "--json", json, file).code);
+    assertEquals(behind.json(), new ObjectMapper().readTree(json.toFile()));
+    assertArrayEquals(before, Files.readAllBytes(file));
+  }
+
+  @Test
   void pages_areWrittenInEveryFormat() throws Exception {
     Path file = tone("--hertz", 40, "--seconds", 2, "--dbfs", -12);
     Path html = dir.resolve("wave.html");
@@ -98,7 +116,7 @@ class WaveCommandTest {
     assertTrue(ascii.out.chars().allMatch(c -> c == '\n' || (c >= ' ' && c <= '~')), ascii.out);
     Run nowhere = run(new WaveCommand(), file, "--html", dir);
     assertEquals(2, nowhere.code);
-    assertTrue(nowhere.err.contains("could not be written: it is a folder"), nowhere.err);
+    assertTrue(nowhere.err.contains("cannot be written: this is a folder"), nowhere.err);
   }
 
   @Test
@@ -161,11 +179,11 @@ class WaveCommandTest {
     assertBadTone("bits must be 16 or 24", file, "--bits", 20);
     assertBadTone("level must be", file, "--dbfs", 3);
     assertBadTone("frequency must be", file, "--hertz", 30_000);
-    assertBadTone("--steps wants", file, "--steps", "-20:0");
+    assertBadTone("--steps takes", file, "--steps", "-20:0");
     assertBadTone("not both", file, "--steps", "-20:0:1", "--burst", 0.1);
     assertBadTone("no sound output", "--play");
     Path folder = Files.createDirectory(dir.resolve("folder"));
-    assertBadTone("it is a folder", folder);
+    assertBadTone("this is a folder", folder);
     assertTrue(Files.isDirectory(folder), "an empty folder is not replaced");
     assertBadTone("there is no folder " + dir.resolve("none"), dir.resolve("none/tone.wav"));
     assertTrue(Files.notExists(file));

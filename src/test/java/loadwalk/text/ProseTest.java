@@ -20,7 +20,6 @@ class ProseTest {
   private static final Set<String> STILL_GLUED =
       Set.of(
           "loadwalk.bench",
-          "loadwalk.cli",
           "loadwalk.forecast",
           "loadwalk.journal",
           "loadwalk.json",

@@ -166,7 +166,7 @@ class OwnTablesTest {
     Path amp = Files.writeString(folder.resolve("amp.json"), AMPLIFIER);
     Path bench = Files.writeString(folder.resolve("bench.json"), BENCH.formatted(""));
     return run(
-        new PlanCommand(named -> named.orElseThrow()),
+        new PlanCommand(new KeptSequencesOnDisk()),
         "stereo-only",
         "--home",
         home.toString(),

@@ -149,7 +149,7 @@ class SheetOfWalkTest {
       assertTrue(refused.err().endsWith("." + System.lineSeparator()), refused.err());
     }
     Files.delete(journal);
-    assertEquals(new Printed(2, "", "There is no walk yet." + System.lineSeparator()), print());
+    assertEquals(new Printed(2, "", "There are no walks yet." + System.lineSeparator()), print());
   }
 
   @Test

@@ -1,19 +1,22 @@
 package loadwalk.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import loadwalk.app.KeptSequencesOnDisk;
 import loadwalk.bench.Tables;
+import loadwalk.json.Read;
+import loadwalk.sequence.Sequence;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Own sequences and tables: a link out of the data home is as if nothing were there. */
-class PlanInputTest {
+class OwnFilesTest {
   private static final String SEQUENCE =
       "{\"format\":\"loadwalk-sequence/1\",\"name\":\"mine\",\"title\":\"Mine\","
           + "\"tone\":{\"hertz\":40},\"limit\":{\"thdPercent\":1},\"supplyVolts\":13.8,"
@@ -36,11 +39,23 @@ class PlanInputTest {
   void sequence_behindALinkOutOfTheHome_isNotThere() throws IOException {
     Path link = home.resolve("sequences/mine.json");
     Files.createSymbolicLink(link, elsewhere.resolve("mine.json"));
-    PlanInput input = new PlanInput(home);
-    assertFalse(input.sequence("mine").found().isPresent());
+    KeptSequences shelves = new KeptSequencesOnDisk();
+    assertEquals(Optional.empty(), shelves.named(Optional.of(home), "mine"));
+    assertThrows(BadInput.class, () -> shelves.sequence(Optional.of(home), "mine"));
     Files.delete(link);
     Files.copy(elsewhere.resolve("mine.json"), link);
-    assertEquals("mine", input.sequence("mine").found().orElseThrow().name());
+    assertEquals("mine", shelves.sequence(Optional.of(home), "mine").found().orElseThrow().name());
+  }
+
+  @Test
+  void sequence_isFoundByNameBeforeItsFile_andByItsFileWhereNoneHasTheName() throws IOException {
+    KeptSequences shelves = new KeptSequencesOnDisk();
+    String file = elsewhere.resolve("mine.json").toString();
+    assertEquals("mine", shelves.sequence(Optional.of(home), file).found().orElseThrow().name());
+    Path own = home.resolve("sequences/full-walk.json");
+    Files.writeString(own, SEQUENCE.replace("\"mine\"", "\"full-walk\""));
+    Read<Sequence> found = shelves.sequence(Optional.of(home), "full-walk");
+    assertEquals("Mine", found.found().orElseThrow().title());
   }
 
   @Test

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.cli.BadInput;
-import loadwalk.cli.HomeOption;
+import loadwalk.cli.CommonOptions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 /** Holds that {@code --home} means the same ahead of every command as behind it. */
-class HomeOptionTest {
+class CommonOptionsTest {
   private static final String WALK = "2026-11-25-halvorsen-pike-hp-250";
   private static final String SEQUENCE = "own-walk";
   private static final List<String> COMMANDS = Main.COMMANDS;
@@ -169,12 +169,12 @@ class HomeOptionTest {
   }
 
   private static String refusal(Path home) {
-    HomeOption option = given("--home", home.toString());
+    CommonOptions option = given("--home", home.toString());
     return assertThrows(BadInput.class, option::homeToRead).getMessage();
   }
 
-  private static HomeOption given(String... words) {
-    return CommandLine.populateCommand(new HomeOption(), words);
+  private static CommonOptions given(String... words) {
+    return CommandLine.populateCommand(new CommonOptions(), words);
   }
 
   @Test
