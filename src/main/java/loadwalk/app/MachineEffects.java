@@ -192,7 +192,7 @@ public final class MachineEffects implements EffectRunner {
         new OpeningOutcome.Reader<>() {
           @Override
           public List<ProgramEvent> writing(OpeningOutcome.Writing opened) {
-            return takenUp(opened);
+            return ready(opened);
           }
 
           @Override
@@ -207,7 +207,7 @@ public final class MachineEffects implements EffectRunner {
         });
   }
 
-  private List<ProgramEvent> takenUp(OpeningOutcome.Writing writing) {
+  private List<ProgramEvent> ready(OpeningOutcome.Writing writing) {
     try {
       close();
       open = Optional.of(writing.walk());

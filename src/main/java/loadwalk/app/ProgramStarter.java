@@ -46,7 +46,7 @@ import loadwalk.view.canvas.Look;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Walker;
 
-/** Wires Loadwalk to this machine: its terminal, files and clocks. */
+/** Starts the program for a command: on the screen, as lines, or filled in to the end. */
 final class ProgramStarter implements World {
   private final PrintStream out = new PrintStream(Main.OUT, true, StandardCharsets.UTF_8);
   private final PrintWriter err;

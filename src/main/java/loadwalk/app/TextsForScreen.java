@@ -65,7 +65,7 @@ public record TextsForScreen(Rules rules, boolean ascii) {
     try {
       return sheet(title, why, WalkFolder.state(watching.read()));
     } catch (UnreadableFact foreign) {
-      String cannot = Sentence.of("Its records cannot be read: {}.", foreign.getMessage());
+      String cannot = Sentence.of("This walk cannot be read: {}.", foreign.getMessage());
       return new ProgramEvent.TextReady(title, List.of(watching.why(), "", cannot));
     }
   }

@@ -45,12 +45,7 @@ public record MeterWatch(
   /** Returns a meter that has not said anything yet. */
   public static MeterWatch begin(Meter meter, long nowMillis) {
     return new MeterWatch(
-        meter,
-        Optional.empty(),
-        new MeterReading.Silent("has not answered yet"),
-        nowMillis,
-        List.of(),
-        0);
+        meter, Optional.empty(), new MeterReading.Silent("no answer yet"), nowMillis, List.of(), 0);
   }
 
   /** Returns the watch after the meter said who it is. */

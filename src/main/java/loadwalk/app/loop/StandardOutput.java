@@ -10,10 +10,10 @@ import java.util.Optional;
 import loadwalk.text.Sentence;
 
 /**
- * The standard output, which remembers a write that failed: printing classes pass it over, and a
- * command must not call done what a full disk has swallowed.
+ * Writes to the standard output and remembers a write that failed: printing classes hide it, and no
+ * command may report success when a full disk lost its output.
  *
- * <p>Who reads a pipe may have had enough of it, so a pipe or a socket that is closed is no fault.
+ * <p>Whoever reads a pipe may stop early, so a closed pipe or socket is no fault.
  */
 public final class StandardOutput extends OutputStream {
   private static final Path NAMED = Path.of("/dev/fd/1");
@@ -41,7 +41,7 @@ public final class StandardOutput extends OutputStream {
     this.named = named;
   }
 
-  /** Returns what kept the output from being written whole, one sentence; empty where nothing. */
+  /** Returns in one sentence why output was lost; empty where none was. */
   public Optional<String> lost() {
     return fault == null || mayBeClosed()
         ? Optional.empty()

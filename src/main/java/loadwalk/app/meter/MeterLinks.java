@@ -12,7 +12,7 @@ import loadwalk.bench.Connection;
 import loadwalk.bench.Meter;
 import loadwalk.meter.Act;
 
-/** The links to all connected meters of a bench, one for each instrument. */
+/** Keeps one link to each connected instrument of a bench. */
 final class MeterLinks implements Closeable {
   private final List<MeterLink> links;
 
@@ -20,7 +20,7 @@ final class MeterLinks implements Closeable {
     this.links = List.copyOf(links);
   }
 
-  /** Starts a link for every instrument that the bench names; none is no fault. */
+  /** Starts a link for every instrument that the bench names; it may name none. */
   static MeterLinks start(
       Bench bench, Port.Maker ports, Clocks clocks, BiConsumer<Meter, Act.News> news) {
     Map<Connection.Line, List<Meter>> byLine = new LinkedHashMap<>();

@@ -23,7 +23,7 @@ final class MeterReplies {
   private boolean changed;
 
   /**
-   * Makes a board on which no meter has spoken yet.
+   * Begins with meters that have not spoken yet.
    *
    * @param nudge what is run, on a meter's thread, after something was written
    */
@@ -47,7 +47,7 @@ final class MeterReplies {
     nudge.run();
   }
 
-  /** Where one meter stands on the board. */
+  /** Takes down what one meter says. */
   private final class Row implements Act.Listener {
     private final Meter meter;
 
@@ -66,7 +66,7 @@ final class MeterReplies {
     }
   }
 
-  /** Returns what is on the board, once for every change. */
+  /** Returns what the meters have said, once for every change. */
   synchronized Optional<ConnectedMeters> news() {
     if (!changed) {
       return Optional.empty();

@@ -41,7 +41,7 @@ public final class MeterTrial implements MeterPort {
     CountDownLatch waiting = new CountDownLatch(meters.size());
     Map<Meter, Identity> identities = new ConcurrentHashMap<>();
     Map<Meter, MeterReading> readings = new ConcurrentHashMap<>();
-    MeterLinks bank =
+    MeterLinks links =
         MeterLinks.start(
             bench,
             ports,
@@ -61,7 +61,7 @@ public final class MeterTrial implements MeterPort {
                         identities.put(meter, identity);
                       }
                     }));
-    try (bank) {
+    try (links) {
       // A meter that has not answered by then is reported as silent.
       boolean all = waiting.await(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
       String none = all ? "no answer" : "no answer in time";

@@ -18,13 +18,13 @@ import loadwalk.walk.rehearse.PracticeAnswers;
 
 /** The meters of the open walk: those its bench connects, or the practice bench's. */
 public final class MetersOfWalk {
-  /** A practice walk taken up again goes on at the pace that the practice screen offers first. */
+  /** A resumed practice walk runs at the pace that the practice screen offers first. */
   private static final int RESUMED_SPEED = 60;
 
   private final Clocks clocks;
   private Runnable nudge = () -> {};
-  private Optional<MeterReplies> board = Optional.empty();
-  private Optional<MeterLinks> bank = Optional.empty();
+  private Optional<MeterReplies> replies = Optional.empty();
+  private Optional<MeterLinks> links = Optional.empty();
   private Optional<PracticeAnswers> practice = Optional.empty();
   private Optional<Moment> shown = Optional.empty();
   private int speed = RESUMED_SPEED;
@@ -46,8 +46,8 @@ public final class MetersOfWalk {
   /** Starts to ask the connected meters; without any, nothing is started. */
   public void connect(Fact.Opened opened) {
     MeterReplies fresh = new MeterReplies(opened.bench(), clocks, nudge);
-    board = Optional.of(fresh);
-    bank = Optional.of(MeterLinks.start(opened.bench(), Port.OF_MACHINE, clocks, fresh::heard));
+    replies = Optional.of(fresh);
+    links = Optional.of(MeterLinks.start(opened.bench(), Port.OF_MACHINE, clocks, fresh::heard));
     practice = PracticeAnswers.in(opened);
   }
 
@@ -93,7 +93,7 @@ public final class MetersOfWalk {
    * walk has moved or its warm-up went on for a while.
    */
   public List<ProgramEvent> news(Program program) {
-    Optional<ConnectedMeters> meters = board.flatMap(MeterReplies::news);
+    Optional<ConnectedMeters> meters = replies.flatMap(MeterReplies::news);
     if (meters.isPresent()) {
       return List.of(new ProgramEvent.MetersRead(meters.get()));
     }
@@ -134,9 +134,9 @@ public final class MetersOfWalk {
 
   /** Lets the meters go. */
   public void close() {
-    bank.ifPresent(MeterLinks::close);
-    bank = Optional.empty();
-    board = Optional.empty();
+    links.ifPresent(MeterLinks::close);
+    links = Optional.empty();
+    replies = Optional.empty();
     practice = Optional.empty();
   }
 }

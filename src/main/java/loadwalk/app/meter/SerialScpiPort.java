@@ -15,7 +15,7 @@ import loadwalk.text.Sentence;
  * <p>The library behind it, native code and all, is loaded when the first port is opened. The
  * number of waiting bytes is asked before every read, so that no read blocks: a port that was
  * pulled out answers that question with an error. Whoever closes a port in use does not wait for
- * its user, who lets it go as soon as he is done.
+ * its user, who closes it when done.
  */
 final class SerialScpiPort implements Port {
   private static final int DATA_BITS = 8;

@@ -43,9 +43,16 @@ public final class DiskFaults {
     if (e instanceof StorageFault) {
       return e.getMessage();
     }
-    return e instanceof FileSystemException refused && refused.getFile() != null
-        ? Sentence.of("The disk failed on {}: {}.", Visible.name(refused.getFile()), reason(e))
-        : Sentence.of("The disk failed: {}.", reason(e));
+    if (!(e instanceof FileSystemException refused) || refused.getFile() == null) {
+      return Sentence.of("The disk failed: {}.", reason(e));
+    }
+    String name = Visible.name(refused.getFile());
+    if (e instanceof NoSuchFileException) {
+      return Sentence.of("There is no file {}.", name);
+    }
+    return e instanceof AccessDeniedException
+        ? Sentence.of("Access to {} is denied.", name)
+        : Sentence.of("The disk failed on {}: {}.", name, reason(e));
   }
 
   /** Returns why, in words that stand inside a sentence. */

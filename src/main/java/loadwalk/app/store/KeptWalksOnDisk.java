@@ -32,12 +32,12 @@ public final class KeptWalksOnDisk implements KeptWalks {
     this.store = new JournalFolder(home);
   }
 
-  /** Opens the shelf of a data home. */
+  /** Returns the walks kept in a data home. */
   public static KeptWalks at(Optional<Path> home) {
     return of(DataHome.choose(DataHome.Surroundings.ofThisProcess(home)));
   }
 
-  /** Opens the shelf of a data home by its own rules. */
+  /** Returns the walks kept in a data home.by its own rules. */
   static KeptWalksOnDisk of(DataHome home) {
     return new KeptWalksOnDisk(home, OwnTables.rules(home.root()));
   }

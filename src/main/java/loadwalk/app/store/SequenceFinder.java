@@ -57,7 +57,7 @@ public final class SequenceFinder {
   }
 
   /**
-   * What the shelf has to offer.
+   * What can be walked.
    *
    * @param sequences every sequence that can be read, stock names first
    * @param refused a sentence for each file that cannot, with what is wrong first

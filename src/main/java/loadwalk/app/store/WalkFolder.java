@@ -21,7 +21,7 @@ import loadwalk.walk.fact.Stamped;
 import loadwalk.walk.fact.UnreadableFact;
 import loadwalk.walk.fact.WalkState;
 
-/** Reads and begins walks in the folder of sessions. */
+/** Begins walks and tells their states, on top of the journals that hold them. */
 public final class WalkFolder {
   private static final int NAME_LETTERS = 40;
   private static final int SAME_NAME_MOST = 999;
@@ -51,7 +51,8 @@ public final class WalkFolder {
   public OpeningOutcome begin(Fact.Opened unnamed, long wallMillis) {
     String stem = stem(unnamed.amplifier(), wallMillis);
     OpeningOutcome opening =
-        new OpeningOutcome.Refused("No name for a walk of this amplifier is left today.");
+        new OpeningOutcome.Refused(
+            Sentence.of("This amplifier already has {} walks of today.", SAME_NAME_MOST));
     for (int number = 1; number <= SAME_NAME_MOST; number++) {
       String name = number == 1 ? stem : stem + "-" + number;
       Fact.Opened named =

@@ -68,9 +68,11 @@ class DiskFaultsTest {
 
   @Test
   void sentence_isWholeForEveryError_andShowsNothingThatSteersATerminal() {
+    assertEquals("There is no file /x.", DiskFaults.sentence(new NoSuchFileException("/x")));
+    assertEquals("Access to /x is denied.", DiskFaults.sentence(new AccessDeniedException("/x")));
     assertEquals(
-        "The disk failed on /x: it is not there.",
-        DiskFaults.sentence(new NoSuchFileException("/x")));
+        "The disk failed on /x: no room.",
+        DiskFaults.sentence(new FileSystemException("/x", null, "no room")));
     assertEquals("The disk failed: no room.", DiskFaults.sentence(new IOException("no room")));
     assertEquals("The disk failed: IOException.", DiskFaults.sentence(new IOException()));
     assertEquals(
