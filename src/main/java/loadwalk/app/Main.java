@@ -35,6 +35,7 @@ import loadwalk.cli.ToneCommand;
 import loadwalk.cli.WalkCommand;
 import loadwalk.cli.WaveCommand;
 import loadwalk.cli.World;
+import loadwalk.cli.WrongUsage;
 import loadwalk.text.Sentence;
 import picocli.CommandLine;
 
@@ -95,6 +96,7 @@ public final class Main {
         words = AsciiWanted.added(words, COMMANDS.contains(words.get(0)));
       }
       return commands(machine, words, err(ascii))
+          .setParameterExceptionHandler(WrongUsage::told)
           .setExecutionExceptionHandler((fault, line, parsed) -> crashed(fault, arguments))
           .execute(words.toArray(String[]::new));
     } catch (RuntimeException | Error fault) {
@@ -111,7 +113,9 @@ public final class Main {
     }
     String version = Sentence.of("Loadwalk {}", CrashReport.Machine.ofThisProcess().version());
     line.getCommandSpec().version(version);
-    line.getSubcommands().values().forEach(sub -> sub.getCommandSpec().version(version));
+    for (CommandLine command : line.getSubcommands().values()) {
+      command.getCommandSpec().version(version).usageMessage().abbreviateSynopsis(true);
+    }
     return line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setOut(harmless(OUT, false))
         .setErr(err);

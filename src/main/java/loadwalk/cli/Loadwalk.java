@@ -8,7 +8,10 @@ import picocli.CommandLine.Option;
 /** The command without a word behind it: the home screen. */
 @Command(
     name = "loadwalk",
-    description = "Walk a car amplifier down a ladder of loads and see what it really delivers.",
+    description = {
+      "Walk a car amplifier down a ladder of loads and see what it really delivers.",
+      "With no command, Loadwalk opens its home screen."
+    },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

@@ -41,14 +41,14 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "SEQUENCE",
-      description = "The sequence, by name or by file; - is stdin.")
+      description = "The sequence, by name, such as full-walk, or by file; - is stdin.")
   private String sequence;
 
   @Option(
       names = "--amp",
       required = true,
       paramLabel = "FILE",
-      description = "The amplifier file.")
+      description = "The amplifier file; needed.")
   private String amplifier;
 
   @Option(

@@ -35,10 +35,10 @@ public final class RehearseCommand implements Callable<Integer> {
       names = "--sequence",
       required = true,
       paramLabel = "NAME",
-      description = "The sequence, by name or by file.")
+      description = "The sequence, by name, such as full-walk, or by file; needed.")
   private String sequence;
 
-  @Option(names = "--json", description = "Change nothing; the output is JSON anyway.")
+  @Option(names = "--json", description = "No effect: the output is always JSON.")
   private boolean json;
 
   @Parameters(

@@ -43,42 +43,59 @@ public final class ToneCommand implements Callable<Integer> {
   @Parameters(arity = "0..1", paramLabel = "FILE", description = "The WAV file; - is stdout.")
   private String file;
 
-  @Option(names = "--hertz", defaultValue = "40", description = "Frequency in Hz (default 40).")
+  @Option(
+      names = "--hertz",
+      paramLabel = "HZ",
+      defaultValue = "40",
+      description = "Frequency in Hz (default 40).")
   private double hertz;
 
-  @Option(names = "--dbfs", defaultValue = "0", description = "Peak level in dBFS (default 0).")
+  @Option(
+      names = "--dbfs",
+      paramLabel = "DB",
+      defaultValue = "0",
+      description = "Peak level in dBFS (default 0).")
   private double dbfs;
 
   @Option(
       names = "--seconds",
-      description = "Seconds of tone (default 30), or of each step (default 2).")
+      paramLabel = "SECONDS",
+      description = "Length of the tone (default 30), or of each step (default 2).")
   private Double seconds;
 
   @Option(
       names = "--rate",
+      paramLabel = "RATE",
       defaultValue = "48000",
       description = "Samples per second: 44100, 48000 (default) or 96000.")
   private int rate;
 
   @Option(
       names = "--bits",
+      paramLabel = "BITS",
       defaultValue = "16",
       description = "Bits per sample, 16 (default) or 24.")
   private int bits;
 
   @Option(
       names = "--channels",
+      paramLabel = "N",
       defaultValue = "2",
       description = "Channels, 1 or 2, all alike (default 2).")
   private int channels;
 
   @Option(
       names = "--fade",
+      paramLabel = "SECONDS",
       defaultValue = "0.05",
-      description = "Seconds of fade in and out (default 0.05).")
+      description = "Fade in and out (default 0.05).")
   private double fade;
 
-  @Option(names = "--seed", defaultValue = "1", description = "Dither seed (default 1).")
+  @Option(
+      names = "--seed",
+      paramLabel = "SEED",
+      defaultValue = "1",
+      description = "Dither seed (default 1).")
   private long seed;
 
   @Option(

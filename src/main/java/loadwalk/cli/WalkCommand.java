@@ -29,7 +29,11 @@ public final class WalkCommand implements Callable<Integer> {
 
   @Mixin private CommonOptions common;
 
-  @Parameters(paramLabel = "SEQUENCE", description = "The sequence, by name.")
+  @Parameters(
+      paramLabel = "SEQUENCE",
+      description =
+          "full-walk, stereo-only, bridged-only, rated-conditions, low-ohm-recheck, or one of your"
+              + " own.")
   private String sequence;
 
   @Option(names = "--plain", description = "Use lines of text instead of screens.")

@@ -36,8 +36,8 @@ import picocli.CommandLine.Spec;
     description = "Measure a captured tone: level, distortion, clipping, frequency.",
     footer = {
       "",
-      "Always put a divider between an amplifier and a sound input, and isolation as well when",
-      "bridged; see safety-notes.md."
+      "Always put a divider between an amplifier and a sound input.",
+      "When bridged, add isolation as well. See safety-notes.md."
     },
     mixinStandardHelpOptions = true)
 public final class WaveCommand implements Callable<Integer> {
@@ -47,6 +47,7 @@ public final class WaveCommand implements Callable<Integer> {
 
   @Parameters(
       arity = "0..1",
+      hideParamSyntax = true,
       paramLabel = "FILE",
       description = "A WAV file or a CSV file from a scope; - is stdin.")
   private String file;

@@ -75,7 +75,7 @@ class AsciiTextTest {
             "nothing differs")) {
       assertTrue(out.contains(told), told + " is not in: " + out);
     }
-    for (String told : List.of("Unknown option", "There is no sequence named", "unknown key")) {
+    for (String told : List.of("There is no option", "There is no sequence named", "unknown key")) {
       assertTrue(err.contains(told), told + " is not in: " + err);
     }
     assertJsonIsWhole();
