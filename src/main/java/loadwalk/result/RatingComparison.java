@@ -25,8 +25,8 @@ public record RatingComparison(
 
   /** What a measurement shows about a rating, at 95 % (JCGM 106:2012, guard band). */
   public enum Verdict {
-    MEETS("meets", "shown to meet it"),
-    MISSES("misses", "shown to miss it"),
+    MEETS("meets", "met"),
+    MISSES("misses", "missed"),
     TOO_CLOSE("too-close", "too close to call");
 
     private final String word;

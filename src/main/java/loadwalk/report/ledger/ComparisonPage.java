@@ -84,7 +84,7 @@ public final class ComparisonPage {
     }
     List<List<String>> ways = new ArrayList<>();
     walks.forEach(w -> ways.add(LedgerPage.wayRow(label(w), w.done())));
-    Table done = new Table("How each walk was measured", LedgerPage.wayColumns(), ways);
+    Table done = new Table("How each walk was measured", LedgerPage.wayColumns("Walk"), ways);
     sections.add(new Section("ways", "Methods", List.of(done)));
     String title =
         String.join(" / ", walks.stream().map(w -> Visible.line(w.amplifier(), 40)).toList());
@@ -184,7 +184,7 @@ public final class ComparisonPage {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Figure"));
     walks.forEach(w -> columns.add(Column.numbers(label(w))));
-    List<String> ofRated = new ArrayList<>(List.of("lowest of rated"));
+    List<String> ofRated = new ArrayList<>(List.of("worst of rated"));
     List<String> fuse = new ArrayList<>(List.of("W per fuse A"));
     List<String> efficiency = new ArrayList<>(List.of("best efficiency"));
     for (LedgerEntry w : walks) {

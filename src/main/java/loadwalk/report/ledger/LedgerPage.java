@@ -74,7 +74,7 @@ public final class LedgerPage {
               Visible.name(e.walk())));
     }
     return new Table(
-        "Each walk at its strongest load; of rated at its worst",
+        "Each walk at its strongest load; «of rated» is its worst load",
         List.of(
             Column.words("Amplifier"),
             Column.words("Method"),
@@ -146,12 +146,12 @@ public final class LedgerPage {
         rows.add(wayRow(way.getValue(), way.getKey()));
       }
     }
-    return List.of(new Table("How the walks were measured", wayColumns(), rows));
+    return List.of(new Table("How the walks were measured", wayColumns("Method"), rows));
   }
 
-  static List<Column> wayColumns() {
+  static List<Column> wayColumns(String first) {
     return List.of(
-        Column.words("Method"),
+        Column.words(first),
         Column.words("Sequence"),
         Column.words("SHA-256"),
         Column.numbers("Tone"),

@@ -147,9 +147,17 @@ public final class TextPage implements Block.Writer {
     lines.add(String.join(GAP, parts));
   }
 
-  /** Returns the widths of the columns; words give way first, numbers only when words cannot. */
+  /**
+   * Returns the widths of the columns. Where room is short the headers of numbers wrap first, then
+   * words, and numbers only when words cannot.
+   */
   private int[] widths(List<List<String>> rows, List<Block.Column> headers) {
     int count = headers.size();
+    int[] full = new int[count];
+    rows.forEach(row -> Arrays.setAll(full, i -> Math.max(full[i], Columns.of(row.get(i)))));
+    if (Arrays.stream(full).sum() + GAP.length() * (count - 1) <= columns) {
+      return full;
+    }
     int[] widths = new int[count];
     int[] least = new int[count];
     for (int i = 0; i < count; i++) {
