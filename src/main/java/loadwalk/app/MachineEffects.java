@@ -106,7 +106,7 @@ public final class MachineEffects implements EffectRunner {
     return failure.isPresent() ? new Event.NotKept(failure.get()) : new Event.Kept(append.facts());
   }
 
-  /** Lets the open walk go for good or on the way out. */
+  /** Closes the open walk, and leaves the program where that is asked. */
   List<ProgramEvent> leave(boolean forGood) throws IOException {
     close();
     leaving = forGood;
@@ -230,7 +230,7 @@ public final class MachineEffects implements EffectRunner {
     return List.of(new ProgramEvent.Told(sentence));
   }
 
-  /** Reads a captured wave; where it is to be taken at once nobody waits for a screen. */
+  /** Reads a captured wave, in the background unless it is entered at once. */
   List<ProgramEvent> capture(Effect.ReadCapture asked, Program program) {
     WalkState state = program.walk().orElseThrow().state();
     double limit = state.opened().sequence().limitThdPercent();
@@ -270,7 +270,7 @@ public final class MachineEffects implements EffectRunner {
     return heard.isEmpty() ? meters.news(program) : heard;
   }
 
-  /** Lets the open walk go; all of it is on the disk already. */
+  /** Closes the open walk; all of it is on the disk already. */
   public void close() throws IOException {
     live.close();
     meters.close();

@@ -55,7 +55,7 @@ public final class Main {
           "replay",
           "check");
 
-  /** Everything that is printed goes through this one, so that what is lost is known. */
+  /** All output goes through this one, so that a failed write is known. */
   static final StandardOutput OUT = new StandardOutput();
 
   private Main() {}
@@ -104,7 +104,7 @@ public final class Main {
     }
   }
 
-  /** A command's words cost time to take in, so a command that is named alone is taken alone. */
+  /** Setting up a command takes time, so only the one that is named is set up. */
   private static CommandLine commands(ProgramStarter machine, List<String> words, PrintWriter err) {
     CommandLine line = new CommandLine(new Loadwalk(machine));
     String first = words.get(0);
@@ -173,9 +173,7 @@ public final class Main {
     return ExitCode.FAULT;
   }
 
-  /**
-   * The command line may be what failed, so its one word that matters here is looked up by hand.
-   */
+  /** Looks {@code --home} up by hand, as the command line may be what failed. */
   private static Optional<Path> home(String... arguments) {
     for (int at = 0; at < arguments.length; at++) {
       boolean joined = arguments[at].startsWith(ArgumentOrder.HOME + "=");

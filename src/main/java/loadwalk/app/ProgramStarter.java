@@ -95,7 +95,7 @@ final class ProgramStarter implements World {
     return walk.fill() ? fill(around, start) : run(around, start);
   }
 
-  /** Without an amplifier's file the forms are the way in; they need the screen. */
+  /** Without an amplifier's file the forms ask for one; they need the screen. */
   private int needsAmplifier(Surroundings around, NewWalk walk) {
     if (around.plain() || !TtyTerminal.isThere()) {
       err.println(Sentence.of("walk {} needs --amp FILE or --practice.", walk.sequence()));
@@ -246,7 +246,7 @@ final class ProgramStarter implements World {
     }
   }
 
-  /** A walk that another Loadwalk holds can be looked at; all else is told in a sentence. */
+  /** Shows a walk that another Loadwalk holds, or says why there is none. */
   private int withoutWalk(ProgramRunner runner) {
     String missing = "The home screen needs a terminal. For the commands, see loadwalk --help.";
     err.println(look.text(runner.program().state().notice().orElse(missing)));
@@ -290,7 +290,7 @@ final class ProgramStarter implements World {
         bell);
   }
 
-  /** The user's own tables are read at once: what is wrong in them is told before any painting. */
+  /** Reads the user's own tables at once, so that faults in them are told before any painting. */
   private static Rules rules(Surroundings around) {
     return OwnTables.rules(dataHome(around).root());
   }

@@ -5,7 +5,7 @@ import java.util.List;
 /** What a dialogue wants done. */
 public sealed interface Act {
 
-  /** Has it done. */
+  /** Hands itself to what does it. */
   <E extends Exception> void by(Doer<E> doer) throws E;
 
   /**

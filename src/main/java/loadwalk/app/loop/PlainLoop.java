@@ -147,7 +147,7 @@ public final class PlainLoop {
     }
   }
 
-  /** An entry that is not on disk is left behind only when that is said twice. */
+  /** Leaves an entry that is not on the disk behind only when told twice. */
   private boolean mayQuit() {
     if (!model().isWriting() || saidQuit) {
       return true;

@@ -252,9 +252,7 @@ public final class TerminalLoop {
     }
   }
 
-  /**
-   * A question for the cursor's place wakes the reader out of its read, so that leaving is quick.
-   */
+  /** Asks for the cursor's place: the answer wakes the reader, so that leaving is quick. */
   private static void leave(TtyTerminal terminal, Thread keys) throws IOException {
     try {
       if (keys.isAlive()) {

@@ -22,7 +22,7 @@ import loadwalk.text.Sentence;
  * each write and force also looks whether the path still leads to the file that is open.
  */
 final class FileStorage implements Storage {
-  /** Refuses to read more at once than any walk can come to, so that memory holds. */
+  /** The largest journal that is read; far more than any walk holds, and memory bears it. */
   static final long BYTES_MAX = 256L << 20;
 
   private final Path path;

@@ -18,7 +18,7 @@ import loadwalk.report.page.Picture;
 /** Hands walks to the commands that report on them, without holding any. */
 public final class KeptWalksOnDisk implements KeptWalks {
   /**
-   * The ledger's index can be made anew at any time, so it is hidden and not kept under version.
+   * The ledger's index is hidden and not under version control: it can be made anew at any time.
    */
   static final String INDEX = ".ledger-index";
 

@@ -48,7 +48,7 @@ public record WalkName(String text) {
     return text + JournalFolder.ENDING;
   }
 
-  /** Hidden and not kept under version, because it holds nothing. */
+  /** Returns a hidden name that version control leaves out: the file holds nothing. */
   String lockFile() {
     return "." + text + ".lock";
   }
