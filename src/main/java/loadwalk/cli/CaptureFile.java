@@ -54,7 +54,7 @@ public final class CaptureFile implements AutoCloseable {
     this.given = given;
   }
 
-  /** Opens a file by name; stdin ("-") is kept in a temporary file, for it may be read again. */
+  /** Opens a file by name; stdin ("-") goes to a temporary file, so that it can be read again. */
   static CaptureFile open(String name, InputStream stdin, ScopeCsv.Given given)
       throws IOException, CaptureException {
     if (name.equals("-")) {

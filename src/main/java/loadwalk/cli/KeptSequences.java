@@ -9,7 +9,7 @@ import loadwalk.sequence.SequenceReader;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
-/** What is kept in a data home, as commands that walk nothing need it. */
+/** The sequences and rules of a data home, for commands that take no walk. */
 public interface KeptSequences {
 
   /** Returns the version of Loadwalk. */

@@ -7,7 +7,7 @@ import java.util.Optional;
 import loadwalk.plan.Rules;
 import loadwalk.report.page.Picture;
 
-/** What commands that report on walks ask of the folder of sessions. */
+/** The folder of sessions, for commands that report on walks. */
 public interface KeptWalks {
 
   /** Opens the shelf of a data home. */

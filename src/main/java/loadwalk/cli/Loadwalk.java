@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** The command without a word behind it: the home screen. */
+/** Opens the home screen: the program name with no command. */
 @Command(
     name = "loadwalk",
     description = {

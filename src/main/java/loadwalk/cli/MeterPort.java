@@ -12,7 +12,7 @@ import loadwalk.bench.Meter;
 import loadwalk.meter.Identity;
 import loadwalk.meter.MeterReading;
 
-/** What the command for meters asks of the program around it. */
+/** The meters of this machine, for the command that tries and serves them. */
 public interface MeterPort {
 
   /** Asks every connected meter of a bench once; all at the same time. */

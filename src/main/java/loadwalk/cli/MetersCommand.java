@@ -260,7 +260,7 @@ public final class MetersCommand implements Callable<Integer> {
       err.println("Practice meters answer until the input ends. In another terminal run:");
       err.println(Sentence.of("loadwalk walk stereo-only --amp {} --bench {}", amp, file));
     }
-    err.println("Type here what stands on the bench: stereo 2, bridged 4, open, idle, overload.");
+    err.println("Type here what is connected: stereo 2, bridged 4, open, idle, overload.");
     err.flush();
   }
 }

@@ -17,7 +17,8 @@ import loadwalk.text.Sentence;
  * Rehearses lines on every core and prints the answers in the order of the lines.
  *
  * <p>A bounded queue holds the lines under way, so memory does not grow with the input. The printer
- * flushes whenever nothing more is under way: who feeds a line and waits gets its answer.
+ * flushes whenever nothing more is under way: a program that feeds one line and waits gets its
+ * answer.
  */
 final class RehearsalLoop implements AutoCloseable {
   private static final int UNDER_WAY_PER_CORE = 32;
@@ -50,7 +51,7 @@ final class RehearsalLoop implements AutoCloseable {
     printer.start();
   }
 
-  /** Tells whether somebody still reads the output. */
+  /** Tells whether the output is still read. */
   boolean isHeard() {
     return heard;
   }
@@ -103,9 +104,7 @@ final class RehearsalLoop implements AutoCloseable {
     err.flush();
   }
 
-  /**
-   * A line that broke is an answer too: were it the end, who feeds the lines would wait forever.
-   */
+  /** Answers even a line that broke: a program that feeds lines would wait for that answer. */
   private Optional<Rehearsals.Answer> next() throws InterruptedException {
     try {
       return underWay.take().get();

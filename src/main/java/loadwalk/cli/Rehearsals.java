@@ -17,7 +17,7 @@ import loadwalk.walk.rehearse.Rehearsal;
 import loadwalk.walk.rehearse.Rehearsal.Problem;
 
 /**
- * Rehearses lines of input, each for itself, so that lines may be taken by several threads.
+ * Rehearses lines of input, each on its own, so that several threads may take lines.
  *
  * @param sequence the sequence
  * @param version the version of Loadwalk
@@ -26,7 +26,7 @@ import loadwalk.walk.rehearse.Rehearsal.Problem;
 record Rehearsals(Sequence sequence, String version, Rules rules) {
 
   /**
-   * What a line comes to.
+   * The answer to one line.
    *
    * @param text the line to print; empty where the input line is bad or blank
    * @param complaints what is wrong with the input, a line each

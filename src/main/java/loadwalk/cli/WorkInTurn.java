@@ -10,14 +10,14 @@ import java.util.concurrent.Executors;
 import java.util.function.Function;
 
 /**
- * Does the same work on many items, on every processor, and hands back what each comes to in the
- * order of the items.
+ * Does the same work on many items, on every processor, and returns the results in the order of the
+ * items.
  *
  * <p>Only a few items are worked on ahead of the one handed back, so that memory does not grow with
- * their number and little is lost where the rest is not wanted any more.
+ * their number and little is lost when the rest is no longer wanted.
  *
  * @param <T> an item
- * @param <R> what an item comes to
+ * @param <R> the result of one item
  */
 final class WorkInTurn<T, R> implements AutoCloseable {
   private static final int AHEAD_PER_PROCESSOR = 4;
@@ -29,7 +29,7 @@ final class WorkInTurn<T, R> implements AutoCloseable {
   private final Deque<CompletableFuture<R>> underWay = new ArrayDeque<>();
 
   /**
-   * Makes the crew; its threads hold up nobody who leaves.
+   * Makes the threads; they do not keep the program from ending.
    *
    * @param items what is worked on
    * @param work the work, done by several threads at once
@@ -54,7 +54,7 @@ final class WorkInTurn<T, R> implements AutoCloseable {
   }
 
   /**
-   * Returns what the next item comes to, waiting for it.
+   * Returns the result of the next item; waits for it.
    *
    * @throws java.util.concurrent.CompletionException around what the work threw
    */

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 
-/** What commands that walk ask of the program around them; each returns an exit code. */
+/** The program around commands that walk; each method returns an exit code. */
 public interface World {
 
   /** Shows the home screen. */

@@ -3,7 +3,7 @@
  *
  * <pre>
  *  words ──Loadwalk──> one Command a file ──> an exit code (ExitCode)
- *                          └─ asks World, Shelves, MeterRoom for what lies outside
+ *                          └─ asks World, KeptWalks, KeptSequences, MeterPort
  * </pre>
  *
  * <p>A command reads its options, asks for what it needs through an interface, prints, and returns
