@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.zip.CRC32C;
 import loadwalk.journal.KeepResult.Kept;
 import loadwalk.journal.KeepResult.NotKept;
+import loadwalk.text.Sentence;
 
 /**
  * Appends records to a journal, each forced to the disk before it counts.
@@ -124,13 +125,11 @@ public final class JournalWriter implements Closeable {
       return new NotKept(fault.kind(), fault.getMessage());
     }
     return new NotKept(
-        FaultKind.BROKEN, "The journal could not be written: " + e.getMessage() + ".");
+        FaultKind.BROKEN, Sentence.of("The journal could not be written: {}.", e.getMessage()));
   }
 
   private static StorageFault changed() {
     return new StorageFault(
-        FaultKind.CHANGED,
-        "The journal was changed by another program; nothing was written.",
-        null);
+        FaultKind.CHANGED, "Another program changed the journal; nothing was written.", null);
   }
 }

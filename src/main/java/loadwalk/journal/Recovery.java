@@ -13,6 +13,7 @@ import loadwalk.journal.Recovered.Damaged.Kind;
 import loadwalk.journal.Recovered.Refused;
 import loadwalk.journal.Recovered.TornTail;
 import loadwalk.journal.Recovered.Whole;
+import loadwalk.text.Sentence;
 
 /**
  * Reads the bytes of a journal and decides what they are worth.
@@ -51,29 +52,37 @@ public final class Recovery {
       case TORN, TORN_AT_BIRTH ->
           new TornTail(reading.sound, reading.soundBytes, bytes.length, torn(reading, bytes));
       case NEWER -> new Refused(true, newer(reading));
-      case ALIEN, STRANGE -> new Refused(false, "This file is not a journal of Loadwalk.");
-      case RUIN, RUIN_AT_BIRTH -> reading.damaged(Kind.RUIN, "cannot be read to the end", bytes);
-      case HOLE -> reading.damaged(Kind.HOLE, "holds lines that cannot be read", bytes);
-      case REPEATED -> reading.damaged(Kind.REPEATED, "holds a record twice", bytes);
-      case REORDERED -> reading.damaged(Kind.REORDERED, "has records out of order", bytes);
-      case GAP -> reading.damaged(Kind.GAP, "lacks a record", bytes);
+      case ALIEN, STRANGE -> new Refused(false, "This file is not a Loadwalk journal.");
+      case RUIN, RUIN_AT_BIRTH ->
+          reading.damaged(
+              Kind.RUIN, "The journal is damaged: it cannot be read to the end.", bytes);
+      case HOLE ->
+          reading.damaged(Kind.HOLE, "The journal is damaged: some lines cannot be read.", bytes);
+      case REPEATED ->
+          reading.damaged(Kind.REPEATED, "The journal is damaged: it holds a record twice.", bytes);
+      case REORDERED ->
+          reading.damaged(
+              Kind.REORDERED, "The journal is damaged: its records are out of order.", bytes);
+      case GAP -> reading.damaged(Kind.GAP, "The journal is damaged: it lacks a record.", bytes);
     };
   }
 
   private static String newer(Reading reading) {
-    return "This journal was written by a newer Loadwalk (format "
-        + Body.format(reading.sound.get(0).body())
-        + "); this one reads up to "
-        + Body.FORMAT
-        + ".";
+    return Sentence.of(
+        "A newer Loadwalk wrote this journal, in format {}. This one reads up to {}.",
+        Body.format(reading.sound.get(0).body()),
+        Body.FORMAT);
   }
 
   private static String torn(Reading reading, byte[] bytes) {
     long length = bytes.length - reading.soundBytes;
     boolean ended = bytes[bytes.length - 1] == Framing.LINE_FEED;
-    return String.format(
-        "The last line of the journal %s: %d bytes after record %d, from byte %d, are not used.",
-        ended ? "does not check, the disk or an interrupted write spoiled it" : "was cut off",
+    return Sentence.of(
+        ended
+            ? "The last line of the journal does not check; the disk or an interrupted write"
+                + " spoiled it. {} bytes after record {}, from byte {}, are not used."
+            : "The last line of the journal was cut off. {} bytes after record {}, from byte {},"
+                + " are not used.",
         length,
         reading.sound.size(),
         reading.soundBytes);
@@ -141,10 +150,12 @@ public final class Recovery {
 
     Damaged damaged(Kind kind, String what, byte[] bytes) {
       String why =
-          String.format(
-              "The journal is damaged: it %s. Its %d records before byte %d are good, %d behind it"
-                  + " check but are not used.",
-              what, sound.size(), soundBytes, beyond.size());
+          Sentence.of(
+              "{} Its {} records before byte {} are good; {} after it check but are not used.",
+              what,
+              sound.size(),
+              soundBytes,
+              beyond.size());
       return new Damaged(sound, soundBytes, bytes.length, beyond, kind, why);
     }
   }

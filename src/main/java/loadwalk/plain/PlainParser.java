@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
+import loadwalk.text.Sentence;
 import loadwalk.view.state.Waves;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
@@ -89,7 +90,7 @@ public final class PlainParser {
       case "retry":
         return PlainAnswer.want(new Intent.Retry());
       default:
-        return PlainAnswer.say("«" + shown(word) + "» is no word of plain mode; type help.");
+        return PlainAnswer.say(Sentence.of("«{}» is not a command; type help.", shown(word)));
     }
   }
 

@@ -17,7 +17,7 @@ import loadwalk.wave.file.CsvUnits;
 final class PlainWave {
   private static final String FORM =
       "Type: wave FILE full-scale VOLTS divider RATIO, or wave FILE known VOLTS; percent,"
-          + " channel, time-unit and volt-unit may follow. A name with gaps stands in \"quotes\".";
+          + " channel, time-unit and volt-unit may follow. Put a name with spaces in \"quotes\".";
   private static final Map<String, Unit> WORDS =
       Map.of(
           "full-scale", Unit.VOLT,

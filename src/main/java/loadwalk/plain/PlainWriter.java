@@ -12,8 +12,10 @@ import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Model;
+import loadwalk.walk.PausedWalk;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
@@ -33,20 +35,23 @@ public record PlainWriter(Printer printer) {
     after
         .keepProblem()
         .filter(why -> !Optional.of(why).equals(before.keepProblem()))
-        .ifPresent(why -> lines.add("NOT ON DISK: " + why + " The walk holds. Type retry."));
+        .ifPresent(
+            why -> lines.add(Sentence.of("NOT ON DISK: {} The walk holds. Type retry.", why)));
     after.message().filter(m -> !after.message().equals(before.message())).ifPresent(lines::add);
     if (after.isStopped() && !before.isStopped()) {
-      lines.add("STOP. OUTPUT DOWN, SUPPLY OFF. When that is done: because REASON.");
+      lines.add(
+          "STOP. OUTPUT DOWN, SUPPLY OFF. When that is done, say why: because REASON. The step must"
+              + " be briefed and armed again.");
     }
     for (PlannedStep planned : after.state().plan()) {
       step(planned, before.state(), after.state(), lines);
     }
     after.state().notes().stream()
         .skip(before.state().notes().size())
-        .forEach(note -> lines.add("kept note: " + note.text()));
+        .forEach(note -> lines.add(Sentence.of("kept note: {}", note.text())));
     hold(before.state().hold(), after.state().hold(), lines);
     if (after.state().isFinished() && !before.state().isFinished()) {
-      lines.add("Every step is done. Type sheet to see the sheet, quit to leave.");
+      lines.add("Every step is done. Type sheet to see the sheet, or quit.");
     }
     return lines;
   }
@@ -56,7 +61,7 @@ public record PlainWriter(Printer printer) {
       return;
     }
     if (after == Hold.PAUSED) {
-      lines.add("Paused; all that was entered is on disk. Type go-on, or quit.");
+      lines.add(Sentence.of("Paused. {} Type go-on, or quit.", PausedWalk.TOLD));
     } else if (after == Hold.RUNNING) {
       lines.add("The walk goes on.");
     }
@@ -68,21 +73,20 @@ public record PlainWriter(Printer printer) {
     entries(planned.id(), was, now, lines);
     said(planned.id(), was, now).forEach(lines::add);
     if (now.liftReason().isPresent() && was.liftReason().isEmpty()) {
-      lines.add("Halt lifted: " + now.liftReason().get() + ". " + start(after, planned));
+      lines.add(Sentence.of("Halt lifted: {}. {}", now.liftReason().get(), start(after, planned)));
     }
     if (!now.brief().equals(was.brief()) && now.status() == Status.BRIEFED) {
       lines.addAll(brief(after, planned));
     }
     boolean moved = was.status() != now.status();
     if (moved && now.status() == Status.RUNNING) {
-      lines.add(planned.id() + " is running. Readings: " + asks(after, planned));
+      lines.add(running(after, planned));
     } else if (moved && now.status().isOver()) {
+      String word = now.status().word();
       lines.add(
-          planned.id()
-              + " "
-              + now.status().word()
-              + now.reason().map(why -> ": " + why).orElse("")
-              + ".");
+          now.reason()
+              .map(why -> Sentence.of("{} {}: {}.", planned.id(), word, why))
+              .orElseGet(() -> Sentence.of("{} {}.", planned.id(), word)));
     }
   }
 
@@ -92,14 +96,14 @@ public record PlainWriter(Printer printer) {
     for (ReadingId reading : now.entries().keySet()) {
       Optional<String> why = now.latest(reading).flatMap(Entry::stoodBy);
       if (why.isPresent() && !why.equals(was.latest(reading).flatMap(Entry::stoodBy))) {
-        lines.add("stood by " + id + " " + reading.key() + ": " + why.get());
+        lines.add(Sentence.of("stood by {} {}: {}", id, reading.key(), why.get()));
       }
     }
     if (now.pairs().size() > was.pairs().size()) {
-      lines.add("kept " + id + " pair " + now.pairs().size());
+      lines.add(Sentence.of("kept {} pair {}", id, now.pairs().size()));
     }
     if (now.criterion() != was.criterion()) {
-      lines.add(id + ", output was read " + now.criterion().text());
+      lines.add(Sentence.of("{}, output was read {}", id, now.criterion().text()));
     }
     return lines;
   }
@@ -115,14 +119,12 @@ public record PlainWriter(Printer printer) {
     int number = state.plan().indexOf(planned) + 1;
     lines.add("");
     lines.add(
-        "Step "
-            + number
-            + " of "
-            + state.plan().size()
-            + ", "
-            + planned.id()
-            + ", brief: "
-            + brief.verdict().word().toUpperCase(Locale.ROOT));
+        Sentence.of(
+            "Step {} of {}, {}, brief: {}",
+            number,
+            state.plan().size(),
+            planned.id(),
+            brief.verdict().word().toUpperCase(Locale.ROOT)));
     planned.instruction(state.context(planned)).lines().forEach(line -> lines.add("  " + line));
     for (Caution caution : brief.cautions()) {
       lines.add("  " + caution.gravity().word().toUpperCase(Locale.ROOT) + ": " + caution.text());
@@ -130,10 +132,10 @@ public record PlainWriter(Printer printer) {
     for (Map.Entry<ReadingId, Band> e : brief.readings().entrySet()) {
       Band band = e.getValue();
       lines.add(
-          "  forecast "
-              + e.getKey().key()
-              + " "
-              + printer.range(band.low(), band.high(), e.getKey().unit()));
+          Sentence.of(
+              "  forecast {} {}",
+              e.getKey().key(),
+              printer.range(band.low(), band.high(), e.getKey().unit())));
     }
     lines.add("  " + brief.basis());
     lines.add("  " + start(state, planned));
@@ -145,15 +147,17 @@ public record PlainWriter(Printer printer) {
       return "Type lift REASON, or skip REASON.";
     }
     return Gate.needsArming(state, planned)
-        ? "To arm, type arm and the load in ohms that is really connected."
+        ? "To arm, type arm and the load that is really connected, in ohms."
         : "Type begin.";
   }
 
-  private static String asks(WalkState state, PlannedStep planned) {
-    List<ReadingId> readings = planned.readings(state.context(planned));
-    return readings.isEmpty()
-        ? "none; type done."
-        : String.join(", ", readings.stream().map(ReadingId::key).toList()) + "; then done.";
+  private static String running(WalkState state, PlannedStep planned) {
+    List<String> keys =
+        planned.readings(state.context(planned)).stream().map(ReadingId::key).toList();
+    return keys.isEmpty()
+        ? Sentence.of("{} is running. It takes no readings; type done.", planned.id())
+        : Sentence.of(
+            "{} is running. Readings: {}; then done.", planned.id(), String.join(", ", keys));
   }
 
   private void entries(String id, StepState was, StepState now, List<String> lines) {
@@ -176,51 +180,53 @@ public record PlainWriter(Printer printer) {
   }
 
   private String entry(String id, ReadingId reading, Entry entry, StepState step) {
-    String range =
-        step.brief()
-            .flatMap(b -> b.band(reading))
-            .map(
-                b ->
-                    ", forecast "
-                        + printer.range(b.low(), b.high(), reading.unit())
-                        + (b.holds(entry.value()) ? ", inside" : ", outside"))
-            .orElse("");
-    return "kept "
-        + id
-        + " "
-        + reading.key()
-        + " "
-        + printer.reading(entry.value(), reading.unit(), entry.resolution())
-        + range;
+    String value = printer.reading(entry.value(), reading.unit(), entry.resolution());
+    Optional<Band> band = step.brief().flatMap(b -> b.band(reading));
+    if (band.isEmpty()) {
+      return Sentence.of("kept {} {} {}", id, reading.key(), value);
+    }
+    return Sentence.of(
+        band.get().holds(entry.value())
+            ? "kept {} {} {}, inside the forecast {}"
+            : "kept {} {} {}, outside the forecast {}",
+        id,
+        reading.key(),
+        value,
+        printer.range(band.get().low(), band.get().high(), reading.unit()));
   }
 
   private static String doubt(Doubt doubt, ReadingId reading) {
-    return "DOUBT on "
-        + reading.key()
-        + ": "
-        + doubt.question()
-        + doubt.text()
-        + " "
-        + doubt.lookAt()
-        + doubt
-            .earlierStep()
-            .map(earlier -> " Type amend " + earlier + " READING VALUE, then enter this again, ")
-            .orElse(" Enter it again, ")
-        + "or type stand "
-        + reading.key()
-        + " REASON.";
+    String key = reading.key();
+    Optional<String> earlier = doubt.earlierStep();
+    return earlier.isPresent()
+        ? Sentence.of(
+            "DOUBT on {}: {}{} {} Type amend {} READING VALUE, then enter this again, or type stand"
+                + " {} REASON.",
+            key,
+            doubt.question(),
+            doubt.text(),
+            doubt.lookAt(),
+            earlier.get(),
+            key)
+        : Sentence.of(
+            "DOUBT on {}: {}{} {} Enter it again, or type stand {} REASON.",
+            key,
+            doubt.question(),
+            doubt.text(),
+            doubt.lookAt(),
+            key);
   }
 
   /** Returns the words plain mode knows. */
   public static List<String> help() {
     return List.of(
-        "READING VALUE        as in outputVolts 13.4 V; volts and watts stand for each other",
+        "READING VALUE        as in outputVolts 13.4 V; output in volts or in watts",
         "begin                start a clear step",
         "arm OHMS             start a heed step: the load that is really connected",
-        "lift REASON          lift a halt; printed on the sheet",
+        "lift REASON          lift a halt; the sheet prints the reason",
         "done                 finish the step            early REASON  end a warm-up early",
-        "stand READING REASON stand by a doubted reading",
-        "amend STEP READING VALUE",
+        "stand READING REASON stand by a doubted reading; the sheet prints the reason",
+        "amend STEP READING VALUE   correct a reading of another step",
         "criterion thd-limit | clipping-onset | below-limit",
         "pair VOLTS THD       volts and THD read together near the limit",
         "wave FILE full-scale VOLTS divider RATIO   output and THD from a captured wave; also known"
@@ -229,7 +235,8 @@ public record PlainWriter(Printer printer) {
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
         "fill                 take the readings of the connected or practice meters",
-        "While a step runs, connected meters of supply amps and volts are watched against the",
-        "brief; what is out of it is told at once, with its number. Loadwalk switches nothing.");
+        "retry                write again what is not on disk",
+        "While a step runs, connected supply meters are watched against the brief. A reading",
+        "outside it is reported at once, with its number. Loadwalk switches nothing.");
   }
 }

@@ -11,6 +11,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.WalkState;
 
 /** Makes the brief of a step from all that is known before it. */
@@ -36,8 +37,8 @@ public final class Briefing {
   private static Forecast withoutLoad(PlannedStep planned) {
     String basis =
         planned.step().repeats().isPresent()
-            ? "No step has been measured that could be rechecked."
-            : "No load is driven at the limit in this step, so nothing is forecast.";
+            ? "There is no measured step to recheck yet."
+            : "This step drives no load at the limit, so there is no forecast.";
     return new Forecast(
         planned.id(), LEVEL, Map.of(), Forecast.Demand.unknown(), List.of(), Verdict.CLEAR, basis);
   }
@@ -52,11 +53,10 @@ public final class Briefing {
                 new Caution(
                     "doubt-open",
                     Verdict.HEED,
-                    "A doubt on "
-                        + d.stepId()
-                        + ", "
-                        + d.reading().label()
-                        + ", has no answer yet; a heavy step is held until it has.",
+                    Sentence.of(
+                        "The doubt on {}, {}, is not answered yet. Heavy steps wait until it is.",
+                        d.stepId(),
+                        d.reading().label()),
                     1));
   }
 

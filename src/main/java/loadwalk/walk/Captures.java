@@ -9,6 +9,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.result.Criterion;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Capture;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Instrument;
@@ -30,7 +31,7 @@ final class Captures {
             .map(planned -> planned.readings(state.context(planned)))
             .orElse(List.of());
     if (!asked.contains(ReadingId.OUTPUT_VOLTS)) {
-      return Next.refused(model, "The step " + take.step() + " takes no output from a wave.");
+      return Next.refused(model, Sentence.of("{} takes no output from a wave.", take.step()));
     }
     Capture capture = take.capture();
     Map<ReadingId, String> texts = new LinkedHashMap<>();
@@ -46,23 +47,21 @@ final class Captures {
     Optional<Criterion> criterion = criterion(capture, limit, step.criterion());
     criterion.ifPresent(c -> before.add(new Fact.CriterionSet(take.step(), c)));
     String told =
-        told(capture) + criterion.map(c -> " It counts as read " + c.text() + ".").orElse("");
+        criterion
+            .map(c -> Sentence.of("{} It counts as read {}.", told(capture), c.text()))
+            .orElseGet(() -> told(capture));
     return entries.enter(model.saying(told), take.step(), texts, instruments, before);
   }
 
   private static String told(Capture capture) {
-    String thd =
-        capture.thdPercent().isPresent()
-            ? " at "
-                + Printer.UTF8.value(capture.thdPercent().getAsDouble(), Unit.PERCENT, 3)
-                + " THD"
-            : "";
-    return "Taken from "
-        + capture.file()
-        + ": "
-        + Printer.UTF8.value(capture.volts(), Unit.VOLT, 4)
-        + thd
-        + ".";
+    String volts = Printer.UTF8.value(capture.volts(), Unit.VOLT, 4);
+    return capture.thdPercent().isPresent()
+        ? Sentence.of(
+            "Taken from {}: {} at {} THD.",
+            capture.file(),
+            volts,
+            Printer.UTF8.value(capture.thdPercent().getAsDouble(), Unit.PERCENT, 3))
+        : Sentence.of("Taken from {}: {}.", capture.file(), volts);
   }
 
   /** Returns at what the wave shows the output was read, where the step says otherwise. */

@@ -17,6 +17,7 @@ import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Instrument;
 import loadwalk.walk.fact.StepState;
@@ -56,7 +57,7 @@ public final class Entries {
     Optional<PlannedStep> planned = state.planned(stepId);
     Optional<Target> target = planned.flatMap(p -> Targets.of(state, p));
     if (target.isEmpty()) {
-      return Next.refused(model, "The step " + stepId + " takes no readings.");
+      return Next.refused(model, Sentence.of("{} takes no readings.", stepId));
     }
     Map<ReadingId, Typed.Number> numbers = new LinkedHashMap<>();
     Map<ReadingId, String> kept = new LinkedHashMap<>();
@@ -65,7 +66,8 @@ public final class Entries {
       Typed typed =
           refusal.<Typed>map(Typed.Problem::new).orElseGet(() -> parse(e.getKey(), e.getValue()));
       if (typed.problem().isPresent()) {
-        return Next.refused(model, e.getKey().label() + ": " + typed.problem().get());
+        return Next.refused(
+            model, Sentence.of("{}: {}", e.getKey().label(), typed.problem().get()));
       }
       Typed.Number number = typed.number().orElseThrow();
       ReadingId id = inUnit(e.getKey(), number.unit());
@@ -88,7 +90,8 @@ public final class Entries {
     if (step.status() == Status.RUNNING || step.status() == Status.DONE) {
       return Optional.empty();
     }
-    return Optional.of("the step is " + step.status().word() + "; start it before readings go in");
+    return Optional.of(
+        step.status() == Status.SKIPPED ? "the step was skipped" : "start the step first");
   }
 
   /** Reads what was typed for a reading; output volts and watts stand for each other. */
@@ -103,8 +106,8 @@ public final class Entries {
     }
     return new Typed.Problem(
         id == ReadingId.SINK_CELSIUS
-            ? "nothing is colder than -273.15 °C; look at the thermometer's leads and unit"
-            : "a reading below zero is not taken; look at the meter's leads");
+            ? "nothing is colder than -273.15 °C; check the thermometer's leads and unit"
+            : "a reading cannot be below zero; check the meter's leads");
   }
 
   private static ReadingId inUnit(ReadingId id, Unit unit) {

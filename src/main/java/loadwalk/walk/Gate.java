@@ -6,7 +6,10 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
@@ -29,14 +32,14 @@ public final class Gate {
   static Optional<String> refusal(WalkState state, StartOverride override) {
     Optional<PlannedStep> current = state.current();
     if (current.isEmpty()) {
-      return Optional.of("Every step is done; nothing is left to start.");
+      return Optional.of("Every step is done.");
     }
     StepState step = state.step(current.get().id());
     if (step.status() == Status.RUNNING) {
-      return Optional.of(current.get().id() + " is running already.");
+      return Optional.of(Sentence.of("{} is already running.", current.get().id()));
     }
     if (step.status() != Status.BRIEFED || step.brief().isEmpty()) {
-      return Optional.of(current.get().id() + " has no brief yet.");
+      return Optional.of(Sentence.of("{} has no brief yet.", current.get().id()));
     }
     return haltRefusal(step)
         .or(() -> doubtRefusal(state, current.get(), step).filter(why -> holds(override)))
@@ -52,7 +55,7 @@ public final class Gate {
     if (brief.verdict() != Verdict.HALT || step.liftReason().isPresent()) {
       return Optional.empty();
     }
-    return Optional.of("Halt: do not connect this. It can be lifted only with a typed reason.");
+    return Optional.of("Halt: do not connect this. Only a typed reason lifts it.");
   }
 
   private static Optional<String> doubtRefusal(
@@ -66,16 +69,15 @@ public final class Gate {
     return open.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Held: answer the doubt on "
-                + open.get(0).stepId()
-                + ", "
-                + open.get(0).reading().label()
-                + ", first.");
+            Sentence.of(
+                "Held: answer the doubt on {}, {}, first.",
+                open.get(0).stepId(),
+                open.get(0).reading().label()));
   }
 
   private static Optional<String> armRefusal(WalkState state, PlannedStep planned, StepState step) {
     return needsArming(state, planned) && step.armedOhms().isEmpty()
-        ? Optional.of("Type the load in ohms that is really connected.")
+        ? Optional.of("Type the load that is really connected, in ohms.")
         : Optional.empty();
   }
 
@@ -107,12 +109,10 @@ public final class Gate {
       return Optional.empty();
     }
     return Optional.of(
-        "The step wants "
-            + target.mode().word()
-            + " "
-            + target.ohms()
-            + " Ω and "
-            + typedOhms
-            + " Ω was typed: look at the wiring before anything is switched on.");
+        Sentence.of(
+            "The step needs {} {}, but you typed {}. Check the wiring before you switch on.",
+            target.mode().word(),
+            Printer.UTF8.exact(target.ohms(), Unit.OHM),
+            Printer.UTF8.exact(typedOhms, Unit.OHM)));
   }
 }

@@ -5,7 +5,12 @@ import java.util.List;
 import loadwalk.walk.fact.Fact;
 
 /** Takes what sets a paused or stopped walk going again. */
-final class PausedWalk {
+public final class PausedWalk {
+  /** Tells what can be done with a paused walk. */
+  public static final String TOLD =
+      "Everything entered is on disk. You can leave the walk now and resume it another day. Never"
+          + " leave a powered amplifier alone.";
+
   static final String NOTHING_HELD = "Nothing is paused or stopped.";
 
   private PausedWalk() {}

@@ -15,6 +15,7 @@ import loadwalk.result.TakenReading;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Capture;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
@@ -84,7 +85,9 @@ public final class Results {
   }
 
   private static TakenReading.Captured calibration(Capture capture) {
-    String which = capture.calibration() + ", " + capture.voltsPerUnit() + " V per unit";
+    String which =
+        Sentence.of(
+            "{}, {} V per unit", capture.calibration(), String.valueOf(capture.voltsPerUnit()));
     return new TakenReading.Captured(which, capture.calibrationU());
   }
 

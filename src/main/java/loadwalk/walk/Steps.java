@@ -13,6 +13,7 @@ import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
 import loadwalk.result.LimitPair;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Instrument;
@@ -65,7 +66,7 @@ final class Steps {
     Optional<Target> target = Targets.of(model.state(), planned);
     StepState step = model.state().step(planned.id());
     if (target.isEmpty() || step.status() != Status.BRIEFED) {
-      return Next.refused(model, planned.id() + " is not waiting to be armed.");
+      return Next.refused(model, Sentence.of("{} is not waiting to be armed.", planned.id()));
     }
     boolean needsArming = Gate.needsArming(model.state(), planned);
     if (!needsArming && (text.isBlank() || !Gate.loads(target.get()))) {
@@ -100,7 +101,7 @@ final class Steps {
       return Next.refused(model, "There is no halt to lift.");
     }
     if (isTooShort(reason)) {
-      return Next.refused(model, "A halt is lifted only with a reason in words.");
+      return Next.refused(model, "Give a reason in words to lift a halt.");
     }
     List<String> codes =
         step.brief().orElseThrow().cautions().stream()
@@ -117,7 +118,7 @@ final class Steps {
       return Next.refused(model, "There is no open doubt on that reading.");
     }
     return isTooShort(stand.reason())
-        ? Next.refused(model, "Say in words why the reading stands.")
+        ? Next.refused(model, "Say in words why you stand by the reading.")
         : Next.keeping(
             model,
             List.of(new Fact.StoodBy(stand.step(), stand.reading(), stand.reason().strip())));
@@ -126,7 +127,7 @@ final class Steps {
   static Next addPair(Model model, Intent.AddPair pair) {
     Optional<String> early = Entries.refusal(model.state().step(pair.step()));
     if (early.isPresent()) {
-      return Next.refused(model, "The pair is not kept: " + early.get() + ".");
+      return Next.refused(model, Sentence.of("The pair is not kept: {}.", early.get()));
     }
     Typed volts = EntryParser.parse(pair.voltsText(), Unit.VOLT);
     Typed thd = EntryParser.parse(pair.thdText(), Unit.PERCENT);
@@ -138,14 +139,14 @@ final class Steps {
     double t = thd.number().orElseThrow().value();
     return v > 0 && t > 0
         ? Next.keeping(model, List.of(new Fact.PairAdded(pair.step(), new LimitPair(v, t))))
-        : Next.refused(model, "Volts and THD of a pair must both be above zero.");
+        : Next.refused(model, "Both the volts and the THD of a pair must be above zero.");
   }
 
   Next finish(Model model, PlannedStep planned) {
     StepState step = model.state().step(planned.id());
     boolean confirmed = planned.step().isConfirmed() && step.status() == Status.BRIEFED;
     if (step.status() != Status.RUNNING && !confirmed) {
-      return Next.refused(model, planned.id() + " is not running.");
+      return Next.refused(model, Sentence.of("{} is not running.", planned.id()));
     }
     Optional<String> missing = missing(model, planned);
     if (missing.isPresent()) {
@@ -175,7 +176,7 @@ final class Steps {
         .flatMap(t -> planned.step().required().stream())
         .filter(id -> !isIn(step, id))
         .findFirst()
-        .map(id -> "Enter the " + id.label() + " first, or skip the step with a reason.");
+        .map(id -> Sentence.of("Enter the {} first, or skip the step with a reason.", id.label()));
   }
 
   private static Optional<String> warmMissing(WarmClock.Steadiness now) {
@@ -184,9 +185,9 @@ final class Steps {
     }
     return Optional.of(
         now.clockDone()
-            ? "The heatsink is still warming faster than counts as steady; wait, or end early with"
-                + " a reason."
-            : "The warm-up clock has not run out; wait, or end early with a reason.");
+            ? "The heatsink is not steady: it is still warming too fast. Wait, or end early with a"
+                + " reason."
+            : "The warm-up time is not up. Wait, or end early with a reason.");
   }
 
   private static boolean isIn(StepState step, ReadingId id) {
@@ -200,7 +201,7 @@ final class Steps {
       return Next.refused(model, "No warm-up is running.");
     }
     return isTooShort(reason)
-        ? Next.refused(model, "A warm-up ends early only with a reason in words.")
+        ? Next.refused(model, "Give a reason in words to end a warm-up early.")
         : Next.keeping(
             model,
             List.of(
@@ -211,7 +212,7 @@ final class Steps {
 
   static Next skip(Model model, PlannedStep planned, String reason) {
     if (isTooShort(reason) && !planned.step().isOptional()) {
-      return Next.refused(model, "A step is skipped only with a reason in words.");
+      return Next.refused(model, "Give a reason in words to skip this step.");
     }
     String why = reason.isBlank() ? "optional" : reason.strip();
     return Next.keeping(model, List.of(new Fact.Skipped(planned.id(), why)));
@@ -225,7 +226,7 @@ final class Steps {
             .filter(p -> p.step().warmUp().isPresent())
             .reduce((first, second) -> second);
     return warm.isEmpty()
-        ? Next.refused(model, "This sequence has no warm-up before " + planned.id() + ".")
+        ? Next.refused(model, Sentence.of("This sequence has no warm-up before {}.", planned.id()))
         : Next.keeping(model, List.of(new Fact.WarmAgain(warm.get().id())));
   }
 
@@ -241,7 +242,7 @@ final class Steps {
       return Next.refused(model, "Type the path of a PNG or JPEG, then what it shows.");
     }
     if (isTooShort(attach.caption())) {
-      return Next.refused(model, "Say behind the path, in words, what the photo shows.");
+      return Next.refused(model, "After the path, say in words what the photo shows.");
     }
     String walk = model.state().opened().walk();
     return Next.quiet(model).and(new Effect.KeepPhoto(walk, attach.path(), attach.caption()));

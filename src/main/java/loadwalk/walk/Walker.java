@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Stamped;
 import loadwalk.walk.fact.StepState;
@@ -43,9 +44,10 @@ public final class Walker {
   /** Takes an intent that waits its turn: for the disk, then for a walk that goes on. */
   Next intended(Model model, Intent.InTurn intent) {
     if (model.isWriting()) {
-      String why = model.keepProblem().orElse("it is being written");
+      String why = model.keepProblem().orElse("It is being written.");
       return Next.refused(
-          model, "The last entry is not on disk yet (" + why + "); nothing goes on until it is.");
+          model,
+          Sentence.of("The last entry is not on disk yet. {} The walk waits until it is.", why));
     }
     return switch (model.state().hold()) {
       case STOPPED -> intent.whileStopped(model);

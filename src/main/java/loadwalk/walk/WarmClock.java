@@ -7,6 +7,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.numeric.LinearFit;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.WarmUp;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.StepState;
@@ -103,13 +104,17 @@ public final class WarmClock {
 
   static Fact cooled(String stepId, double gapSeconds) {
     if (gapSeconds > LONGEST_GAP_SECONDS) {
-      return new Fact.Cooled(stepId, unknowable("was set forward by more than a year"));
+      return new Fact.Cooled(
+          stepId,
+          "The wall clock was set forward by more than a year, so there is no telling how long the"
+              + " amplifier cooled. Take it as cold and warm it up again before a heavy step.");
     }
-    String sentence =
-        "The walk was out of sight for "
-            + duration(gapSeconds)
-            + ": the amplifier has cooled. Warm it up again before a heavy step.";
-    return new Fact.Cooled(stepId, sentence);
+    return new Fact.Cooled(
+        stepId,
+        Sentence.of(
+            "The walk stood still for {}: the amplifier has cooled. Warm it up again before a heavy"
+                + " step.",
+            duration(gapSeconds)));
   }
 
   /** Returns the fact that the amplifier cooled while nobody watched, where it must be so. */
@@ -120,15 +125,12 @@ public final class WarmClock {
     }
     return Optional.of(
         gap < 0
-            ? new Fact.Cooled(state.currentId(), unknowable("went backwards since the last record"))
+            ? new Fact.Cooled(
+                state.currentId(),
+                "The wall clock went backwards since the last record, so there is no telling how"
+                    + " long the amplifier cooled. Take it as cold and warm it up again before a"
+                    + " heavy step.")
             : cooled(state.currentId(), gap));
-  }
-
-  private static String unknowable(String what) {
-    return "The wall clock "
-        + what
-        + ", so nobody can tell how long the amplifier stood: take it as cold and warm it up again"
-        + " before a heavy step.";
   }
 
   /** Tells whether there is warmth that can be lost: some warm-up, and steps left that need it. */
@@ -185,6 +187,8 @@ public final class WarmClock {
 
   private static String duration(double seconds) {
     long minutes = Math.round(seconds / 60);
-    return minutes < 120 ? minutes + " minutes" : Math.round(minutes / 60.0) + " hours";
+    return minutes < 120
+        ? Sentence.of("{} minutes", minutes)
+        : Sentence.of("{} hours", Math.round(minutes / 60.0));
   }
 }

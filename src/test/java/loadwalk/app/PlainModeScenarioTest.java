@@ -149,8 +149,8 @@ class PlainModeScenarioTest {
     Ran ran = run("C", slip, "walk", "stereo-only", "--practice", "--plain");
     assertTrue(ran.out().contains("DOUBT on outputVolts"), ran::out);
     assertEquals(3, ran.code(), ran.out());
-    assertEquals(2, count(ran.out(), "stereo-4 is running already."), ran::out);
-    assertTrue(ran.out().contains("is no word of plain mode"), ran::out);
+    assertEquals(2, count(ran.out(), "stereo-4 is already running."), ran::out);
+    assertTrue(ran.out().contains("is not a command; type help"), ran::out);
     assertTrue(ran.out().contains("That line is longer than 4000 characters"), ran::out);
     Ran resumed =
         run("C", "stand outputVolts the probe divides by ten\nquit\n", "resume", "--plain");

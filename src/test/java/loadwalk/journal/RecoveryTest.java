@@ -123,7 +123,7 @@ class RecoveryTest {
     assertEquals(sound.length, tail.soundBytes());
     assertEquals(sound.length + 20, tail.endByte());
     assertEquals(
-        "The last line of the journal was cut off: 20 bytes after record 2, from byte "
+        "The last line of the journal was cut off. 20 bytes after record 2, from byte "
             + sound.length
             + ", are not used.",
         tail.why());
@@ -191,15 +191,15 @@ class RecoveryTest {
     assertEquals(
         new Refused(
             true,
-            "This journal was written by a newer Loadwalk (format loadwalk-journal/2); this one"
-                + " reads up to loadwalk-journal/1."),
+            "A newer Loadwalk wrote this journal, in format loadwalk-journal/2. This one reads up"
+                + " to loadwalk-journal/1."),
         Recovery.read(bytes));
     assertTrue(Recovery.read(bytes).told().orElseThrow().contains("newer Loadwalk"));
   }
 
   @Test
   void read_ofWhatIsNoJournal_isRefused() {
-    Refused strange = new Refused(false, "This file is not a journal of Loadwalk.");
+    Refused strange = new Refused(false, "This file is not a Loadwalk journal.");
     assertEquals(strange, Recovery.read(text("hello")));
     assertEquals(strange, Recovery.read(text("hello\nworld\n")));
     assertEquals(strange, Recovery.read(new byte[] {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF}));

@@ -21,7 +21,7 @@ class ColdNightScenarioTest {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour().press("F5").sees("PAUSED");
     bench.clocks().goOn(10 * 3600);
     bench.tick().sees("PAUSED").press("Enter");
-    bench.sees("stereo-4 brief: HEED", "out of sight for 10 hours", "has cooled");
+    bench.sees("stereo-4 brief: HEED", "stood still for 10 hours", "has cooled");
     bench.press("F7").sees(">warm-up", "warm-up brief").press("Enter").seesLeft(15, 0);
     bench.press("wait:15", "Enter").sees("✓warm-up", "stereo-4 brief").seesNot("has cooled");
     assertEquals(1, cooled(bench));
@@ -32,7 +32,7 @@ class ColdNightScenarioTest {
   void machineAsleepAtABrief_andInALoadedStep_isNoticedAtTheNextTick() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.clocks().setForward(3600);
-    bench.tick().sees("stereo-4 brief: HEED", "out of sight for 60 minutes");
+    bench.tick().sees("stereo-4 brief: HEED", "stood still for 60 minutes");
     bench.press("text:4", "Enter", "text:2").sees("stereo-4 running");
     bench.clocks().goOn(3600);
     bench.tick().sees("stereo-4 brief: HEED").press("Enter").seesNot("stereo-4 running");

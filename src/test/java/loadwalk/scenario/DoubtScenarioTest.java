@@ -45,7 +45,7 @@ class DoubtScenarioTest {
   void standingBy_needsWords_andIsShownWithTheReading() {
     BenchSide bench = doubted();
     bench.press("F7").sees("Why does the doubted reading stand?");
-    bench.press("text:..", "Enter").sees("Say in words why the reading stands.");
+    bench.press("text:..", "Enter").sees("Say in words why you stand by the reading.");
     bench.press("text:attenuator in line", "Enter").seesNot("DOUBT");
     bench.press("F4").sees("stood by: ..attenuator in line").journalTellsTheSame();
   }
@@ -53,12 +53,12 @@ class DoubtScenarioTest {
   @Test
   void doubtWithoutAnswer_holdsTheNextHeavyStep_untilItIsAmended() {
     BenchSide bench = doubted();
-    bench.press("F9").sees("stereo-2 brief: HEED", "has no answer yet");
+    bench.press("F9").sees("stereo-2 brief: HEED", "is not answered yet");
     bench.press("text:2", "Enter").sees("Held: answer the doubt on stereo-4");
     bench.press("F4").sees("DOUBT: decimal point").press("Enter").sees("New value");
     bench.press("text:no number", "Enter").sees("«no number» is not a number");
     bench.press("F10", "Enter", "text:15,5", "Enter").seesNot("DOUBT").press("F10");
-    bench.seesNot("has no answer yet").press("text:2", "Enter").sees("stereo-2 running");
+    bench.seesNot("is not answered yet").press("text:2", "Enter").sees("stereo-2 running");
     assertTrue(bench.model().state().openDoubts().isEmpty());
     assertEquals(List.of("1.55 V", "15,5"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
     bench.journalTellsTheSame();

@@ -20,10 +20,10 @@ class FullWalkScenarioTest {
     bench.practising().sees("warm-up brief: CLEAR", "50 % of full power for 15 min");
     bench.press("Enter", "F8").seesLeft(15, 0);
     bench.press("wait:5", "F8", "wait:5", "F8").seesLeft(5, 0).seesNot("Warm:");
-    bench.press("Enter").sees("The warm-up clock has not run out");
+    bench.press("Enter").sees("The warm-up time is not up");
     bench.press("wait:2", "F8", "wait:3", "F8");
     assertEquals(1, bench.program().bells());
-    bench.sees("time is up", "Not steady yet").press("Enter").sees("warming faster than counts");
+    bench.sees("time is up", "Not steady yet").press("Enter").sees("still warming too fast");
     bench.press("wait:16", "F8", "wait:1", "F8", "wait:1", "F8");
     bench.sees("Warm: Enter goes on").press("Enter");
     bench.sees("idle brief:").idled();

@@ -48,7 +48,7 @@ class OddClockScenarioTest {
     bench.clocks().boot();
     bench.clocks().setWall(BATTERY_DEAD);
     bench.killedAndStartedAgain().press("Up", "Enter");
-    bench.sees("stereo-4 brief: HEED", "went backwards", "take it as cold");
+    bench.sees("stereo-4 brief: HEED", "went backwards", "Take it as cold");
     assertEquals(1, cooled(bench).size());
     bench.press("F7").sees(">warm-up", "warm-up brief").journalTellsTheSame();
   }

@@ -49,13 +49,13 @@ class RealAmplifierScenarioTest {
     bench.press("F8").sees("No meter of this bench is connected; type the readings.");
     bench.press("F2", "text:dust in the fan, blown out", "Enter");
     assertEquals(1, bench.model().state().notes().size());
-    bench.press("F3", "text:..", "Enter").sees("skipped only with a reason in words");
+    bench.press("F3", "text:..", "Enter").sees("Give a reason in words to skip this step");
     bench.press("text:warm from the car", "Enter").sees("-warm-up", "idle brief");
     bench.press("Enter", "text:1,4", "Enter", "F9").sees("stereo-4 brief");
     bench.press("text:4", "Enter", "text:70 W", "Enter").sees("stereo-4 running");
     bench.press("F9").sees("stereo-2 brief: HALT", "F7 lift");
     bench.press("text:2", "Enter").sees("Halt: do not connect this");
-    bench.press("F7", "text:  ", "Enter").sees("lifted only with a reason in words");
+    bench.press("F7", "text:  ", "Enter").sees("Give a reason in words to lift a halt");
     assertEquals(Status.BRIEFED, bench.step("stereo-2").status());
     bench.press("text:owner wants it, repaired output stage", "Enter").seesNot("F7 lift");
     bench.press("Enter").sees("Nothing was typed").press("text:2", "Enter");

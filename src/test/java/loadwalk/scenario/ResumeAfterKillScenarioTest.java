@@ -27,9 +27,9 @@ class ResumeAfterKillScenarioTest {
     assertEquals(List.of("15.5 V"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
     assertEquals(List.of("15.4"), bench.typed("stereo-4", ReadingId.OTHER_OUTPUT_VOLTS));
     assertEquals(List.of(), bench.typed("stereo-4", ReadingId.SUPPLY_VOLTS));
-    bench.press("text:2", "Enter").sees("look at the wiring");
+    bench.press("text:2", "Enter").sees("Check the wiring");
     assertEquals(Status.BRIEFED, bench.step("stereo-4").status());
-    bench.press("Enter").sees("look at the wiring").press("Back", "text:4", "Enter");
+    bench.press("Enter").sees("Check the wiring").press("Back", "text:4", "Enter");
     bench.sees("stereo-4 running", "15.5 V").journalTellsTheSame();
   }
 
@@ -60,7 +60,7 @@ class ResumeAfterKillScenarioTest {
     bench.clocks().setWall(Instant.EPOCH);
     bench.clocks().boot();
     bench.killedAndStartedAgain().press("Up", "Enter");
-    bench.sees("stereo-4 brief: HEED", "wall clock went backwards", "take it as cold");
+    bench.sees("stereo-4 brief: HEED", "wall clock went backwards", "Take it as cold");
     bench.press("text:4.01", "Enter", "text:4", "Enter", "F8", "F9").sees("stereo-2 brief");
     bench.journalTellsTheSame();
   }

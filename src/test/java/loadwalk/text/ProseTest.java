@@ -21,16 +21,13 @@ class ProseTest {
       Set.of(
           "loadwalk.bench",
           "loadwalk.forecast",
-          "loadwalk.journal",
           "loadwalk.json",
           "loadwalk.numeric",
-          "loadwalk.plain",
           "loadwalk.plan",
           "loadwalk.quantity",
           "loadwalk.result",
           "loadwalk.sequence",
           "loadwalk.view",
-          "loadwalk.walk",
           "loadwalk.wave");
 
   private static ProseScan main;

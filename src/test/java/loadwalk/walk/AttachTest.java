@@ -35,7 +35,7 @@ class AttachTest {
     floor.hear(new Intent.Attach("", ""));
     assertEquals("Type the path of a PNG or JPEG, then what it shows.", floor.said());
     floor.hear(new Intent.Attach("a.png", " . "));
-    assertEquals("Say behind the path, in words, what the photo shows.", floor.said());
+    assertEquals("After the path, say in words what the photo shows.", floor.said());
     assertEquals(asked, floor.effects.size());
   }
 

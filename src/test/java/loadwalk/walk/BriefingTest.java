@@ -63,7 +63,7 @@ class BriefingTest {
     floor.hear(new Intent.Finish());
     assertEquals(List.of("test", "doubt-open", "cooled"), codes(brief("bridged-4")));
     assertEquals(
-        "A doubt on stereo-4, output volts, has no answer yet; a heavy step is held until it has.",
+        "The doubt on stereo-4, output volts, is not answered yet. Heavy steps wait until it is.",
         brief("bridged-4").cautions().get(1).text());
     floor.severity = 0.5;
     floor.at("bridged-2");
@@ -84,7 +84,7 @@ class BriefingTest {
   @Test
   void stepWithoutALoad_saysWhyNothingIsForecast() {
     floor.at("recheck");
-    assertEquals("No step has been measured that could be rechecked.", brief("recheck").basis());
+    assertEquals("There is no measured step to recheck yet.", brief("recheck").basis());
     Floor noted =
         new Floor(
             """
@@ -92,6 +92,7 @@ class BriefingTest {
              "limit":{"thdPercent":1.0},"supplyVolts":13.8,
              "steps":[{"do":"note","text":"Look."},{"do":"measure","mode":"stereo","ohms":4}]}
             """);
-    assertTrue(noted.step("note").brief().orElseThrow().basis().startsWith("No load is driven"));
+    assertTrue(
+        noted.step("note").brief().orElseThrow().basis().startsWith("This step drives no load"));
   }
 }

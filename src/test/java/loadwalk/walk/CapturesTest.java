@@ -124,9 +124,9 @@ class CapturesTest {
   void stepThatDoesNotRun_takesNoWave() {
     floor.at("stereo-4");
     floor.hear(take(capture(1, true, OptionalDouble.empty())));
-    assertTrue(floor.said().contains("start it before readings go in"), floor.said());
+    assertTrue(floor.said().contains("start the step first"), floor.said());
     floor.hear(new Intent.TakeCapture("idle", capture(1, true, OptionalDouble.empty()), 0));
-    assertEquals("The step idle takes no output from a wave.", floor.said());
+    assertEquals("idle takes no output from a wave.", floor.said());
     assertFalse(floor.holds(Fact.Captured.class));
   }
 

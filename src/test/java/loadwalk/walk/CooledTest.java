@@ -28,8 +28,8 @@ class CooledTest {
   void warmth_isLostAfterTenMinutes_orWhereTheClockTellsNothing() {
     floor.hear(new Intent.Begin()).letPass(20);
     assertEquals("", cooledAfter(600_000));
-    assertTrue(cooledAfter(600_001).contains("out of sight for 10 minutes"), "one more");
-    assertTrue(cooledAfter(366 * DAY).contains("out of sight for 8784 hours"), "a year");
+    assertTrue(cooledAfter(600_001).contains("stood still for 10 minutes"), "one more");
+    assertTrue(cooledAfter(366 * DAY).contains("stood still for 8784 hours"), "a year");
     assertTrue(cooledAfter(366 * DAY + 1).contains("set forward by more than a year"), "more");
     assertEquals("", cooledAfter(0));
     assertEquals("", cooledAfter(-1000));

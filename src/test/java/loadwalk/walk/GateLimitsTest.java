@@ -55,7 +55,7 @@ class GateLimitsTest {
     floor.hear(new Intent.WarmAgain());
     assertTrue(Gate.needsArming(floor.model.state(), floor.model.state().plan().get(0)));
     floor.hear(new Intent.Begin());
-    assertEquals("Type the load in ohms that is really connected.", floor.said());
+    assertEquals("Type the load that is really connected, in ohms.", floor.said());
     assertFalse(floor.step("warm-up").status() == Status.RUNNING);
   }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 /** Every intent where it means nothing: it is refused in words and leaves no fact. */
 class IntentsRefusedTest {
   private static final String NOT_ON_DISK =
-      "The last entry is not on disk yet (The disk is full.); nothing goes on until it is.";
+      "The last entry is not on disk yet. The disk is full. The walk waits until it is.";
 
   private final Floor floor = new Floor();
 
@@ -119,7 +119,7 @@ class IntentsRefusedTest {
     floor.hear(new Intent.Enter("bridged-4", ReadingId.OUTPUT_VOLTS, "1"));
     refused(
         new Intent.StandBy("bridged-4", ReadingId.OUTPUT_VOLTS, "ok"),
-        "Say in words why the reading stands.");
+        "Say in words why you stand by the reading.");
   }
 
   @Test
@@ -128,10 +128,8 @@ class IntentsRefusedTest {
     refused(new Intent.Finish(), "warm-up is not running.");
     floor.hear(new Intent.Begin());
     floor.letPass(5);
-    refused(new Intent.EndEarly("1 2"), "A warm-up ends early only with a reason in words.");
-    refused(
-        new Intent.Finish(),
-        "The warm-up clock has not run out; wait, or end early with a reason.");
+    refused(new Intent.EndEarly("1 2"), "Give a reason in words to end a warm-up early.");
+    refused(new Intent.Finish(), "The warm-up time is not up. Wait, or end early with a reason.");
     kept(
         new Intent.EndEarly(" warm enough "),
         new Fact.Warmed("warm-up", 5),
@@ -156,8 +154,8 @@ class IntentsRefusedTest {
 
   @Test
   void step_isSkippedOnlyInWords() {
-    refused(new Intent.Skip("no"), "A step is skipped only with a reason in words.");
-    refused(new Intent.Skip(" "), "A step is skipped only with a reason in words.");
+    refused(new Intent.Skip("no"), "Give a reason in words to skip this step.");
+    refused(new Intent.Skip(" "), "Give a reason in words to skip this step.");
     kept(new Intent.Skip(" not today "), new Fact.Skipped("warm-up", "not today"));
     kept(new Intent.Skip("hot"), new Fact.Skipped("idle", "hot"));
   }
@@ -174,8 +172,7 @@ class IntentsRefusedTest {
     floor.at("stereo-4");
     refused(
         new Intent.Arm("2"),
-        "The step wants stereo 4.0 Ω and 2.0 Ω was typed: look at the wiring before anything is"
-            + " switched on.");
+        "The step needs stereo 4 Ω, but you typed 2 Ω. Check the wiring before you switch on.");
     refused(new Intent.Arm("two"), "«two» is not a number; type ohms such as 4, 1/2 or 0R5.");
     kept(new Intent.Arm("4"), new Fact.Begun("stereo-4"));
   }
@@ -183,7 +180,7 @@ class IntentsRefusedTest {
   @Test
   void pair_isRefusedBelowZero_andInWrongUnits() {
     floor.at("stereo-4").hear(new Intent.Begin());
-    String zero = "Volts and THD of a pair must both be above zero.";
+    String zero = "Both the volts and the THD of a pair must be above zero.";
     refused(new Intent.AddPair("stereo-4", "0", "0.8 %"), zero);
     refused(new Intent.AddPair("stereo-4", "13", "0 %"), zero);
     floor.hear(new Intent.AddPair("stereo-4", "13 A", "0.8 %"));
@@ -205,8 +202,7 @@ class IntentsRefusedTest {
     assertEquals(facts, floor.facts.size());
     refused(
         new Intent.Attach(" ", "the bench"), "Type the path of a PNG or JPEG, then what it shows.");
-    refused(
-        new Intent.Attach("a.png", "1"), "Say behind the path, in words, what the photo shows.");
+    refused(new Intent.Attach("a.png", "1"), "After the path, say in words what the photo shows.");
     floor.hear(new Intent.Attach("a.png", "the bench"));
     assertTrue(floor.effects.contains(new Effect.KeepPhoto("walk", "a.png", "the bench")));
     floor.hear(new Event.PhotoRefused("There is no file at that path."));
@@ -240,19 +236,19 @@ class IntentsRefusedTest {
     floor.at("stereo-4");
     refused(
         new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13"),
-        "output volts: the step is briefed; start it before readings go in");
+        "output volts: start the step first");
     refused(
         new Intent.EnterAll("nowhere", Map.of(ReadingId.OUTPUT_VOLTS, "13")),
-        "The step nowhere takes no readings.");
+        "nowhere takes no readings.");
     floor.hear(new Intent.Enter("stereo-4", ReadingId.SINK_CELSIUS, "-3"));
     assertEquals(-3, floor.last(Fact.Entered.class).value(), "a heatsink may be below zero");
     refused(
         new Intent.Enter("stereo-4", ReadingId.SINK_CELSIUS, "-273.2"),
-        "heatsink: nothing is colder than -273.15 °C; look at the thermometer's leads and unit");
+        "heatsink: nothing is colder than -273.15 °C; check the thermometer's leads and unit");
     floor.hear(new Intent.Begin());
     refused(
         new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "-13"),
-        "output volts: a reading below zero is not taken; look at the meter's leads");
+        "output volts: a reading cannot be below zero; check the meter's leads");
     floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "0"));
     assertEquals(0, floor.last(Fact.Entered.class).value());
   }

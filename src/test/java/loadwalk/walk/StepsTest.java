@@ -42,7 +42,7 @@ class StepsTest {
     floor.at("stereo-4").hear(new Intent.Skip(" "));
     assertEquals(Optional.of("optional"), floor.step("stereo-4").reason());
     floor.at("stereo-2").hear(new Intent.Skip(" "));
-    assertEquals("A step is skipped only with a reason in words.", floor.said());
+    assertEquals("Give a reason in words to skip this step.", floor.said());
     assertEquals(Status.BRIEFED, floor.step("stereo-2").status());
   }
 

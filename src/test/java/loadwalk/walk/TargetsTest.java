@@ -201,15 +201,15 @@ class TargetsTest {
     floor.at("recheck");
     assertEquals(Optional.empty(), Targets.of(floor.model.state(), plannedRecheck()));
     floor.hear(new Intent.Enter("recheck", ReadingId.OUTPUT_VOLTS, "9"));
-    assertEquals("The step recheck takes no readings.", floor.said());
+    assertEquals("recheck takes no readings.", floor.said());
   }
 
   @Test
   void readingsBeforeTheStart_areRefused_exceptTheColdLoad() {
     floor.at("stereo-4").hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13"));
-    assertTrue(floor.said().contains("start it before readings go in"), floor.said());
+    assertTrue(floor.said().contains("start the step first"), floor.said());
     floor.hear(new Intent.AddPair("stereo-4", "13.2", "0.8 %"));
-    assertTrue(floor.said().contains("start it before readings go in"), floor.said());
+    assertTrue(floor.said().contains("start the step first"), floor.said());
     floor.hear(new Intent.Enter("stereo-4", ReadingId.LOAD_OHMS, "3.97"));
     assertEquals(1, floor.step("stereo-4").entryCount());
     floor.hear(new Intent.Begin()).hear(new Intent.Enter("stereo-4", ReadingId.SUPPLY_VOLTS, "-1"));

@@ -129,7 +129,7 @@ class WarmClockTest {
     }
     assertEquals(2.0, steadiness().celsiusPerMinute().orElseThrow(), 1e-9);
     floor.hear(new Intent.Finish());
-    assertTrue(floor.said().contains("still warming faster"), floor.said());
+    assertTrue(floor.said().contains("still warming too fast"), floor.said());
   }
 
   @Test

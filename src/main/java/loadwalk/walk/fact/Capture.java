@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
+import loadwalk.text.Sentence;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.Harmonic;
 import loadwalk.wave.WaveReading;
@@ -199,13 +200,16 @@ public record Capture(
 
   /** Returns what stands beside a reading that was taken from this. */
   public Instrument instrument(String typed, long wallMillis) {
-    return new Instrument("capture " + file, HASH + sha256, typed, wallMillis, 1, 0);
+    return new Instrument(meter(), HASH + sha256, typed, wallMillis, 1, 0);
+  }
+
+  private String meter() {
+    return Sentence.of("capture {}", file);
   }
 
   /** Tells whether a reading was taken from this. */
   boolean isSourceOf(Instrument instrument) {
-    return instrument.identity().equals(HASH + sha256)
-        && instrument.meter().equals("capture " + file);
+    return instrument.identity().equals(HASH + sha256) && instrument.meter().equals(meter());
   }
 
   private static void requirePositive(double value, String what) {

@@ -13,6 +13,7 @@ import loadwalk.json.Read;
 import loadwalk.json.Shape;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Sentence;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState.Hold;
 
@@ -237,7 +238,7 @@ public sealed interface Fact extends FactsOfStep {
 
     @Override
     public Optional<String> toldOnceKept() {
-      return Optional.of("The photo is kept as " + path + ".");
+      return Optional.of(Sentence.of("The photo is kept as {}.", path));
     }
 
     @Override

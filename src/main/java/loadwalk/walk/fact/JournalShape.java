@@ -12,6 +12,7 @@ import loadwalk.json.Node;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 import loadwalk.json.Words;
+import loadwalk.text.Sentence;
 
 /**
  * Reads the fields of a record from an object of a journal.
@@ -27,28 +28,32 @@ record JournalShape(Node.Obj object) implements Shape {
   static JournalShape of(Node node) {
     return node.object()
         .map(JournalShape::new)
-        .orElseThrow(() -> new UnreadableFact("an object is expected, not " + node.kind()));
+        .orElseThrow(
+            () -> new UnreadableFact(Sentence.of("an object is expected, not {}", node.kind())));
   }
 
   private Node node(String key) {
-    return object.get(key).orElseThrow(() -> new UnreadableFact("«" + key + "» is missing"));
+    return object
+        .get(key)
+        .orElseThrow(() -> new UnreadableFact(Sentence.of("«{}» is missing", key)));
   }
 
   private List<Node> items(String key) {
-    return node(key).list().orElseThrow(() -> mustBe(key, "a list"));
-  }
-
-  private static UnreadableFact mustBe(String key, String kind) {
-    return new UnreadableFact("«" + key + "» must be " + kind);
+    return node(key)
+        .list()
+        .orElseThrow(() -> new UnreadableFact(Sentence.of("«{}» must be a list", key)));
   }
 
   private static double number(String key, Node node) {
-    return node.number().orElseThrow(() -> mustBe(key, "a number"));
+    return node.number()
+        .orElseThrow(() -> new UnreadableFact(Sentence.of("«{}» must be a number", key)));
   }
 
   @Override
   public String text(String key, String value, int longest, boolean lines) {
-    return node(key).string().orElseThrow(() -> mustBe(key, "a text"));
+    return node(key)
+        .string()
+        .orElseThrow(() -> new UnreadableFact(Sentence.of("«{}» must be a text", key)));
   }
 
   @Override
@@ -63,7 +68,9 @@ record JournalShape(Node.Obj object) implements Shape {
 
   @Override
   public boolean flag(String key, boolean value) {
-    return node(key).truth().orElseThrow(() -> mustBe(key, "true or false"));
+    return node(key)
+        .truth()
+        .orElseThrow(() -> new UnreadableFact(Sentence.of("«{}» must be true or false", key)));
   }
 
   @Override
@@ -74,7 +81,7 @@ record JournalShape(Node.Obj object) implements Shape {
   private static <E> E meaning(String word, Words<E> words) {
     E meaning = words.all().get(word);
     if (meaning == null) {
-      throw new UnreadableFact("«" + word + "» " + words.strange());
+      throw new UnreadableFact(Sentence.of("«{}» {}", word, words.strange()));
     }
     return meaning;
   }
@@ -99,7 +106,7 @@ record JournalShape(Node.Obj object) implements Shape {
     try {
       return MomentText.millis(text).orElseGet(() -> Instant.parse(text).toEpochMilli());
     } catch (DateTimeParseException | ArithmeticException e) {
-      throw new UnreadableFact("«" + key + "» is no time");
+      throw new UnreadableFact(Sentence.of("«{}» is not a time", key));
     }
   }
 

@@ -12,6 +12,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.json.Nearest;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.Entries;
 import loadwalk.walk.Event;
 import loadwalk.walk.Gate;
@@ -118,7 +119,7 @@ public final class Rehearsal {
     for (String step : answers.keySet()) {
       if (!known.contains(step)) {
         String nearest = Nearest.of(step, known);
-        String text = "the sequence has no such step; nearest step: «" + nearest + "»";
+        String text = Sentence.of("the sequence has no such step; nearest step: «{}»", nearest);
         problems.add(new Problem(step, "", text));
       }
     }
@@ -153,7 +154,8 @@ public final class Rehearsal {
               Optional<ReadingId> id = ReadingId.ofKey(key);
               Optional<String> why =
                   id.isEmpty()
-                      ? Optional.of("there is no such reading; nearest: «" + nearest(key) + "»")
+                      ? Optional.of(
+                          Sentence.of("there is no such reading; nearest: «{}»", nearest(key)))
                       : reads ? fault(id.get(), text) : Optional.of("the step takes no readings");
               why.ifPresent(sentence -> problems.add(new Problem(planned.id(), key, sentence)));
               id.filter(known -> why.isEmpty()).ifPresent(known -> sound.put(known, text));

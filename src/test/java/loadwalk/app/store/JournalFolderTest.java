@@ -172,7 +172,7 @@ class JournalFolderTest {
   void open_ofANewerJournalOrNone_isRefusedAndChangesNothing() throws IOException {
     makeWalk();
     Files.writeString(journal, "something else\n");
-    assertEquals("This file is not a journal of Loadwalk.", refused(store.open(NAME)));
+    assertEquals("This file is not a Loadwalk journal.", refused(store.open(NAME)));
     assertEquals("something else\n", Files.readString(journal));
   }
 

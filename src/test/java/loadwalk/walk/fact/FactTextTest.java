@@ -28,7 +28,7 @@ class FactTextTest {
   void timeThatIsNone_isRefused() {
     String body = "{\"at\":\"yesterday\",\"facts\":[]}";
     UnreadableFact refused = assertThrows(UnreadableFact.class, () -> FactText.read(body));
-    assertEquals("«at» is no time", refused.getMessage());
+    assertEquals("«at» is not a time", refused.getMessage());
   }
 
   @Test
