@@ -99,15 +99,15 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
                         + " "
                         + new Printer(ascii).exact(load.ohms(), Unit.OHM))
             .orElse("nothing yet");
-    OptionalDouble honesty =
-        e.leastHonest().map(LedgerEntry.Load::ratio).orElse(OptionalDouble.empty());
+    OptionalDouble ofRated =
+        e.worstOfRated().map(LedgerEntry.Load::ratio).orElse(OptionalDouble.empty());
     return new LedgerRow(
         e.walk(),
         (e.practice() ? "practice: " : "") + e.amplifier(),
         ledger.way(e),
         most,
-        number("%.2f", honesty),
-        number("%.1f", e.wattsPerFuseAmp()),
+        percent(ofRated),
+        oneDecimal(e.wattsPerFuseAmp()),
         percent(e.bestEfficiency()));
   }
 
@@ -117,7 +117,7 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
         : UNKNOWN;
   }
 
-  private static String number(String form, OptionalDouble value) {
-    return value.isPresent() ? String.format(Locale.ROOT, form, value.getAsDouble()) : UNKNOWN;
+  private static String oneDecimal(OptionalDouble value) {
+    return value.isPresent() ? String.format(Locale.ROOT, "%.1f", value.getAsDouble()) : UNKNOWN;
   }
 }

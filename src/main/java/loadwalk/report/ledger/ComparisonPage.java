@@ -189,7 +189,7 @@ public final class ComparisonPage {
     List<String> efficiency = new ArrayList<>(List.of("best efficiency"));
     for (LedgerEntry w : walks) {
       ofRated.add(
-          w.leastHonest()
+          w.worstOfRated()
               .map(
                   l ->
                       Sentence.of(

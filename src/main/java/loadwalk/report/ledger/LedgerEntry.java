@@ -184,8 +184,8 @@ public record LedgerEntry(
         : OptionalDouble.empty();
   }
 
-  /** Returns the load at which the rating is least honest: the lowest measured over rated. */
-  public Optional<Load> leastHonest() {
+  /** Returns the load with the least measured power of rated. */
+  public Optional<Load> worstOfRated() {
     return loads.stream()
         .filter(l -> l.ratio().isPresent())
         .min(Comparator.comparingDouble(l -> l.ratio().getAsDouble()));

@@ -56,8 +56,8 @@ public final class LedgerJson {
     }
     optional(out, "wattsPerFuseAmp", e.wattsPerFuseAmp());
     optional(out, "bestEfficiency", e.bestEfficiency());
-    if (e.leastHonest().isPresent()) {
-      optional(out, "lowestRatio", e.leastHonest().get().ratio());
+    if (e.worstOfRated().isPresent()) {
+      optional(out, "lowestRatio", e.worstOfRated().get().ratio());
     }
     JsonOut.objects(out, "loads", e.loads(), load -> load(out, load));
   }

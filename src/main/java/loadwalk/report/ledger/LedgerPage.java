@@ -61,20 +61,20 @@ public final class LedgerPage {
     List<List<String>> rows = new ArrayList<>();
     for (LedgerEntry e : ledger.entries()) {
       Optional<LedgerEntry.Load> most = e.strongest();
-      Optional<LedgerEntry.Load> honest = e.leastHonest();
+      Optional<LedgerEntry.Load> worst = e.worstOfRated();
       rows.add(
           List.of(
               Visible.name(e.amplifier()) + marks(e),
               ledger.way(e),
               most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"),
               most.map(l -> ResultWords.load(l.mode(), l.ohms()) + point(l)).orElse(""),
-              honest.map(l -> ofRated(l.ratio())).orElse("no rating"),
+              worst.map(l -> ofRated(l.ratio())).orElse("no rating"),
               number(e.wattsPerFuseAmp(), 1),
               percent(e.bestEfficiency()),
               Visible.name(e.walk())));
     }
     return new Table(
-        "Each walk at its strongest load; «of rated» is its worst load",
+        "Each walk at its strongest load; of rated at its worst load",
         List.of(
             Column.words("Amplifier"),
             Column.words("Method"),

@@ -17,7 +17,7 @@ public enum LedgerSort {
   /** The most watts for each ampere of fuse first. */
   FUSE("watts-per-fuse-amp", true, most(LedgerEntry::wattsPerFuseAmp)),
   /** The highest of the lowest ratios of measured over rated first. */
-  HONESTY("honesty", true, most(e -> optional(e.leastHonest().map(l -> l.ratio().getAsDouble())))),
+  HONESTY("honesty", true, most(e -> optional(e.worstOfRated().map(l -> l.ratio().getAsDouble())))),
   /** The best efficiency first. */
   EFFICIENCY("efficiency", true, most(LedgerEntry::bestEfficiency));
 

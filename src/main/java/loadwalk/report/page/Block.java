@@ -171,7 +171,7 @@ public sealed interface Block {
    * @param caption what it shows
    * @param where when and at which step it was attached
    * @param path where it is kept, from the data home on
-   * @param picture the picture, where it is at hand
+   * @param picture the picture, where it could be read
    */
   record Photo(String caption, String where, String path, Optional<Picture> picture)
       implements Block {

@@ -172,8 +172,8 @@ public record Sheet(
   /**
    * A photo.
    *
-   * @param attachment what the journal tells of it
-   * @param picture the picture itself, where it was at hand
+   * @param attachment what the journal says of it
+   * @param picture the picture itself, where it could be read
    */
   public record Photo(WalkState.Attachment attachment, Optional<Picture> picture) {}
 

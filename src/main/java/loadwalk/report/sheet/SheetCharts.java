@@ -52,7 +52,7 @@ public final class SheetCharts {
     all.add(
         new Figure(
             current(),
-            "Current drawn for the output of each step, below what supplies and fuses can carry."));
+            "Current drawn for the output of each step, with the limits of supplies and fuses."));
     all.add(new Figure(efficiency(), "Output divided by input. The rest is heat."));
     all.add(new Figure(heat(), "Heat in the amplifier while each load is read."));
     sheet.record().warmUps().stream()

@@ -7,7 +7,7 @@ import loadwalk.report.page.Picture;
  * Says what of a walk a sheet shows.
  *
  * @param showSerial whether the serial number is shown; hidden otherwise
- * @param pictures the photos at hand, by the SHA-256 of their files
+ * @param pictures the photos that could be read, by the SHA-256 of their files
  */
 public record SheetOptions(boolean showSerial, Map<String, Picture> pictures) {
   /** Hides the serial number. */

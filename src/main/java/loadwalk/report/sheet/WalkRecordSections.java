@@ -21,8 +21,8 @@ final class WalkRecordSections {
 
   private WalkRecordSections() {}
 
-  /** Takes what happened as a section of its own; what did not shares one. */
-  private interface Told {
+  /** Gives what happened a section of its own; what did not happen shares one. */
+  private interface Part {
     void of(String id, String title, String none, List<String> items);
   }
 
@@ -30,7 +30,7 @@ final class WalkRecordSections {
     Sheet.WalkRecord record = sheet.record();
     List<Section> sections = new ArrayList<>();
     List<String> not = new ArrayList<>();
-    Told told =
+    Part part =
         (id, title, none, items) -> {
           if (items.isEmpty()) {
             not.add(none);
@@ -38,13 +38,13 @@ final class WalkRecordSections {
             sections.add(new Section(id, title, List.of(new Bullets(items))));
           }
         };
-    told.of("doubts", "Doubts and answers", "No entry was doubted.", doubts(record));
-    told.of("amended", "Amended readings", "No reading was entered twice.", amendments(record));
-    told.of("halts", "Halts lifted", "No halt was lifted.", lifts(record));
-    told.of("skipped", "Steps skipped", "No step was skipped.", skips(record));
-    told.of("warm-up", "Warm-up", "There was no warm-up.", warmUps(record));
-    told.of("stops", "Stops", "The walk was never stopped.", record.stops());
-    told.of("notes", "Notes", "No notes were taken.", notes(record));
+    part.of("doubts", "Doubts and answers", "No entry was doubted.", doubts(record));
+    part.of("amended", "Amended readings", "No reading was entered twice.", amendments(record));
+    part.of("halts", "Halts lifted", "No halt was lifted.", lifts(record));
+    part.of("skipped", "Steps skipped", "No step was skipped.", skips(record));
+    part.of("warm-up", "Warm-up", "There was no warm-up.", warmUps(record));
+    part.of("stops", "Stops", "The walk was never stopped.", record.stops());
+    part.of("notes", "Notes", "No notes were taken.", notes(record));
     if (!record.photos().isEmpty()) {
       List<Block> photos = record.photos().stream().map(WalkRecordSections::photo).toList();
       sections.add(new Section("photos", "Photos", photos));
@@ -156,8 +156,8 @@ final class WalkRecordSections {
         .map(
             fit ->
                 Sentence.of(
-                    "They settle at {} with a time constant of {} min."
-                        + " The last one was moving at {} °C/min.",
+                    "They settle towards {} with a time constant of {} min."
+                        + " At the last one the change was {} °C/min.",
                     celsius(fit.endCelsius()),
                     PRINTER.value(fit.tauMinutes(), Unit.ONE, 2),
                     PRINTER.value(fit.now().celsiusPerMinute(), Unit.ONE, 2)));
