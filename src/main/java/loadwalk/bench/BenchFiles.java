@@ -22,7 +22,7 @@ public final class BenchFiles {
 
   /** The readings by their keys. */
   public static final Words<ReadingId> READINGS =
-      Words.of(List.of(ReadingId.values()), ReadingId::key, "is no reading");
+      Words.of(List.of(ReadingId.values()), ReadingId::key, "is not a reading");
 
   /** The gauges from 4/0 to 40 by their texts. */
   static final Words<Integer> GAUGES =

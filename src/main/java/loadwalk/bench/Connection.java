@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * How a meter is asked for its reading: where it is, what it is asked, what its reply means.
@@ -60,19 +61,21 @@ public record Connection(Line line, String query, String unit, double scale, int
   public Connection shape(Shape in) {
     Line itsLine = in.oneOf("a connection", line, line.key(), Line.BLANKS);
     if (in.has("baud", false) && in.has("tcp", false) && !in.has("serial", false)) {
-      in.refuse("baud", "«baud» is for a serial port");
+      in.refuse("baud", "«baud» is for serial ports only");
     }
     String itsQuery = in.text("query", query);
     if (!isQuestion(itsQuery)) {
       in.refuse(
           "query",
-          "«query» is not one question that only reads: Loadwalk sends queries such as"
-              + " MEAS:VOLT:AC? and controls nothing");
+          "«query» must be one query that only reads, such as MEAS:VOLT:AC?; Loadwalk controls"
+              + " nothing");
     }
     String itsUnit = in.textOr("unit", unit);
     double itsScale = in.numberOr("scale", scale, -LARGEST_SCALE, LARGEST_SCALE);
     if (!in.has("scale", true) && !isSame(itsUnit, unit)) {
-      in.refuse("unit", "a reply in another unit needs a «scale» that makes it " + unit);
+      in.refuse(
+          "unit",
+          Sentence.of("a reply in another unit needs a «scale» that converts it to {}", unit));
     }
     return new Connection(
         itsLine,
@@ -153,7 +156,7 @@ public record Connection(Line line, String query, String unit, double scale, int
         throw new IllegalArgumentException("tcp must be a host and a port, got host " + host);
       }
       if (port < 1 || port > MOST_PORT) {
-        throw new IllegalArgumentException("port must lie from 1 to 65535, got " + port);
+        throw new IllegalArgumentException("port must be between 1 and 65535, got " + port);
       }
     }
 
@@ -172,7 +175,7 @@ public record Connection(Line line, String query, String unit, double scale, int
       }
       String port = text.substring(colon + 1);
       if (!port.matches("\\d{1,5}")) {
-        throw new IllegalArgumentException("port must lie from 1 to 65535, got " + port);
+        throw new IllegalArgumentException("port must be between 1 and 65535, got " + port);
       }
       return new Tcp(bare, Integer.parseInt(port));
     }
@@ -225,13 +228,13 @@ public record Connection(Line line, String query, String unit, double scale, int
             "serial must be a device below /dev/, or COM and its number, got " + device);
       }
       if (baud < SLOWEST || baud > FASTEST) {
-        throw new IllegalArgumentException("baud must lie from 300 to 4000000, got " + baud);
+        throw new IllegalArgumentException("baud must be between 300 and 4000000, got " + baud);
       }
     }
 
     @Override
     public String text() {
-      return device + " at " + baud + " baud";
+      return Sentence.of("{} at {} baud", device, baud);
     }
 
     @Override

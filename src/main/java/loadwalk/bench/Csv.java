@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loadwalk.text.Sentence;
 
 /** Reads the small comma-separated data tables (RFC 4180 quoting, one line a row, # comments). */
 final class Csv {
@@ -71,7 +72,7 @@ final class Csv {
     int number = 0;
     for (String line : text.lines().toList()) {
       number++;
-      String where = name + " line " + number;
+      String where = Sentence.of("{} line {}", name, number);
       if (line.isBlank() || line.startsWith("#")) {
         continue;
       }
@@ -83,10 +84,11 @@ final class Csv {
       }
       if (cells.size() != header.size()) {
         throw new IllegalArgumentException(
-            where + ": " + header.size() + " columns wanted, got " + cells.size());
+            where + ": expected " + header.size() + " columns, got " + cells.size());
       }
       if (rows.size() == MAX_ROWS) {
-        throw new IllegalArgumentException(where + ": a table may hold " + MAX_ROWS + " rows");
+        throw new IllegalArgumentException(
+            where + ": a table may hold at most " + MAX_ROWS + " rows");
       }
       Map<String, String> row = new LinkedHashMap<>();
       for (int i = 0; i < cells.size(); i++) {

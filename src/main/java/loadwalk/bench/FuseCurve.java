@@ -3,6 +3,7 @@ package loadwalk.bench;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import loadwalk.text.Sentence;
 
 /**
  * Tells how long a kind of fuse carries a current: between the shortest and the longest time to
@@ -80,20 +81,22 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
     public String text() {
       if (maxSeconds.isEmpty()) {
         return Double.isInfinite(minSeconds)
-            ? "need not open"
-            : "not before " + duration(minSeconds) + ", need not open";
+            ? "may never open"
+            : Sentence.of("not before {}, may never open", duration(minSeconds));
       }
       String longest = duration(maxSeconds.getAsDouble());
       return span == Span.ABOVE_TABLE
-          ? "within " + longest + " (beyond the table)"
-          : duration(minSeconds) + " to " + longest;
+          ? Sentence.of("within {} (beyond the table)", longest)
+          : Sentence.of("{} to {}", duration(minSeconds), longest);
     }
 
     private static String duration(double seconds) {
       if (seconds >= 7200) {
-        return Figures.three(seconds / 3600) + " h";
+        return Sentence.of("{} h", Figures.three(seconds / 3600));
       }
-      return seconds >= 120 ? Figures.three(seconds / 60) + " min" : Figures.three(seconds) + " s";
+      return seconds >= 120
+          ? Sentence.of("{} min", Figures.three(seconds / 60))
+          : Sentence.of("{} s", Figures.three(seconds));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
+import loadwalk.text.Sentence;
 
 /**
  * One conductor run between supply and amplifier; the runs of a bench are in series.
@@ -96,7 +97,7 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
 
     @Override
     public String text() {
-      return "AWG " + size();
+      return Sentence.of("AWG {}", size());
     }
 
     /** Returns the diameter of a solid wire of the size, mm (ASTM B258). */
@@ -165,8 +166,8 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
 
     @Override
     public String text() {
-      return (area == Math.rint(area) ? String.valueOf((long) area) : String.valueOf(area))
-          + " mm²";
+      return Sentence.of(
+          "{} mm²", area == Math.rint(area) ? String.valueOf((long) area) : String.valueOf(area));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
+import loadwalk.text.Sentence;
 
 /**
  * A meter's accuracy specification: ±(percent of reading + digits of its resolution).
@@ -66,7 +67,7 @@ public record Meter(
       in.refuse("digits", "«digits» needs a «resolution» above 0");
     }
     return new Meter(
-        itsLabel.orElse(itsReading.label() + " meter"),
+        itsLabel.orElse(Sentence.of("{} meter", itsReading.label())),
         itsReading,
         itsPercent,
         itsDigits,

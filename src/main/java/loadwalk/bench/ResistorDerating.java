@@ -10,8 +10,8 @@ package loadwalk.bench;
 public final class ResistorDerating {
   /** The assumption behind {@link #burstSeconds}, one sentence. */
   public static final String BURST_ASSUMPTION =
-      "a burst is an estimate from the usual catalogue figure of 5 times the rating for 5 s, from"
-          + " cold, on its heatsink";
+      "burst times are estimates: catalogues usually allow 5 times the rating for 5 s, from cold,"
+          + " on the heatsink";
 
   private final Tables tables;
 

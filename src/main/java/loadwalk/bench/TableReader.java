@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loadwalk.text.Sentence;
 
 /** Reads the data tables from text. */
 final class TableReader {
@@ -56,7 +57,7 @@ final class TableReader {
             tables.wires(), tables.ampacities(), tables.fuses(), limits(tables.limits(), text));
       default:
         throw new IllegalArgumentException(
-            fileName + " is no data table; there are " + String.join(", ", FILE_NAMES));
+            fileName + " is not a data table; the tables are " + String.join(", ", FILE_NAMES));
     }
   }
 
@@ -95,7 +96,11 @@ final class TableReader {
       String key = row.text("key");
       if (!stock && !before.containsKey(key)) {
         throw new IllegalArgumentException(
-            row.where() + ": unknown key \"" + key + "\"; there are " + before.keySet());
+            row.where()
+                + ": unknown key \""
+                + key
+                + "\"; the keys are "
+                + String.join(", ", before.keySet()));
       }
       after.put(key, row.sourced(row.number("value")));
     }
@@ -144,7 +149,7 @@ final class TableReader {
       }
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + path + " from the jar", e);
+      throw new UncheckedIOException(Sentence.of("cannot read {} from the jar", path), e);
     }
   }
 }

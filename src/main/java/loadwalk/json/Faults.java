@@ -33,7 +33,7 @@ public final class Faults {
     if (list.size() < MOST) {
       list.add(new Fault(file, place.line(), place.column(), key, sentence));
     } else if (list.size() == MOST) {
-      String more = "there are further faults from here on";
+      String more = "there are further faults after this one";
       list.add(new Fault(file, place.line(), place.column(), "", more));
     }
   }

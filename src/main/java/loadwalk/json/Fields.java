@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
@@ -45,7 +46,7 @@ public final class Fields {
     if (object.isPresent()) {
       return Optional.of(new Fields(object.get(), faults));
     }
-    faults.add(node.place(), "", what + " must be an object, not " + node.kind());
+    faults.add(node.place(), "", Sentence.of("{} must be an object, not {}", what, node.kind()));
     return Optional.empty();
   }
 
@@ -83,7 +84,7 @@ public final class Fields {
   /** Adds a fault where a key that must be there is not. */
   public void require(String key) {
     if (node(key).isEmpty()) {
-      faults.add(object.place(), key, "key " + Visible.quoted(key) + " is missing");
+      faults.add(object.place(), key, Sentence.of("key {} is missing", Visible.quoted(key)));
     }
   }
 
@@ -101,10 +102,14 @@ public final class Fields {
     }
     double value = number.getAsDouble();
     if (!(value >= least && value <= most)) {
-      String range = Numbers.text(least) + " to " + Numbers.text(most);
-      String got = Numbers.text(value);
-      faults.add(
-          node.place(), key, Visible.quoted(key) + " must lie from " + range + ", not " + got);
+      String sentence =
+          Sentence.of(
+              "{} must be between {} and {}, not {}",
+              Visible.quoted(key),
+              Numbers.text(least),
+              Numbers.text(most),
+              Numbers.text(value));
+      faults.add(node.place(), key, sentence);
       return OptionalDouble.empty();
     }
     return number;
@@ -118,7 +123,8 @@ public final class Fields {
     }
     double value = number.getAsDouble();
     if (value != Math.rint(value)) {
-      fault(key, Visible.quoted(key) + " must be a whole number, not " + Numbers.text(value));
+      String quoted = Visible.quoted(key);
+      fault(key, Sentence.of("{} must be a whole number, not {}", quoted, Numbers.text(value)));
       return OptionalLong.empty();
     }
     return OptionalLong.of((long) value);
@@ -153,27 +159,30 @@ public final class Fields {
   private Optional<String> text(String key, Node node, int longest, boolean lines) {
     Optional<String> string = node.string();
     if (string.isEmpty()) {
-      wrongKind(key, node, "a text");
+      wrongKind(key, node, "text");
       return string;
     }
-    String problem = textProblem(string.get(), longest, lines);
-    if (!problem.isEmpty()) {
-      faults.add(node.place(), key, Visible.quoted(key) + " " + problem);
+    Optional<String> problem = textProblem(Visible.quoted(key), string.get(), longest, lines);
+    if (problem.isPresent()) {
+      faults.add(node.place(), key, problem.get());
       return Optional.empty();
     }
     return string;
   }
 
-  private static String textProblem(String text, int longest, boolean lines) {
+  private static Optional<String> textProblem(String key, String text, int longest, boolean lines) {
     if (text.isBlank()) {
-      return "must not be empty";
+      return Optional.of(Sentence.of("{} must not be empty", key));
     }
     if (text.length() > longest) {
-      return "must not be longer than " + longest + " characters";
+      return Optional.of(Sentence.of("{} must not be longer than {} characters", key, longest));
     }
     boolean visible =
         text.codePoints().allMatch(c -> Visible.is(c) || lines && (c == '\n' || c == '\t'));
-    return visible ? "" : "must not hold control characters: " + Visible.quoted(text);
+    return visible
+        ? Optional.empty()
+        : Optional.of(
+            Sentence.of("{} must not hold control characters: {}", key, Visible.quoted(text)));
   }
 
   /** Reads a list of texts of one line; empty where the key is missing. */
@@ -206,9 +215,13 @@ public final class Fields {
     }
     T value = words.get(text.get());
     if (value == null) {
-      String nearest = Visible.quoted(Nearest.of(text.get(), words.keySet()));
-      String said = Visible.quoted(key) + " cannot be " + Visible.quoted(text.get());
-      fault(key, said + "; nearest known word: " + nearest);
+      fault(
+          key,
+          Sentence.of(
+              "{} cannot be {}; nearest known word: {}",
+              Visible.quoted(key),
+              Visible.quoted(text.get()),
+              Visible.quoted(Nearest.of(text.get(), words.keySet()))));
     }
     return Optional.ofNullable(value);
   }
@@ -222,7 +235,8 @@ public final class Fields {
   public <T> List<T> objects(String key, Function<Fields, Optional<T>> reader) {
     List<T> out = new ArrayList<>();
     for (Node item : items(key)) {
-      of(item, "each of " + Visible.quoted(key), faults).flatMap(reader).ifPresent(out::add);
+      String what = Sentence.of("each of {}", Visible.quoted(key));
+      of(item, what, faults).flatMap(reader).ifPresent(out::add);
     }
     return out;
   }
@@ -238,15 +252,17 @@ public final class Fields {
       return List.of();
     }
     if (list.get().size() > MOST_ITEMS) {
-      fault(key, Visible.quoted(key) + " must not have more than " + MOST_ITEMS + " entries");
+      String quoted = Visible.quoted(key);
+      fault(key, Sentence.of("{} must not have more than {} entries", quoted, MOST_ITEMS));
       return List.of();
     }
     return list.get();
   }
 
   private void wrongKind(String key, Node node, String wanted) {
-    String sentence = Visible.quoted(key) + " must be " + wanted + ", not " + node.kind();
-    faults.add(node.place(), key, sentence);
+    String quoted = Visible.quoted(key);
+    faults.add(
+        node.place(), key, Sentence.of("{} must be {}, not {}", quoted, wanted, node.kind()));
   }
 
   /**
@@ -269,7 +285,8 @@ public final class Fields {
   private void reportUnknown(String key, Node.Member member) {
     if (!known.contains(key)) {
       String nearest = Visible.quoted(Nearest.of(key, known));
-      String sentence = "unknown key " + Visible.quoted(key) + "; nearest known key: " + nearest;
+      String sentence =
+          Sentence.of("unknown key {}; nearest known key: {}", Visible.quoted(key), nearest);
       faults.add(member.keyPlace(), key, sentence);
     }
   }

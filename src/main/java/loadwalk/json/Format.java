@@ -3,6 +3,7 @@ package loadwalk.json;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
@@ -49,8 +50,9 @@ public record Format(String kind, int number) {
     Optional<Node> node = fields.node(KEY);
     if (node.isEmpty()) {
       if (required) {
-        String wanted = "\"" + KEY + "\": \"" + text() + "\"";
-        fields.faults().add(fields.place(), KEY, "key «format» is missing; add " + wanted);
+        String line = "\"" + KEY + "\": \"" + text() + "\"";
+        String sentence = Sentence.of("key «format» is missing; add {}", line);
+        fields.faults().add(fields.place(), KEY, sentence);
       }
       return true;
     }
@@ -76,12 +78,12 @@ public record Format(String kind, int number) {
   private String refusal(String said, Optional<Format> stated) {
     String quoted = Visible.quoted(said);
     if (stated.isPresent() && stated.get().kind.equals(kind)) {
-      return "this file is written in the newer format "
-          + quoted
-          + "; this Loadwalk reads up to «"
-          + text()
-          + "», so use a newer Loadwalk";
+      return Sentence.of(
+          "this file is in the newer format {}; this Loadwalk reads up to «{}»: use a newer"
+              + " Loadwalk",
+          quoted,
+          text());
     }
-    return "the format is " + quoted + " where «" + text() + "» is wanted";
+    return Sentence.of("the format must be «{}», not {}", text(), quoted);
   }
 }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
@@ -163,7 +164,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
       }
       Node root = value(1);
       if (parser.nextToken() != null) {
-        throw new Refused(here(), "the text goes on after the end of its first value");
+        throw new Refused(here(), "there is more text after the end of the first value");
       }
       return root;
     }
@@ -171,7 +172,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
     private Node value(int depth) throws IOException {
       Node.Place place = here();
       if (depth > DEEPEST) {
-        throw new Refused(place, "this is nested deeper than " + DEEPEST + " levels");
+        throw new Refused(place, Sentence.of("this is nested deeper than {} levels", DEEPEST));
       }
       return switch (parser.currentToken()) {
         case START_OBJECT -> object(place, depth);
@@ -194,9 +195,12 @@ public record JsonText(String file, boolean comments, int firstLine) {
         Node.Member member = new Node.Member(keyPlace, value(depth + 1));
         Node.Member first = members.putIfAbsent(key, member);
         if (first != null) {
-          String where = "line " + first.keyPlace().line();
-          faults.add(
-              keyPlace, key, "key " + Visible.quoted(key) + " stands twice, first in " + where);
+          String sentence =
+              Sentence.of(
+                  "key {} appears twice, first in line {}",
+                  Visible.quoted(key),
+                  first.keyPlace().line());
+          faults.add(keyPlace, key, sentence);
         }
       }
       return new Node.Obj(place, members);
@@ -212,13 +216,16 @@ public record JsonText(String file, boolean comments, int firstLine) {
 
     private Node number(Node.Place place, String text) {
       if (text.length() > LONGEST_NUMBER) {
-        String said = " has more than " + LONGEST_NUMBER + " characters";
-        throw new Refused(place, "number " + Visible.quoted(text) + said);
+        throw new Refused(
+            place,
+            Sentence.of(
+                "number {} has more than {} characters", Visible.quoted(text), LONGEST_NUMBER));
       }
       double value = Double.parseDouble(text);
       boolean lost = value == 0 && !text.equals("0") && text.matches("-?[0.]*[1-9].*");
       if (Double.isInfinite(value) || lost) {
-        throw new Refused(place, "number " + Visible.quoted(text) + " is out of any range");
+        String quoted = Visible.quoted(text);
+        throw new Refused(place, Sentence.of("number {} is out of range", quoted));
       }
       return new Node.Num(place, value + 0.0);
     }

@@ -126,7 +126,7 @@ public sealed interface Node {
 
     @Override
     public String kind() {
-      return "a text";
+      return "text";
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import loadwalk.text.Sentence;
 
 /**
  * What a record goes through field by field, in the order of the file.
@@ -206,7 +207,8 @@ public interface Shape {
     if (count == 1) {
       return found.equals(own) ? value.shape(this) : blanks.get(found).shape(this);
     }
-    refuse(what + " needs exactly one of «" + String.join("» and «", blanks.keySet()) + "»");
+    String keys = String.join("» and «", blanks.keySet());
+    refuse(Sentence.of("{} needs exactly one of «{}»", what, keys));
     return value;
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Reads the fields of a record from one object of a file, and collects every fault. */
@@ -94,7 +95,8 @@ final class ShapeReader implements Shape {
     try {
       return text.isEmpty() ? wallMillis : Instant.parse(text.get()).toEpochMilli();
     } catch (DateTimeParseException | ArithmeticException e) {
-      fields.fault(key, Visible.quoted(key) + " is no time");
+      String quoted = Visible.quoted(key);
+      fields.fault(key, Sentence.of("{} must be a time such as 2026-11-30T17:30:00Z", quoted));
       return wallMillis;
     }
   }

@@ -1,5 +1,6 @@
 package loadwalk.numeric;
 
+import loadwalk.text.Sentence;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
@@ -139,7 +140,7 @@ public final class DesignFit {
           "the design needs one row a point, got " + design.length + " for " + rows);
     }
     for (int i = 0; i < rows; i++) {
-      Samples.finite(design[i], columns, "design row " + i);
+      Samples.finite(design[i], columns, Sentence.of("design row {}", i));
     }
     return new Array2DRowRealMatrix(design, true);
   }

@@ -1,5 +1,7 @@
 package loadwalk.numeric;
 
+import loadwalk.text.Sentence;
+
 /** Propagates the uncertainties of correlated inputs to first order (JCGM 100:2008, 5.2). */
 public final class Propagation {
   private Propagation() {}
@@ -30,7 +32,7 @@ public final class Propagation {
     }
     double sum = 0;
     for (int i = 0; i < first.length; i++) {
-      Samples.finite(covariance[i], first.length, "covariance row " + i);
+      Samples.finite(covariance[i], first.length, Sentence.of("covariance row {}", i));
       for (int j = 0; j < second.length; j++) {
         sum += first[i] * covariance[i][j] * second[j];
       }

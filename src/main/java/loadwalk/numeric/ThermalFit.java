@@ -79,7 +79,7 @@ public sealed interface ThermalFit {
       }
     }
     if (minutes.length < 5) {
-      return new CannotTell("Fewer than five temperatures: too few to tell.");
+      return new CannotTell("Fewer than five temperatures are too few to tell.");
     }
     double[] t = Arrays.stream(minutes).map(m -> m - minutes[0]).toArray();
     double span = t[t.length - 1];
@@ -87,10 +87,11 @@ public sealed interface ThermalFit {
     LinearFit line = LinearFit.line(t, celsius);
     LinearFit bend = alongExponential(t, celsius, tau);
     if (Statistics.standardDeviation(celsius) <= 1.5 * bend.residualSd()) {
-      return new CannotTell("The temperature moves no more than it scatters.");
+      return new CannotTell("The temperature moves no more than its scatter.");
     }
     if (line.weightedSquares() < 1.5 * bend.weightedSquares() || tau > 3 * span) {
-      return new CannotTell("The temperature does not bend yet: the end is out of sight.");
+      return new CannotTell(
+          "The temperature curve has not started to level off, so its end cannot be told.");
     }
     try {
       return settling(t, celsius, bend, tau);
@@ -108,7 +109,7 @@ public sealed interface ThermalFit {
     double fittedTau = fit.parameter(2);
     double span = t[t.length - 1];
     if (!(fittedTau > 0) || fittedTau > 3 * span || fit.u(2) > fittedTau / 2) {
-      return new CannotTell("The temperature bends too little to tell its end.");
+      return new CannotTell("The temperature curve levels off too little to tell its end.");
     }
     double fall = Math.exp(-span / fittedTau);
     double slope = (end - first) / fittedTau * fall;

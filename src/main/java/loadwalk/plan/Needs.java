@@ -16,6 +16,7 @@ import loadwalk.bench.Wire;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Evidence;
 import loadwalk.plan.wiring.WiringAnswer;
+import loadwalk.text.Sentence;
 
 /** Says what a bench lacks for a whole sequence: supply, fuse, leads, load resistors. */
 final class Needs {
@@ -60,8 +61,8 @@ final class Needs {
       leads().ifPresent(out::add);
     } else {
       out.add(
-          "Nothing tells the supply current: enter the amplifier's rated powers, or measure a"
-              + " light load first.");
+          "The supply current is not known. Enter the amplifier's rated powers, or measure a light"
+              + " load first.");
     }
     out.addAll(loads());
     return out;
@@ -72,22 +73,18 @@ final class Needs {
     if (usable.isPresent() && usable.getAsDouble() >= worstAmps) {
       return Optional.empty();
     }
-    double rated = worstAmps / bench.usableFraction();
+    String buy =
+        Sentence.of(
+            "Supplies of {} A in all at {} V: {} A at worst, and {} % of the sum counts as usable.",
+            Figures.three(worstAmps / bench.usableFraction()),
+            Figures.three(evidence.conditions().supplyVolts()),
+            Figures.three(worstAmps),
+            Figures.three(100 * bench.usableFraction()));
     return Optional.of(
-        "Supplies of "
-            + Figures.three(rated)
-            + " A together at "
-            + Figures.three(evidence.conditions().supplyVolts())
-            + " V, for "
-            + Figures.three(worstAmps)
-            + " A at worst with "
-            + Figures.three(100 * bench.usableFraction())
-            + " % of the sum counted on"
-            + usable.stream()
-                .mapToObj(has -> "; the bench has " + Figures.three(has) + " A to count on")
-                .findFirst()
-                .orElse("")
-            + ".");
+        usable.isEmpty()
+            ? buy
+            : Sentence.of(
+                "{} The bench has {} A usable.", buy, Figures.three(usable.getAsDouble())));
   }
 
   /** Returns the rating of the fuse on the bench if it will do, else of the one to get. */
@@ -105,20 +102,18 @@ final class Needs {
     }
     if (fitting.isEmpty()) {
       return Optional.of(
-          "No single fuse commonly made bears "
-              + Figures.three(worstAmps)
-              + " A: check the ratings.");
+          Sentence.of(
+              "No common single fuse carries {} A. Check the ratings.", Figures.three(worstAmps)));
     }
     double rating = fitting.getAsDouble();
     double continuous = tables.limit("fuse-continuous-percent") / 100 * rating;
     return Optional.of(
-        "A fuse at the source of "
-            + Figures.three(rating)
-            + " A ("
-            + tables.fuseFor(rating).type()
-            + "), meant for "
-            + Figures.three(continuous)
-            + " A in continuous use, and leads that carry more than it.");
+        Sentence.of(
+            "A {} A fuse ({}) at the source, good for {} A continuous. The leads must carry more"
+                + " than the fuse.",
+            Figures.three(rating),
+            tables.fuseFor(rating).type(),
+            Figures.three(continuous)));
   }
 
   private Optional<String> leads() {
@@ -136,19 +131,19 @@ final class Needs {
       double drop = 2 * wire.dropVolts(lead, worstAmps, wire.workingCelsius());
       if (wire.ampacity(lead) >= carried && drop <= limit) {
         return Optional.of(
-            "Supply leads of "
-                + lead.gauge().text()
-                + " or thicker for 1 m each way: "
-                + Figures.three(wire.ampacity(lead))
-                + " A for ever, "
-                + Figures.three(drop)
-                + " V lost at worst.");
+            Sentence.of(
+                "Supply leads of {} or thicker for 1 m each way: good for {} A continuous, {} V"
+                    + " lost at worst.",
+                lead.gauge().text(),
+                Figures.three(wire.ampacity(lead)),
+                Figures.three(drop)));
       }
     }
     return Optional.of(
-        "No single lead to AWG 4/0 carries "
-            + Figures.three(worstAmps)
-            + " A over 1 m each way within 3 %: lay several side by side, or check the ratings.");
+        Sentence.of(
+            "No single lead up to AWG 4/0 carries {} A over 1 m each way within {} %. Run several"
+                + " in parallel, or check the ratings.",
+            Figures.three(worstAmps), Figures.three(tables.limit("drop-percent"))));
   }
 
   /** Tells what to buy for each load that has no wiring, at its worst watts. */
@@ -156,33 +151,40 @@ final class Needs {
     Map<String, StepPlan> worst = new LinkedHashMap<>();
     for (StepPlan step : steps) {
       if (step.unwired().isPresent()) {
-        String load = step.target().mode().word() + " " + Figures.three(step.target().ohms());
-        worst.merge(load, step, (a, b) -> watts(b) > watts(a) ? b : a);
+        worst.merge(load(step), step, (a, b) -> watts(b) > watts(a) ? b : a);
       }
     }
     List<String> out = new ArrayList<>();
-    worst.forEach(
-        (load, step) -> {
-          WiringAnswer.None none = step.unwired().orElseThrow();
-          String each =
-              watts(step) > 0 ? ", " + Figures.three(watts(step)) + " W each at worst" : "";
-          String buy = none.purchase().map(Needs::bought).orElse(none.sentence());
-          out.add("For " + load + " Ω" + each + ": " + buy.replaceFirst("\\.$", "") + ".");
-        });
+    worst.forEach((load, step) -> out.add(missing(load, step)));
     return out;
+  }
+
+  private static String missing(String load, StepPlan step) {
+    WiringAnswer.None none = step.unwired().orElseThrow();
+    String what =
+        watts(step) > 0
+            ? Sentence.of("{}, {} W each at worst", load, Figures.three(watts(step)))
+            : load;
+    return none.purchase()
+        .map(kind -> Sentence.of("For {}: buy {}.", what, resistors(kind)))
+        .orElseGet(
+            () -> Sentence.of("For {}, nothing to buy was found. {}", what, none.sentence()));
+  }
+
+  private static String load(StepPlan step) {
+    String ohms = Figures.three(step.target().ohms());
+    return Sentence.of("{} {} Ω", step.target().mode().word(), ohms);
   }
 
   private static double watts(StepPlan step) {
     return step.forecast().demand().loadWatts().map(Band::high).orElse(0.0);
   }
 
-  private static String bought(LoadResistor kind) {
-    return "buy "
-        + kind.count()
-        + (kind.count() == 1 ? " resistor of " : " resistors of ")
-        + Figures.three(kind.ohms())
-        + " Ω, "
-        + Figures.three(kind.watts())
-        + " W";
+  private static String resistors(LoadResistor kind) {
+    String ohms = Figures.three(kind.ohms());
+    String watts = Figures.three(kind.watts());
+    return kind.count() == 1
+        ? Sentence.of("1 resistor of {} Ω, {} W", ohms, watts)
+        : Sentence.of("{} resistors of {} Ω, {} W", kind.count(), ohms, watts);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loadwalk.text.Sentence;
 
 /**
  * Reads what an operator types where a reading is asked for.
@@ -67,21 +68,22 @@ public final class EntryParser {
     String raw = text == null ? "" : text;
     EntryParser parser = new EntryParser(raw, expected, wanted);
     if (raw.length() > LONGEST) {
-      return parser.problem("is longer than " + LONGEST + " characters");
+      return parser.problem(
+          Sentence.of("{} is longer than {} characters", parser.quoted(), LONGEST));
     }
     return parser.read(EntryText.folded(raw));
   }
 
   private Typed read(String text) {
     if (text.isEmpty()) {
-      return new Typed.Problem("Nothing was typed; " + accepted() + ".");
+      return new Typed.Problem(Sentence.of("Nothing was typed; {}.", accepted()));
     }
     String lower = text.toLowerCase(Locale.ROOT);
     if (OVERLOAD.contains(lower)) {
-      return problem("says that the meter is over its range, which is no number");
+      return problem(Sentence.of("{} means that the meter is over its range", quoted()));
     }
     if (NO_NUMBER.contains(lower)) {
-      return problem("is not a number that can be measured");
+      return problem(Sentence.of("{} cannot be measured", quoted()));
     }
     boolean negative = text.startsWith("-");
     String unsigned = negative || text.startsWith("+") ? text.substring(1).strip() : text;
@@ -101,14 +103,14 @@ public final class EntryParser {
     if (decimal.matches()) {
       return decimal(decimal, negative);
     }
-    return problem("is not a number");
+    return notNumber();
   }
 
   private Typed fraction(Matcher m, boolean negative) {
     BigDecimal whole = m.group(1) == null ? BigDecimal.ZERO : new BigDecimal(m.group(1));
     BigDecimal divisor = new BigDecimal(m.group(3));
     if (divisor.signum() == 0) {
-      return problem("divides by zero");
+      return problem(Sentence.of("{} divides by zero", quoted()));
     }
     BigDecimal value = whole.add(new BigDecimal(m.group(2)).divide(divisor, MathContext.DECIMAL64));
     BigDecimal size = value.signum() == 0 ? BigDecimal.ONE : value;
@@ -124,10 +126,10 @@ public final class EntryParser {
     String unit = m.group(5).strip();
     boolean unitIsWhole = unit.isEmpty() || Suffix.read(unit, wanted).isPresent();
     if (!unitIsWhole) {
-      return problem("is not a number with a unit that is known here");
+      return unknownUnit();
     }
     if (point && !unit.isEmpty() && Suffix.read(unit, wanted).get().unit() != Unit.OHM) {
-      return problem("mixes ohms with another unit");
+      return problem(Sentence.of("{} mixes ohms with another unit", quoted()));
     }
     return withSuffix(numeral, point ? "R" : letter + unit, negative);
   }
@@ -139,16 +141,14 @@ public final class EntryParser {
       String point = sign + mantissa.replace(',', '.');
       String whole = sign + mantissa.replace(",", "");
       return new Typed.Problem(
-          quoted() + " can be read two ways; type " + point + " or " + whole + ".");
+          Sentence.of("{} can be read two ways; type {} or {}.", quoted(), point, whole));
     }
     int exponent = exponent(m.group(2));
     if (Math.abs(exponent) > LARGEST_EXPONENT) {
-      return problem("is out of any range");
+      return problem(Sentence.of("{} is out of range", quoted()));
     }
     Optional<Numeral> numeral = Numeral.ofMarked(mantissa, exponent);
-    return numeral.isPresent()
-        ? withSuffix(numeral.get(), m.group(3), negative)
-        : problem("is not a number");
+    return numeral.isPresent() ? withSuffix(numeral.get(), m.group(3), negative) : notNumber();
   }
 
   private static int exponent(String digits) {
@@ -165,17 +165,17 @@ public final class EntryParser {
     }
     Optional<Suffix> suffix = Suffix.read(text, wanted);
     if (suffix.isEmpty()) {
-      return problem(
-          PEAK.matcher(text).matches()
-              ? "is a peak or peak-to-peak value, where rms is wanted"
-              : "is not a number with a unit that is known here");
+      return PEAK.matcher(text).matches()
+          ? problem(Sentence.of("{} is a peak or peak-to-peak value, not rms", quoted()))
+          : unknownUnit();
     }
     Unit unit = suffix.get().unit() == null ? expected : suffix.get().unit();
     if (!wanted.contains(unit)) {
-      return problem("is in " + UnitWords.of(unit));
+      return problem(Sentence.of("{} is in {}", quoted(), UnitWords.of(unit)));
     }
     if (!suffix.get().mayStandBefore(unit)) {
-      return problem("has a prefix that is not used with " + UnitWords.of(unit));
+      return problem(
+          Sentence.of("{} has a prefix that does not go with {}", quoted(), UnitWords.of(unit)));
     }
     return number(numeral, suffix.get().withUnit(unit), negative);
   }
@@ -185,16 +185,25 @@ public final class EntryParser {
     double value = suffix.toSi(signed);
     double resolution = suffix.stepToSi(numeral.step());
     if (!(Math.abs(value) <= LARGEST) || !(resolution <= LARGEST)) {
-      return problem("is larger than anything on a bench");
+      return problem(Sentence.of("{} is larger than anything on a bench", quoted()));
     }
     if (!(resolution > 0) || value == 0 && signed.signum() != 0 && suffix.isPlain()) {
-      return problem("is smaller than anything on a bench");
+      return problem(Sentence.of("{} is smaller than anything on a bench", quoted()));
     }
     return new Typed.Number(value + 0.0, suffix.unit(), resolution);
   }
 
-  private Typed.Problem problem(String why) {
-    return new Typed.Problem(quoted() + " " + why + "; " + accepted() + ".");
+  private Typed notNumber() {
+    return problem(Sentence.of("{} is not a number", quoted()));
+  }
+
+  private Typed unknownUnit() {
+    return problem(Sentence.of("{} is not a number with a known unit", quoted()));
+  }
+
+  /** Returns what is wrong, with what would be accepted behind it. */
+  private Typed problem(String wrong) {
+    return new Typed.Problem(Sentence.of("{}; {}.", wrong, accepted()));
   }
 
   private String quoted() {
@@ -202,10 +211,12 @@ public final class EntryParser {
   }
 
   private String accepted() {
-    StringBuilder out = new StringBuilder("type " + UnitWords.withExample(expected));
-    wanted.stream()
-        .filter(unit -> unit != expected)
-        .forEach(unit -> out.append(", or ").append(UnitWords.withExample(unit)));
-    return out.toString();
+    String said = Sentence.of("type {}", UnitWords.withExample(expected));
+    for (Unit unit : wanted) {
+      if (unit != expected) {
+        said = Sentence.of("{}, or {}", said, UnitWords.withExample(unit));
+      }
+    }
+    return said;
   }
 }

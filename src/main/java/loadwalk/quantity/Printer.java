@@ -3,6 +3,7 @@ package loadwalk.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import loadwalk.text.Sentence;
 
 /**
  * Prints numbers with their unit, in engineering prefixes.
@@ -95,7 +96,7 @@ public record Printer(boolean ascii) {
     }
     double size = Math.max(Math.abs(low), Math.abs(high));
     if (size < SMALLEST_RANGE) {
-      return "0 to 0" + unit(0, unit);
+      return Sentence.of("0 to 0{}", unit(0, unit));
     }
     double width = Math.max(high - low, size * Math.pow(10, 2 - FINEST_RANGE_DIGITS));
     int scale = 1 - (int) Math.floor(Math.log10(width));
@@ -104,7 +105,7 @@ public record Printer(boolean ascii) {
     BigDecimal from = decimal(low).add(slack).setScale(scale, RoundingMode.FLOOR);
     BigDecimal to = decimal(high).subtract(slack).setScale(scale, RoundingMode.CEILING);
     int power = power(from.abs().max(to.abs()), unit);
-    return scaled(from, power) + " to " + scaled(to, power) + unit(power, unit);
+    return Sentence.of("{} to {}{}", scaled(from, power), scaled(to, power), unit(power, unit));
   }
 
   private static BigDecimal decimal(double value) {

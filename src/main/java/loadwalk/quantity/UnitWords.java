@@ -7,7 +7,7 @@ final class UnitWords {
   static String of(Unit unit) {
     return switch (unit) {
       case VOLT -> "volts";
-      case AMPERE -> "amperes";
+      case AMPERE -> "amps";
       case WATT -> "watts";
       case OHM -> "ohms";
       case CELSIUS -> "degrees";
@@ -23,7 +23,7 @@ final class UnitWords {
   static String withExample(Unit unit) {
     return switch (unit) {
       case VOLT -> "volts such as 13.4, 13,4 V or 950m";
-      case AMPERE -> "amperes such as 16, 1.9 A or 950m";
+      case AMPERE -> "amps such as 16, 1.9 A or 950m";
       case WATT -> "watts such as 45.5 W or 1k2";
       case OHM -> "ohms such as 4, 1/2 or 0R5";
       case CELSIUS -> "a temperature such as 40, 40 °C or 104 °F";

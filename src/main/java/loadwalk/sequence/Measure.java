@@ -85,7 +85,7 @@ public record Measure(Mode mode, double ohms, boolean optional) implements Step 
   /** Returns what is asked wherever a load is measured at the limit of the sequence. */
   static String atTheLimit(Load load, StepContext context) {
     return Sentence.of(
-        "{} Raise {} until THD reads {}, then read.",
+        "{} Raise the {} tone to {} THD, then read.",
         load.connect(),
         Printer.UTF8.exact(context.sequence().toneHertz(), Unit.HERTZ),
         Printer.UTF8.exact(context.sequence().limitThdPercent(), Unit.PERCENT));

@@ -26,8 +26,8 @@ public record OpenLoad() implements Step {
     return load.isEmpty()
         ? "This sequence names no load to take off. Skip this step."
         : Sentence.of(
-            "{} Set a level below the limit and read the output. Take the load off, leave the"
-                + " generator alone, and read again.",
+            "{} Set a level below the limit and read the output. Take the load off, generator"
+                + " untouched, and read again.",
             load.get().connect());
   }
 

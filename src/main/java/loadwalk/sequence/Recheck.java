@@ -31,7 +31,7 @@ public record Recheck(List<String> of, double afterWarmMinutes) implements Step 
   public Step shape(Shape in) {
     List<String> ids = in.texts("of", of);
     if (ids.isEmpty() || ids.size() > MOST_TARGETS) {
-      in.refuse("of", "«of» must name 1 to " + MOST_TARGETS + " steps");
+      in.refuse("of", Sentence.of("«of» must name 1 to {} steps", MOST_TARGETS));
     }
     double minutes = in.numberOr("afterWarmMinutes", afterWarmMinutes, 0, StepReader.MOST_MINUTES);
     return new Recheck(ids, minutes);
@@ -46,7 +46,7 @@ public record Recheck(List<String> of, double afterWarmMinutes) implements Step 
   public String instruction(StepContext context) {
     Optional<Load> load = context.repeatedLoad();
     return load.isEmpty()
-        ? "No step has been measured that can be checked again. Skip this step."
+        ? "There is no measured step to check again. Skip this step."
         : Sentence.of(
             "Measure {} again. {}",
             context.repeated().orElseThrow().id(),
@@ -88,7 +88,7 @@ public record Recheck(List<String> of, double afterWarmMinutes) implements Step 
     if (measured.isEmpty()) {
       return List.of(new Misplaced("do", "a recheck step needs a measure step before it"));
     }
-    String known = "«heaviest», «" + String.join("», «", measured) + "»";
+    String known = String.join("» or «", measured);
     return of.stream()
         .filter(id -> !id.equals(HEAVIEST) && !measured.contains(id))
         .map(
@@ -96,7 +96,9 @@ public record Recheck(List<String> of, double afterWarmMinutes) implements Step 
                 new Misplaced(
                     "of",
                     Sentence.of(
-                        "«{}» is no measure step before this one; it can be {}", id, known)))
+                        "no measure step «{}» comes before this one; name «heaviest» or «{}»",
+                        id,
+                        known)))
         .toList();
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
+import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
@@ -61,18 +62,20 @@ public record Sequence(
       in.refuse("steps", "«steps» must have at least one step");
     }
     if (read.size() > MOST_STEPS) {
-      in.refuse("steps", "«steps» must not have more than " + MOST_STEPS + " steps");
+      in.refuse("steps", Sentence.of("«steps» must not have more than {} steps", MOST_STEPS));
     }
     return new Sequence(stated, itsTitle, hertz, percent, volts, read, contentHash);
   }
 
   private void checkName(Shape in, String stated) {
     if (!stated.isEmpty() && !NAME.matcher(stated).matches()) {
-      in.refuse("name", "«name» must be small letters, digits and hyphens, at most 64");
+      in.refuse(
+          "name", "«name» must be 1 to 64 small letters, digits and hyphens, no hyphen first");
     } else if (!name.isEmpty() && !stated.equals(name)) {
       String file = Visible.line(name, LONGEST_NAME);
-      String both = "«name» is «%s» where the file is named «%s»; a sequence is found by it";
-      in.refuse("name", String.format(both, stated, file));
+      in.refuse(
+          "name",
+          Sentence.of("«name» is «{}» but the file is named «{}»; they must match", stated, file));
     }
   }
 

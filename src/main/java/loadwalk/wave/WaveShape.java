@@ -6,9 +6,9 @@ public enum WaveShape {
   HARD_CLIP_BOTH("hard clipping on both sides"),
   HARD_CLIP_TOP("hard clipping on the positive side only"),
   HARD_CLIP_BOTTOM("hard clipping on the negative side only"),
-  CROSSOVER("crossover: a dead zone about zero"),
-  SLEWING("slewing: straight flanks"),
-  UNNAMED("distorted, in no shape that the numbers name");
+  CROSSOVER("crossover distortion: a dead zone around zero"),
+  SLEWING("slew limiting: straight flanks"),
+  UNNAMED("distorted, in no shape that can be named");
 
   private final String words;
 

@@ -70,13 +70,13 @@ class AmplifierFileTest {
         List.of(
             "amp.json:2:9: «maker» must not be empty",
             "amp.json:1:1: key «model» is missing",
-            "amp.json:4:8: «year» must lie from 1900 to 2200, not 94",
+            "amp.json:4:8: «year» must be between 1900 and 2200, not 94",
             "amp.json:5:12: key «ohms» is missing",
-            "amp.json:5:45: «watts» must lie from 0.001 to 1000000, not 0",
+            "amp.json:5:45: «watts» must be between 0.001 and 1000000, not 0",
             "amp.json:5:29: unknown key «ohm»; nearest known key: «ohms»",
-            "amp.json:6:25: «stereo» must lie from 0.01 to 10000, not -1",
+            "amp.json:6:25: «stereo» must be between 0.01 and 10000, not -1",
             "amp.json:7:9: «fuses» must be a list, not a number",
-            "amp.json:8:13: «regulated» must be true or false, not a text",
+            "amp.json:8:13: «regulated» must be true or false, not text",
             "amp.json:3:1: unknown key «modell»; nearest known key: «model»"),
         read(text).faults().stream().map(Fault::text).toList());
   }

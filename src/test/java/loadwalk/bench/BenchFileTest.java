@@ -82,7 +82,7 @@ class BenchFileTest {
         "\"leads\":[{\"awg\":4,\"mm2\":25,\"metres\":1}]|exactly one of «awg» and «mm2»",
         "\"leads\":[{\"awg\":\"5/0\",\"metres\":1}]|«awg» cannot be «5/0»; nearest",
         "\"leads\":[{\"awg\":4.5,\"metres\":1}]|«awg» must be a whole number",
-        "\"leads\":[{\"awg\":4,\"metres\":1,\"parallel\":0}]|«parallel» must lie from 1",
+        "\"leads\":[{\"awg\":4,\"metres\":1,\"parallel\":0}]|«parallel» must be between 1",
         "\"supplies\":[{\"volts\":13.8}]|key «amps» is missing",
         "\"fuse\":30|«fuse» must be an object",
         "\"fuse\":{\"amp\":30}|key «amps» is missing",
@@ -92,7 +92,7 @@ class BenchFileTest {
         "\"meters\":[{\"reads\":\"supplyAmps\",\"digits\":2}]|«digits» needs a «resolution»",
         "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[9,1]}]|must be [low, high]",
         "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[1]}]|must be [low, high]",
-        "\"usableFraction\":1.5|«usableFraction» must lie from 0.01 to 1",
+        "\"usableFraction\":1.5|«usableFraction» must be between 0.01 and 1",
         "\"fuses\":1|unknown key «fuses»; nearest known key: «fuse»"
       })
   void read_ofAFaultyPart_saysWhatIsWrong(String part, String sentence) {

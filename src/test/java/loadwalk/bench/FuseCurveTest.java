@@ -44,7 +44,7 @@ class FuseCurveTest {
     FuseCurve.Opening opening = Tables.stock().fuseFor(30).opening(1.0);
     assertEquals(FuseCurve.Span.BELOW_TABLE, opening.span());
     assertTrue(opening.maxSeconds().isEmpty());
-    assertEquals("need not open", opening.text());
+    assertEquals("may never open", opening.text());
   }
 
   @Test

@@ -64,11 +64,11 @@ class TablesTest {
     assertSentence(
         "wire.csv line 2: column source must not be empty", "wire.csv", head + "AWG 4,1,,read");
     assertSentence("wire.csv line 2: gauge must read like", "wire.csv", head + "four,1,x,read");
-    assertSentence("wire.csv line 2: 4 columns wanted, got 2", "wire.csv", head + "AWG 4,1");
+    assertSentence("wire.csv line 2: expected 4 columns, got 2", "wire.csv", head + "AWG 4,1");
     assertSentence("wire.csv line 1: the header must be", "wire.csv", "a,b\n");
     assertSentence("wire.csv line 2: a quote is not closed", "wire.csv", head + "\"AWG 4,1,x,read");
     assertSentence("wire.csv: the table is empty", "wire.csv", "");
-    assertSentence("meter.csv is no data table", "meter.csv", "");
+    assertSentence("meter.csv is not a data table", "meter.csv", "");
     assertSentence(
         "limits.csv line 2: unknown key \"lead-celcius\"",
         "limits.csv",

@@ -53,7 +53,7 @@ class CheckCommandTest {
     Path kept = Files.createDirectory(folder.resolve("sequences")).resolve("copied.json");
     Files.writeString(kept, stock);
     assertEquals(2, run(kept.toString()));
-    assertTrue(output().contains("copied.json:3:11: «name» is «stereo-only» where"), output());
+    assertTrue(output().contains("copied.json:3:11: «name» is «stereo-only» but"), output());
   }
 
   @Test

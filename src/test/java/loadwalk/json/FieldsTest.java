@@ -40,7 +40,7 @@ class FieldsTest {
     assertEquals(Optional.empty(), fields.build(() -> "made"));
     assertEquals(
         List.of(
-            "x.json:2:6: «n» must lie from 0 to 10, not 40",
+            "x.json:2:6: «n» must be between 0 and 10, not 40",
             "x.json:3:6: «i» must be a whole number, not 1.5",
             "x.json:4:6: «t» must not be empty",
             "x.json:5:6: «w» cannot be «tow»; nearest known word: «two»",
@@ -72,11 +72,11 @@ class FieldsTest {
     fields.objects("f", inner -> Optional.of("never"));
     assertEquals(
         List.of(
-            "«a» must be a number, not a text",
-            "«b» must be a text, not a list",
+            "«a» must be a number, not text",
+            "«b» must be text, not a list",
             "«c» must be true or false, not an object",
             "«d» must be a list, not a number",
-            "«e» must be an object, not a text",
+            "«e» must be an object, not text",
             "each of «f» must be an object, not a list"),
         faults.list().stream().map(Fault::sentence).toList());
   }
@@ -123,11 +123,11 @@ class FieldsTest {
     wanted.check(open("{}"), true);
     assertEquals(
         List.of(
-            "this file is written in the newer format «loadwalk-bench/2»; this Loadwalk reads up"
-                + " to «loadwalk-bench/1», so use a newer Loadwalk",
-            "the format is «loadwalk-amplifier/1» where «loadwalk-bench/1» is wanted",
-            "the format is «v1» where «loadwalk-bench/1» is wanted",
-            "«format» must be a text, not a number",
+            "this file is in the newer format «loadwalk-bench/2»; this Loadwalk reads up to"
+                + " «loadwalk-bench/1»: use a newer Loadwalk",
+            "the format must be «loadwalk-bench/1», not «loadwalk-amplifier/1»",
+            "the format must be «loadwalk-bench/1», not «v1»",
+            "«format» must be text, not a number",
             "key «format» is missing; add \"format\": \"loadwalk-bench/1\""),
         faults.list().stream().map(Fault::sentence).toList());
   }

@@ -115,9 +115,9 @@ class SpreadTest {
     }
     List<String> expected =
         List.of(
-            "The temperature bends too little to tell its end.",
-            "The temperature does not bend yet: the end is out of sight.",
-            "The temperature moves no more than it scatters.",
+            "The temperature curve levels off too little to tell its end.",
+            "The temperature curve has not started to level off, so its end cannot be told.",
+            "The temperature moves no more than its scatter.",
             "settling");
     assertTrue(told.keySet().containsAll(expected), "seed " + seed + ": " + told);
   }

@@ -95,7 +95,7 @@ class ThermalFitTest {
     ThermalFit.CannotTell three =
         assertInstanceOf(
             ThermalFit.CannotTell.class, ThermalFit.of(minutes(3), new double[] {20, 21, 22}));
-    assertEquals("Fewer than five temperatures: too few to tell.", three.reason());
+    assertEquals("Fewer than five temperatures are too few to tell.", three.reason());
   }
 
   @Test

@@ -58,7 +58,7 @@ class BenchPlannerTest {
     assertEquals(new StepPlan.SupplyShare(2, 30, 15, 30), step.shares().get(1));
     assertEquals("0.75 s to 10 min", step.fuses().get(0).worst().text());
     assertEquals("60 s to 30 min", step.fuses().get(1).worst().text());
-    assertEquals("need not open", step.fuses().get(1).expected().text());
+    assertEquals("may never open", step.fuses().get(1).expected().text());
     assertEquals("amplifier-fuse", step.givesFirst().orElseThrow().code());
     assertEquals(-35, step.givesFirst().orElseThrow().marginPercent(), 1e-9);
     assertEquals(Verdict.HALT, step.forecast().verdict());
@@ -82,12 +82,12 @@ class BenchPlannerTest {
     List<String> needs = plan(STEREO_4, Bench.unknown()).needs();
     assertEquals(
         List.of(
-            "Supplies of 90 A together at 13.8 V, for 81 A at worst with 90 % of the sum counted"
-                + " on.",
-            "A fuse at the source of 100 A (blade, 29 mm (ISO 8820-3 type E)), meant for 75 A in"
-                + " continuous use, and leads that carry more than it.",
-            "Supply leads of AWG 6 or thicker for 1 m each way: 120 A for ever, 0.235 V lost at"
-                + " worst.",
+            "Supplies of 90 A in all at 13.8 V: 81 A at worst, and 90 % of the sum counts as"
+                + " usable.",
+            "A 100 A fuse (blade, 29 mm (ISO 8820-3 type E)) at the source, good for 75 A"
+                + " continuous. The leads must carry more than the fuse.",
+            "Supply leads of AWG 6 or thicker for 1 m each way: good for 120 A continuous, 0.235 V"
+                + " lost at worst.",
             "For stereo 4 Ω, 144 W each at worst: buy 4 resistors of 2 Ω, 100 W."),
         needs);
   }

@@ -112,7 +112,7 @@ class RealAmplifierScenarioTest {
   void formThatAJournalCouldNotHold_beginsNoWalk() {
     BenchSide bench = BenchSide.at(folder).press("Down", "Enter", "Enter", "Enter");
     bench.press("text:Brightmoor", "Enter", "text:B-70", "Enter", "Enter", "text:3", "F9");
-    bench.sees("> year", "«year» must lie from 1900 to 2200, not 3.").press("Back", "text:1994");
+    bench.sees("> year", "«year» must be between 1900 and 2200, not 3.").press("Back", "text:1994");
     bench.press("F9").sees("Which bench?");
   }
 

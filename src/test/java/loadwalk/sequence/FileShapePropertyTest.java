@@ -77,7 +77,7 @@ class FileShapePropertyTest {
       String bad = good.substring(0, number.start()) + "-1e12" + good.substring(number.end());
       Fault first = file.read(bytes(bad), "f").faults().get(0);
       assertEquals(number.start() + 1, first.column(), bad);
-      assertTrue(first.sentence().contains("must lie from"), first::text);
+      assertTrue(first.sentence().contains("must be between"), first::text);
     }
     return count;
   }

@@ -101,10 +101,10 @@ class SequenceReaderTest {
       quoteCharacter = '`',
       value = {
         "{\"do\":\"measure\",\"mode\":\"stereo\",\"ohm\":4}|key «ohms» is missing",
-        "{\"do\":\"measure\",\"mode\":\"stereo\",\"ohms\":0}|«ohms» must lie from 0.05 to 1000",
+        "{\"do\":\"measure\",\"mode\":\"stereo\",\"ohms\":0}|«ohms» must be between 0.05 and 1000",
         "{\"do\":\"measure\",\"mode\":\"mono\",\"ohms\":4}|«mode» cannot be «mono»",
         "{\"do\":\"mesure\",\"mode\":\"stereo\",\"ohms\":4}|nearest known word: «measure»",
-        "{\"do\":\"warm-up\",\"minutes\":-1}|«minutes» must lie from 0.01 to 600",
+        "{\"do\":\"warm-up\",\"minutes\":-1}|«minutes» must be between 0.01 and 600",
         "{\"do\":\"open-load\"}|needs a measure step before it",
         "{\"do\":\"recheck\",\"of\":[\"heaviest\"]}|needs a measure step before it",
         "{\"do\":\"recheck\"}|key «of» is missing",
@@ -127,7 +127,7 @@ class SequenceReaderTest {
                 + "{\"do\":\"recheck\",\"of\":[\"stereo-2\"]},\n"
                 + "{\"do\":\"measure\",\"mode\":\"stereo\",\"ohms\":2}]}");
     assertEquals(
-        "mine.json:3:22: «stereo-2» is no measure step before this one; it can be «heaviest»,"
+        "mine.json:3:22: no measure step «stereo-2» comes before this one; name «heaviest» or"
             + " «stereo-4»",
         faults.get(0).text());
   }
@@ -140,7 +140,8 @@ class SequenceReaderTest {
                 + "\"limit\":1,\n\"steps\":[{\"do\":\"idle\",\"ohm\":4}]}");
     assertEquals(
         List.of(
-            "mine.json:2:8: «name» must be small letters, digits and hyphens, at most 64",
+            "mine.json:2:8: «name» must be 1 to 64 small letters, digits and hyphens, no hyphen"
+                + " first",
             "mine.json:1:1: key «title» is missing",
             "mine.json:3:8: key «hertz» is missing",
             "mine.json:3:9: unknown key «herz»; nearest known key: «hertz»",
@@ -179,7 +180,7 @@ class SequenceReaderTest {
     assertTrue(SequenceReader.readNamed(bytes, name + ".json", name).found().isPresent());
     Read<Sequence> other = SequenceReader.readNamed(bytes, "other.json", "other");
     assertEquals(
-        "«name» is «" + name + "» where the file is named «other»; a sequence is found by it",
+        "«name» is «" + name + "» but the file is named «other»; they must match",
         other.faults().get(0).sentence());
     assertEquals(1, other.faults().size());
   }

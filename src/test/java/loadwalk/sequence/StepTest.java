@@ -61,15 +61,15 @@ class StepTest {
         instruction("warm-up"));
     assertEquals("No tone. Read the supply current at idle.", instruction("idle"));
     assertEquals(
-        "Connect 4 Ω to each channel. Raise 40 Hz until THD reads 1 %, then read.",
+        "Connect 4 Ω to each channel. Raise the 40 Hz tone to 1 % THD, then read.",
         instruction("stereo-4"));
     assertEquals(
-        "Connect one 2 Ω load across the bridge; both terminals are live. Raise 40 Hz until THD"
-            + " reads 1 %, then read.",
+        "Connect one 2 Ω load across the bridge; both terminals are live. Raise the 40 Hz tone"
+            + " to 1 % THD, then read.",
         instruction("bridged-2"));
     assertEquals(
         "Connect 4 Ω to each channel. Set a level below the limit and read the output. Take the"
-            + " load off, leave the generator alone, and read again.",
+            + " load off, generator untouched, and read again.",
         instruction("open-load"));
     assertEquals("Measure bridged-2 again. " + instruction("bridged-2"), instruction("recheck"));
     assertEquals(

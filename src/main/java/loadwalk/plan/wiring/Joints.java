@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loadwalk.text.Sentence;
 
 /** Notes which resistor ends meet at which node, from left to right. */
 final class Joints {
@@ -23,14 +24,14 @@ final class Joints {
   /** Names a new node. */
   String node() {
     nodes++;
-    return "node " + nodes;
+    return Sentence.of("node {}", nodes);
   }
 
   /** Notes the next resistor between two nodes. */
   void resistor(String from, String to) {
     resistors++;
-    ends.computeIfAbsent(from, node -> new ArrayList<>()).add("R" + resistors + " left");
-    ends.computeIfAbsent(to, node -> new ArrayList<>()).add("R" + resistors + " right");
+    ends.computeIfAbsent(from, node -> new ArrayList<>()).add(Sentence.of("R{} left", resistors));
+    ends.computeIfAbsent(to, node -> new ArrayList<>()).add(Sentence.of("R{} right", resistors));
   }
 
   /** Returns one string a joint, the right terminal last: "L+ to R1 left, R3 left". */
@@ -41,7 +42,7 @@ final class Joints {
         (node, met) -> {
           boolean inner = !node.equals(left) && !node.equals(right);
           List<String> rest = inner ? met.subList(1, met.size()) : met;
-          out.add((inner ? met.get(0) : node) + " to " + String.join(", ", rest));
+          out.add(Sentence.of("{} to {}", inner ? met.get(0) : node, String.join(", ", rest)));
         });
     return out;
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /** A load made of resistors in series and parallel. */
 public sealed interface Network {
@@ -110,7 +111,7 @@ public sealed interface Network {
     @Override
     public Quantity value() {
       double u = ohms * tolerancePercent / 100 / Math.sqrt(3);
-      return Quantity.of(ohms, Unit.OHM, "tolerance of " + label, u);
+      return Quantity.of(ohms, Unit.OHM, Sentence.of("tolerance of {}", label), u);
     }
 
     @Override

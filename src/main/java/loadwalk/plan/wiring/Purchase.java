@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.Figures;
 import loadwalk.bench.LoadResistor;
+import loadwalk.text.Sentence;
 
 /** Finds the fewest resistors of one kind that make a load possible that was not. */
 final class Purchase {
@@ -55,7 +57,7 @@ final class Purchase {
     double watts = stock.stream().mapToDouble(LoadResistor::watts).max().orElse(COMMON_WATTS);
     for (double ohms : COMMON_OHMS) {
       if (stock.stream().noneMatch(kind -> kind.ohms() == ohms)) {
-        String label = loadwalk.bench.Figures.three(ohms) + " ohm";
+        String label = Sentence.of("{} ohm", Figures.three(ohms));
         kinds.add(
             new LoadResistor(
                 label, ohms, COMMON_TOLERANCE_PERCENT, watts, 1, OptionalDouble.empty()));

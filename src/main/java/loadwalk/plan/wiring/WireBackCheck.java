@@ -5,6 +5,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Wire;
+import loadwalk.text.Sentence;
 
 /**
  * Compares the volts really lost between supply and amplifier with what the leads should lose.
@@ -54,23 +55,25 @@ public record WireBackCheck(State state, String text) {
     double drop = sourceVolts - terminalVolts;
     if (!Double.isFinite(drop) || !(amps >= LEAST_AMPS) || Double.isInfinite(amps)) {
       return cannotTell(
-          "At "
-              + Figures.three(amps)
-              + " A the loss in the leads is too small to be measured; compare under load.");
+          Sentence.of(
+              "At {} A the leads lose too little to measure. Compare under load.",
+              Figures.three(amps)));
     }
     double doubtful = doubt(bench, sourceVolts) + doubt(bench, terminalVolts);
     if (drop < -doubtful) {
       return cannotTell(
-          "The terminals read "
-              + Figures.three(-drop)
-              + " V more than the supply: the two readings were not taken at the same time, or"
-              + " are swapped.");
+          Sentence.of(
+              "The terminals read {} V more than the supply. The readings are swapped, or were not"
+                  + " taken at the same time.",
+              Figures.three(-drop)));
     }
     double measured = Math.max(0, drop) / amps;
     OptionalDouble copper = wire.ohms(bench);
     if (copper.isEmpty()) {
       return cannotTell(
-          "The run has " + milliohms(measured) + "; no leads are entered to hold that against.");
+          Sentence.of(
+              "The leads measure {}. The bench lists no leads to compare with.",
+              milliohms(measured)));
     }
     double computed = copper.getAsDouble();
     return judged(measured, computed, drop - computed * amps, amps, doubtful);
@@ -82,22 +85,26 @@ public record WireBackCheck(State state, String text) {
     double ratio = measured / computed;
     boolean certain = Math.abs(excessVolts) > doubtfulVolts;
     String both =
-        "The run has " + milliohms(measured) + " where its copper has " + milliohms(computed);
-    State state = State.AGREES;
-    String text = both + ": the leads lose what they should.";
+        Sentence.of(
+            "The leads measure {}; their copper alone is {}.",
+            milliohms(measured),
+            milliohms(computed));
     if (certain && ratio > FAR_ABOVE && watts >= MUCH_WATTS) {
-      state = State.BAD_JOINT;
-      text =
-          both
-              + ": a joint wastes "
-              + Figures.three(watts)
-              + " W; feel for it with the output"
-              + " down, and tighten or clean it.";
-    } else if (certain && ratio < FAR_BELOW) {
-      state = State.LESS_THAN_ENTERED;
-      text = both + ": these are not the leads entered, or the volts were taken elsewhere.";
+      String text =
+          Sentence.of(
+              "{} A joint wastes {} W. With the output down, feel for it, then tighten or clean"
+                  + " it.",
+              both,
+              Figures.three(watts));
+      return new WireBackCheck(State.BAD_JOINT, text);
     }
-    return new WireBackCheck(state, text);
+    if (certain && ratio < FAR_BELOW) {
+      String text =
+          Sentence.of(
+              "{} These are not the leads entered, or the volts were taken elsewhere.", both);
+      return new WireBackCheck(State.LESS_THAN_ENTERED, text);
+    }
+    return new WireBackCheck(State.AGREES, Sentence.of("{} They lose what they should.", both));
   }
 
   private static double doubt(Bench bench, double volts) {
@@ -105,7 +112,7 @@ public record WireBackCheck(State state, String text) {
   }
 
   private static String milliohms(double ohms) {
-    return Figures.three(1000 * ohms) + " mΩ";
+    return Sentence.of("{} mΩ", Figures.three(1000 * ohms));
   }
 
   private static WireBackCheck cannotTell(String text) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.Figures;
 import loadwalk.bench.LoadResistor;
+import loadwalk.text.Sentence;
 
 /**
  * Finds how to wire loads from the resistors the owner has.
@@ -49,7 +50,7 @@ public final class WiringSearch {
 
   private static WiringAnswer search(List<LoadResistor> kinds, WiringRequest request, long budget) {
     if (kinds.isEmpty()) {
-      return none("There are no load resistors");
+      return none("The bench lists no load resistors.");
     }
     Stock stock = Stock.of(kinds);
     int total = stock.size(stock.all());
@@ -69,11 +70,7 @@ public final class WiringSearch {
     }
     List<Candidates.Candidate> best = candidates.best();
     if (best.isEmpty()) {
-      String tried =
-          resolved
-              ? "No wiring of these resistors makes "
-              : "No wiring was found (not every one was tried) that makes ";
-      return none(tried + wanted(request));
+      return none(notFound(request, resolved));
     }
     NetworkBuilder builder = new NetworkBuilder(stock, store);
     return new WiringAnswer.Found(best.stream().map(builder::build).toList(), request, resolved);
@@ -86,36 +83,33 @@ public final class WiringSearch {
     double asked = request.watts() * request.loads();
     if (asked > bears * (1 + Candidates.ROUNDING)) {
       return Optional.of(
-          "All resistors together bear "
-              + Figures.three(bears)
-              + " W at "
-              + Figures.three(100 * request.share())
-              + " % of their ratings, and "
-              + Figures.three(asked)
-              + " W are asked");
+          Sentence.of(
+              "All resistors together take {} W at {} % of their ratings. The step needs {} W.",
+              Figures.three(bears), Figures.three(100 * request.share()), Figures.three(asked)));
     }
     if (total < request.loads()) {
-      return Optional.of("Two loads need two resistors at least");
+      return Optional.of("Two loads need at least two resistors.");
     }
     return Optional.empty();
   }
 
-  private static String wanted(WiringRequest request) {
-    return Figures.three(request.ohms())
-        + " Ω within "
-        + Figures.three(request.tolerancePercent())
-        + " %"
-        + (request.loads() == 2 ? " twice" : "")
-        + " for "
-        + Figures.three(request.watts())
-        + " W"
-        + (request.loads() == 2 ? " each" : "")
-        + " at "
-        + Figures.three(100 * request.share())
-        + " % of their ratings";
+  private static String notFound(WiringRequest request, boolean proved) {
+    String ohms = Figures.three(request.ohms());
+    String tolerance = Figures.three(request.tolerancePercent());
+    String watts = Figures.three(request.watts());
+    String share = Figures.three(100 * request.share());
+    String loads =
+        request.loads() == 2
+            ? Sentence.of("two loads of {} Ω within {} %, {} W each", ohms, tolerance, watts)
+            : Sentence.of("{} Ω within {} %, {} W", ohms, tolerance, watts);
+    return proved
+        ? Sentence.of(
+            "No wiring of these resistors makes {} at {} % of their ratings.", loads, share)
+        : Sentence.of(
+            "No wiring was found for {} at {} % of the ratings. Not all were tried.", loads, share);
   }
 
   private static WiringAnswer none(String sentence) {
-    return new WiringAnswer.None(sentence + ".", Optional.empty());
+    return new WiringAnswer.None(sentence, Optional.empty());
   }
 }

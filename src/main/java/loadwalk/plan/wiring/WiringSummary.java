@@ -7,6 +7,7 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
 import loadwalk.quantity.Printer;
+import loadwalk.text.Sentence;
 
 /**
  * A found wiring at the watts a step brings.
@@ -47,35 +48,31 @@ public record WiringSummary(
             .mapToDouble(heat -> derating.burstSeconds(heat.watts(), heat.part().ratedWatts()))
             .min()
             .orElseThrow();
-    String title = mode.word() + " " + Figures.three(found.request().ohms()) + " Ω";
+    String title = Sentence.of("{} {} Ω", mode.word(), Figures.three(found.request().ohms()));
     return new WiringSummary(title, loads, watts, burst, found.fewest());
   }
 
   /** Returns how long the watts may last, in words. */
   public String burstWords() {
     if (Double.isInfinite(burstSeconds)) {
-      return "for ever";
+      return "no time limit";
     }
     return burstSeconds > 0
-        ? "for a burst of " + Figures.three(burstSeconds) + " s from cold (an estimate)"
-        : "not at all: beyond any burst known";
+        ? Sentence.of("for a burst of {} s from cold (an estimate)", Figures.three(burstSeconds))
+        : "overloaded: no known burst allows it";
   }
 
   /** Returns value, hottest resistor and total heat of one load, one line. */
   public String words(Load load) {
     Network.Heat hottest = load.network().hottest(watts);
-    return load.plus()
-        + " to "
-        + load.minus()
-        + ": "
-        + Printer.UTF8.quantity(load.network().value())
-        + " (k = 2); at worst "
-        + Figures.three(watts)
-        + " W in all, "
-        + Figures.three(hottest.watts())
-        + " of "
-        + Figures.three(hottest.part().ratedWatts())
-        + " W in "
-        + hottest.part().name();
+    return Sentence.of(
+        "{} to {}: {} (k = 2); at worst {} W in all, {} of {} W in {}",
+        load.plus(),
+        load.minus(),
+        Printer.UTF8.quantity(load.network().value()),
+        Figures.three(watts),
+        Figures.three(hottest.watts()),
+        Figures.three(hottest.part().ratedWatts()),
+        hottest.part().name());
   }
 }

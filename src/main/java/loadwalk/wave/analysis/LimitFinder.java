@@ -4,12 +4,13 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import loadwalk.numeric.DesignFit;
 import loadwalk.numeric.LogInterpolation;
+import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.Harmonic;
@@ -135,17 +136,17 @@ public final class LimitFinder {
       return "The capture is too short to show a rise.";
     }
     if (above.isPresent()) {
-      return String.format(
-          Locale.ROOT,
-          "THD is above %.3g %% from the first on: begin at a lower level.",
-          100 * limit);
+      return Sentence.of("THD is above {} from the start. Begin at a lower level.", percent(limit));
     }
     LevelPoint last = row.get(row.size() - 1);
-    return String.format(
-        Locale.ROOT,
-        "THD does not reach %.3g %%: it is %.3g %% at the highest level; drive it further.",
-        100 * limit,
-        100 * last.thd());
+    return Sentence.of(
+        "THD does not reach {}. It is {} at the highest level: drive the amplifier harder.",
+        percent(limit),
+        percent(last.thd()));
+  }
+
+  private static String percent(double part) {
+    return Printer.UTF8.value(100 * part, Unit.PERCENT, 3);
   }
 
   /** Returns the points up to the highest level. */

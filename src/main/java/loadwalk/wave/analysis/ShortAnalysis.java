@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import loadwalk.numeric.HarmonicFit;
+import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 
 /** Analyses a capture of few periods by a least-squares fit of the fundamental and harmonics. */
@@ -19,7 +20,7 @@ final class ShortAnalysis {
     double periods = coarseHertz * samples.length / rate;
     if (periods < LEAST_PERIODS) {
       throw new CaptureException(
-          "The capture holds less than two periods of its tone: capture more of it.");
+          "The capture holds less than two periods of its tone. Capture more.");
     }
     int harmonics = harmonics(samples.length, rate, coarseHertz);
     HarmonicFit fit;
@@ -27,7 +28,8 @@ final class ShortAnalysis {
       double start = HarmonicFit.near(coarseHertz, 1, samples, rate).hertz();
       fit = HarmonicFit.near(start, harmonics, samples, rate);
     } catch (IllegalArgumentException e) {
-      throw new CaptureException("No steady tone fits the capture: " + e.getMessage() + ".");
+      throw new CaptureException(
+          Sentence.of("No steady tone fits the capture: {}.", e.getMessage()));
     }
     rails.watch(samples, 0, samples.length);
     return measured(samples, rate, fit, harmonics, rails);
@@ -75,9 +77,10 @@ final class ShortAnalysis {
         Arrays.stream(samples).max().orElseThrow(),
         cycle(samples, rate, fit),
         rails.verdict(),
-        "least-squares fit of the fundamental and "
-            + (harmonics - 1)
-            + " harmonics (IEEE Std 1057 sine fit, extended)",
+        Sentence.of(
+            "least-squares fit of the fundamental and {} harmonics (IEEE Std 1057 sine fit,"
+                + " extended)",
+            harmonics - 1),
         true,
         new ArrayList<>(List.of()));
   }

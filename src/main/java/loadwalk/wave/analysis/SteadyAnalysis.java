@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import loadwalk.numeric.LinearFit;
 import loadwalk.numeric.Statistics;
+import loadwalk.text.Sentence;
 import loadwalk.wave.spectrum.BlockSpectrum;
 import loadwalk.wave.spectrum.HarmonicBands;
 import loadwalk.wave.spectrum.Peaks;
@@ -183,7 +184,8 @@ final class SteadyAnalysis {
         longest.greatest,
         longest.cycle,
         rails.verdict(),
-        "power spectrum under a seven-term window, " + count + " blocks of " + buffer.length,
+        Sentence.of(
+            "power spectrum under a seven-term window, {} blocks of {}", count, buffer.length),
         settled > 0 && !moves(count),
         notes(count));
   }
@@ -195,14 +197,13 @@ final class SteadyAnalysis {
   private List<String> notes(int used) {
     List<String> notes = new ArrayList<>();
     if (settled == 0) {
-      notes.add("The level never stands still: the reading is of its loudest moment only.");
+      notes.add("The level never holds steady. The reading is its loudest moment only.");
     } else if (moves(used)) {
       notes.add(
-          "The level moves: the reading is of the level that lasted longest, "
-              + used
-              + " of "
-              + blocks
-              + " blocks.");
+          Sentence.of(
+              "The level moves. The reading is the level that lasted longest, {} of {} blocks.",
+              used,
+              blocks));
     }
     return notes;
   }

@@ -3,6 +3,7 @@ package loadwalk.wave.analysis;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.Optional;
+import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.AudioSource;
 import loadwalk.wave.spectrum.Peaks;
@@ -51,7 +52,7 @@ final class ToneFinder {
   static ToneFinder of(AudioSource source, int channel) throws IOException, CaptureException {
     if (channel < 1 || channel > source.channels()) {
       throw new CaptureException(
-          "There is no channel " + channel + ": the capture has " + source.channels() + ".");
+          Sentence.of("There is no channel {}: the capture has {}.", channel, source.channels()));
     }
     ToneFinder head = new ToneFinder(source, channel - 1);
     head.fill();
@@ -128,13 +129,13 @@ final class ToneFinder {
     }
     if (count + skipped < 16) {
       throw new CaptureException(
-          "The capture is only " + count + " samples long: too short to judge a wave.");
+          Sentence.of("The capture is only {} samples long: too short to judge a wave.", count));
     }
     if (meanSquare() <= SILENCE) {
       boolean constant = count > 0 && Math.abs(samples[0]) > 1e-4;
       throw new CaptureException(
           constant
-              ? "The capture holds DC only: no wave."
+              ? "The capture holds DC only, no wave."
               : "The capture is silent on this channel.");
     }
   }

@@ -2,7 +2,9 @@ package loadwalk.wave.analysis;
 
 import java.io.IOException;
 import java.util.Arrays;
-import java.util.Locale;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.wave.Calibration;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.WaveReading;
@@ -37,9 +39,8 @@ public final class WaveAnalysis {
     head.pour(analysis::accept);
     MeasuredWave measured = analysis.finish();
     if (head.skippedSeconds() > 0) {
-      measured
-          .notes()
-          .add(String.format(Locale.ROOT, "The first %.1f s are silent.", head.skippedSeconds()));
+      String seconds = Printer.UTF8.reading(head.skippedSeconds(), Unit.SECOND, 0.1);
+      measured.notes().add(Sentence.of("The first {} are silent.", seconds));
     }
     return measured.reading(calibration);
   }

@@ -73,7 +73,8 @@ public record CaptureSetup(
       return certain(Calibration.volts(divider.orElse(1)));
     }
     if (fullScaleVolts.isEmpty() && divider.isPresent()) {
-      throw new CaptureException("A divider needs the volts of full scale with a sound file.");
+      throw new CaptureException(
+          "With a sound file, a divider also needs the volts of full scale.");
     }
     return fullScaleVolts.isPresent()
         ? certain(Calibration.fullScale(fullScaleVolts.getAsDouble(), divider.orElse(1)))

@@ -48,8 +48,8 @@ record CsvForm(char delimiter, boolean decimalComma, int columns) {
     boolean commas = form.delimiter == ',' && form.columns >= 4 && form.columns % 2 == 0;
     if (commas && !line.contains(".") && !line.toLowerCase(Locale.ROOT).contains("e")) {
       throw new CaptureException(
-          "A comma may be the delimiter or the decimal sign here: export with another delimiter"
-              + " (semicolon or tab).");
+          "The commas may be delimiters or decimal signs. Export with semicolons or tabs between"
+              + " columns.");
     }
   }
 

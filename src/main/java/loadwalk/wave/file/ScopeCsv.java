@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 
 /**
@@ -75,14 +76,14 @@ public final class ScopeCsv implements AudioSource {
       throw new CaptureException(
           header.isEmpty()
               ? "The file is empty."
-              : "The file holds no rows of numbers: a scope's CSV of time and volts is read.");
+              : "The file has no rows of numbers. Give a scope's CSV of time and volts.");
     }
-    CsvUnits units = CsvUnits.of(header, form.get(), given);
+    ColumnUnits units = ColumnUnits.of(header, form.get(), given);
     return table(lines, line, second, header.size(), form.get(), units);
   }
 
   private static ScopeCsv table(
-      BufferedReader lines, String first, String second, int above, CsvForm form, CsvUnits units)
+      BufferedReader lines, String first, String second, int above, CsvForm form, ColumnUnits units)
       throws IOException, CaptureException {
     int columns = form.columns();
     double[][] table = new double[columns][1024];
@@ -93,7 +94,7 @@ public final class ScopeCsv implements AudioSource {
       number++;
       if (!line.isBlank()) {
         if (count == MOST_ROWS) {
-          throw new CaptureException("The file has more than 20 million rows: cut it.");
+          throw new CaptureException("The file has more than 20 million rows. Export less of it.");
         }
         if (count == table[0].length) {
           for (int c = 0; c < columns; c++) {
@@ -103,7 +104,7 @@ public final class ScopeCsv implements AudioSource {
         double[] cells = form.numbers(line);
         if (cells == null) {
           throw new CaptureException(
-              "Line " + number + " is not " + columns + " numbers like the lines before it.");
+              Sentence.of("Line {} must be {} numbers like the lines before it.", number, columns));
         }
         for (int c = 0; c < columns; c++) {
           table[c][count] = cells[c];
@@ -115,20 +116,21 @@ public final class ScopeCsv implements AudioSource {
     return source(table, count, units);
   }
 
-  private static ScopeCsv source(double[][] table, int count, CsvUnits units)
+  private static ScopeCsv source(double[][] table, int count, ColumnUnits units)
       throws CaptureException {
     if (count < 2) {
-      throw new CaptureException("The file holds one row: too few to judge a wave.");
+      throw new CaptureException("The file has one row: too few to judge a wave.");
     }
     double[] time = table[0];
     double step = (time[count - 1] - time[0]) / (count - 1);
     if (!(step > 0)) {
-      throw new CaptureException("The first column does not rise: it must be the time.");
+      throw new CaptureException("The first column does not rise. It must be the time.");
     }
     for (int i = 0; i < count; i++) {
       if (!(Math.abs(time[i] - time[0] - i * step) <= UNEVEN * step + 1e-6 * count * step)) {
         throw new CaptureException(
-            "The time steps are uneven at row " + (i + 1) + ": export evenly sampled points.");
+            Sentence.of(
+                "The time steps are uneven at row {}. Export evenly sampled points.", i + 1));
       }
     }
     double[][] rows = new double[table.length - 1][];
@@ -175,8 +177,8 @@ public final class ScopeCsv implements AudioSource {
   }
 
   /** The units of the columns, from the header or as given. */
-  private record CsvUnits(double secondsPerUnit, double voltsPerUnit, List<String> notes) {
-    static CsvUnits of(List<String> header, CsvForm form, Given given) throws CaptureException {
+  private record ColumnUnits(double secondsPerUnit, double voltsPerUnit, List<String> notes) {
+    static ColumnUnits of(List<String> header, CsvForm form, Given given) throws CaptureException {
       Optional<Double> seconds = given.secondsPerUnit();
       Optional<Double> volts = given.voltsPerUnit();
       List<String> notes = new ArrayList<>();
@@ -189,18 +191,16 @@ public final class ScopeCsv implements AudioSource {
         }
       }
       if (seconds.isEmpty() && volts.isPresent() && last >= 0) {
-        notes.add("The time column names no unit and is taken as seconds (time-unit).");
+        notes.add("The time column names no unit: taken as seconds (time-unit).");
         seconds = Optional.of(1.0);
       }
       if (seconds.isEmpty() || volts.isEmpty()) {
         throw new CaptureException(
-            "The file does not tell the unit of its "
-                + (seconds.isEmpty() ? "time" : "voltage")
-                + " column: give "
-                + (seconds.isEmpty() ? "time-unit (s, ms, us or ns)" : "volt-unit (V or mV)")
-                + ".");
+            seconds.isEmpty()
+                ? "The file names no unit for its time column: give time-unit (s, ms, us or ns)."
+                : "The file names no unit for its voltage column: give volt-unit (V or mV).");
       }
-      return new CsvUnits(seconds.get(), volts.get(), notes);
+      return new ColumnUnits(seconds.get(), volts.get(), notes);
     }
 
     /** Finds a unit in a heading such as "Time (ms)", "CH1[V]", "mV", "Volts". */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 
 /**
@@ -57,14 +58,14 @@ public final class WavReader implements AudioSource {
       if (head.remaining() < 8) {
         throw new CaptureException(
             found == null
-                ? "The WAV file ends before it says its format."
+                ? "The WAV file ends before its format chunk."
                 : "The WAV file holds no samples: its data chunk is missing.");
       }
       String name = name(head);
       long size = Integer.toUnsignedLong(head.getInt());
       if (name.equals("data")) {
         if (found == null) {
-          throw new CaptureException("The WAV file has samples before it says their format.");
+          throw new CaptureException("The WAV file has its samples before its format chunk.");
         }
         form = found;
         dataBytes = size;
@@ -129,7 +130,7 @@ public final class WavReader implements AudioSource {
     }
     int frames = count / form.frameBytes();
     if (count % form.frameBytes() != 0) {
-      notes.add("The last frame is cut in the middle and left out.");
+      notes.add("The last frame is cut short and left out.");
       ended = true;
     }
     ByteBuffer bytes = ByteBuffer.wrap(buffer).order(ByteOrder.LITTLE_ENDIAN);
@@ -144,11 +145,10 @@ public final class WavReader implements AudioSource {
     boolean untold = dataBytes == 0 || dataBytes >= LARGEST_LENGTHS;
     if (!untold) {
       notes.add(
-          "The header promises "
-              + dataBytes / form.frameBytes()
-              + " frames, the file ends after "
-              + readBytes / form.frameBytes()
-              + ".");
+          Sentence.of(
+              "The header says {} frames, but the file ends after {}.",
+              dataBytes / form.frameBytes(),
+              readBytes / form.frameBytes()));
     }
   }
 
@@ -202,7 +202,8 @@ public final class WavReader implements AudioSource {
     String form = name(head);
     head.getInt();
     if (!form.equals("RIFF") || !name(head).equals("WAVE")) {
-      throw new CaptureException("The file is not a WAV file: it does not begin with RIFF, WAVE.");
+      throw new CaptureException(
+          "The file is not a WAV file: it does not begin with RIFF and WAVE.");
     }
   }
 
@@ -211,7 +212,8 @@ public final class WavReader implements AudioSource {
     boolean wanted = name.equals("fmt ") || name.equals("cue ") || name.equals("LIST");
     if (!wanted || !small) {
       if (name.equals("fmt ")) {
-        throw new CaptureException("The WAV file's format chunk claims " + size + " bytes.");
+        throw new CaptureException(
+            Sentence.of("The WAV file's format chunk claims {} bytes.", size));
       }
       try {
         in.skipNBytes(size + size % 2);
@@ -254,30 +256,30 @@ public final class WavReader implements AudioSource {
     }
     if (code != PCM && code != FLOAT) {
       throw new CaptureException(
-          "The WAV file is compressed or of an unknown form (code "
-              + code
-              + "): save it as PCM or floating point.");
+          Sentence.of(
+              "The WAV file is compressed or in an unknown format (code {}). Save it as PCM or"
+                  + " floating point.",
+              code));
     }
     if (channels == 0 || rate == 0 || frameBytes == 0 || frameBytes % channels != 0) {
       throw new CaptureException(
-          "The WAV file's format makes no sense: "
-              + channels
-              + " channels, "
-              + rate
-              + " frames per second, "
-              + frameBytes
-              + " bytes a frame.");
+          Sentence.of(
+              "The WAV file's format makes no sense: channels {}, frames per second {}, bytes per"
+                  + " frame {}.",
+              channels,
+              rate,
+              frameBytes));
     }
     int bytes = frameBytes / channels;
     boolean floating = code == FLOAT;
     boolean known = floating ? bytes == 4 || bytes == 8 : bytes <= 4 && bits >= 8;
     if (!known || bits > 8 * bytes) {
       throw new CaptureException(
-          "The WAV file has samples of "
-              + bits
-              + " bits in "
-              + bytes
-              + " bytes: 8 to 32 bit whole numbers and 32 or 64 bit floating point are read.");
+          Sentence.of(
+              "The WAV file has samples of {} bits in {} bytes. Save it as 8 to 32 bit PCM, or as"
+                  + " 32 or 64 bit floating point.",
+              bits,
+              bytes));
     }
     return new Form(floating, channels, rate, bytes, bits);
   }

@@ -3,6 +3,7 @@ package loadwalk.wave.tone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import loadwalk.text.Sentence;
 import loadwalk.wave.file.Cue;
 
 /** A test tone as a formula of the frame number; levels are peak against full scale. */
@@ -111,7 +112,8 @@ public sealed interface Tone {
     public List<Cue> cues() {
       List<Cue> cues = new ArrayList<>();
       for (int i = 0; i < dbfs.size(); i++) {
-        cues.add(new Cue(i * step.frames(), String.format(Locale.ROOT, "%.2f dBFS", dbfs.get(i))));
+        String level = String.format(Locale.ROOT, "%.2f", dbfs.get(i));
+        cues.add(new Cue(i * step.frames(), Sentence.of("{} dBFS", level)));
       }
       return cues;
     }
@@ -169,7 +171,7 @@ public sealed interface Tone {
     public List<Cue> cues() {
       List<Cue> cues = new ArrayList<>();
       for (int i = 0; i < repeats; i++) {
-        cues.add(new Cue(i * cycle.frames(), "burst " + (i + 1)));
+        cues.add(new Cue(i * cycle.frames(), Sentence.of("burst {}", i + 1)));
       }
       return cues;
     }

@@ -40,7 +40,8 @@ class WireBackCheckTest {
   void soundRun_agrees() {
     WireBackCheck check = check(13.8, 13.8 - 100 * COPPER_OHMS, 100);
     assertEquals(WireBackCheck.State.AGREES, check.state());
-    assertTrue(check.text().contains("3.64 mΩ where its copper has 3.64 mΩ"), check.text());
+    assertTrue(
+        check.text().contains("measure 3.64 mΩ; their copper alone is 3.64 mΩ"), check.text());
   }
 
   /** 5 mΩ more at 100 A waste 50 W. */
@@ -48,8 +49,9 @@ class WireBackCheckTest {
   void badJoint_isToldWithItsWatts() {
     WireBackCheck check = check(13.8, 13.8 - 100 * (COPPER_OHMS + 0.005), 100);
     assertEquals(WireBackCheck.State.BAD_JOINT, check.state());
-    assertTrue(check.text().contains("a joint wastes 50 W"), check.text());
-    assertTrue(check.text().contains("8.64 mΩ where its copper has 3.64 mΩ"), check.text());
+    assertTrue(check.text().contains("A joint wastes 50 W"), check.text());
+    assertTrue(
+        check.text().contains("measure 8.64 mΩ; their copper alone is 3.64 mΩ"), check.text());
   }
 
   @Test

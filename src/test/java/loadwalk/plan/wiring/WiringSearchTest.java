@@ -218,7 +218,7 @@ class WiringSearchTest {
             WiringAnswer.None.class,
             new WiringSearch(List.of(kind(8, 100, 1))).find(WiringRequest.continuous(4, 100, 1)));
     assertEquals(
-        "All resistors together bear 75 W at 75 % of their ratings, and 100 W are asked.",
+        "All resistors together take 75 W at 75 % of their ratings. The step needs 100 W.",
         none.sentence());
     assertEquals(kind(8, 100, 1), none.purchase().orElseThrow(), "one more makes 4 Ω for 150 W");
     List<LoadResistor> larger = List.of(kind(8, 100, 2));
@@ -233,7 +233,7 @@ class WiringSearchTest {
         assertInstanceOf(
             WiringAnswer.None.class,
             new WiringSearch(List.of()).find(WiringRequest.continuous(4, 100, 2)));
-    assertEquals("There are no load resistors.", none.sentence());
+    assertEquals("The bench lists no load resistors.", none.sentence());
     LoadResistor bought = none.purchase().orElseThrow();
     WiringAnswer answer =
         new WiringSearch(List.of(bought)).find(WiringRequest.continuous(4, 100, 2));

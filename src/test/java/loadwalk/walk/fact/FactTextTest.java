@@ -36,7 +36,7 @@ class FactTextTest {
     assertEquals(
         "«telepathy» is a word this version does not know",
         refused(DOUBTED.formatted("supplyAmps", "telepathy")));
-    assertEquals("«aura» is no reading", refused(DOUBTED.formatted("aura", "digits-swapped")));
+    assertEquals("«aura» is not a reading", refused(DOUBTED.formatted("aura", "digits-swapped")));
     assertEquals(
         "«feeling» is a word this version does not know",
         refused("{\"fact\":\"criterion-set\",\"step\":\"idle\",\"criterion\":\"feeling\"}"));

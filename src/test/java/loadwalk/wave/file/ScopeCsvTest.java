@@ -70,7 +70,7 @@ class ScopeCsvTest {
   @Test
   void unnamedTime_isTakenAsSeconds_andSaidSo() throws Exception {
     assertEquals(
-        List.of("The time column names no unit and is taken as seconds (time-unit)."),
+        List.of("The time column names no unit: taken as seconds (time-unit)."),
         read("time,volts\n0,1\n1,2\n2,1\n").notes());
   }
 
@@ -87,7 +87,7 @@ class ScopeCsvTest {
     assertEquals("The file is empty.", sentence(""));
     assertTrue(sentence("hello\nworld\n").contains("no rows of numbers"));
     assertTrue(sentence("s,V\n0,1\n").contains("one row"));
-    assertTrue(sentence("s,V\n0,1\n1,2\n2,x\n").contains("Line 4 is not 2 numbers"));
+    assertTrue(sentence("s,V\n0,1\n1,2\n2,x\n").contains("Line 4 must be 2 numbers"));
     assertTrue(sentence("s,V\n3,1\n2,2\n1,2\n").contains("does not rise"));
     assertTrue(sentence("s,V\n0,1\n1,2\n9,2\n10,2\n").contains("uneven at row"));
     assertTrue(sentence("s,V\n0,1\n1,2\n2,1e999\n").contains("Line 4"));

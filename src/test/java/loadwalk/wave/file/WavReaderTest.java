@@ -82,7 +82,7 @@ class WavReaderTest {
     Wavs.Read read = Wavs.read(Arrays.copyOf(file, 1044));
     assertEquals(500, read.row(0).length);
     assertEquals(
-        List.of("The header promises 4800 frames, the file ends after 500."), read.notes());
+        List.of("The header says 4800 frames, but the file ends after 500."), read.notes());
     assertTrue(Wavs.read(Arrays.copyOf(file, 1045)).notes().size() == 2);
   }
 
@@ -101,11 +101,11 @@ class WavReaderTest {
     assertSentence("The file is empty.", new byte[0]);
     assertSentence("The file is too short for a WAV file.", new byte[] {1, 2, 3});
     assertSentence("begin with RIFF", "This is no sound at all.".getBytes());
-    assertSentence("before it says their format", Wavs.file(Wavs.chunk("data", new byte[4])));
+    assertSentence("samples before its format chunk", Wavs.file(Wavs.chunk("data", new byte[4])));
     byte[] fmt = Wavs.chunk("fmt ", Wavs.format(1, 1, 48_000, 16));
     assertSentence("its data chunk is missing", Wavs.file(fmt));
     assertSentence(
-        "compressed or of an unknown form (code 85)",
+        "compressed or in an unknown format (code 85)",
         Wavs.file(Wavs.chunk("fmt ", Wavs.format(85, 1, 48_000, 16))));
     assertSentence("makes no sense", Wavs.file(Wavs.chunk("fmt ", Wavs.format(1, 0, 48_000, 16))));
     assertSentence("40 bits", Wavs.file(Wavs.chunk("fmt ", Wavs.format(1, 1, 48_000, 40))));
