@@ -3,6 +3,7 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.plan.Rules;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Frame;
 import loadwalk.view.canvas.Look;
@@ -101,7 +102,7 @@ public record Program(Screen screen, ProgramState state) {
   private void paintNotKept(Canvas canvas, String why) {
     if (!screen.tellsNotKept(state)) {
       canvas.fill(0, Style.HALT);
-      String text = "NOT ON DISK: " + why + " The walk holds. Trying again.";
+      String text = Sentence.of("NOT ON DISK: {} The walk is held. Trying again.", why);
       canvas.text(1, 0, canvas.shortened(text, canvas.columns() - 2), Style.HALT);
     }
   }

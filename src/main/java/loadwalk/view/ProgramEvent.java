@@ -3,6 +3,7 @@ package loadwalk.view;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.chart.Chart;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.home.NewWalkScreen;
 import loadwalk.view.screen.TextScreen;
@@ -146,7 +147,7 @@ public sealed interface ProgramEvent {
           .screen()
           .withHeld(step, file, program.state())
           .map(wave -> program.on(wave).saying(Optional.empty()))
-          .orElse(program.saying(Optional.of("The held wave is kept in " + file + ".")));
+          .orElse(program.saying(Optional.of(Sentence.of("The held wave is kept in {}.", file))));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.TextField;
 import loadwalk.view.screen.Answer;
@@ -95,7 +96,8 @@ public final class ProgramUpdate {
     }
     return ProgramNext.quiet(
         text.length() > most
-            ? now.saying(Optional.of("The pasted text was cut at " + most + " characters."))
+            ? now.saying(
+                Optional.of(Sentence.of("The pasted text was cut after {} characters.", most)))
             : now);
   }
 

@@ -151,7 +151,7 @@ class LiveWalkTest {
     type("13.4 V");
     assertEquals(13.4, step().latest(ReadingId.OUTPUT_VOLTS).orElseThrow().value());
     press(Key.Kind.HOLD);
-    assertTrue(picture().contains("Nothing is heard"), this::picture);
+    assertTrue(picture().contains("There is no sound to hold"), this::picture);
   }
 
   @Test
@@ -179,7 +179,7 @@ class LiveWalkTest {
     program.open(MachineEffects.onPracticeBench(new Effect.OpenPractice("stereo-only", 1, 60)));
     Program before = program.program();
     press(Key.Kind.LISTEN);
-    assertTrue(picture().contains("asks for output volts"), this::picture);
+    assertTrue(picture().contains("reads output volts"), this::picture);
     assertEquals(before.state().live(), program.program().state().live());
     assertEquals(List.of(), opened);
   }

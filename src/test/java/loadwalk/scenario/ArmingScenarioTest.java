@@ -11,8 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A load typed at a heed step arms it; only who goes to the cold load measures it. */
 class ArmingScenarioTest {
-  private static final String ARMS = "What you type here arms and starts the step.";
-  private static final String KEPT = "Kept as the load measured cold; it does not arm.";
+  private static final String ARMS = "The load you type here arms and starts the step.";
+  private static final String KEPT = "This is kept as the cold load; it does not arm the step.";
 
   @TempDir Path folder;
 

@@ -26,11 +26,11 @@ class DoubtScenarioTest {
     bench.press("Down", "text:1", "Enter").sees("1 Ω DOUBT", "HALT");
     bench.sees("DOUBT, load ohms: load wired at half its value? Tab amends; F7 stands by it.");
     bench.press("Tab").sees("half its value? Amend it; F7 stands by it.");
-    bench.press("F7").sees("Why does the doubted reading stand?");
-    bench.press("text:the meter was checked", "Enter").sees("Halt: F7 lifts it");
-    bench.press("F7").sees("HALT. Why is it lifted").press("text:it is one ohm", "Enter");
-    bench.sees("Kept as the load measured cold; it does not arm.");
-    bench.press("Up").sees("Halt lifted. What you type here arms and starts the step.");
+    bench.press("F7").sees("Why stand by this reading?");
+    bench.press("text:the meter was checked", "Enter").sees("HALT: F7 lifts it");
+    bench.press("F7").sees("HALT. Why lift it?").press("text:it is one ohm", "Enter");
+    bench.sees("This is kept as the cold load; it does not arm the step.");
+    bench.press("Up").sees("Halt lifted. The load you type here arms and starts the step.");
   }
 
   @Test
@@ -44,7 +44,7 @@ class DoubtScenarioTest {
   @Test
   void standingBy_needsWords_andIsShownWithTheReading() {
     BenchSide bench = doubted();
-    bench.press("F7").sees("Why does the doubted reading stand?");
+    bench.press("F7").sees("Why stand by this reading?");
     bench.press("text:..", "Enter").sees("Say in words why you stand by the reading.");
     bench.press("text:attenuator in line", "Enter").seesNot("DOUBT");
     bench.press("F4").sees("stood by: ..attenuator in line").journalTellsTheSame();

@@ -20,7 +20,7 @@ class FullDiskScenarioTest {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("text:4", "Enter", "text:15.5 V", "Enter");
     bench.disk().fill();
-    bench.press("text:15.4", "Enter").sees("NOT ON DISK", "disk is full", "The walk holds");
+    bench.press("text:15.4", "Enter").sees("NOT ON DISK", "disk is full", "The walk is held");
     assertEquals(List.of(), bench.typed("stereo-4", ReadingId.OTHER_OUTPUT_VOLTS));
     bench.press("F9").sees("NOT ON DISK").press("wait:10").sees("NOT ON DISK");
     assertEquals(Status.RUNNING, bench.step("stereo-4").status());
@@ -37,12 +37,12 @@ class FullDiskScenarioTest {
     bench.press("text:4", "Enter", "text:15.5 V", "Enter");
     bench.disk().fill();
     bench.press("text:15.4", "Enter").sees("NOT ON DISK").press("F10");
-    bench.sees("Type leave to go without it", "NOT ON DISK: The disk is full").press("F10");
+    bench.sees("Type leave to leave without it", "NOT ON DISK: The disk is full").press("F10");
     bench.sees("stereo-4 running").press("F10", "text:no", "Enter").sees("stereo-4 running");
     bench.disk().makeRoom();
-    bench.press("wait:5").sees("15.4 V").seesNot("NOT ON DISK").press("F10").sees("Go on");
+    bench.press("wait:5").sees("15.4 V").seesNot("NOT ON DISK").press("F10").sees("Resume");
     bench.press("Up", "Enter").disk().fill();
-    bench.press("F2", "text:a note", "Enter", "F10", "text:Leave", "Enter").sees("Go on");
+    bench.press("F2", "text:a note", "Enter", "F10", "text:Leave", "Enter").sees("Resume");
     assertTrue(bench.program().program().walk().isEmpty());
   }
 

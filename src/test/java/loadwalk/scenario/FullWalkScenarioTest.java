@@ -37,7 +37,7 @@ class FullWalkScenarioTest {
     bench.sees("open-load running").press("F8", "F9");
     started(bench, "warm-up#2", "4").press("wait:15").sees("Warm: Enter goes on").press("Enter");
     loaded(bench, "recheck", "0.5");
-    bench.sees("Every step is done.", "stereo-4", "bridged-0.5", "W in all");
+    bench.sees("Every step is done.", "stereo-4", "bridged-0.5", "W total");
     assertTrue(bench.model().state().isFinished());
     bench.model().state().plan().forEach(p -> assertEquals(Status.DONE, status(bench, p.id())));
     bench.press("F6").sees("Sheet of").press("F10");

@@ -18,7 +18,7 @@ class PhotoScenarioTest {
   void photo_isAttachedBehindTheNoteKey_andOutlivesAKill() throws IOException {
     Files.write(folder.resolve("sink.png"), Photos.png());
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
-    bench.press("F2").sees("a photo").press("F2").sees("the path of a PNG or JPEG");
+    bench.press("F2").sees("a photo").press("F2").sees("path of a PNG or JPEG");
     bench.press("text:sink.png the heatsink, warm", "Enter").sees("The photo is kept as sessions/");
     bench.press("F2", "F2", "text:gone.png nothing", "Enter").sees("no file at that path");
     bench.press("F2", "F2", "text:sink.png", "Enter").sees("what the photo shows");

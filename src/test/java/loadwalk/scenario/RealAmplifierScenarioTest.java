@@ -23,8 +23,8 @@ class RealAmplifierScenarioTest {
 
   private BenchSide described() {
     BenchSide bench = BenchSide.at(folder).press("Down", "Enter").sees("Which sequence?");
-    bench.press("Down", "Enter").sees("a new amplifier").press("Enter").sees("maker: needed");
-    bench.press("F9").sees("The maker is needed.").press("text:Brightmoor", "Enter");
+    bench.press("Down", "Enter").sees("a new amplifier").press("Enter").sees("maker: required");
+    bench.press("F9").sees("The maker is required.").press("text:Brightmoor", "Enter");
     bench.press("text:B-70 II", "Enter", "Enter", "text:19x4", "F9").sees("> year");
     bench.press("Back", "Back", "text:94", "Enter", "text:AB", "Enter", "text:2", "Enter");
     bench.press("text:stereo 4 70 W at 13.8 V 1 %", "Enter", "text:4", "Enter", "Enter");
@@ -46,7 +46,7 @@ class RealAmplifierScenarioTest {
     BenchSide bench = described();
     assertEquals(List.of(30.0, 30.0), bench.model().state().opened().amplifier().fuses());
     assertEquals(2, bench.model().state().opened().bench().supplies().size());
-    bench.press("F8").sees("No meter of this bench is connected; type the readings.");
+    bench.press("F8").sees("No meter is connected; type the readings.");
     bench.press("F2", "text:dust in the fan, blown out", "Enter");
     assertEquals(1, bench.model().state().notes().size());
     bench.press("F3", "text:..", "Enter").sees("Give a reason in words to skip this step");
@@ -76,7 +76,7 @@ class RealAmplifierScenarioTest {
     bench.press("F3", "text:warm from the car", "Enter", "Enter", "text:1,4", "Enter", "F9");
     bench.press("text:4", "Enter", "text:70 W", "Enter", "F9").sees("stereo-2 brief: HALT");
     Forecast brief = bench.step("stereo-2").brief().orElseThrow();
-    bench.press("F1").sees("Cautions of stereo-2, worst first:");
+    bench.press("F1").sees("Cautions for stereo-2, worst first:");
     for (Caution caution : brief.cautions()) {
       String[] words = caution.text().split(" ");
       bench.sees(caution.gravity().word().toUpperCase(Locale.ROOT) + " " + words[0]);
@@ -95,7 +95,7 @@ class RealAmplifierScenarioTest {
     bench.sees("Not offered: copied.json:3:11: «name» is «stereo-only»", "See loadwalk check.");
     Files.writeString(sequences.resolve("broken.json"), "{");
     Files.write(sequences.resolve("huge.json"), new byte[(1 << 20) + 1]);
-    BenchSide.at(folder).press("Down", "Enter").sees("Not offered: broken.json", "and 2 more");
+    BenchSide.at(folder).press("Down", "Enter").sees("Not offered: broken.json", ", and 2 more");
   }
 
   @Test
@@ -119,7 +119,7 @@ class RealAmplifierScenarioTest {
   @Test
   void describedOnce_amplifierAndBenchAreOfferedForTheNextWalk() {
     BenchSide bench = described();
-    bench.press("F10").sees("Go on").press("Down", "Enter", "Enter").sees("Brightmoor B-70 II");
+    bench.press("F10").sees("Resume").press("Down", "Enter", "Enter").sees("Brightmoor B-70 II");
     bench.press("Down", "Enter").sees("stereo 4 70 W at 13.8 V 1 %", "1994").press("F9");
     bench.sees("North bench").press("Down", "Enter").sees("minus 25 mm2 1.5 m x2").press("F9");
     bench.press("Enter").sees("full-walk", "warm-up brief");

@@ -23,7 +23,7 @@ class RealTerminalTest extends InShell {
     pane.sees("what a car amplifier really delivers", "New walk");
     pane.keys("Enter").sees("seed 1").sees("full-walk").keys("Enter").sees("warm-up  brief: CLEAR");
     pane.keys("Enter").sees("time left").keys("Escape").sees("OUTPUT DOWN");
-    pane.keys("done", "Enter").sees("PAUSED").keys("F10").sees("Go on").keys("F10");
+    pane.keys("done", "Enter").sees("PAUSED").keys("F10").sees("Resume").keys("F10");
     restored(program);
   }
 
@@ -65,7 +65,7 @@ class RealTerminalTest extends InShell {
     pane.paste("one\ntwo\nthree\n").keys("Down", "Down", "Down", "Enter").sees("Start here.");
     pane.keys("F10").sees("New walk").keys("Home", "Enter").sees("full-walk").keys("Enter");
     pane.sees("brief: CLEAR").keys("F2").sees("Note").paste("first line\nsecond line");
-    pane.sees("first line second line").keys("Enter", "F10").sees("Go on").keys("F10");
+    pane.sees("first line second line").keys("Enter", "F10").sees("Resume").keys("F10");
     restored(program);
   }
 

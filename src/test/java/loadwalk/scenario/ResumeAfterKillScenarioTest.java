@@ -22,7 +22,7 @@ class ResumeAfterKillScenarioTest {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("text:4", "Enter", "text:15.5 V", "Enter", "text:15.4", "Enter");
     bench.press("text:13.6");
-    bench.killedAndStartedAgain().sees("Go on", "open at stereo-4");
+    bench.killedAndStartedAgain().sees("Resume", "open at stereo-4");
     bench.press("Up", "Enter").sees("stereo-4 brief: HEED", "really connected");
     assertEquals(List.of("15.5 V"), bench.typed("stereo-4", ReadingId.OUTPUT_VOLTS));
     assertEquals(List.of("15.4"), bench.typed("stereo-4", ReadingId.OTHER_OUTPUT_VOLTS));

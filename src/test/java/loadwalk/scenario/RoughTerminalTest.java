@@ -74,7 +74,7 @@ class RoughTerminalTest extends InShell {
     String shown = pane.colouredPicture();
     assertTrue(shown.chars().allMatch(c -> c < 127), shown);
     assertFalse(shown.matches("(?s).*\u001b\\[([0-9;]*;)?([34][0-8]|9[0-7])m.*"), shown);
-    pane.keys("F10").sees("Go on").keys("F10");
+    pane.keys("F10").sees("Resume").keys("F10");
     restored(program);
   }
 

@@ -20,7 +20,7 @@ class StopInMidStepScenarioTest {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("text:4", "Enter", "text:15.5 V", "Enter").sees("stereo-4 running");
     bench.press("text:13", "Esc");
-    bench.sees("S T O P", "OUTPUT DOWN", "SUPPLY OFF", "why was it stopped?").seesNot("13");
+    bench.sees("S T O P", "OUTPUT DOWN", "SUPPLY OFF", "why did you stop?").seesNot("13");
     assertEquals(Status.AHEAD, bench.step("stereo-4").status());
     bench.press("Enter").sees("Say in a few words why");
     bench.press("F9", "F10", "F1").sees("S T O P");

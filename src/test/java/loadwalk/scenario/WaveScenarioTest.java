@@ -61,10 +61,10 @@ class WaveScenarioTest {
         BenchSide.at(folder)
             .warmAtStereoFour()
             .press("text:4", "Enter", "text:4", "Enter", "Ctrl-W");
-    bench.press("Enter", "F9").sees("The path of a file is needed.");
+    bench.press("Enter", "F9").sees("The path of a file is required.");
     bench.press("text:" + folder.resolve("gone.wav"), "F9").sees("There is no file gone.wav.");
     bench.press("Down", "text:two", "F9").sees("> Full scale, volts", "two", "gone.wav");
-    bench.press("Back", "Back", "Back", "text:-2", "F9").sees("above 0");
+    bench.press("Back", "Back", "Back", "text:-2", "F9").sees("above 0").seesNot("..");
     bench.press("Home", "PageUp", "F10").sees("Step").seesNot("Full scale, volts");
     for (String path : List.of(folder.toString(), "/dev/zero", "\u001b]0;x", "short.wav", "a\0b")) {
       bench.press("Ctrl-W");
@@ -106,8 +106,10 @@ class WaveScenarioTest {
   @Test
   void whereNoVoltsAreAsked_theKeySaysSo() {
     BenchSide bench = BenchSide.at(folder).practising();
-    bench.press("Ctrl-W").sees("A wave is taken while a step runs that asks for output volts.");
-    bench.press("Enter", "Ctrl-W").sees("A wave is taken while a step runs");
+    bench
+        .press("Ctrl-W")
+        .sees("A wave can be taken only while a step that reads output volts runs.");
+    bench.press("Enter", "Ctrl-W").sees("A wave can be taken only while a step");
     assertFalse(bench.model().isStopped());
   }
 }

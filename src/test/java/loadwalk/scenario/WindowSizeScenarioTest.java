@@ -29,8 +29,8 @@ class WindowSizeScenarioTest {
   void doubtedReading_hasNoVerdictBeside_untilItIsAnswered() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour().resize(120, 40);
     bench.press("text:4", "Enter", "text:1.55", "Enter");
-    bench.sees("stereo-4 0.601", "a doubt on it has no answer yet").seesNot("missed");
-    bench.press("Up", "text:15.5", "Enter").sees("So far, in one load", "stereo-4 60.1");
+    bench.sees("stereo-4 0.601", "in doubt, no answer yet").seesNot("missed");
+    bench.press("Up", "text:15.5", "Enter").sees("So far, per load", "stereo-4 60.1");
     bench.sees("rated 50 W: met").seesNot("no answer yet");
   }
 

@@ -1,6 +1,7 @@
 package loadwalk.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -30,6 +31,8 @@ import loadwalk.report.sheet.SheetPage;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Ascii;
+import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Look;
 import loadwalk.view.canvas.Size;
 import loadwalk.view.walk.WalkScreen;
@@ -127,8 +130,44 @@ class InstructionTest {
         });
   }
 
+  @Test
+  void noteLongerThanThePanel_isShownWholeByF1() {
+    String note =
+        "Check that no 0.5 Ω load, lead or clip is hotter than 60 °C. ".repeat(32).strip();
+    String text =
+        """
+        {"format":"loadwalk-sequence/1","name":"long","title":"A long note","tone":{"hertz":40},
+         "limit":{"thdPercent":1},"supplyVolts":13.8,"steps":[{"do":"note","text":"%s"},
+         {"do":"measure","mode":"stereo","ohms":4}]}
+        """
+            .formatted(note);
+    heard.add("note " + Status.BRIEFED); // The panel alone has no room for it.
+    open(
+        SequenceReader.read(text.getBytes(StandardCharsets.UTF_8), "t").found().orElseThrow(),
+        text);
+    String panel = squeezed(program().paint(Size.LEAST, new Look(false)).lines());
+    assertFalse(panel.contains(note), panel);
+    assertTrue(panel.contains("F1 shows all of it"), panel);
+    List<String> help =
+        program().screen().press(Key.of(Key.Kind.F1), program().state()).next().text();
+    assertTrue(squeezed(help).contains(note), help.toString());
+    int room = Size.LEAST.columns() - 1;
+    help.forEach(line -> assertTrue(Ascii.of(line).length() <= room, line));
+  }
+
   /** Walks a sequence to its end on the practice bench and hears what is asked on the way. */
   private void walk(Sequence sequence, String text) {
+    Fact.Opened opened = open(sequence, text);
+    SimulatedHand hand = new SimulatedHand(PracticeAnswers.in(opened).orElseThrow());
+    for (int i = 0; i < 5_000 && !model.state().isFinished(); i++) {
+      seconds++;
+      hear(new Event.Tick(seconds * 1_000_000_000L, WALL + 1000 * seconds));
+      Optional<Intent> next = hand.next(model);
+      next.ifPresent(this::hear);
+    }
+  }
+
+  private Fact.Opened open(Sequence sequence, String text) {
     Fact.Opened opened =
         new Fact.Opened(
             "test",
@@ -138,15 +177,9 @@ class InstructionTest {
             PracticeAmplifier.ofSeed(SEED).printed(),
             PracticeBench.ofSeed(SEED).described(),
             OptionalLong.of(SEED));
-    SimulatedHand hand = new SimulatedHand(PracticeAnswers.in(opened).orElseThrow());
     model = Model.of(opened.applyTo(null, WALL), PACE);
     hear(new Event.Reopened(0, WALL));
-    for (int i = 0; i < 5_000 && !model.state().isFinished(); i++) {
-      seconds++;
-      hear(new Event.Tick(seconds * 1_000_000_000L, WALL + 1000 * seconds));
-      Optional<Intent> next = hand.next(model);
-      next.ifPresent(this::hear);
-    }
+    return opened;
   }
 
   private void hear(Event event) {
@@ -180,11 +213,13 @@ class InstructionTest {
     assertTrue(plain.contains(said), () -> "plain mode does not say: " + said + "\n" + plain);
   }
 
+  private Program program() {
+    return Program.atHome("home", StockRules.RULES).on(WalkScreen.fresh()).with(Optional.of(model));
+  }
+
   private String screen(Size size) {
-    Program program =
-        Program.atHome("home", StockRules.RULES).on(WalkScreen.fresh()).with(Optional.of(model));
     List<String> lines = new ArrayList<>();
-    for (String line : program.paint(size, new Look(false)).lines()) {
+    for (String line : program().paint(size, new Look(false)).lines()) {
       lines.add(line.length() > PANEL ? line.substring(0, PANEL) : line);
     }
     return squeezed(lines);

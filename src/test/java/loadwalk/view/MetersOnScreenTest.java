@@ -267,10 +267,10 @@ class MetersOnScreenTest {
     metersSay(volts(9.0), amps(8.5));
     assertEquals(before + 1, bells);
     assertTrue(screen().contains("SUPPLY AMPS 8.50 A, above the "), screen());
-    assertTrue(screen().contains("upper end of the brief"), screen());
+    assertTrue(screen().contains("forecast maximum of"), screen());
     metersSay(volts(9.0), amps(9.5));
     assertEquals(before + 2, bells);
-    assertTrue(screen().contains("9.00 A the supplies are counted on for"), screen());
+    assertTrue(screen().contains("9.00 A usable from the supplies"), screen());
     metersSay(volts(9.0), amps(9.6));
     assertEquals(before + 2, bells);
   }
@@ -330,8 +330,7 @@ class MetersOnScreenTest {
     int before = bells;
     metersSay(volts(13.7), new MeterReading.Silent("the cable was pulled"));
     assertTrue(
-        screen().contains("SUPPLY AMPS not watched now: no answer from supply amps meter."),
-        screen());
+        screen().contains("SUPPLY AMPS not watched: no answer from supply amps meter."), screen());
     assertEquals(before, bells);
     metersSay(volts(13.7), amps(1.6));
     assertFalse(screen().contains("not watched"), screen());
@@ -343,7 +342,7 @@ class MetersOnScreenTest {
     metersSay(volts(13.71), amps(1.6));
     press(Key.Kind.F8);
     String told = program.state().notice().orElseThrow();
-    assertTrue(told.startsWith("NOT SETTLED, wait and take again by F11: supply amps. "), told);
+    assertTrue(told.startsWith("NOT SETTLED: supply amps. Wait, then read again with F11. "), told);
     assertTrue(told.contains("supply amps 6.4 A"), told);
   }
 
@@ -360,8 +359,7 @@ class MetersOnScreenTest {
     assertEquals(1, step().entries().get(ReadingId.SUPPLY_VOLTS).size());
     press(Key.Kind.F8);
     assertTrue(
-        program.state().notice().orElseThrow().contains("in already; F11 takes one again"),
-        screen());
+        program.state().notice().orElseThrow().contains("is in; F11 takes one again"), screen());
   }
 
   @Test
@@ -391,9 +389,9 @@ class MetersOnScreenTest {
     press(Key.Kind.F8);
     press(Key.Kind.F9);
     metersSay(volts(13.81), amps(0));
-    assertTrue(screen().contains("supply: meter 13.81 V"), screen());
+    assertTrue(screen().contains("supply meter 13.81 V"), screen());
     metersSay(new MeterReading.Silent("the cable was pulled"), amps(0));
-    assertTrue(screen().contains("supply: meter no answer"), screen());
+    assertTrue(screen().contains("supply meter no answer"), screen());
   }
 
   @Test
@@ -426,10 +424,10 @@ class MetersOnScreenTest {
   void withoutAnyMeter_typingWorks_andTheKeysSayWhy() {
     press(Key.Kind.F8);
     assertEquals(
-        Optional.of("No meter of this bench is connected; type the readings."),
-        program.state().notice());
+        Optional.of("No meter is connected; type the readings."), program.state().notice());
     press(Key.Kind.F11);
-    assertTrue(program.state().notice().orElseThrow().startsWith("No meter for the "), screen());
+    assertTrue(
+        program.state().notice().orElseThrow().startsWith("No meter is connected for "), screen());
     "1.6 A".chars().forEach(c -> hear(new ProgramEvent.Pressed(Key.of((char) c))));
     press(Key.Kind.ENTER);
     assertEquals(1, step().entryCount(), screen());

@@ -54,6 +54,11 @@ public final class Canvas {
     return column + shown.length();
   }
 
+  /** Paints the name of a field, marked where it is in focus; returns the column behind it. */
+  public int label(int column, int row, String name, boolean focus) {
+    return text(column, row, (focus ? "> " : "  ") + name, focus ? Style.STRONG : Style.TEXT);
+  }
+
   /** Paints text folded at words into at most so many rows; returns the row behind it. */
   public int paragraph(int column, int row, int width, int mostRows, String text, Style style) {
     List<String> lines = fold(text, width);

@@ -15,6 +15,7 @@ import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Words;
 
 /** The form of an amplifier: its lines, and the way to and from a record. */
@@ -29,25 +30,25 @@ public final class AmplifierForm {
           "class",
           "channels",
           "ratings",
-          "least ohms, stereo",
-          "least ohms, bridged",
+          "min. ohms, stereo",
+          "min. ohms, bridged",
           "fuses",
           "regulated rails");
 
   /** What to type into each line. */
   public static final List<String> HINTS =
       List.of(
-          "needed",
-          "needed",
+          "required",
+          "required",
           "",
-          "such as 1994",
-          "such as AB or D",
-          "such as 2",
-          "stereo 4 60 W at 14.4 V 0.1 %; bridged 4 180 W",
-          "each channel, such as 2",
-          "such as 4",
-          "amperes each, such as 30 30",
-          "yes, no, or empty where unknown");
+          "for example 1994",
+          "for example AB or D",
+          "for example 2",
+          "for example stereo 4 60 W at 14.4 V 0.1 %; bridged 4 180 W",
+          "the lowest load of a channel, for example 2",
+          "the lowest load of a bridged pair, for example 4",
+          "amperes of each, for example 30 30",
+          "yes or no; leave empty if unknown");
 
   private static final Pattern RATING =
       Pattern.compile(
@@ -93,13 +94,13 @@ public final class AmplifierForm {
 
   private static Amplifier amplifier(FormLines lines) {
     return new Amplifier(
-        lines.requiredText(0, "The maker"),
-        lines.requiredText(1, "The model"),
+        lines.requiredText(0, "The maker is required."),
+        lines.requiredText(1, "The model is required."),
         lines.optionalText(2),
         whole(lines, 3),
         lines.optionalText(4),
         whole(lines, 5),
-        lines.parts(RATINGS, RATING, "stereo 4 60 W; bridged 4 180 W", AmplifierForm::rating),
+        lines.parts(RATINGS, RATING, HINTS.get(RATINGS), AmplifierForm::rating),
         lines.optionalNumber(STEREO, Unit.OHM),
         lines.optionalNumber(BRIDGED, Unit.OHM),
         fuses(lines),
@@ -113,7 +114,7 @@ public final class AmplifierForm {
     }
     double value = number.getAsDouble();
     if (value != Math.rint(value) || value < 1 || value > 9999) {
-      throw new FormProblem(line, "A whole number is needed here.");
+      throw new FormProblem(line, "Type a whole number from 1 to 9999.");
     }
     return OptionalInt.of((int) value);
   }
@@ -137,9 +138,13 @@ public final class AmplifierForm {
     List<Double> fuses = new ArrayList<>();
     for (String word : lines.text(FUSES).split("[\\s;]+")) {
       if (TWO_OR_ONE.matcher(word).matches()) {
-        String sentence = "«%s» can be read two ways; type %s for two fuses, %s for one.";
         throw new FormProblem(
-            FUSES, String.format(sentence, word, word.replace(',', ' '), word.replace(',', '.')));
+            FUSES,
+            Sentence.of(
+                "«{}» can mean two fuses or one; type {} for two, {} for one.",
+                word,
+                word.replace(',', ' '),
+                word.replace(',', '.')));
       }
       if (!word.isEmpty()) {
         fuses.add(FormLines.number(FUSES, word, Unit.AMPERE));
@@ -154,26 +159,19 @@ public final class AmplifierForm {
       return Optional.empty();
     }
     if (!text.equals("yes") && !text.equals("no")) {
-      throw new FormProblem(REGULATED, "Type yes or no, or leave it empty where unknown.");
+      throw new FormProblem(REGULATED, "Type yes or no; leave it empty if unknown.");
     }
     return Optional.of(text.equals("yes"));
   }
 
   private static String text(Rating r) {
-    String volts =
-        r.supplyVolts().isPresent()
-            ? " at " + Words.number(r.supplyVolts().getAsDouble()) + " V"
-            : "";
-    String thd =
-        r.thdPercent().isPresent() ? " " + Words.number(r.thdPercent().getAsDouble()) + " %" : "";
-    return r.mode().word()
-        + " "
-        + Words.number(r.ohms())
-        + " "
-        + Words.number(r.watts())
-        + " W"
-        + volts
-        + thd;
+    List<String> words = new ArrayList<>();
+    words.add(r.mode().word());
+    words.add(Words.number(r.ohms()));
+    words.add(Words.number(r.watts()) + " W");
+    r.supplyVolts().ifPresent(volts -> words.add(Sentence.of("at {} V", Words.number(volts))));
+    r.thdPercent().ifPresent(thd -> words.add(Words.number(thd) + " %"));
+    return String.join(" ", words);
   }
 
   private static String text(OptionalDouble number) {

@@ -15,6 +15,7 @@ import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Words;
 
 /** The form of a bench: its lines, and the way to and from a record. */
@@ -26,12 +27,13 @@ public final class BenchForm {
   /** What to type into each line. */
   public static final List<String> HINTS =
       List.of(
-          "needed, such as North bench",
-          "13.8 V 60 A; 13.8 V 40 A",
-          "plus AWG 4 1.5 m; minus 25 mm2 1.5 m x2",
-          "amperes, such as 100",
-          "4 ohm 5 % 100 W x4; 2 ohm 1 % 50 W x2",
-          "DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz; clamp supplyAmps 2 % 5 digits 0.1");
+          "required, for example North bench",
+          "for example 13.8 V 60 A; 13.8 V 40 A",
+          "for example plus AWG 4 1.5 m; minus 25 mm2 1.5 m x2",
+          "amperes, for example 100",
+          "for example 4 ohm 5 % 100 W x4; 2 ohm 1 % 50 W x2",
+          "for example DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz;"
+              + " clamp supplyAmps 2 % 5 digits 0.1");
 
   private static final String NUMBER = "([^\\s;]+?)";
   private static final Pattern SUPPLY =
@@ -82,7 +84,7 @@ public final class BenchForm {
 
   private static Bench bench(FormLines lines) {
     return new Bench(
-        lines.requiredText(0, "A name"),
+        lines.requiredText(0, "The name is required."),
         lines.parts(SUPPLIES, SUPPLY, HINTS.get(SUPPLIES), BenchForm::supply),
         lines.parts(LEADS, LEAD, HINTS.get(LEADS), BenchForm::lead),
         lines.optionalNumber(FUSE, Unit.AMPERE),
@@ -119,7 +121,7 @@ public final class BenchForm {
   private static LoadResistor load(Matcher m) {
     double ohms = FormLines.number(LOADS, m.group(1), Unit.OHM);
     return new LoadResistor(
-        Words.number(ohms) + " ohm",
+        Sentence.of("{} ohm", n(ohms)),
         ohms,
         FormLines.number(LOADS, m.group(2), Unit.PERCENT),
         FormLines.number(LOADS, m.group(3), Unit.WATT),
@@ -134,10 +136,10 @@ public final class BenchForm {
                 () ->
                     new FormProblem(
                         METERS,
-                        "«"
-                            + m.group(2)
-                            + "» is no reading; type one such as outputVolts,"
-                            + " supplyVolts, supplyAmps, sinkCelsius, loadOhms, thdPercent."));
+                        Sentence.of(
+                            "«{}» is not a reading. Type a name like outputVolts,"
+                                + " supplyVolts, supplyAmps, sinkCelsius, loadOhms, thdPercent.",
+                            m.group(2))));
     Optional<Meter.Band> band =
         m.group(6) == null
             ? Optional.empty()
@@ -159,7 +161,7 @@ public final class BenchForm {
       return 1;
     }
     if (text.length() > 4) {
-      throw new FormProblem(line, "«" + text + "» is more than a bench can hold.");
+      throw new FormProblem(line, Sentence.of("«{}» is too large a number here.", text));
     }
     return Integer.parseInt(text);
   }
@@ -175,40 +177,30 @@ public final class BenchForm {
             b.loads().stream()
                 .map(
                     l ->
-                        n(l.ohms())
-                            + " ohm "
-                            + n(l.tolerancePercent())
-                            + " % "
-                            + n(l.watts())
-                            + " W x"
-                            + l.count())
+                        Sentence.of(
+                            "{} ohm {} % {} W x{}",
+                            n(l.ohms()), n(l.tolerancePercent()), n(l.watts()), l.count()))
                 .toList()),
         joined(b.meters().stream().map(BenchForm::text).toList()));
   }
 
   private static String text(Lead lead) {
-    return lead.label()
-        + " "
-        + lead.gauge().text().replace("²", "2")
-        + " "
-        + n(lead.metres())
-        + " m x"
-        + lead.parallel();
+    return Sentence.of(
+        "{} {} {} m x{}",
+        lead.label(),
+        lead.gauge().text().replace("²", "2"),
+        n(lead.metres()),
+        lead.parallel());
   }
 
   private static String text(Meter m) {
-    String band =
-        m.band().map(b -> " " + n(b.lowHertz()) + "-" + n(b.highHertz()) + " Hz").orElse("");
-    return m.label()
-        + " "
-        + m.reads().key()
-        + " "
-        + n(m.percent())
-        + " % "
-        + n(m.digits())
-        + " digits "
-        + n(m.resolution())
-        + band;
+    String meter =
+        Sentence.of(
+            "{} {} {} % {} digits {}",
+            m.label(), m.reads().key(), n(m.percent()), n(m.digits()), n(m.resolution()));
+    return m.band()
+        .map(b -> Sentence.of("{} {}-{} Hz", meter, n(b.lowHertz()), n(b.highHertz())))
+        .orElse(meter);
   }
 
   private static String n(double value) {

@@ -12,6 +12,7 @@ import loadwalk.json.Fault;
 import loadwalk.quantity.EntryParser;
 import loadwalk.quantity.Typed;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * Reads the lines of a form.
@@ -29,9 +30,13 @@ public record FormLines(List<String> texts) {
     return text(line).isEmpty() ? Optional.empty() : Optional.of(text(line));
   }
 
-  /** Returns a line that must not be empty. */
-  public String requiredText(int line, String what) {
-    return optionalText(line).orElseThrow(() -> new FormProblem(line, what + " is needed."));
+  /**
+   * Returns a line that must not be empty.
+   *
+   * @param missing what is said where it is, a sentence
+   */
+  public String requiredText(int line, String missing) {
+    return optionalText(line).orElseThrow(() -> new FormProblem(line, missing));
   }
 
   /** Returns the number on a line, where there is one. */
@@ -59,7 +64,8 @@ public record FormLines(List<String> texts) {
       }
       Matcher matcher = pattern.matcher(part.strip());
       if (!matcher.matches()) {
-        throw new FormProblem(line, "«" + part.strip() + "» is not understood; type " + example);
+        throw new FormProblem(
+            line, Sentence.of("«{}» is not understood; type {}.", part.strip(), example));
       }
       parts.add(read.apply(matcher));
     }
@@ -86,8 +92,13 @@ public record FormLines(List<String> texts) {
       return new FormRead.Bad<>(problem.line(), problem.getMessage());
     } catch (IllegalArgumentException refused) {
       int line = refusedLine(texts, needed, form, faults);
-      return new FormRead.Bad<>(line, refused.getMessage() + ".");
+      return new FormRead.Bad<>(line, closed(refused.getMessage()));
     }
+  }
+
+  /** A record says what is wrong with or without a full stop; the form says it with one. */
+  private static String closed(String refusal) {
+    return refusal.endsWith(".") ? refusal : refusal + ".";
   }
 
   private static <T> FormRead<T> judged(
@@ -108,7 +119,7 @@ public record FormLines(List<String> texts) {
       Function<T, List<Fault>> faults) {
     for (int line = 0; line < texts.size(); line++) {
       List<String> alone = new ArrayList<>(Collections.nCopies(texts.size(), ""));
-      Collections.fill(alone.subList(0, needed), "a name");
+      Collections.fill(alone.subList(0, needed), "name");
       alone.set(line, texts.get(line));
       try {
         judged(alone, form, faults);

@@ -35,8 +35,8 @@ record FormScreen(
   private static final int LABEL = 22;
 
   enum Kind {
-    AMPLIFIER("The amplifier", AmplifierForm.LABELS, AmplifierForm.HINTS),
-    BENCH("The bench", BenchForm.LABELS, BenchForm.HINTS);
+    AMPLIFIER("Amplifier", AmplifierForm.LABELS, AmplifierForm.HINTS),
+    BENCH("Bench", BenchForm.LABELS, BenchForm.HINTS);
 
     private final String title;
     private final List<String> labels;
@@ -61,14 +61,10 @@ record FormScreen(
   @Override
   public void paint(Canvas canvas, ProgramState program) {
     canvas.text(1, 0, kind.title, Style.HEADING);
-    canvas.text(16, 0, "What is unknown is left empty and said so later.", Style.FAINT);
+    canvas.text(16, 0, "Leave empty what you do not know; the sheet will say so.", Style.FAINT);
     for (int i = 0; i < fields.size(); i++) {
       boolean focused = i == focus;
-      canvas.text(
-          1,
-          2 + i,
-          (focused ? "> " : "  ") + kind.labels.get(i),
-          focused ? Style.STRONG : Style.TEXT);
+      canvas.label(1, 2 + i, kind.labels.get(i), focused);
       fields.get(i).paint(canvas, 1 + LABEL, 2 + i, canvas.columns() - LABEL - 3, focused);
     }
     String hint = kind.hints.get(focus);

@@ -3,6 +3,7 @@ package loadwalk.view.home;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Keys;
@@ -18,7 +19,7 @@ import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Effect;
 
 /**
- * The first screen: practise, begin, go on, compare.
+ * The first screen: practise, start a walk, resume one, compare.
  *
  * @param chosen the line chosen
  */
@@ -34,7 +35,7 @@ public record HomeScreen(int chosen) implements Screen {
     canvas.text(
         1,
         canvas.rows() - 5,
-        canvas.shortened("Kept in " + program.home(), canvas.columns() - 2),
+        canvas.shortened(Sentence.of("Walks are kept in {}", program.home()), canvas.columns() - 2),
         Style.FAINT);
     Keys.paintMessage(
         canvas,
@@ -44,7 +45,7 @@ public record HomeScreen(int chosen) implements Screen {
                 "Loadwalk controls nothing on the bench and never says that something is safe."
                     + " safety-notes.md lists the dangers."),
         program.notice().isPresent() ? Style.HEED : Style.FAINT);
-    Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F1", "help", "F10", "leave");
+    Keys.paint(canvas, "Up Down", "move", "Enter", "choose", "F1", "help", "F10", "leave");
   }
 
   private static List<String> lines(ProgramState program) {
@@ -55,17 +56,13 @@ public record HomeScreen(int chosen) implements Screen {
     lines.add("Help");
     lines.add("Leave");
     for (Library.KeptWalk walk : program.library().walks()) {
-      String verb = walk.isOpen() ? "Go on     " : "Sheet     ";
       lines.add(
-          verb
-              + walk.amplifier()
-              + ", "
-              + walk.sequence()
-              + ", "
-              + walk.standing()
-              + "  ("
-              + walk.name()
-              + ")");
+          Sentence.of(
+              walk.isOpen() ? "Resume    {}, {}, {}  ({})" : "Sheet     {}, {}, {}  ({})",
+              walk.amplifier(),
+              walk.sequence(),
+              walk.standing(),
+              walk.name()));
     }
     return lines;
   }

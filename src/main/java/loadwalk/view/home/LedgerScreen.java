@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Keys;
@@ -33,8 +34,8 @@ record LedgerScreen(
   private static final int MOST = 4;
   private static final int AMPLIFIER = 3;
 
-  /** How wide way, power, honesty, watts per ampere of fuse and efficiency are. */
-  private static final int[] WIDTHS = {4, 22, 7, 8, 7};
+  /** How wide way, power, part of rated, watts per ampere of fuse and efficiency are. */
+  private static final int[] WIDTHS = {4, 22, 9, 8, 7};
 
   private static final int WALK_WIDTH = 32;
   private static final int WALK_FROM_COLUMNS = 110;
@@ -50,21 +51,29 @@ record LedgerScreen(
 
   @Override
   public void paint(Canvas canvas, ProgramState program) {
-    String filter = ledger.filter().isEmpty() ? "" : ", holding «" + ledger.filter() + "»";
-    int size = ledger.rows().size();
-    String count = size == 1 ? "1 walk" : size + " walks";
     canvas.text(1, 0, "Ledger", Style.HEADING);
-    canvas.text(9, 0, count + ", " + ledger.order() + " first" + filter, Style.FAINT);
-    cells(canvas, 2, Style.HEADING, "amplifier", "way", "most", "honest", "W/fuse", "eff.", "walk");
+    canvas.text(9, 0, told(), Style.FAINT);
+    cells(
+        canvas, 2, Style.HEADING, "amplifier", "way", "most", "of rated", "W/fuse", "eff.", "walk");
     int room = canvas.rows() - 8;
     int top = Math.max(0, chosen - room + 1);
     for (int i = 0; i < room && top + i < ledger.rows().size(); i++) {
       paintRow(canvas, top + i, 3 + i);
     }
     if (ledger.rows().isEmpty()) {
-      canvas.text(1, 4, "No walk is here, or none that holds these words.", Style.TEXT);
+      String none =
+          ledger.filter().isEmpty() ? "No walk is kept yet." : "No walk has all these words.";
+      canvas.text(1, 4, none, Style.TEXT);
     }
     paintFoot(canvas, program);
+  }
+
+  /** Says how many walks are listed, in which order and under which filter. */
+  private String told() {
+    String count = Sentence.plural(ledger.rows().size(), "1 walk", "{} walks");
+    return ledger.filter().isEmpty()
+        ? Sentence.of("{}, {} first", count, ledger.order())
+        : Sentence.of("{}, {} first, only with «{}»", count, ledger.order(), ledger.filter());
   }
 
   private void paintRow(Canvas canvas, int index, int row) {
@@ -105,7 +114,7 @@ record LedgerScreen(
   private void paintFoot(Canvas canvas, ProgramState program) {
     if (filtering) {
       canvas.rule(canvas.rows() - 4);
-      canvas.text(1, canvas.rows() - 3, "Only walks that hold every word:", Style.STRONG);
+      canvas.text(1, canvas.rows() - 3, "Show only walks with all these words:", Style.STRONG);
       field.paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, "Enter", "show", "F10", "back");
       return;
@@ -192,7 +201,7 @@ record LedgerScreen(
     List<String> now = new ArrayList<>(marked);
     if (!now.remove(walk)) {
       if (now.size() == MOST) {
-        return Answer.say(this, "Four walks are marked; take a mark off first.");
+        return Answer.say(this, "Four walks are marked already; unmark one first.");
       }
       now.add(walk);
     }

@@ -1,10 +1,11 @@
 package loadwalk.view.home;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Keys;
@@ -14,6 +15,7 @@ import loadwalk.view.form.AmplifierForm;
 import loadwalk.view.form.BenchForm;
 import loadwalk.view.screen.Answer;
 import loadwalk.view.screen.Screen;
+import loadwalk.view.state.Library;
 import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Effect;
 
@@ -27,8 +29,8 @@ import loadwalk.walk.Effect;
 public record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements Screen {
   enum Stage {
     SEQUENCE("Which sequence?"),
-    AMPLIFIER("Which amplifier? Enter takes it into the form, where it can be edited."),
-    BENCH("Which bench? Enter takes it into the form, where it can be edited."),
+    AMPLIFIER("Which amplifier? Enter opens its form, where you can edit it."),
+    BENCH("Which bench? Enter opens its form, where you can edit it."),
     READY("Ready");
 
     private final String question;
@@ -54,7 +56,7 @@ public record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements S
     canvas.text(1, 2, stage.question, Style.STRONG);
     Menu.paint(canvas, 4, canvas.rows() - 9, lines(program), chosen);
     Keys.paintMessage(canvas, program.notice().orElse(refused(program)), Style.HEED);
-    Keys.paint(canvas, "Up Down", "choose", "Enter", "take", "F10", "back");
+    Keys.paint(canvas, "Up Down", "move", "Enter", "choose", "F10", "back");
   }
 
   /** Tells which sequence files are not offered: who wrote one looks for it here. */
@@ -63,30 +65,30 @@ public record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements S
     if (stage != Stage.SEQUENCE || refused.isEmpty()) {
       return "";
     }
-    String more = refused.size() == 1 ? "" : " and " + (refused.size() - 1) + " more";
-    return "Not offered: " + refused.get(0) + more + ". See loadwalk check.";
+    int more = refused.size() - 1;
+    return more == 0
+        ? Sentence.of("Not offered: {}. See loadwalk check.", refused.get(0))
+        : Sentence.of("Not offered: {}, and {} more. See loadwalk check.", refused.get(0), more);
   }
 
   private List<String> lines(ProgramState program) {
-    List<String> lines = new ArrayList<>();
-    switch (stage) {
-      case SEQUENCE:
-        program.library().sequences().forEach(s -> lines.add(s.name() + "  " + s.title()));
-        break;
-      case AMPLIFIER:
-        lines.add(
-            draft.amplifierLines().isEmpty() ? "a new amplifier" : "the amplifier just typed");
-        program.library().amplifiers().forEach(a -> lines.add(a.name()));
-        break;
-      case BENCH:
-        lines.add(draft.benchLines().isEmpty() ? "a new bench" : "the bench just typed");
-        program.library().benches().forEach(b -> lines.add(b.name()));
-        break;
-      default:
-        lines.add("start the walk");
-        lines.add("see the plan of the bench first");
-    }
-    return lines;
+    Library library = program.library();
+    return switch (stage) {
+      case SEQUENCE -> library.sequences().stream().map(s -> s.name() + "  " + s.title()).toList();
+      case AMPLIFIER ->
+          behind(
+              draft.amplifierLines().isEmpty() ? "a new amplifier" : "the amplifier just typed",
+              library.amplifiers().stream().map(Amplifier::name));
+      case BENCH ->
+          behind(
+              draft.benchLines().isEmpty() ? "a new bench" : "the bench just typed",
+              library.benches().stream().map(Bench::name));
+      case READY -> List.of("start the walk", "see the plan first");
+    };
+  }
+
+  private static List<String> behind(String first, Stream<String> names) {
+    return Stream.concat(Stream.of(first), names).toList();
   }
 
   @Override
@@ -106,28 +108,30 @@ public record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements S
   }
 
   private Answer taken(ProgramState program) {
-    switch (stage) {
-      case SEQUENCE:
+    return switch (stage) {
+      case SEQUENCE -> {
         String name = program.library().sequences().get(chosen).name();
-        return Answer.stay(new NewWalkScreen(Stage.AMPLIFIER, 0, draft.on(name)));
-      case AMPLIFIER:
+        yield Answer.stay(new NewWalkScreen(Stage.AMPLIFIER, 0, draft.on(name)));
+      }
+      case AMPLIFIER -> {
         List<String> amplifier =
             chosen == 0
                 ? typedOr(draft.amplifierLines(), AmplifierForm.blank())
                 : AmplifierForm.texts(program.library().amplifiers().get(chosen - 1));
-        return Answer.stay(FormScreen.of(FormScreen.Kind.AMPLIFIER, amplifier, draft));
-      case BENCH:
+        yield Answer.stay(FormScreen.of(FormScreen.Kind.AMPLIFIER, amplifier, draft));
+      }
+      case BENCH -> {
         if (chosen == 0) {
           NewWalk fresh = draft.benchLines().isEmpty() ? draft.withoutBench() : draft;
           List<String> typed = typedOr(draft.benchLines(), BenchForm.blank());
-          return Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, typed, fresh));
+          yield Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, typed, fresh));
         }
         Bench earlier = program.library().benches().get(chosen - 1);
-        return Answer.stay(
+        yield Answer.stay(
             FormScreen.of(FormScreen.Kind.BENCH, BenchForm.texts(earlier), draft.with(earlier)));
-      default:
-        return ready();
-    }
+      }
+      case READY -> ready();
+    };
   }
 
   private static List<String> typedOr(List<String> typed, List<String> blank) {

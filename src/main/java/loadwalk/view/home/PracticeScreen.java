@@ -37,11 +37,12 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
         2,
         canvas.columns() - 2,
         4,
-        "A simulated amplifier on a simulated bench. You read its meters and type them, or let"
-            + " F8 fill them in. Each seed is another amplifier; seed 1 is a friendly one.",
+        "A simulated amplifier on a simulated bench. Read its meters and type what they show, or"
+            + " press F8 to fill them in. Each seed is a different amplifier; seed 1 is an easy"
+            + " one.",
         Style.TEXT);
     List<Sequence> all = program.library().sequences();
-    String name = all.isEmpty() ? "being read" : all.get(sequence % all.size()).name();
+    String name = all.isEmpty() ? "loading" : all.get(sequence % all.size()).name();
     List<String> lines =
         List.of(
             "amplifier  < seed " + seed + " >",
@@ -50,8 +51,7 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
             "start");
     Menu.paint(canvas, 7, ROWS, lines, row);
     Keys.paintMessage(canvas, program.notice().orElse(""), Style.HEED);
-    Keys.paint(
-        canvas, "Up Down", "choose", "Left Right", "change", "Enter", "start", "F10", "back");
+    Keys.paint(canvas, "Up Down", "move", "Left Right", "change", "Enter", "start", "F10", "back");
   }
 
   @Override
@@ -66,7 +66,7 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
     if (key.is(Key.Kind.ENTER)) {
       List<Sequence> all = program.library().sequences();
       return all.isEmpty()
-          ? Answer.say(this, "The sequences are still being read.")
+          ? Answer.say(this, "The sequences are still loading.")
           : Answer.ask(
               this,
               new Effect.OpenPractice(

@@ -3,6 +3,7 @@ package loadwalk.view.screen;
 import java.util.List;
 import loadwalk.chart.Chart;
 import loadwalk.chart.TextChart;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Keys;
@@ -31,7 +32,7 @@ record ChartScreen(String title, List<Chart> charts, int index, Screen back) imp
   @Override
   public void paint(Canvas canvas, ProgramState program) {
     Chart chart = charts.get(index);
-    String place = "chart " + (index + 1) + " of " + charts.size();
+    String place = Sentence.of("chart {} of {}", index + 1, charts.size());
     canvas.text(
         1, 0, canvas.shortened(title, canvas.columns() - place.length() - 4), Style.HEADING);
     canvas.text(canvas.columns() - place.length() - 1, 0, place, Style.FAINT);
@@ -41,7 +42,7 @@ record ChartScreen(String title, List<Chart> charts, int index, Screen back) imp
       canvas.text(1, ABOVE + i, lines.get(i), Style.TEXT);
     }
     String stop = program.walk().isPresent() ? "STOP" : "back";
-    Keys.paint(canvas, "Left Right", "other charts", "F10", "back", "Esc", stop);
+    Keys.paint(canvas, "Left Right", "next chart", "F10", "back", "Esc", stop);
   }
 
   /** The plot takes what axis and legend leave of the screen. */

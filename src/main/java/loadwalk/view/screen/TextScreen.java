@@ -3,6 +3,7 @@ package loadwalk.view.screen;
 import java.util.ArrayList;
 import java.util.List;
 import loadwalk.chart.Chart;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Keys;
@@ -43,7 +44,7 @@ public record TextScreen(String title, List<String> lines, List<Chart> charts, i
     }
     int last = Math.min(lines.size(), top + room);
     String place =
-        "lines " + (lines.isEmpty() ? 0 : top + 1) + " to " + last + " of " + lines.size();
+        Sentence.of("lines {} to {} of {}", lines.isEmpty() ? 0 : top + 1, last, lines.size());
     canvas.text(canvas.columns() - place.length() - 1, 0, place, Style.FAINT);
     String stop = program.walk().isPresent() ? "STOP" : "back";
     List<String> keys = new ArrayList<>(List.of("Up Down PageUp PageDown", "move"));

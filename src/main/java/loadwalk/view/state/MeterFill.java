@@ -18,6 +18,7 @@ import loadwalk.meter.MeterWatch;
 import loadwalk.meter.Scatter;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.Intent;
 import loadwalk.walk.fact.Instrument;
 import loadwalk.walk.fact.StepState;
@@ -39,7 +40,7 @@ public record MeterFill(Optional<Intent> intent, String told) {
 
   private static final double UNSETTLED_SPECIFICATIONS = 5;
 
-  private static final String NO_METER = "No meter of this bench is connected; type the readings.";
+  private static final String NO_METER = "No meter is connected; type the readings.";
 
   /**
    * Fills every reading of the current step that is not in yet, and takes the doubted ones again,
@@ -65,8 +66,7 @@ public record MeterFill(Optional<Intent> intent, String told) {
             .filter(id -> warming || step.latest(id).isEmpty() || step.openDoubts().contains(id))
             .toList();
     return missing.isEmpty()
-        ? new MeterFill(
-            Optional.empty(), "Every reading with a meter is in already; F11 takes one again.")
+        ? new MeterFill(Optional.empty(), "Every reading with a meter is in; F11 takes one again.")
         : of(program, state.currentId(), missing);
   }
 
@@ -75,7 +75,7 @@ public record MeterFill(Optional<Intent> intent, String told) {
     String step = program.walk().orElseThrow().state().currentId();
     return program.meters().nearest(id).isPresent()
         ? of(program, step, List.of(id))
-        : new MeterFill(Optional.empty(), "No meter for the " + id.label() + " is connected.");
+        : new MeterFill(Optional.empty(), Sentence.of("No meter is connected for {}.", id.label()));
   }
 
   private static MeterFill of(ProgramState program, String step, List<ReadingId> ids) {
@@ -102,7 +102,9 @@ public record MeterFill(Optional<Intent> intent, String told) {
       }
     }
     if (!moving.isEmpty()) {
-      told.add("NOT SETTLED, wait and take again by F11: " + String.join(", ", moving) + ".");
+      told.add(
+          Sentence.of(
+              "NOT SETTLED: {}. Wait, then read again with F11.", String.join(", ", moving)));
     }
     if (!spreads.isEmpty()) {
       told.add(entered(instruments.values(), spreads));
@@ -116,9 +118,16 @@ public record MeterFill(Optional<Intent> intent, String told) {
 
   private static String entered(Collection<Instrument> from, List<String> spreads) {
     int count = from.stream().mapToInt(Instrument::count).max().orElse(1);
-    String last = count > 1 ? "Entered. Spread of the last " + count + ": " : "Entered: ";
-    String within = from.size() > 1 ? "; read within " + apart(from) : "";
-    return last + String.join(", ", spreads) + within + ".";
+    String each = String.join(", ", spreads);
+    if (from.size() > 1) {
+      return count > 1
+          ? Sentence.of(
+              "Entered. Spread of the last {}: {}; read within {}.", count, each, apart(from))
+          : Sentence.of("Entered: {}; read within {}.", each, apart(from));
+    }
+    return count > 1
+        ? Sentence.of("Entered. Spread of the last {}: {}.", count, each)
+        : Sentence.of("Entered: {}.", each);
   }
 
   /** Says how far apart in time the meters took what is entered as one moment. */

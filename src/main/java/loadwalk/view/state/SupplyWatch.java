@@ -13,6 +13,7 @@ import loadwalk.meter.MeterReading;
 import loadwalk.meter.MeterWatch;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.walk.Model;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
@@ -20,12 +21,12 @@ import loadwalk.walk.fact.WalkState;
 /**
  * Watches supply current and terminal volts while a step runs, against its brief and its supplies.
  *
- * <p>It tells, with the number; Loadwalk switches nothing.
+ * <p>It warns, with the number; Loadwalk switches nothing.
  */
 public final class SupplyWatch {
   private static final int DIGITS = 3;
-  private static final String AMPS = "AMPS";
-  private static final String BY_HAND = "Turn down by hand, or Esc: Loadwalk switches nothing.";
+  private static final String BY_HAND =
+      "Turn it down by hand, or press Esc: Loadwalk switches nothing.";
 
   private SupplyWatch() {}
 
@@ -39,7 +40,6 @@ public final class SupplyWatch {
       return Optional.empty();
     }
     WalkState state = walk.orElseThrow().state();
-    List<Limit> limits = limits(state);
     Optional<Alarm> blind = Optional.empty();
     for (ReadingId id : new ReadingId[] {ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS}) {
       Optional<MeterWatch> watch = meters.of(id);
@@ -48,7 +48,7 @@ public final class SupplyWatch {
         MeterReading reading = meters.reading(watch.get());
         Optional<Alarm> told =
             id == ReadingId.SUPPLY_AMPS
-                ? amps(reading, watch.get(), band, limits)
+                ? amps(reading, watch.get(), band, state)
                 : volts(reading, watch.get(), band);
         if (told.isPresent()) {
           return told;
@@ -65,8 +65,11 @@ public final class SupplyWatch {
   private static Alarm blind(Optional<Alarm> before, MeterWatch watch, MeterReading reading) {
     ReadingId id = watch.meter().reads();
     String sentence =
-        "%s not watched now: %s from %s."
-            .formatted(id.label().toUpperCase(Locale.ROOT), reading.words(), watch.meter().label());
+        Sentence.of(
+            "{} not watched: {} from {}.",
+            id.label().toUpperCase(Locale.ROOT),
+            reading.words(),
+            watch.meter().label());
     Alarm.Kind kind =
         id == ReadingId.SUPPLY_AMPS ? Alarm.Kind.AMPS_NOT_WATCHED : Alarm.Kind.VOLTS_NOT_WATCHED;
     return before
@@ -74,21 +77,47 @@ public final class SupplyWatch {
         .orElse(new Alarm(kind, sentence, ""));
   }
 
-  /** A current that a part of the bench is made for, in words that follow the number. */
-  private record Limit(double amps, String which) {}
+  /** A current that a part of the bench is made for, and what is told beyond it. */
+  private record Limit(double amps, String sentence) {}
 
-  private static List<Limit> limits(WalkState state) {
-    List<Limit> limits = new ArrayList<>();
+  private static List<Limit> limits(WalkState state, String shown) {
     Bench bench = state.opened().bench();
-    bench.usableAmps().ifPresent(a -> limits.add(new Limit(a, "the supplies are counted on for")));
-    bench.fuseAmps().ifPresent(a -> limits.add(new Limit(a, "of the fuse at the source")));
+    OptionalDouble supplies = bench.usableAmps();
+    OptionalDouble source = bench.fuseAmps();
     OptionalDouble own = state.opened().amplifier().fuseAmps();
-    own.ifPresent(a -> limits.add(new Limit(a, "of the amplifier's own fuses")));
+    List<Limit> limits = new ArrayList<>();
+    supplies.ifPresent(
+        a ->
+            limits.add(
+                new Limit(
+                    a,
+                    Sentence.of(
+                        "SUPPLY AMPS {}, above the {} usable from the supplies.",
+                        shown,
+                        amps(a)))));
+    source.ifPresent(
+        a ->
+            limits.add(
+                new Limit(
+                    a,
+                    Sentence.of(
+                        "SUPPLY AMPS {}, above the {} of the fuse at the source.",
+                        shown,
+                        amps(a)))));
+    own.ifPresent(
+        a ->
+            limits.add(
+                new Limit(
+                    a,
+                    Sentence.of(
+                        "SUPPLY AMPS {}, above the {} of the amplifier's own fuses.",
+                        shown,
+                        amps(a)))));
     return limits;
   }
 
   private static Optional<Alarm> amps(
-      MeterReading reading, MeterWatch watch, Optional<Band> band, List<Limit> limits) {
+      MeterReading reading, MeterWatch watch, Optional<Band> band, WalkState state) {
     if (reading.isOverload()) {
       return Optional.of(
           new Alarm(
@@ -100,15 +129,17 @@ public final class SupplyWatch {
     MeterReading.Value value = reading.believed().get();
     String shown = value.words(watch.meter().resolution());
     Optional<Limit> least =
-        limits.stream()
+        limits(state, shown).stream()
             .filter(limit -> value.value() > limit.amps())
             .min(Comparator.comparingDouble(Limit::amps));
     if (least.isPresent()) {
-      String sentence = beyond(AMPS, shown, "above", least.get().amps(), least.get().which());
-      return Optional.of(new Alarm(Alarm.Kind.AMPS_ABOVE_A_LIMIT, sentence, BY_HAND));
+      return Optional.of(new Alarm(Alarm.Kind.AMPS_ABOVE_A_LIMIT, least.get().sentence(), BY_HAND));
     }
     return band.filter(b -> value.value() > b.high())
-        .map(b -> beyond(AMPS, shown, "above", b.high(), "at the upper end of the brief"))
+        .map(
+            b ->
+                Sentence.of(
+                    "SUPPLY AMPS {}, above the forecast maximum of {}.", shown, amps(b.high())))
         .map(sentence -> new Alarm(Alarm.Kind.AMPS_ABOVE_THE_BRIEF, sentence, BY_HAND));
   }
 
@@ -121,29 +152,25 @@ public final class SupplyWatch {
     Band brief = band.get();
     String shown = value.words(watch.meter().resolution());
     if (value.value() < brief.low()) {
-      String low = beyond("VOLTS", shown, "below", brief.low(), "at the lower end of the brief");
+      String low =
+          Sentence.of(
+              "SUPPLY VOLTS {}, below the forecast minimum of {}.", shown, volts(brief.low()));
       return Optional.of(new Alarm(Alarm.Kind.VOLTS_BELOW_THE_BRIEF, low, BY_HAND));
     }
     if (value.value() > brief.high()) {
-      String high = beyond("VOLTS", shown, "above", brief.high(), "at the upper end of the brief");
+      String high =
+          Sentence.of(
+              "SUPPLY VOLTS {}, above the forecast maximum of {}.", shown, volts(brief.high()));
       return Optional.of(new Alarm(Alarm.Kind.VOLTS_ABOVE_THE_BRIEF, high, BY_HAND));
     }
     return Optional.empty();
   }
 
-  private static String beyond(
-      String what, String shown, String where, double limit, String which) {
-    return String.format(
-        Locale.ROOT,
-        "SUPPLY %s %s, %s the %s %s.",
-        what,
-        shown,
-        where,
-        text(limit, what.equals(AMPS) ? Unit.AMPERE : Unit.VOLT),
-        which);
+  private static String amps(double value) {
+    return Printer.UTF8.value(value, Unit.AMPERE, DIGITS);
   }
 
-  private static String text(double value, Unit unit) {
-    return Printer.UTF8.value(value, unit, DIGITS);
+  private static String volts(double value) {
+    return Printer.UTF8.value(value, Unit.VOLT, DIGITS);
   }
 }

@@ -1,6 +1,5 @@
 package loadwalk.view.walk;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,7 @@ import loadwalk.forecast.Forecast;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.text.Columns;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
@@ -34,7 +33,7 @@ final class BriefPanel {
   private static final int FIELD = 16;
 
   /** The width of a caution's gravity with the blanks behind it. */
-  private static final int CAUTION = 6;
+  static final int CAUTION = 6;
 
   private BriefPanel() {}
 
@@ -44,19 +43,20 @@ final class BriefPanel {
     StepState step = state.step(planned.id());
     if (step.brief().isEmpty()) {
       canvas.text(
-          area.column(), area.row(), planned.id() + ": the brief is being made", Style.FAINT);
+          area.column(),
+          area.row(),
+          Sentence.of("{}: working out the brief", planned.id()),
+          Style.FAINT);
       return;
     }
     Forecast brief = step.brief().get();
     int row = paintTitle(canvas, state, planned, brief, area);
-    row =
-        canvas.paragraph(
-            area.column(),
-            row,
-            area.columns(),
-            instructionRows(brief, area),
-            planned.instruction(state.context(planned)),
-            Style.STRONG);
+    String instruction = planned.instruction(state.context(planned));
+    int rows = instructionRows(brief, area);
+    if (canvas.fold(instruction, area.columns()).size() > rows) {
+      paintCut(canvas, area);
+    }
+    row = canvas.paragraph(area.column(), row, area.columns(), rows, instruction, Style.STRONG);
     int fields = BriefKeys.rows(state, planned) + 1;
     int forecastRows = Math.min(4, brief.readings().size());
     int cautionRows = area.bottom() - row - fields - forecastRows - 1;
@@ -66,37 +66,19 @@ final class BriefPanel {
     paintSupply(canvas, program, area);
   }
 
-  /** A step without a forecast, such as a note, has the room of one for what it says. */
+  /** A step without a forecast, such as a note, gives its text the room of one. */
   private static int instructionRows(Forecast brief, Area area) {
     return brief.readings().isEmpty()
         ? Math.max(INSTRUCTION_ROWS, area.rows() - ROWS_BESIDE_A_NOTE)
         : INSTRUCTION_ROWS;
   }
 
-  /** Returns the cautions of the current step in full, for where the panel has no room for them. */
-  static List<String> cautionLines(WalkState state, int columns) {
-    List<String> lines = new ArrayList<>();
-    Optional<Forecast> brief = state.current().flatMap(p -> state.step(p.id()).brief());
-    for (Caution caution : brief.map(Forecast::cautions).orElse(List.of())) {
-      String gravity = Words.upper(caution.gravity());
-      for (String line : Columns.wrapped(caution.text(), columns - CAUTION, columns - CAUTION)) {
-        lines.add(String.format("%-" + CAUTION + "s%s", gravity, line));
-        gravity = "";
-      }
-    }
-    if (!lines.isEmpty()) {
-      lines.add(0, "Cautions of " + state.currentId() + ", worst first:");
-      lines.add("");
-    }
-    return lines;
-  }
-
-  /** Tells what stands at the terminals before anything is started, where a meter tells it. */
+  /** Shows the volts at the terminals before the step starts, where a meter reads them. */
   private static void paintSupply(Canvas canvas, ProgramState program, Area area) {
     program
         .meters()
         .of(ReadingId.SUPPLY_VOLTS)
-        .map(watch -> "supply: meter " + program.meters().words(watch))
+        .map(watch -> Sentence.of("supply meter {}", program.meters().words(watch)))
         .ifPresent(
             text ->
                 canvas.text(
@@ -113,7 +95,7 @@ final class BriefPanel {
         canvas.text(
             area.column(),
             area.row(),
-            "Step " + number + " of " + state.plan().size() + "  " + planned.id() + "  brief: ",
+            Sentence.of("Step {} of {}  {}  brief: ", number, state.plan().size(), planned.id()),
             Style.HEADING);
     canvas.text(column, area.row(), Words.upper(brief.verdict()), Words.style(brief.verdict()));
     return area.row() + 1;
@@ -128,16 +110,14 @@ final class BriefPanel {
       boolean last = row >= end - 1 && shown < brief.cautions().size() - 1;
       if (last || row >= end) {
         int left = brief.cautions().size() - shown;
-        canvas.text(area.column(), row, "and " + left + " more: F1 lists all", Style.FAINT);
+        canvas.text(area.column(), row, Sentence.of("{} more: F1 lists all", left), Style.FAINT);
         return row + 1;
       }
       canvas.text(
           area.column(), row, Words.upper(caution.gravity()), Words.style(caution.gravity()));
       int rows = Math.min(2, end - row);
       if (canvas.fold(caution.text(), area.columns() - CAUTION).size() > rows) {
-        String whole = "F1 shows all of it";
-        int at = area.column() + area.columns() - whole.length();
-        canvas.text(at, area.row(), whole, Style.KEY);
+        paintCut(canvas, area);
       }
       row =
           canvas.paragraph(
@@ -153,6 +133,13 @@ final class BriefPanel {
       canvas.text(area.column(), row++, "No special caution is known for this step.", Style.FAINT);
     }
     return row;
+  }
+
+  /** Says beside the title where the rest of a cut text is. */
+  private static void paintCut(Canvas canvas, Area area) {
+    String whole = "F1 shows all of it";
+    int at = area.column() + area.columns() - whole.length();
+    canvas.text(at, area.row(), whole, Style.KEY);
   }
 
   private static int paintForecast(Canvas canvas, Forecast brief, Area area, int top, int end) {
@@ -173,7 +160,7 @@ final class BriefPanel {
     }
     row += index % 2;
     if (row < end && index > 0) {
-      String basis = "Forecast at " + percent + " %. " + brief.basis();
+      String basis = Sentence.of("{} % forecast. {}", percent, brief.basis());
       row =
           canvas.paragraph(column, row, area.columns(), Math.min(2, end - row), basis, Style.FAINT);
     } else if (row < end) {
@@ -192,7 +179,7 @@ final class BriefPanel {
     boolean free = screen.prompt().isEmpty();
     if (Gate.needsArming(state, planned)) {
       boolean focus = free && screen.focus() == 0;
-      int at = label(canvas, area, top, "To arm: load in ohms that is really connected", focus);
+      int at = label(canvas, area, top, "To arm: the load really connected, in ohms", focus);
       (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, top, FIELD, focus);
     }
     if (BriefKeys.asksColdLoad(state, planned)) {
@@ -219,7 +206,7 @@ final class BriefPanel {
                 e.isOpen() ? Style.HEED : Style.GOOD));
   }
 
-  /** Says what the reason key means now, and what is made of a number that is typed. */
+  /** Says what the reason key does now, and what becomes of a number typed here. */
   private static void paintHint(
       Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
     StepState step = state.step(planned.id());
@@ -234,28 +221,34 @@ final class BriefPanel {
 
   private static String doubtHint(StepState step, ReadingId id, boolean onColdLoad) {
     String question = step.latest(id).orElseThrow().doubts().get(0).question();
-    String cold = onColdLoad ? "Amend it; " : "Tab amends; ";
-    String amend = id == ReadingId.LOAD_OHMS ? cold : "F4 amends it; ";
-    return "DOUBT, " + id.label() + ": " + question + amend + "F7 stands by it.";
+    if (id != ReadingId.LOAD_OHMS) {
+      return Sentence.of("DOUBT, {}: {}F4 amends; F7 stands by it.", id.label(), question);
+    }
+    return onColdLoad
+        ? Sentence.of("DOUBT, {}: {}Amend it; F7 stands by it.", id.label(), question)
+        : Sentence.of("DOUBT, {}: {}Tab amends; F7 stands by it.", id.label(), question);
   }
 
   private static String startHint(WalkState state, PlannedStep planned, WalkScreen screen) {
     StepState step = state.step(planned.id());
     if (WalkScreen.isHalted(step)) {
-      return "Halt: F7 lifts it with a reason, F3 skips the step.";
+      return "HALT: F7 lifts it, with a reason; F3 skips the step.";
     }
     boolean arms = Gate.needsArming(state, planned);
     if (arms && BriefKeys.onColdLoad(screen, state, planned)) {
-      return "Kept as the load measured cold; it does not arm. Tab: back to arming.";
+      return "This is kept as the cold load; it does not arm the step. Tab: back to arming.";
     }
-    String lifted = step.liftReason().isPresent() ? "Halt lifted. " : "";
-    String typed = "What you type here arms and starts the step.";
-    return lifted + (arms ? typed : "Enter starts the step.");
+    boolean lifted = step.liftReason().isPresent();
+    if (arms) {
+      return lifted
+          ? "Halt lifted. The load you type here arms and starts the step."
+          : "The load you type here arms and starts the step.";
+    }
+    return lifted ? "Halt lifted. Enter starts the step." : "Enter starts the step.";
   }
 
   private static int label(Canvas canvas, Area area, int row, String text, boolean focus) {
-    canvas.text(
-        area.column(), row, (focus ? "> " : "  ") + text, focus ? Style.STRONG : Style.TEXT);
+    canvas.label(area.column(), row, text, focus);
     return area.column() + 49;
   }
 }

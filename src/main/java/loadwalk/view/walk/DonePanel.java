@@ -5,6 +5,7 @@ import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.WalkResult;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
@@ -25,22 +26,22 @@ final class DonePanel {
       }
       canvas.text(area.column(), row, e.getKey(), Style.TEXT);
       String watts = Printer.UTF8.quantity(e.getValue().totalWatts());
-      canvas.text(area.column() + 16, row, watts + " in all", Style.STRONG);
+      canvas.text(area.column() + 16, row, Sentence.of("{} total", watts), Style.STRONG);
       canvas.text(area.column() + 46, row, e.getValue().criterion().text(), Style.FAINT);
       row++;
     }
-    int open = state.openDoubts().size();
-    String doubts =
-        open == 0
-            ? ""
-            : (open == 1 ? "1 doubt has" : open + " doubts have")
-                + " no answer yet; F4 lists the readings. ";
     canvas.paragraph(
-        area.column(),
-        row + 1,
-        area.columns(),
-        2,
-        doubts + "F6 shows the sheet; it is written anew whenever it is asked for.",
-        Style.TEXT);
+        area.column(), row + 1, area.columns(), 2, foot(state.openDoubts().size()), Style.TEXT);
+  }
+
+  private static String foot(int openDoubts) {
+    return openDoubts == 0
+        ? "F6 shows the sheet, written afresh each time."
+        : Sentence.plural(
+            openDoubts,
+            "1 doubt has no answer yet; F4 lists the readings."
+                + " F6 shows the sheet, written afresh each time.",
+            "{} doubts have no answer yet; F4 lists the readings."
+                + " F6 shows the sheet, written afresh each time.");
   }
 }

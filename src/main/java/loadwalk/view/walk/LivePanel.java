@@ -3,6 +3,7 @@ package loadwalk.view.walk;
 import java.util.OptionalDouble;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Scope;
@@ -44,11 +45,14 @@ final class LivePanel {
     Printer print = Printer.UTF8;
     String level =
         scale.isPresent()
-            ? print.value(scale.getAsDouble() * now.rms(), Unit.VOLT, 4) + " rms"
-            : print.value(20 * Math.log10(Math.max(now.rms(), 1e-6)), Unit.ONE, 3) + " dBFS rms";
+            ? Sentence.of("{} rms", print.value(scale.getAsDouble() * now.rms(), Unit.VOLT, 4))
+            : Sentence.of(
+                "{} dBFS rms",
+                print.value(20 * Math.log10(Math.max(now.rms(), 1e-6)), Unit.ONE, 3));
     String thd =
         now.thdPercent().isPresent()
-            ? "THD " + print.reading(now.thdPercent().getAsDouble(), Unit.PERCENT, 0.01)
+            ? Sentence.of(
+                "THD {}", print.reading(now.thdPercent().getAsDouble(), Unit.PERCENT, 0.01))
             : "no THD";
     String hertz =
         now.hertz().isPresent() ? print.value(now.hertz().getAsDouble(), Unit.HERTZ, 3) : "no tone";
@@ -63,10 +67,10 @@ final class LivePanel {
 
   private static String light(LiveReading now) {
     if (now.overdriven()) {
-      return "INPUT AT ITS END";
+      return "INPUT OVERDRIVEN";
     }
     if (now.top() && now.bottom()) {
-      return "CLIPS both sides";
+      return "CLIPS top and bottom";
     }
     return now.top() ? "CLIPS at top" : now.bottom() ? "CLIPS at bottom" : "no clipping";
   }

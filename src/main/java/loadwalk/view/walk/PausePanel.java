@@ -1,5 +1,7 @@
 package loadwalk.view.walk;
 
+import java.util.List;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
@@ -11,21 +13,20 @@ final class PausePanel {
 
   static void paint(Canvas canvas, WalkState state, Area area) {
     canvas.text(area.column(), area.row() + 1, "PAUSED", Style.STRONG);
-    String why =
-        state.stops().isEmpty()
-            ? ""
-            : " Last stopped because: " + state.stops().get(state.stops().size() - 1) + ".";
-    canvas.paragraph(
-        area.column(),
-        area.row() + 3,
-        area.columns(),
-        6,
-        "At "
-            + state.currentId()
-            + "."
-            + why
-            + " All that was entered is on disk; the walk can be"
-            + " left now and taken up another day. Never leave a powered amplifier alone.",
-        Style.TEXT);
+    canvas.paragraph(area.column(), area.row() + 3, area.columns(), 6, standing(state), Style.TEXT);
+  }
+
+  private static String standing(WalkState state) {
+    List<String> stops = state.stops();
+    return stops.isEmpty()
+        ? Sentence.of(
+            "At {}. Everything entered is on disk. You can leave the walk now and resume it another"
+                + " day. Never leave a powered amplifier alone.",
+            state.currentId())
+        : Sentence.of(
+            "At {}. Last stopped because: {}. Everything entered is on disk. You can leave the walk"
+                + " now and resume it another day. Never leave a powered amplifier alone.",
+            state.currentId(),
+            stops.get(stops.size() - 1));
   }
 }

@@ -17,10 +17,11 @@ import loadwalk.quantity.Unit;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.walk.Targets;
 import loadwalk.walk.fact.WalkState;
 
-/** Draws power against load so far, with what is forecast for the loads briefed. */
+/** Draws power vs. load so far, with the forecast of the loads briefed. */
 final class PowerChart {
   private static final int PLOT_ROWS = 8;
 
@@ -49,14 +50,18 @@ final class PowerChart {
       }
       if (!points.isEmpty()) {
         series.add(
-            new Series(mode.word() + " so far", Series.Kind.MARKS, 1 + mode.ordinal(), points));
+            new Series(
+                Sentence.of("{} so far", mode.word()),
+                Series.Kind.MARKS,
+                1 + mode.ordinal(),
+                points));
       }
     }
     List<Axis.Tick> ticks =
         ohms.stream().map(o -> new Axis.Tick(o, Printer.UTF8.exact(o, Unit.ONE))).toList();
     Chart chart =
         Chart.of(
-            "Power against load",
+            "Power vs. load",
             Axis.ratios("load, Ω", ticks),
             Axis.fromZero("power in one load, W"),
             series);

@@ -20,14 +20,14 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
 
   enum Kind {
     NOTE("Note"),
-    PHOTO("Photo: the path of a PNG or JPEG, in quotes if it has spaces, then what it shows"),
-    SKIP("Why is this step skipped?"),
-    LIFT("HALT. Why is it lifted all the same? The reason is printed on the sheet."),
-    EARLY("Why does the warm-up end early?"),
-    STAND_BY("Why does the doubted reading stand? The reason is printed on the sheet."),
-    AMEND("New value; the first one is kept beside it"),
-    PAIR("Volts and THD read together, such as 13.2 V 0.8 %"),
-    LEAVE("The last entry is not on disk. Type leave to go without it.");
+    PHOTO("Photo: path of a PNG or JPEG, in quotes if it has spaces, then what it shows"),
+    SKIP("Why skip this step?"),
+    LIFT("HALT. Why lift it? Your reason is printed on the sheet."),
+    EARLY("Why end the warm-up early?"),
+    STAND_BY("Why stand by this reading? Your reason is printed on the sheet."),
+    AMEND("New value; the first one is kept too"),
+    PAIR("Volts and THD read together, for example 13.2 V 0.8 %"),
+    LEAVE("The last entry is not on disk. Type leave to leave without it.");
 
     private final String question;
 
@@ -67,24 +67,17 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
 
   /** Returns what the operator wants with this text. */
   Intent answered(String text) {
-    switch (kind) {
-      case NOTE:
-        return new Intent.Note(text);
-      case PHOTO:
-        return Intent.Attach.typed(text);
-      case SKIP:
-        return new Intent.Skip(text);
-      case LIFT:
-        return new Intent.LiftHalt(text);
-      case EARLY:
-        return new Intent.EndEarly(text);
-      case STAND_BY:
-        return new Intent.StandBy(step, reading.orElseThrow(), text);
-      case AMEND:
-        return new Intent.Enter(step, reading.orElseThrow(), text);
-      default:
-        return pair(text);
-    }
+    return switch (kind) {
+      case NOTE -> new Intent.Note(text);
+      case PHOTO -> Intent.Attach.typed(text);
+      case SKIP -> new Intent.Skip(text);
+      case LIFT -> new Intent.LiftHalt(text);
+      case EARLY -> new Intent.EndEarly(text);
+      case STAND_BY -> new Intent.StandBy(step, reading.orElseThrow(), text);
+      case AMEND -> new Intent.Enter(step, reading.orElseThrow(), text);
+      case PAIR -> pair(text);
+      case LEAVE -> throw new IllegalStateException("leaving wants nothing of the walk");
+    };
   }
 
   /** Splits at the gap that leaves the THD behind it: the last number and its percent sign. */

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.quantity.Printer;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Bar;
 import loadwalk.view.canvas.Canvas;
@@ -48,8 +49,7 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
     int row = area.row();
     int at = area.column() + LABEL;
     boolean focus = field.isPresent();
-    String label = (focus ? "> " : "  ") + shown.label();
-    canvas.text(area.column(), row, label, focus ? Style.STRONG : Style.TEXT);
+    canvas.label(area.column(), row, shown.label(), focus);
     boolean empty = field.filter(f -> !f.text().isEmpty()).isEmpty();
     if (focus && (entry.isEmpty() || !empty)) {
       field.get().paint(canvas, at, row, VALUE - 1, true);
@@ -85,7 +85,7 @@ record ReadingRow(ReadingId asked, ReadingId shown, Optional<Entry> entry, Optio
     }
     Optional<String> meter = program.meterWords(asked);
     if (meter.isPresent()) {
-      String named = "meter " + meter.get();
+      String named = Sentence.of("meter {}", meter.get());
       String text = named.length() < VALUE ? named : meter.get();
       canvas.text(column, row, canvas.shortened(text, VALUE - 1), Style.FAINT);
     }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Keys;
@@ -63,7 +65,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
       paintRow(canvas, rows.get(top + i), 1 + i, top + i == focus);
     }
     if (rows.isEmpty()) {
-      canvas.text(1, 2, "Nothing has been entered yet.", Style.TEXT);
+      canvas.text(1, 2, "No readings yet.", Style.TEXT);
     }
     if (prompt.isPresent()) {
       canvas.rule(canvas.rows() - 4);
@@ -78,7 +80,7 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     Keys.paint(
         canvas,
         "Up Down",
-        "choose",
+        "move",
         "Enter",
         "amend",
         "F7",
@@ -102,17 +104,15 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
     Style style = focus ? Style.FOCUS : Style.TEXT;
     canvas.text(1, at, row.step(), style);
     canvas.text(16, at, row.id().label(), style);
-    StringBuilder values = new StringBuilder();
-    for (Entry e : row.entries()) {
-      values
-          .append(values.length() == 0 ? "" : ", then ")
-          .append(Printer.UTF8.reading(e.value(), row.id().unit(), e.resolution()));
-    }
+    String values =
+        row.entries().stream()
+            .map(e -> Printer.UTF8.reading(e.value(), row.id().unit(), e.resolution()))
+            .collect(Collectors.joining(", then "));
     Entry latest = row.latest();
     String mark =
         row.isOpen()
-            ? "  DOUBT: " + latest.doubts().get(0).slip().words()
-            : latest.stoodBy().map(why -> "  stood by: " + why).orElse("");
+            ? Sentence.of("  DOUBT: {}", latest.doubts().get(0).slip().words())
+            : latest.stoodBy().map(why -> Sentence.of("  stood by: {}", why)).orElse("");
     canvas.text(
         37,
         at,
@@ -134,13 +134,13 @@ record ReadingsScreen(int focus, Optional<Open> prompt) implements Screen {
             new ReadingsScreen(Math.max(0, Math.min(rows.size() - 1, focus + 1)), prompt));
       case ENTER:
         return rows.isEmpty()
-            ? Answer.say(this, "Nothing has been entered yet.")
+            ? Answer.say(this, "No readings yet.")
             : asking(Prompt.Kind.AMEND, rows.get(focus));
       case F7:
         boolean open = focus < rows.size() && rows.get(focus).isOpen();
         return open
             ? asking(Prompt.Kind.STAND_BY, rows.get(focus))
-            : Answer.say(this, "That reading carries no open doubt.");
+            : Answer.say(this, "This reading is not in doubt.");
       case F10:
         return Answer.stay(WalkScreen.fresh());
       default:

@@ -67,7 +67,7 @@ final class RunKeys {
   private static Answer turned(WalkScreen screen, Key key, WalkState state, PlannedStep planned) {
     int turn = key.is(Key.Kind.RIGHT) ? 1 : key.is(Key.Kind.LEFT) ? -1 : 0;
     if (turn == 0) {
-      return Answer.say(screen, "Left and Right choose at what the output was read.");
+      return Answer.say(screen, "Left and Right choose where the output was read.");
     }
     StepState step = state.step(planned.id());
     Criterion[] all = Criterion.values();

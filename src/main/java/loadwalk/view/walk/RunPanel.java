@@ -10,6 +10,7 @@ import loadwalk.bench.Supply;
 import loadwalk.forecast.Doubt;
 import loadwalk.plan.wiring.WireBackCheck;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
@@ -35,7 +36,7 @@ final class RunPanel {
     canvas.text(
         area.column(),
         area.row(),
-        "Step " + number + " of " + state.plan().size() + "  " + planned.id() + "  running",
+        Sentence.of("Step {} of {}  {}  running", number, state.plan().size(), planned.id()),
         Style.HEADING);
     int row =
         canvas.paragraph(
@@ -61,7 +62,7 @@ final class RunPanel {
       row = paintLimit(canvas, step, screen, readings.size(), area, row);
     }
     if (readings.isEmpty()) {
-      canvas.text(area.column(), row + 1, "Enter: done with this step.", Style.KEY);
+      canvas.text(area.column(), row + 1, "Enter finishes this step.", Style.KEY);
     }
     row = paintNow(canvas, program, step, readings, area, row);
     paintDoubts(canvas, program, state, step, area, row);
@@ -112,18 +113,19 @@ final class RunPanel {
     return now.isEmpty()
         ? row
         : canvas.paragraph(
-            area.column(), row, area.columns(), room, "meters now: " + now, Style.FAINT);
+            area.column(),
+            row,
+            area.columns(),
+            room,
+            Sentence.of("meters now: {}", now),
+            Style.FAINT);
   }
 
   private static int paintLimit(
       Canvas canvas, StepState step, WalkScreen screen, int first, Area area, int top) {
     boolean free = screen.prompt().isEmpty();
     boolean onCriterion = free && screen.focus() == first;
-    canvas.text(
-        area.column(),
-        top,
-        (onCriterion ? "> " : "  ") + "output was read",
-        onCriterion ? Style.STRONG : Style.TEXT);
+    canvas.label(area.column(), top, "output was read", onCriterion);
     String chosen = step.criterion().text();
     canvas.text(
         area.column() + ReadingRow.LABEL,
@@ -131,11 +133,7 @@ final class RunPanel {
         onCriterion ? "< " + chosen + " >" : chosen,
         onCriterion ? Style.FOCUS : Style.TEXT);
     boolean onPair = free && screen.focus() == first + 1;
-    canvas.text(
-        area.column(),
-        top + 1,
-        (onPair ? "> " : "  ") + "volts and THD pair",
-        onPair ? Style.STRONG : Style.TEXT);
+    canvas.label(area.column(), top + 1, "volts and THD pair", onPair);
     if (onPair) {
       screen
           .field()
@@ -145,8 +143,8 @@ final class RunPanel {
         area.column() + ReadingRow.LABEL + (onPair ? ReadingRow.VALUE + 9 : 0),
         top + 1,
         step.pairs().isEmpty()
-            ? onPair ? "such as 13.2 V 0.8 %" : "none"
-            : step.pairs().size() + " kept",
+            ? onPair ? "for example 13.2 V 0.8 %" : "none"
+            : Sentence.of("{} kept", step.pairs().size()),
         Style.FAINT);
     return top + 2;
   }
@@ -159,35 +157,48 @@ final class RunPanel {
       if (row >= area.bottom()) {
         return;
       }
-      String text =
-          "DOUBT, "
-              + id.label()
-              + ": "
-              + doubt.question()
-              + doubt.text()
-              + " "
-              + doubt.lookAt()
-              + doubt
-                  .earlierStep()
-                  .map(earlier -> " F4 to amend " + earlier + ", then enter this again, ")
-                  .orElse(" Enter it again, ")
-              + "or F7 to stand by it.";
       row =
           canvas.paragraph(
-              area.column(), row, area.columns(), area.bottom() - row, text, Style.HEED);
+              area.column(),
+              row,
+              area.columns(),
+              area.bottom() - row,
+              doubtText(id, doubt),
+              Style.HEED);
     }
     if (step.openDoubts().isEmpty() && row < area.bottom() - 1) {
       row = paintJoint(canvas, program, step, area, row);
     }
     row = paintLive(canvas, program, state, area, row);
     if (step.openDoubts().isEmpty() && row < area.bottom()) {
-      String finish = step.entryCount() > 0 ? "F9 finishes the step." : "";
       canvas.text(
           area.column(),
           area.bottom() - 1,
-          WaveKeys.words(program.live(), state) + finish,
+          WaveKeys.words(program.live(), state, step.entryCount() > 0),
           Style.KEY);
     }
+  }
+
+  private static String doubtText(ReadingId id, Doubt doubt) {
+    return doubt
+        .earlierStep()
+        .map(
+            earlier ->
+                Sentence.of(
+                    "DOUBT, {}: {}{} {} Amend {} (F4) and enter this again, or F7 to stand by it.",
+                    id.label(),
+                    doubt.question(),
+                    doubt.text(),
+                    doubt.lookAt(),
+                    earlier))
+        .orElseGet(
+            () ->
+                Sentence.of(
+                    "DOUBT, {}: {}{} {} Enter it again, or F7 to stand by it.",
+                    id.label(),
+                    doubt.question(),
+                    doubt.text(),
+                    doubt.lookAt()));
   }
 
   /** What is heard stands below doubts; where they leave no room it takes the last row. */
@@ -227,7 +238,7 @@ final class RunPanel {
             row,
             area.columns(),
             2,
-            "If the supply holds its setting: " + check.text(),
+            Sentence.of("If the supply holds its setting: {}", check.text()),
             Style.HEED)
         : row;
   }

@@ -5,6 +5,7 @@ import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
@@ -21,7 +22,7 @@ final class SidePanel {
       canvas.put(area.column(), row, canvas.look().pick('│', '|'), Style.FAINT);
     }
     int column = area.column() + 2;
-    canvas.text(column, area.row(), "So far, in one load", Style.HEADING);
+    canvas.text(column, area.row(), "So far, per load", Style.HEADING);
     WalkResult result = Results.of(state, wire);
     boolean ascii = canvas.look().ascii();
     int row = area.row() + 1;
@@ -56,14 +57,14 @@ final class SidePanel {
     String watts = Printer.UTF8.quantity(step.watts().get());
     canvas.text(column + 14, row, watts, Style.STRONG);
     boolean doubted = !state.step(step.stepId()).openDoubts().isEmpty();
-    String below = doubted ? "a doubt on it has no answer yet" : rating(step);
+    String below = doubted ? "in doubt, no answer yet" : rating(step);
     canvas.text(column + 2, row + 1, canvas.shortened(below, 34), Style.FAINT);
     return row + 2;
   }
 
   private static String rating(StepResult step) {
     return step.rating()
-        .map(r -> "rated " + Words.number(r.ratingWatts()) + " W: " + r.verdict().text())
+        .map(r -> Sentence.of("rated {} W: {}", Words.number(r.ratingWatts()), r.verdict().text()))
         .orElse("no rating for this load");
   }
 }

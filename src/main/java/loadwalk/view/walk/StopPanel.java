@@ -1,5 +1,6 @@
 package loadwalk.view.walk;
 
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Keys;
 import loadwalk.view.canvas.Style;
@@ -17,14 +18,14 @@ final class StopPanel {
     centre(canvas, middle - 5, "S T O P", Style.HALT);
     centre(canvas, middle - 3, "OUTPUT DOWN", Style.HALT);
     centre(canvas, middle - 2, "SUPPLY OFF", Style.HALT);
-    canvas.text(2, middle + 1, "When that is done: why was it stopped?", Style.STRONG);
+    canvas.text(2, middle + 1, "When that is done: why did you stop?", Style.STRONG);
     screen.field().paint(canvas, 2, middle + 2, canvas.columns() - 4, true);
     String message =
         model
             .keepProblem()
-            .map(why -> "NOT ON DISK: " + why + " Trying again.")
+            .map(why -> Sentence.of("NOT ON DISK: {} Trying again.", why))
             .or(model::message)
-            .orElse("The walk is held. The step must be briefed and armed anew.");
+            .orElse("The walk is held. The step starts again from its brief.");
     canvas.paragraph(2, middle + 4, canvas.columns() - 4, 2, message, Style.HEED);
     Keys.paint(canvas, "Enter", "keep the reason");
   }

@@ -1,6 +1,7 @@
 package loadwalk.view.walk;
 
 import java.util.Optional;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
@@ -11,12 +12,12 @@ import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * What the walk's screen tells above its keys: an alarm first and always whole, then the message.
+ * What the walk's screen says above its keys: an alarm first and always whole, then the message.
  *
  * <p>It grows upwards where both need more than the two lines that are always there.
  *
  * @param alarm the alarm
- * @param message what else is to be told; may be empty
+ * @param message what else there is to say; may be empty
  * @param style how the message looks
  */
 record WalkFoot(Optional<String> alarm, String message, Style style) {
@@ -41,9 +42,8 @@ record WalkFoot(Optional<String> alarm, String message, Style style) {
   }
 
   private static String notOnDisk(String why) {
-    return "NOT ON DISK: "
-        + why
-        + " The walk holds; nothing of it is lost from the screen. Trying again.";
+    return Sentence.of(
+        "NOT ON DISK: {} The walk is held; nothing on the screen is lost. Trying again.", why);
   }
 
   private static Optional<String> alarm(ProgramState program, Model model) {

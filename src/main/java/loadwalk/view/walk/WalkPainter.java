@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Keys;
@@ -15,7 +16,7 @@ import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
-/** Paints the walk: where it stands, the panel of the current step, what is to be told, keys. */
+/** Paints the walk: how far it has come, the panel of the current step, messages, keys. */
 final class WalkPainter {
   private static final int SIDE_WIDTH = 38;
   private static final int SIDE_FROM_COLUMNS = 118;
@@ -55,10 +56,13 @@ final class WalkPainter {
 
   private static void paintHead(Canvas canvas, ProgramState program, Model model) {
     WalkState state = model.state();
-    String left = "Loadwalk  " + state.opened().amplifier().name();
+    String left = Sentence.of("Loadwalk  {}", state.opened().amplifier().name());
+    String sequence = state.opened().sequence().name();
     String right =
-        state.opened().sequence().name()
-            + program.practice().map(p -> " · practice bench, " + p.speed() + "×").orElse("");
+        program
+            .practice()
+            .map(p -> Sentence.of("{} · practice bench, {}×", sequence, p.speed()))
+            .orElse(sequence);
     canvas.text(1, 0, canvas.shortened(left, canvas.columns() - right.length() - 4), Style.HEADING);
     canvas.text(canvas.columns() - right.length() - 1, 0, right, Style.FAINT);
   }
@@ -133,7 +137,7 @@ final class WalkPainter {
       Model model, ProgramState program, WalkScreen screen, int columns) {
     WalkState state = model.state();
     if (state.hold() == WalkState.Hold.PAUSED) {
-      return List.of("Enter", "go on", "F2", "note", "F6", "sheet", "F10", "leave", "Esc", "STOP");
+      return List.of("Enter", "resume", "F2", "note", "F6", "sheet", "F10", "leave", "Esc", "STOP");
     }
     if (state.isFinished()) {
       return List.of(

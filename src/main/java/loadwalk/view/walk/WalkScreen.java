@@ -8,10 +8,8 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
-import loadwalk.view.canvas.Size;
 import loadwalk.view.canvas.TextField;
 import loadwalk.view.screen.Answer;
-import loadwalk.view.screen.Help;
 import loadwalk.view.screen.Screen;
 import loadwalk.view.screen.TextScreen;
 import loadwalk.view.state.MeterFill;
@@ -177,7 +175,7 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
     String step = state.currentId();
     switch (key.kind()) {
       case F1:
-        return Optional.of(Answer.stay(TextScreen.of("Help", help(state), this)));
+        return Optional.of(Answer.stay(TextScreen.of("Help", StepHelp.lines(state), this)));
       case F2:
         return Optional.of(Answer.stay(asking(Prompt.of(Prompt.Kind.NOTE, step))));
       case F3:
@@ -217,13 +215,6 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
       default:
         return Optional.empty();
     }
-  }
-
-  /** The cautions stand before the keys: who presses F1 at a brief may not have seen them all. */
-  private static List<String> help(WalkState state) {
-    List<String> lines = BriefPanel.cautionLines(state, Size.LEAST.columns() - 2);
-    lines.addAll(Help.walk());
-    return lines;
   }
 
   private Answer filled(MeterFill fill) {

@@ -6,6 +6,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.WarmUp;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.BigDigits;
 import loadwalk.view.canvas.Canvas;
@@ -30,7 +31,8 @@ final class WarmPanel {
     StepState step = model.state().step(planned.id());
     double left = warm.minutes() * 60 - model.clock().warmSeconds();
     int column = area.column();
-    String title = planned.id() + "  " + (left > 0 ? "time left" : "time is up, over by");
+    String title =
+        Sentence.of(left > 0 ? "{}  time left" : "{}  time is up, over by", planned.id());
     canvas.text(column, area.row(), title, Style.HEADING);
     BigDigits.paint(
         canvas,
@@ -54,14 +56,17 @@ final class WarmPanel {
     screen.field().paint(canvas, column + FIELD_AT, area.bottom() - 2, FIELD, focus);
     program
         .meterWords(ReadingId.SINK_CELSIUS)
-        .map(meter -> canvas.shortened("meter " + meter, area.columns() - FIELD_AT - FIELD - 2))
+        .map(
+            meter ->
+                canvas.shortened(
+                    Sentence.of("meter {}", meter), area.columns() - FIELD_AT - FIELD - 2))
         .ifPresent(
             meter ->
                 canvas.text(column + FIELD_AT + FIELD + 2, area.bottom() - 2, meter, Style.FAINT));
     canvas.text(
         column,
         area.bottom() - 1,
-        "Enter keeps a temperature, or ends a warm-up that is due. F7 ends it early.",
+        "Enter keeps a temperature, or ends the warm-up when due. F7 ends it early.",
         Style.KEY);
   }
 
@@ -74,23 +79,34 @@ final class WarmPanel {
   private static String standing(Model model, PlannedStep planned) {
     WarmClock.Steadiness now =
         WarmClock.steadiness(model.state(), planned, model.clock().warmSeconds());
-    String slope =
-        now.celsiusPerMinute()
-            .map(
-                s ->
-                    "The heatsink moves "
-                        + String.format(Locale.ROOT, "%+.2f", s)
-                        + " °C a minute. ")
-            .orElse("Without three temperatures in five minutes the clock alone decides. ");
+    return now.celsiusPerMinute()
+        .map(slope -> sloping(String.format(Locale.ROOT, "%+.2f", slope), now))
+        .orElseGet(() -> byTheClock(now));
+  }
+
+  private static String sloping(String slope, WarmClock.Steadiness now) {
     if (now.isSteady()) {
-      return slope + "Warm: Enter goes on.";
+      return Sentence.of("The heatsink moves {} °C a minute. Warm: Enter goes on.", slope);
     }
-    return now.clockDone() ? slope + "Not steady yet." : slope;
+    return now.clockDone()
+        ? Sentence.of("The heatsink moves {} °C a minute. Not steady yet.", slope)
+        : Sentence.of("The heatsink moves {} °C a minute.", slope);
+  }
+
+  private static String byTheClock(WarmClock.Steadiness now) {
+    if (now.isSteady()) {
+      return "Fewer than three temperatures in five minutes: the clock alone decides."
+          + " Warm: Enter goes on.";
+    }
+    return now.clockDone()
+        ? "Fewer than three temperatures in five minutes: the clock alone decides."
+            + " Not steady yet."
+        : "Fewer than three temperatures in five minutes: the clock alone decides.";
   }
 
   private static String temperatures(StepState step) {
     List<Entry> all = step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of());
-    StringBuilder line = new StringBuilder(all.isEmpty() ? "No temperature entered yet." : "");
+    StringBuilder line = new StringBuilder(all.isEmpty() ? "No temperature yet." : "");
     for (Entry e : all.subList(Math.max(0, all.size() - 5), all.size())) {
       line.append(clock(e.warmSeconds()))
           .append(' ')

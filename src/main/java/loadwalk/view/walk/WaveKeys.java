@@ -1,5 +1,7 @@
 package loadwalk.view.walk;
 
+import java.util.ArrayList;
+import java.util.List;
 import loadwalk.bench.ReadingId;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.screen.Answer;
@@ -23,7 +25,8 @@ final class WaveKeys {
 
   static Answer press(WalkScreen screen, Key key, ProgramState program, WalkState state) {
     if (!areUseful(state)) {
-      return Answer.say(screen, "A wave is taken while a step runs that asks for output volts.");
+      return Answer.say(
+          screen, "A wave can be taken only while a step that reads output volts runs.");
     }
     WalkScreen back = screen.at(screen.focus());
     Live live = program.live();
@@ -31,7 +34,7 @@ final class WaveKeys {
     if (key.is(Key.Kind.HOLD)) {
       return live.reading().isPresent() && live.isOn()
           ? Answer.ask(screen, new Effect.Hold(!held))
-          : Answer.say(screen, "Nothing is heard that could be held; Ctrl-L listens.");
+          : Answer.say(screen, "There is no sound to hold; Ctrl-L listens.");
     }
     if (key.is(Key.Kind.LISTEN)) {
       return live.isOn() || program.waves().cautioned()
@@ -43,16 +46,28 @@ final class WaveKeys {
         : Answer.stay(WaveScreen.of(state.currentId(), program.waves(), back));
   }
 
-  /** Returns the keys that mean something now, a sentence each. */
-  static String words(Live live, WalkState state) {
-    if (!areUseful(state)) {
-      return "";
+  /**
+   * Returns the keys that do something now, a sentence each.
+   *
+   * @param canFinish whether the step can be finished
+   */
+  static String words(Live live, WalkState state, boolean canFinish) {
+    List<String> words = new ArrayList<>();
+    if (areUseful(state)) {
+      words.add(waveWords(live));
     }
+    if (canFinish) {
+      words.add("F9 finishes the step.");
+    }
+    return String.join(" ", words);
+  }
+
+  private static String waveWords(Live live) {
     if (live.state() == Live.State.HELD) {
-      return "Ctrl-W takes what is held. Ctrl-T goes on. Ctrl-L ends. ";
+      return "Ctrl-W takes the held wave. Ctrl-T resumes. Ctrl-L ends.";
     }
     return live.isOn()
-        ? "Ctrl-T holds. Ctrl-L ends. "
-        : "Ctrl-W takes a captured wave. Ctrl-L listens live. ";
+        ? "Ctrl-T holds. Ctrl-L ends."
+        : "Ctrl-W takes a captured wave. Ctrl-L listens live.";
   }
 }

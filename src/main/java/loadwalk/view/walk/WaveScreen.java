@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
@@ -61,15 +63,14 @@ record WaveScreen(
           "Volt unit");
   private static final List<String> HINTS =
       List.of(
-          "a WAV file, or a scope's CSV file; its name and hash are kept with the reading.",
-          "peak volts at the input that make full scale of a sound file. A scope's file needs"
-              + " none.",
-          "volts at the amplifier for one volt at the input, such as 21 for 20 kΩ over 1 kΩ.",
-          "instead of both: the rms volts that a meter showed while this was captured.",
-          "standard uncertainty of all that in percent; left empty it is not known.",
+          "a WAV file, or a scope's CSV file. Its name and hash are kept with the reading.",
+          "peak volts at the input for full scale of a sound file. A scope's file needs none.",
+          "volts at the amplifier for each volt at the input, for example 21 for 20 kΩ over 1 kΩ.",
+          "in place of these two: the rms volts a meter showed during the capture.",
+          "standard uncertainty of the volts, in percent. Leave empty if unknown.",
           "which channel, counted from 1.",
-          "s, ms, us or ns, where a scope's file does not tell.",
-          "V, mV or kV, where a scope's file does not tell.");
+          "s, ms, us or ns, if the scope's file does not say.",
+          "V, mV or kV, if the scope's file does not say.");
 
   enum Stage {
     CAUTIONS,
@@ -196,15 +197,15 @@ record WaveScreen(
 
   private Answer corrected(FormRead.Bad<Effect.ReadCapture> bad) {
     int line = bad.line() == FormRead.NO_LINE ? focus : bad.line();
-    return Answer.stay(troubled(line, bad.sentence().replaceAll("\\.\\.$", ".")));
+    return Answer.stay(troubled(line, bad.sentence()));
   }
 
   private static Effect.ReadCapture asked(FormLines lines) {
-    String file = lines.requiredText(0, "The path of a file");
+    String file = lines.requiredText(0, "The path of a file is required.");
     OptionalDouble channel = lines.optionalNumber(CHANNEL, Unit.ONE);
     double number = channel.orElse(1);
     if (number != Math.rint(number)) {
-      throw new FormProblem(CHANNEL, "A channel is a whole number.");
+      throw new FormProblem(CHANNEL, "The channel must be a whole number.");
     }
     CaptureSetup setup =
         new CaptureSetup(
@@ -219,18 +220,14 @@ record WaveScreen(
 
   @Override
   public void paint(Canvas canvas, ProgramState program) {
-    canvas.text(1, 0, "A captured wave for " + step, Style.HEADING);
-    switch (stage) {
-      case CAUTIONS:
-      case CAUTIONS_OF_LIVE:
-        paintCautions(canvas, program);
-        break;
-      case FOUND:
-        paintFound(canvas, program);
-        break;
-      default:
-        paintForm(canvas, program);
-    }
+    canvas.text(1, 0, Sentence.of("Captured wave for {}", step), Style.HEADING);
+    BiConsumer<Canvas, ProgramState> body =
+        switch (stage) {
+          case CAUTIONS, CAUTIONS_OF_LIVE -> this::paintCautions;
+          case FORM, READING -> this::paintForm;
+          case FOUND -> this::paintFound;
+        };
+    body.accept(canvas, program);
   }
 
   private void paintCautions(Canvas canvas, ProgramState program) {
@@ -240,14 +237,13 @@ record WaveScreen(
       row = canvas.paragraph(2, row, width, canvas.rows() - 4 - row, line, Style.HEED) + 1;
     }
     Keys.paintMessage(canvas, program.notice().orElse(""), Style.HEED);
-    Keys.paint(canvas, "Enter", "read, and they hold", "F10", "back", "Esc", "STOP");
+    Keys.paint(canvas, "Enter", "read and understood", "F10", "back", "Esc", "STOP");
   }
 
   private void paintForm(Canvas canvas, ProgramState program) {
     for (int i = 0; i < fields.size(); i++) {
       boolean focused = i == focus && stage == Stage.FORM;
-      canvas.text(
-          1, 2 + i, (focused ? "> " : "  ") + LABELS.get(i), focused ? Style.STRONG : Style.TEXT);
+      canvas.label(1, 2 + i, LABELS.get(i), focused);
       fields.get(i).paint(canvas, 1 + LABEL, 2 + i, canvas.columns() - LABEL - 3, focused);
     }
     canvas.paragraph(
@@ -255,8 +251,8 @@ record WaveScreen(
         3 + fields.size(),
         canvas.columns() - 2,
         4,
-        "A tone that rises or is stepped up through the limit gives the volts at the limit; a"
-            + " steady one gives its volts and THD.",
+        "A tone that rises or steps through the limit gives the volts at the limit. A steady tone"
+            + " gives its volts and THD.",
         Style.FAINT);
     String hint = LABELS.get(focus) + ": " + HINTS.get(focus);
     Keys.paintMessage(

@@ -76,7 +76,7 @@ class PlainAlarmScenarioTest {
       amps = 1;
       type(typed, "note all is well again\nquit\n");
       assertEquals(0, walk.get(), said());
-      assertTrue(said().contains("Turn down by hand"), said());
+      assertTrue(said().contains("Turn it down by hand"), said());
       effects.close();
     }
   }
