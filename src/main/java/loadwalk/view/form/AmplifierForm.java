@@ -30,8 +30,8 @@ public final class AmplifierForm {
           "class",
           "channels",
           "ratings",
-          "min. ohms, stereo",
-          "min. ohms, bridged",
+          "min. load, stereo",
+          "min. load, bridged",
           "fuses",
           "regulated rails");
 
