@@ -4,13 +4,13 @@
  * <pre>
  *  sequence, amplifier, bench ──BenchPlanner──> BenchPlan: a StepPlan a step, Needs to buy
  *                                   │
- *                                   └─ WiringLoadBank ──WiringSearch──> Network ──> WiringPicture
+ *                                   └─ wiring: each load from the resistors on the bench
  * </pre>
  *
- * <p>Forecast and cautions are those of the walk; the planner adds shares, drops and wiring. The
- * search is exact for small stocks ({@link loadwalk.plan.wiring.WiringSearch}), by grids for large
- * ones. {@link loadwalk.plan.Rules} is the one set of rules that every forecast, plan and result
- * goes by. {@link loadwalk.plan.Rules} makes tables, wiring, forecaster and planner once, for walk,
- * plan, rehearsal, replay, screens and sheet. Open {@link loadwalk.plan.BenchPlanner} first.
+ * <p>In: a sequence, an amplifier, a bench, what has been measured so far. Out: what each step asks
+ * of supplies, leads, fuses and loads, with the forecast and cautions of the walk. {@link
+ * loadwalk.plan.Rules} is the one set of rules: it makes tables, wiring, forecaster and planner
+ * once, for walk, plan, rehearsal, replay, screens and sheet. Open {@link
+ * loadwalk.plan.BenchPlanner} first; the room {@code wiring} wires the loads.
  */
 package loadwalk.plan;

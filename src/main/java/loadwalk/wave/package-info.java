@@ -1,16 +1,19 @@
 /**
- * Row 2: test tones and captured waves: reading, judging, finding the limit.
+ * Row 2: test tones and captured waves: what a wave reads, in volts, THD and clipping.
  *
  * <pre>
- *  Tone ──WavWriter──> a test tone
- *  WAV ──WavReader─┐
- *                  ├─ AudioSource ──WaveAnalysis──> WaveReading: volts, THD, clipping, frequency
- *  CSV ──ScopeCsv──┘             ├─ LimitFinder ──> LimitFinding: volts at the THD limit of a ramp
- *                                └─ LiveMeter ────> LiveReading, ten a second
+ *  tone:  Tone ──WavWriter──> a test tone
+ *
+ *  file:  WAV, CSV ──> AudioSource ──┬─ analysis: WaveAnalysis ──> WaveReading
+ *                                    ├─           LimitFinder ───> LimitFinding
+ *                                    └─           LiveMeter ─────> LiveReading
+ *                                             │
+ *                                  spectrum: Fft, blocks, harmonic bands
  * </pre>
  *
- * <p>Samples are fractions of the input's full scale until {@link loadwalk.wave.Calibration} makes
- * volts of them. Nothing here opens a file or a sound card. Open {@link
- * loadwalk.wave.analysis.WaveAnalysis} first.
+ * <p>Here are the results; the rooms make them. Samples are fractions of the input's full scale
+ * until {@link loadwalk.wave.Calibration} makes volts of them. Nothing here opens a file or a sound
+ * card. Open {@link loadwalk.wave.WaveReading} first, then {@link
+ * loadwalk.wave.analysis.WaveAnalysis}.
  */
 package loadwalk.wave;

@@ -4,14 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
+import loadwalk.bench.Mode;
 import loadwalk.json.Fault;
 import loadwalk.json.FileShape;
 import loadwalk.json.Shaped;
@@ -54,6 +61,78 @@ class FileShapePropertyTest {
       assertEquals(amplifier, again(BenchFiles.AMPLIFIER, amplifier), "seed " + seed);
       assertEquals(bench, again(BenchFiles.BENCH, bench), "seed " + seed);
     }
+  }
+
+  @Test
+  void sequence_ofEveryKindOfStep_isReadAsItWasWritten() {
+    Set<String> met = new TreeSet<>();
+    for (long seed = 1; seed <= SEEDS; seed++) {
+      Sequence sequence = anySequence(new Random(seed));
+      assertEquals(sequence, again(SequenceReader.FILE, sequence), "seed " + seed);
+      sequence.steps().forEach(step -> met.add(step.verb()));
+    }
+    assertEquals(StepReader.KINDS.all().keySet(), met);
+  }
+
+  /** Returns a sequence of up to 20 steps that may stand where they do. */
+  private static Sequence anySequence(Random random) {
+    List<String> measured = new ArrayList<>();
+    Map<String, Integer> counts = new HashMap<>();
+    List<Step> steps = new ArrayList<>();
+    for (int left = 1 + random.nextInt(20); left > 0; left--) {
+      Step step = anyStep(random, measured);
+      steps.add(step);
+      if (step.load().isPresent()) {
+        measured.add(PlannedStep.numbered(step.baseId(), counts));
+      }
+    }
+    return new Sequence(
+        "walk-" + random.nextInt(1000),
+        anyText(random),
+        between(random, 1, 100_000),
+        between(random, 0.001, 50),
+        between(random, 1, 100),
+        steps,
+        "");
+  }
+
+  private static Step anyStep(Random random, List<String> measured) {
+    double minutes = between(random, StepReader.LEAST_MINUTES, StepReader.MOST_MINUTES);
+    switch (random.nextInt(measured.isEmpty() ? 5 : 7)) {
+      case 0:
+        return new WarmUp(minutes, between(random, 0.01, 1), between(random, 0.01, 100));
+      case 1:
+        return new Idle();
+      case 2:
+        return new Music(minutes);
+      case 3:
+        return new Note(anyText(random) + "\n\t" + anyText(random));
+      case 4:
+        Mode mode = Mode.values()[random.nextInt(Mode.values().length)];
+        return new Measure(mode, between(random, 0.05, 1000), random.nextBoolean());
+      case 5:
+        return new OpenLoad();
+      default:
+        String of = measured.get(random.nextInt(measured.size()));
+        return new Recheck(
+            random.nextBoolean() ? List.of(of) : List.of(Recheck.HEAVIEST, of),
+            random.nextBoolean() ? minutes : 0);
+    }
+  }
+
+  private static double between(Random random, double least, double most) {
+    double value = least + random.nextDouble() * (most - least);
+    return random.nextBoolean() ? value : Math.max(least, Math.rint(value));
+  }
+
+  private static String anyText(Random random) {
+    String letters = "aZ 0\"\\/{}«»Ω°é漢😀'<&>";
+    int[] points = letters.codePoints().toArray();
+    StringBuilder out = new StringBuilder("x");
+    for (int left = random.nextInt(30); left > 0; left--) {
+      out.appendCodePoint(points[random.nextInt(points.length)]);
+    }
+    return out.toString();
   }
 
   private static <T extends Shaped<T>> T again(FileShape<T> file, T value) {

@@ -34,19 +34,6 @@ public sealed interface WiringAnswer {
     public Optional<None> lacking() {
       return Optional.empty();
     }
-
-    /** Returns how many resistors it takes in all. */
-    public int partCount() {
-      return loads.stream().mapToInt(load -> load.parts().size()).sum();
-    }
-
-    /** Returns the hottest resistor of all loads, measured against its rating. */
-    public Network.Heat hottest() {
-      return loads.stream()
-          .map(load -> load.hottest(request.watts()))
-          .max((a, b) -> Double.compare(a.share(), b.share()))
-          .orElseThrow();
-    }
   }
 
   /**

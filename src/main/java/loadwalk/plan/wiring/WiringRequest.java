@@ -7,15 +7,12 @@ package loadwalk.plan.wiring;
  * @param watts the most watts in one load; 0 where not known
  * @param loads how many equal loads at once from one stock: 2 in stereo, 1 bridged
  * @param tolerancePercent how far the value may be off, percent
- * @param share the part of its rating that a resistor may take: 0.75 for ever, more in a burst
+ * @param share the part of its rating that a resistor may take: 0.75 continuous, more in a burst
  */
 public record WiringRequest(
     double ohms, double watts, int loads, double tolerancePercent, double share) {
   /** How far the value of a load may be off where nobody says, percent. */
   public static final double DEFAULT_TOLERANCE_PERCENT = 5;
-
-  /** The share of a rating used without a time limit: that of the stock tables. */
-  private static final double CONTINUOUS_SHARE = 0.75;
 
   /** Checks the numbers. */
   public WiringRequest {
@@ -35,11 +32,6 @@ public record WiringRequest(
     if (!(share > 0) || Double.isInfinite(share)) {
       throw new IllegalArgumentException("the share of a rating must be above 0, got " + share);
     }
-  }
-
-  /** Returns a load within 5 %, its resistors at no more than 75 % of their ratings. */
-  public static WiringRequest continuous(double ohms, double watts, int loads) {
-    return new WiringRequest(ohms, watts, loads, DEFAULT_TOLERANCE_PERCENT, CONTINUOUS_SHARE);
   }
 
   /** Returns the same with another share of the rating. */
