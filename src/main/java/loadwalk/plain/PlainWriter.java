@@ -137,9 +137,15 @@ public record PlainWriter(Printer printer) {
               e.getKey().key(),
               printer.range(band.low(), band.high(), e.getKey().unit())));
     }
-    lines.add("  " + brief.basis());
+    lines.add("  " + basis(brief));
     lines.add("  " + start(state, planned));
     return lines;
+  }
+
+  private static String basis(Forecast brief) {
+    return brief.readings().isEmpty()
+        ? brief.basis()
+        : Sentence.of("{} % forecast. {}", Math.round(100 * brief.level()), brief.basis());
   }
 
   private static String start(WalkState state, PlannedStep planned) {

@@ -58,6 +58,7 @@ class PlainModeScenarioTest {
     lines.addAll(List.of("sheet", "quit", ""));
     Ran ran =
         run("C.UTF-8", String.join("\n", lines), "walk", "stereo-only", "--practice", "--plain");
+    assertTrue(ran.out().contains("  95 % forecast. "), ran.out());
     assertTrue(ran.out().contains("Every step is done."), ran::out);
     assertTrue(ran.out().contains("kept stereo-1 outputVolts"), ran::out);
     assertTrue(ran.out().contains("Ω"), ran::out);
