@@ -149,6 +149,11 @@ public record PlainWriter(Printer printer) {
   }
 
   private static String start(WalkState state, PlannedStep planned) {
+    if (state.hold() != Hold.RUNNING) {
+      return state.hold() == Hold.STOPPED
+          ? "The walk was stopped. Type because REASON, or quit."
+          : "The walk is paused. Type go-on, or quit.";
+    }
     if (Gate.isHalted(state)) {
       return "Type lift REASON, or skip REASON.";
     }

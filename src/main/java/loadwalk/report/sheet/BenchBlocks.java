@@ -134,10 +134,7 @@ final class BenchBlocks {
               meter.reads().label(),
               accuracy(meter),
               meter.resolution() > 0 ? PRINTER.exact(meter.resolution(), unit) : "not stated",
-              meter
-                  .band()
-                  .map(b -> PRINTER.range(b.lowHertz(), b.highHertz(), Unit.HERTZ))
-                  .orElse("not stated")));
+              meter.band().map(BenchBlocks::band).orElse("not stated")));
     }
     return new Table(
         "Meters",
@@ -148,6 +145,16 @@ final class BenchBlocks {
             Column.numbers("Resolution"),
             Column.numbers("AC band")),
         rows);
+  }
+
+  /**
+   * A band is two exact figures, often three decades apart; a range would round its low end off.
+   */
+  private static String band(Meter.Band band) {
+    return Sentence.of(
+        "{} to {}",
+        PRINTER.exact(band.lowHertz(), Unit.HERTZ),
+        PRINTER.exact(band.highHertz(), Unit.HERTZ));
   }
 
   private static String accuracy(Meter meter) {

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import loadwalk.bench.Target;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
-import loadwalk.quantity.Unit;
 import loadwalk.report.page.Block;
 import loadwalk.report.page.Block.Bullets;
 import loadwalk.report.page.Block.Column;
@@ -132,10 +131,10 @@ final class ComputedSections {
   private static String fitSentence(OutputFit fit) {
     return Sentence.of(
         "At the limit, one channel behaves like a source of E = {} behind r = {}."
-            + " The fit is V = E × R/(R + r), to {}; every reading is within {} of it.",
+            + " The fit is V = E × R/(R + r), to {}. {}",
         PRINTER.quantity(fit.openVolts()),
         PRINTER.quantity(fit.seriesOhms()),
         String.join(", ", fit.stepIds()),
-        PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2));
+        ResultWords.closeness(fit));
   }
 }

@@ -13,6 +13,7 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.result.BudgetLine;
+import loadwalk.result.OutputFit;
 import loadwalk.text.Sentence;
 
 /** Words numbers the same way in every format. */
@@ -69,6 +70,15 @@ public final class ResultWords {
     }
     BigDecimal size = BigDecimal.valueOf(Math.abs(decibels)).setScale(2, RoundingMode.HALF_UP);
     return (decibels < 0 ? "-" : "+") + size.toPlainString();
+  }
+
+  /** Tells how well a fit meets its readings; a line through two meets them always. */
+  static String closeness(OutputFit fit) {
+    return fit.stepIds().size() == 2
+        ? "It rests on two readings alone, so nothing checks it."
+        : Sentence.of(
+            "Every reading is within {} of it.",
+            PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2));
   }
 
   static String sensitivity(BudgetLine line) {

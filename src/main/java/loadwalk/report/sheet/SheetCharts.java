@@ -132,10 +132,10 @@ public final class SheetCharts {
         .map(
             f ->
                 Sentence.of(
-                    "Fit: V = E × R/(R + r), E = {}, r = {}. Every reading is within {} of it.",
+                    "Fit: V = E × R/(R + r), E = {}, r = {}. {}",
                     Printer.UTF8.quantity(f.openVolts()),
                     Printer.UTF8.quantity(f.seriesOhms()),
-                    Printer.UTF8.value(100 * f.worstResidual(), Unit.PERCENT, 2)))
+                    ResultWords.closeness(f)))
         .orElse("Too few loads for a fit.");
   }
 

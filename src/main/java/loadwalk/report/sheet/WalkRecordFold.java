@@ -53,8 +53,17 @@ final class WalkRecordFold {
         warmUps,
         state.notes(),
         state.attachments().stream().map(this::photo).toList(),
-        state.stops(),
+        stops(),
         state.cooled());
+  }
+
+  /** A stop that still waits for its reason is a stop all the same. */
+  private List<String> stops() {
+    List<String> stops = new ArrayList<>(state.stops());
+    if (state.hold() == WalkState.Hold.STOPPED) {
+      stops.add("no reason typed yet");
+    }
+    return stops;
   }
 
   private Sheet.Photo photo(WalkState.Attachment attachment) {

@@ -9,6 +9,7 @@ import loadwalk.plan.StockRules;
 import loadwalk.report.page.Sheets;
 import loadwalk.report.page.Walks;
 import loadwalk.text.Columns;
+import loadwalk.walk.Intent;
 import org.junit.jupiter.api.Test;
 
 class SheetTextTest {
@@ -81,6 +82,36 @@ class SheetTextTest {
     assertTrue(
         lines.get(4).startsWith("WARNING: This walk is not finished: it is at stereo-2."),
         lines.get(4));
+  }
+
+  @Test
+  void stopWithoutItsReason_isAStopAllTheSame() {
+    Walks walk = Walks.practicing(1, "stereo-only").oneStep();
+    walk.hear(new Intent.Stop());
+    String text = all(walk);
+    assertTrue(text.contains("This walk is not finished: it was stopped at idle."), text);
+    assertTrue(text.contains("no reason typed yet"), text);
+    assertFalse(text.contains("never stopped"), text);
+  }
+
+  @Test
+  void fitThroughTwoReadings_claimsNoCloseness() {
+    Walks walk = Walks.practicing(1, "stereo-only").oneStep().oneStep().oneStep();
+    assertFalse(all(walk).contains("two readings alone"), all(walk));
+    String two = all(walk.oneStep());
+    assertTrue(two.contains("It rests on two readings alone, so nothing checks it."), two);
+    assertFalse(two.contains("Every reading is within"), two);
+    String three = all(walk.oneStep());
+    assertTrue(three.contains("Every reading is within"), three);
+  }
+
+  @Test
+  void bandOfAMeter_isTakenAsItStands() {
+    assertTrue(all(Walks.practicing(1, "stereo-only")).contains("20 Hz to 20 kHz"));
+  }
+
+  private static String all(Walks walk) {
+    return all(Sheet.of(walk.state(), SheetOptions.DEFAULT, StockRules.RULES));
   }
 
   private static String all(Sheet sheet) {
