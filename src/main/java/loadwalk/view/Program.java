@@ -85,8 +85,8 @@ public record Program(Screen screen, ProgramState state) {
   }
 
   /**
-   * An alarm stands at the top of every screen whose foot does not tell it, on one line so that it
-   * covers no more than the heading: without its remedy where there is no room for both.
+   * An alarm shows at the top of every screen that does not show it itself, on one line so that it
+   * covers no more than the heading; its remedy goes where there is no room for both.
    */
   private void paintAlarm(Canvas canvas, int row) {
     if (!screen.tellsAlarm() && state.meters().alarm().isPresent()) {
@@ -98,7 +98,7 @@ public record Program(Screen screen, ProgramState state) {
     }
   }
 
-  /** A disk that takes nothing is told on every screen; the walk itself tells it at its foot. */
+  /** A full disk shows on every screen; the walk shows it at its own foot. */
   private void paintNotKept(Canvas canvas, String why) {
     if (!screen.tellsNotKept(state)) {
       canvas.fill(0, Style.HALT);

@@ -21,7 +21,7 @@ import loadwalk.wave.file.CaptureSetup;
 /** Something that reaches the program from outside. */
 public sealed interface ProgramEvent {
 
-  /** Returns the program after this event and what is asked of the outside world. */
+  /** Returns the program after this event and its effects. */
   ProgramNext reach(Program program, ProgramUpdate update);
 
   /** Something that only changes what the program knows or shows; nothing follows from it. */
@@ -111,7 +111,7 @@ public sealed interface ProgramEvent {
    * A captured wave was read, or could not be.
    *
    * @param asked what this answers
-   * @param found what it came to
+   * @param found what was read
    */
   record CaptureRead(Effect.ReadCapture asked, WaveFound found) implements News {
     @Override
@@ -139,7 +139,7 @@ public sealed interface ProgramEvent {
     }
   }
 
-  /** The held wave of a step is kept in a file: offered there, elsewhere only told. */
+  /** The held wave of a step is in a file: that step offers it, elsewhere a notice names it. */
   record HeldKept(String step, String file) implements News {
     @Override
     public Program toldTo(Program program) {
@@ -152,7 +152,7 @@ public sealed interface ProgramEvent {
   }
 
   /**
-   * A text is to be shown on a screen of its own.
+   * A text came in, to be shown on its own screen.
    *
    * @param title what it is
    * @param lines its lines
@@ -176,7 +176,7 @@ public sealed interface ProgramEvent {
     }
   }
 
-  /** Something is to be told. */
+  /** A notice came in. */
   record Told(String sentence) implements News {
     @Override
     public Program toldTo(Program program) {

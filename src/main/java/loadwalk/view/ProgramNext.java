@@ -7,7 +7,7 @@ import loadwalk.walk.Effect;
  * The outcome of an update of the program.
  *
  * @param program the new program
- * @param effects what is asked of the outside world, in order: by the walk, then by the screen
+ * @param effects its effects, those of the walk before those of the screen
  */
 public record ProgramNext(Program program, List<Effect> effects) {
   /** Copies the list. */

@@ -9,8 +9,8 @@ import loadwalk.view.walk.WalkScreen;
 /**
  * Paints programs one after another, as they follow from keys.
  *
- * <p>A key typed into a reading changes nothing but the row the reading stands in, which is the row
- * of the cursor; so that row alone is painted anew. The frame is the one that {@link Program#paint}
+ * <p>A key typed into a reading changes nothing but the row of that reading, which is the row of
+ * the cursor; so that row alone is painted anew. The frame is the one that {@link Program#paint}
  * gives.
  */
 public final class ProgramPainter {

@@ -31,7 +31,7 @@ public final class ProgramUpdate {
     this.walker = walker;
   }
 
-  /** Returns the new program and what is asked of the outside world. */
+  /** Returns the new program and its effects. */
   public ProgramNext update(Program program, ProgramEvent event) {
     return event.reach(program, this);
   }

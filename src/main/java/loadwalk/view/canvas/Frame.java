@@ -38,7 +38,7 @@ public final class Frame {
     return styles[row * size.columns() + column];
   }
 
-  /** Returns the index of the cell the cursor stands on, row by row, or -1 where it is hidden. */
+  /** Returns the index of the cell the cursor is on, row by row, or -1 where it is hidden. */
   public int cursor() {
     return cursor;
   }

@@ -43,9 +43,9 @@ public record Key(Kind kind, char character) {
     WAVE,
     /** Ctrl-L: listens to the sound input, or ends it. */
     LISTEN,
-    /** Ctrl-T: holds what is heard, or goes on. */
+    /** Ctrl-T: holds the live input, or lets it go on. */
     HOLD,
-    /** A pasted text begins; told by the terminal, not typed. */
+    /** A pasted text begins; sent by the terminal, not typed. */
     PASTE_BEGIN,
     /** A pasted text ends. */
     PASTE_END,

@@ -23,7 +23,7 @@ public final class Keys {
     return width + pairs.length / 2 * (1 + gap);
   }
 
-  /** Paints what is to be told, above the keys. */
+  /** Paints a message above the keys. */
   public static void paintMessage(Canvas canvas, String message, Style style) {
     canvas.rule(canvas.rows() - 4);
     canvas.paragraph(1, canvas.rows() - 3, canvas.columns() - 2, 2, message, style);

@@ -79,7 +79,7 @@ public record FormLines(List<String> texts) {
    *
    * @param needed how many of the first lines must not be empty
    * @param form makes the record
-   * @param faults tells what would keep the record from being read again
+   * @param faults finds what would keep the record from being read again
    */
   public static <T> FormRead<T> read(
       List<String> texts,

@@ -6,7 +6,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 
-/** Carries over what a bench taken up again says and the form does not show. */
+/** Carries over what an earlier bench says and its form does not show. */
 public final class UnseenParts {
   private UnseenParts() {}
 

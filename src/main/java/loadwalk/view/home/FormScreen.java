@@ -98,7 +98,7 @@ record FormScreen(
     return moved != focus ? Answer.stay(at(moved)) : Answer.stay(typed(key));
   }
 
-  /** Returns the draft with the form as it stands, so that going back loses nothing. */
+  /** Returns the draft with the form as typed so far, so that going back loses nothing. */
   private NewWalk left() {
     return kind == Kind.AMPLIFIER
         ? draft.withAmplifierLines(texts())

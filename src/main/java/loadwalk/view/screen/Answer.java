@@ -10,7 +10,7 @@ import loadwalk.walk.Intent;
  *
  * @param next the screen to show
  * @param intents what the operator wants of the walk
- * @param effects what is asked of the outside world
+ * @param effects what the outside world is to do
  * @param notice a sentence to show, such as why a key does nothing now
  */
 public record Answer(

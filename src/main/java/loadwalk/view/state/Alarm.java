@@ -3,10 +3,10 @@ package loadwalk.view.state;
 import loadwalk.bench.ReadingId;
 
 /**
- * What must be told at once of supply current or terminal volts.
+ * An alarm on supply current or terminal volts.
  *
  * @param kind what is wrong; the bell rings when it becomes another
- * @param what it in words, with the number as it is now: a sentence
+ * @param what what is wrong, with the number as it is now: a sentence
  * @param remedy what to do about it: a sentence, or nothing
  */
 public record Alarm(Kind kind, String what, String remedy) {
@@ -17,7 +17,7 @@ public record Alarm(Kind kind, String what, String remedy) {
     AMPS_ABOVE_THE_BRIEF(ReadingId.SUPPLY_AMPS),
     VOLTS_BELOW_THE_BRIEF(ReadingId.SUPPLY_VOLTS),
     VOLTS_ABOVE_THE_BRIEF(ReadingId.SUPPLY_VOLTS),
-    /** The meter gives no number: told, but without the bell. */
+    /** The meter gives no number: shown, but without the bell. */
     AMPS_NOT_WATCHED(ReadingId.SUPPLY_AMPS),
     VOLTS_NOT_WATCHED(ReadingId.SUPPLY_VOLTS);
 
@@ -37,7 +37,7 @@ public record Alarm(Kind kind, String what, String remedy) {
     }
   }
 
-  /** Returns all that is to be told. */
+  /** Returns both sentences. */
   public String sentence() {
     return remedy.isEmpty() ? what : what + " " + remedy;
   }

@@ -12,7 +12,7 @@ import loadwalk.meter.MeterWatch;
  * @param watches what each has said so far
  * @param nowMillis the moment, ms of the clock that only goes forward
  * @param wallMillis the same moment, ms since 1970
- * @param alarm what must be told at once of supply current or terminal volts
+ * @param alarm the alarm on supply current or terminal volts
  */
 public record ConnectedMeters(
     List<MeterWatch> watches, long nowMillis, long wallMillis, Optional<Alarm> alarm) {

@@ -6,7 +6,7 @@ import loadwalk.bench.Bench;
 import loadwalk.sequence.Sequence;
 
 /**
- * What is at hand to start from.
+ * What a new or resumed walk can start from.
  *
  * @param sequences the sequences
  * @param refused a sentence for each sequence file that cannot be read
@@ -29,7 +29,7 @@ public record Library(
     walks = List.copyOf(walks);
   }
 
-  /** Returns a library of which nothing has been read yet. */
+  /** Returns a library before anything was read. */
   public static Library empty() {
     return new Library(List.of(), List.of(), List.of(), List.of(), List.of());
   }

@@ -44,8 +44,8 @@ public record MeterFill(Optional<Intent> intent, String told) {
 
   /**
    * Fills every reading of the current step that is not in yet, and takes the doubted ones again,
-   * so that all are judged together. Cold load ohms are left out: a meter that stands on a live
-   * output shows something else.
+   * so that all are judged together. Cold load ohms are left out: a meter on a live output shows
+   * something else.
    */
   public static MeterFill all(ProgramState program) {
     WalkState state = program.walk().orElseThrow().state();

@@ -30,7 +30,7 @@ public final class SupplyWatch {
 
   private SupplyWatch() {}
 
-  /** Returns what must be told at once; where a meter cannot say, what was told before stands. */
+  /** Returns the alarm; an earlier one stays on while its meter gives no number. */
   public static Optional<Alarm> alarm(Optional<Model> walk, ConnectedMeters meters) {
     Optional<StepState> running =
         walk.map(Model::state)
@@ -61,7 +61,7 @@ public final class SupplyWatch {
     return blind;
   }
 
-  /** What was told of this reading stands while its meter cannot take it back. */
+  /** An alarm on this reading stays on while its meter cannot clear it. */
   private static Alarm blind(Optional<Alarm> before, MeterWatch watch, MeterReading reading) {
     ReadingId id = watch.meter().reads();
     String sentence =
@@ -77,7 +77,7 @@ public final class SupplyWatch {
         .orElse(new Alarm(kind, sentence, ""));
   }
 
-  /** A current that a part of the bench is made for, and what is told beyond it. */
+  /** A current that a part of the bench is made for, and the warning beyond it. */
   private record Limit(double amps, String sentence) {}
 
   private static List<Limit> limits(WalkState state, String shown) {

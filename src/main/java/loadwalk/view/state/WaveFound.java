@@ -6,11 +6,11 @@ import loadwalk.walk.fact.Capture;
 import loadwalk.wave.file.CaptureSetup;
 
 /**
- * What reading a captured wave came to.
+ * What was found in a captured wave.
  *
  * @param capture what can be taken into a step; empty where nothing can
  * @param kept what was said of the calibration, to be kept for the next wave of the walk
- * @param lines what is to be told, a sentence or a row each
+ * @param lines what it shows, a sentence or a row each
  */
 public record WaveFound(Optional<Capture> capture, CaptureSetup kept, List<String> lines) {
   /** Copies the lines. */

@@ -15,7 +15,7 @@ import loadwalk.wave.file.ScopeCsv;
  *
  * @param cautioned whether the cautions of a capture were read and confirmed
  * @param setup what is kept of the calibration for the next wave
- * @param found what the last wave read came to
+ * @param found the last wave read
  */
 public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> found) {
 
@@ -24,7 +24,7 @@ public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> f
     return new Waves(false, CaptureSetup.NONE, Optional.empty());
   }
 
-  /** Returns what a walk that is taken up has kept: its last calibration, its cautions read. */
+  /** Returns what a resumed walk has kept: its last calibration, its cautions read. */
   static Waves of(WalkState state) {
     Optional<Capture> last =
         state.plan().stream()
@@ -65,7 +65,7 @@ public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> f
     return new Waves(cautioned, read.kept(), Optional.of(read));
   }
 
-  /** Returns what the last wave read is to be told with. */
+  /** Returns the lines that describe the last wave read. */
   public List<String> lines() {
     return found.map(WaveFound::lines).orElse(List.of());
   }

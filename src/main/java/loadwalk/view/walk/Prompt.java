@@ -10,7 +10,7 @@ import loadwalk.walk.Intent;
 /**
  * A question that takes one line of text.
  *
- * @param kind what is asked
+ * @param kind which question
  * @param step the step it is about
  * @param reading the reading it is about, where there is one
  */

@@ -201,7 +201,7 @@ final class RunPanel {
                     doubt.lookAt()));
   }
 
-  /** What is heard stands below doubts; where they leave no room it takes the last row. */
+  /** The live input shows below the doubts, or in the last row where they leave no room. */
   private static int paintLive(
       Canvas canvas, ProgramState program, WalkState state, Area area, int row) {
     boolean shown = program.live().state() != Live.State.OFF && WaveKeys.areUseful(state);

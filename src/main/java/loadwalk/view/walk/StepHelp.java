@@ -15,8 +15,8 @@ import loadwalk.view.screen.Help;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * The help of a walk: what the current step has no room for stands before the keys, since whoever
- * presses F1 at a brief may not have seen all of it.
+ * The help of a walk: first the texts that the panel of the current step may have cut, then the
+ * keys.
  */
 final class StepHelp {
   private static final int COLUMNS = Size.LEAST.columns() - 2;

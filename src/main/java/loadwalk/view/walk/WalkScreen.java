@@ -23,7 +23,7 @@ import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * The walk: the current step, whatever it waits for, and where the walk stands.
+ * The walk: the current step, what it waits for, and how far the walk has come.
  *
  * @param focus the row in focus of the step's panel
  * @param field what is being typed

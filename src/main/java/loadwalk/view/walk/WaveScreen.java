@@ -33,7 +33,7 @@ import loadwalk.wave.file.CsvUnits;
  * stand for, what it shows, and only then the step.
  *
  * @param step the step's id
- * @param stage what is asked now
+ * @param stage what the operator is doing now
  * @param fields the lines of the form as typed
  * @param focus the line in focus
  * @param asked what is being read, or was
@@ -84,7 +84,7 @@ record WaveScreen(
     fields = List.copyOf(fields);
   }
 
-  /** Returns the screen for a step; the cautions come first where nobody has confirmed them. */
+  /** Returns the screen for a step; the cautions come first until they are confirmed. */
   static WaveScreen of(String step, Waves waves, Screen back) {
     CaptureSetup kept = waves.setup();
     List<TextField> fields =
