@@ -38,7 +38,7 @@ final class StepHelp {
       return List.of();
     }
     List<String> lines = new ArrayList<>();
-    lines.add(Sentence.of("What {} says in full:", planned.id()));
+    lines.add(Sentence.of("Step {} in full:", planned.id()));
     lines.addAll(text);
     lines.add("");
     return lines;
