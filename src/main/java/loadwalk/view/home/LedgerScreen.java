@@ -34,8 +34,8 @@ record LedgerScreen(
   private static final int MOST = 4;
   private static final int AMPLIFIER = 3;
 
-  /** How wide way, power, part of rated, watts per ampere of fuse and efficiency are. */
-  private static final int[] WIDTHS = {4, 22, 9, 8, 7};
+  /** How wide method, power, part of rated, watts per ampere of fuse and efficiency are. */
+  private static final int[] WIDTHS = {7, 22, 9, 8, 7};
 
   private static final int WALK_WIDTH = 32;
   private static final int WALK_FROM_COLUMNS = 110;
@@ -54,7 +54,16 @@ record LedgerScreen(
     canvas.text(1, 0, "Ledger", Style.HEADING);
     canvas.text(9, 0, told(), Style.FAINT);
     cells(
-        canvas, 2, Style.HEADING, "amplifier", "way", "most", "of rated", "W/fuse", "eff.", "walk");
+        canvas,
+        2,
+        Style.HEADING,
+        "amplifier",
+        "method",
+        "most",
+        "of rated",
+        "W/fuse",
+        "eff.",
+        "walk");
     int room = canvas.rows() - 8;
     int top = Math.max(0, chosen - room + 1);
     for (int i = 0; i < room && top + i < ledger.rows().size(); i++) {
