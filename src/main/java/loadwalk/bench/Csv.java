@@ -56,8 +56,8 @@ final class Csv {
       return value;
     }
 
-    Sourced sourced(double value) {
-      return new Sourced(value, text("source"), text("how"));
+    SourcedNumber sourced(double value) {
+      return new SourcedNumber(value, text("source"), text("how"));
     }
   }
 

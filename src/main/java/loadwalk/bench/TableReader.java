@@ -80,17 +80,17 @@ final class TableReader {
             + "\"");
   }
 
-  private static Map<Lead.Gauge, Sourced> gauges(
-      Map<Lead.Gauge, Sourced> before, String fileName, String text, String column) {
-    Map<Lead.Gauge, Sourced> after = new LinkedHashMap<>(before);
+  private static Map<Lead.Gauge, SourcedNumber> gauges(
+      Map<Lead.Gauge, SourcedNumber> before, String fileName, String text, String column) {
+    Map<Lead.Gauge, SourcedNumber> after = new LinkedHashMap<>(before);
     for (Csv.Row row : Csv.rows(fileName, text, List.of("gauge", column, "source", "how"))) {
       after.put(gauge(row.where(), row.text("gauge")), row.sourced(row.positive(column)));
     }
     return after;
   }
 
-  private static Map<String, Sourced> limits(Map<String, Sourced> before, String text) {
-    Map<String, Sourced> after = new LinkedHashMap<>(before);
+  private static Map<String, SourcedNumber> limits(Map<String, SourcedNumber> before, String text) {
+    Map<String, SourcedNumber> after = new LinkedHashMap<>(before);
     boolean stock = before.isEmpty();
     for (Csv.Row row : Csv.rows(LIMITS, text, List.of("key", "value", "unit", "source", "how"))) {
       String key = row.text("key");

@@ -19,10 +19,10 @@ import java.util.Map;
  * @param limits single values by key
  */
 public record Tables(
-    Map<Lead.Gauge, Sourced> wires,
-    Map<Lead.Gauge, Sourced> ampacities,
+    Map<Lead.Gauge, SourcedNumber> wires,
+    Map<Lead.Gauge, SourcedNumber> ampacities,
     List<FuseCurve> fuses,
-    Map<String, Sourced> limits) {
+    Map<String, SourcedNumber> limits) {
 
   /** The names of the table files, in the jar and in the data folder of the data home. */
   public static final List<String> FILE_NAMES = TableReader.FILE_NAMES;
@@ -54,7 +54,7 @@ public record Tables(
 
   /** Returns a single value by its key; a missing key is a fault of the tables. */
   public double limit(String key) {
-    Sourced value = limits.get(key);
+    SourcedNumber value = limits.get(key);
     if (value == null) {
       throw new IllegalStateException("limits.csv has no " + key);
     }

@@ -85,7 +85,7 @@ public final class Wire {
   }
 
   private double singleAmpacity(Lead.Gauge gauge) {
-    Sourced exact = tables.ampacities().get(gauge);
+    SourcedNumber exact = tables.ampacities().get(gauge);
     if (exact != null) {
       return exact.value();
     }
@@ -104,7 +104,7 @@ public final class Wire {
   }
 
   private double ohmsPerMetreAt20(Lead.Gauge gauge) {
-    Sourced exact = tables.wires().get(gauge);
+    SourcedNumber exact = tables.wires().get(gauge);
     if (exact != null) {
       return exact.value() / 1000;
     }
@@ -114,7 +114,7 @@ public final class Wire {
     return ohmsPerKilometreByArea.at(gauge.areaMm2(), -1, -1) / 1000;
   }
 
-  private static Curve curve(Map<Lead.Gauge, Sourced> table, boolean metric) {
+  private static Curve curve(Map<Lead.Gauge, SourcedNumber> table, boolean metric) {
     TreeMap<Double, Double> points = new TreeMap<>();
     table.forEach(
         (gauge, value) -> {

@@ -88,7 +88,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
       faults.add(e.place, "", e.getMessage());
       return new Read.Bad<>(faults.list());
     } catch (JsonProcessingException e) {
-      faults.add(place(e.getLocation()), "", Complaint.of(e, body));
+      faults.add(place(e.getLocation()), "", SyntaxSentence.of(e, body));
       return new Read.Bad<>(faults.list());
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot fail to be read", e);

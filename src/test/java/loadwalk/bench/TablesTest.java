@@ -16,7 +16,7 @@ class TablesTest {
     stock.limits().values().forEach(TablesTest::assertOrigin);
     stock.fuses().stream()
         .flatMap(fuse -> fuse.points().stream())
-        .forEach(point -> assertOrigin(new Sourced(1, point.source(), point.how())));
+        .forEach(point -> assertOrigin(new SourcedNumber(1, point.source(), point.how())));
   }
 
   @Test
@@ -89,7 +89,7 @@ class TablesTest {
     assertTrue(message.startsWith(start), message);
   }
 
-  private static void assertOrigin(Sourced value) {
+  private static void assertOrigin(SourcedNumber value) {
     assertTrue(
         value.how().matches("(read|from memory|computed|common practice).*"), value.toString());
   }

@@ -18,8 +18,8 @@ import loadwalk.forecast.LoadBank;
  * Wires each load from the stock by search, and remembers what it found.
  *
  * <p>Watts are rounded up to two digits before the search, so that a forecast that moves a little
- * keeps its wiring and costs no new search. A wiring that bears the watts for ever is preferred;
- * failing that, one that bears a reading of ten seconds, then one of the shortest burst.
+ * keeps its wiring and costs no new search. A wiring that bears the watts with no time limit is
+ * preferred; failing that, one that bears a reading of ten seconds, then one of the shortest burst.
  */
 public final class WiringLoadBank implements LoadBank {
   /** How long a load is held for one reading, seconds. Common practice, no source. */
@@ -71,22 +71,22 @@ public final class WiringLoadBank implements LoadBank {
 
   private WiringAnswer search(Key key) {
     WiringSearch search = new WiringSearch(key.stock());
-    WiringRequest forEver =
+    WiringRequest continuous =
         new WiringRequest(
             key.ohms(),
             key.watts(),
             key.loads(),
             WiringRequest.DEFAULT_TOLERANCE_PERCENT,
             derating.continuousShare());
-    WiringAnswer first = search.find(forEver);
+    WiringAnswer first = search.find(continuous);
     if (first.wired().isPresent()) {
       return first;
     }
-    WiringAnswer reading = search.find(forEver.withShare(readingShare));
+    WiringAnswer reading = search.find(continuous.withShare(readingShare));
     if (reading.wired().isPresent()) {
       return reading;
     }
-    WiringAnswer shortest = search.find(forEver.withShare(derating.largestMultiple()));
+    WiringAnswer shortest = search.find(continuous.withShare(derating.largestMultiple()));
     return shortest.wired().isPresent() ? shortest : first;
   }
 

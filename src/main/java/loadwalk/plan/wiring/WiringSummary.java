@@ -15,7 +15,8 @@ import loadwalk.text.Sentence;
  * @param title which load it is: "stereo 4 Ω"
  * @param loads each load with its terminals
  * @param watts the watts in one load at worst; 0 where not known
- * @param burstSeconds how long that may last from cold; infinite where for ever, 0 where not at all
+ * @param burstSeconds how long that may last from cold; infinite where without limit, 0 where not
+ *     at all
  * @param fewest whether it is proved that no wiring needs fewer resistors
  */
 public record WiringSummary(

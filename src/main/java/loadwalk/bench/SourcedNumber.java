@@ -7,9 +7,9 @@ package loadwalk.bench;
  * @param source what states it
  * @param how how it was obtained: read, from memory (with how sure), computed, or common practice
  */
-public record Sourced(double value, String source, String how) {
+public record SourcedNumber(double value, String source, String how) {
   /** Checks the value and that its origin is told. */
-  public Sourced {
+  public SourcedNumber {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("a table value must be finite, got " + value);
     }

@@ -9,7 +9,7 @@ import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Says in one plain sentence why a text is not JSON. */
-final class Complaint {
+final class SyntaxSentence {
   private static final Map<String, String> SENTENCES = new LinkedHashMap<>();
 
   private static final String VALUE =
@@ -38,7 +38,7 @@ final class Complaint {
     say("expected a va", VALUE);
   }
 
-  private Complaint() {}
+  private SyntaxSentence() {}
 
   private static void say(String part, String sentence) {
     SENTENCES.put(part, sentence);
