@@ -125,7 +125,7 @@ class RoughTerminalTest extends InShell {
   void faultOfTheProgram_restoresTheTerminal_reports_andSaysWhatToDo(String what) throws Exception {
     Path home = folder.resolve("home");
     ProcessHandle program = pane.start("", Child.brokenCommand(home, what), "New walk");
-    pane.keys("F10").sees("Loadwalk stopped by a fault of its own");
+    pane.keys("F10").sees("Loadwalk stopped on a fault of its own");
     restored(program);
     try (Stream<Path> files = Files.list(home)) {
       Path report = files.filter(f -> f.toString().contains("crash-")).findFirst().orElseThrow();
