@@ -73,7 +73,7 @@ final class Growth {
       }
     }
     WiringSearch search = new WiringSearch(stock);
-    return () -> search.find(WiringRequest.continuous(3.1, 150, 1));
+    return () -> search.find(new WiringRequest(3.1, 150, 1, 5, 0.75));
   }
 
   /** Many walks alike, and an index, in memory. */
