@@ -6,13 +6,14 @@ import loadwalk.bench.BenchFiles;
 import loadwalk.bench.ReadingId;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
+import loadwalk.text.Sentence;
 
 /**
  * An entry that the forecast or another reading contradicts.
  *
  * @param reading the reading doubted
  * @param slip the likeliest slip
- * @param text what is off and by how much, and how it was decided, one or two sentences
+ * @param text what is off and by how much, and what it was judged by, in short sentences
  * @param lookAt what to look at on the bench, one or two sentences
  * @param earlierStep the step that carries the slip where it is not the one of the reading: this
  *     reading only shows it
@@ -52,13 +53,15 @@ public record Doubt(
   /** Returns the likeliest slip as a question with a blank behind it; empty where none is known. */
   public String question() {
     if (slip != Slip.UNNAMED) {
-      return slipWords() + "? ";
+      return Sentence.of("{}? ", slipWords());
     }
-    return earlierStep.map(step -> "something off in " + step + "? ").orElse("");
+    return earlierStep.map(step -> Sentence.of("something off in {}? ", step)).orElse("");
   }
 
   /** Returns the slip in words, with the step where it is an earlier one. */
   public String slipWords() {
-    return slip.words() + earlierStep.map(step -> ", in " + step).orElse("");
+    return earlierStep
+        .map(step -> Sentence.of("{}, in {}", slip.words(), step))
+        .orElse(slip.words());
   }
 }

@@ -2,18 +2,18 @@ package loadwalk.forecast;
 
 /** The slips that a doubt can name. */
 public enum Slip {
-  DECIMAL_POINT("decimal-point", "decimal point"),
-  PEAK_FOR_RMS("peak-for-rms", "peak volts for rms"),
-  PEAK_TO_PEAK_FOR_RMS("peak-to-peak-for-rms", "peak-to-peak volts for rms"),
-  BOTH_CHANNELS_FOR_ONE("both-channels-for-one", "both channels for one"),
-  ONE_CHANNEL_FOR_BOTH("one-channel-for-both", "one channel for both"),
+  DECIMAL_POINT("decimal-point", "a slipped decimal point"),
+  PEAK_FOR_RMS("peak-for-rms", "peak volts instead of rms"),
+  PEAK_TO_PEAK_FOR_RMS("peak-to-peak-for-rms", "peak-to-peak volts instead of rms"),
+  BOTH_CHANNELS_FOR_ONE("both-channels-for-one", "both channels instead of one"),
+  ONE_CHANNEL_FOR_BOTH("one-channel-for-both", "one channel instead of both"),
   STEREO_READING_IN_BRIDGED("stereo-in-bridged", "a stereo reading in a bridged step"),
-  LOAD_DOUBLE("load-double", "load wired at twice its value"),
-  LOAD_HALF("load-half", "load wired at half its value"),
-  SUPPLY_AMPS_TEN_TIMES("supply-amps-ten-times", "supply amps ten times off"),
-  DIGITS_SWAPPED("digits-swapped", "digits swapped"),
-  COPIED_FROM_BEFORE("copied-from-before", "reading copied from the step before"),
-  OUTPUT_ABOVE_INPUT("output-above-input", "output above input"),
+  LOAD_DOUBLE("load-double", "a load wired at twice its value"),
+  LOAD_HALF("load-half", "a load wired at half its value"),
+  SUPPLY_AMPS_TEN_TIMES("supply-amps-ten-times", "supply amps off by a factor of ten"),
+  DIGITS_SWAPPED("digits-swapped", "two digits swapped"),
+  COPIED_FROM_BEFORE("copied-from-before", "a reading copied from the step before"),
+  OUTPUT_ABOVE_INPUT("output-above-input", "more out than in"),
   /** No named slip fits. */
   UNNAMED("unnamed", "no slip fits");
 

@@ -2,8 +2,10 @@ package loadwalk.numeric;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * Finds the volts at which the distortion reaches a limit, by interpolating the logarithm of THD
@@ -58,6 +60,8 @@ public sealed interface LogInterpolation {
    * @param sentence what is missing
    */
   record Refused(String sentence) implements LogInterpolation {
+    private static final int DIGITS = 4;
+
     @Override
     public Optional<Found> found() {
       return Optional.empty();
@@ -79,16 +83,22 @@ public sealed interface LogInterpolation {
     Samples.positive(limitPercent, "limit");
     List<Point> rising = points.stream().sorted(Comparator.comparingDouble(Point::volts)).toList();
     if (rising.size() < 2) {
-      return refused("Two readings of volts and THD are needed, there is %d.", rising.size());
+      return new Refused(
+          rising.isEmpty()
+              ? "Two readings of volts and THD are needed; there is none."
+              : "Two readings of volts and THD are needed; there is only one.");
     }
     int below = -1;
     for (int i = 0; i + 1 < rising.size(); i++) {
       boolean under = rising.get(i).thdPercent <= limitPercent;
       boolean over = rising.get(i + 1).thdPercent > limitPercent;
       if (under && over && below >= 0) {
-        return refused(
-            "THD passes %s %% more than once between %s V and %s V: take the readings again.",
-            limitPercent, rising.get(below).volts, rising.get(i + 1).volts);
+        return new Refused(
+            Sentence.of(
+                "THD passes {} more than once between {} and {}: take the readings again.",
+                percent(limitPercent),
+                volts(rising.get(below)),
+                volts(rising.get(i + 1))));
       }
       below = under && over ? i : below;
     }
@@ -105,19 +115,26 @@ public sealed interface LogInterpolation {
       return new Found(last.volts, last.voltsU);
     }
     if (last.thdPercent < limitPercent) {
-      return refused(
-          "The highest reading, %s V, has %s %% THD, below %s %%: one reading above it is needed.",
-          last.volts, last.thdPercent, limitPercent);
+      return new Refused(
+          Sentence.of(
+              "The highest reading, {}, has {} THD, below {}: take one reading above it.",
+              volts(last),
+              percent(last.thdPercent),
+              percent(limitPercent)));
     }
-    return refused(
-        "The lowest reading, %s V, has %s %% THD, above %s %%: one reading below it is needed.",
-        first.volts, first.thdPercent, limitPercent);
+    return new Refused(
+        Sentence.of(
+            "The lowest reading, {}, has {} THD, above {}: take one reading below it.",
+            volts(first),
+            percent(first.thdPercent),
+            percent(limitPercent)));
   }
 
   private static LogInterpolation between(double limitPercent, Point low, Point high) {
     double width = high.volts - low.volts;
     if (!(width > 0)) {
-      return refused("Two readings at %s V differ in THD: take them again.", low.volts);
+      return new Refused(
+          Sentence.of("Two readings at {} differ in THD: take them again.", volts(low)));
     }
     double rise = Math.log(high.thdPercent / low.thdPercent);
     double part = Math.log(limitPercent / low.thdPercent) / rise;
@@ -131,10 +148,11 @@ public sealed interface LogInterpolation {
     return new Found(low.volts + part * width, Math.hypot(u, bend));
   }
 
-  private static Refused refused(String format, Object... values) {
-    for (int i = 0; i < values.length; i++) {
-      values[i] = values[i] instanceof Double d ? String.format(Locale.ROOT, "%.4g", d) : values[i];
-    }
-    return new Refused(String.format(Locale.ROOT, format, values));
+  private static String volts(Point point) {
+    return Printer.UTF8.value(point.volts, Unit.VOLT, Refused.DIGITS);
+  }
+
+  private static String percent(double thd) {
+    return Printer.UTF8.value(thd, Unit.PERCENT, Refused.DIGITS);
   }
 }

@@ -7,6 +7,7 @@ import loadwalk.bench.Mode;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * Compares each bridged step with the stereo step in which a channel saw the same load: two equal
@@ -48,12 +49,13 @@ final class Bridges {
     double off = ratio.value() - 1;
     boolean within = Math.abs(off) <= ratio.expanded();
     String text =
-        bridged.stepId()
-            + " makes "
-            + Printer.UTF8.quantity(ratio)
-            + " times twice the volts of "
-            + stereo.stepId()
-            + (within ? ": as two equal channels would" : ": not as two equal channels would");
+        Sentence.of(
+            within
+                ? "{} gives {} times twice the volts of {}, as two equal channels do"
+                : "{} gives {} times twice the volts of {}, unlike two equal channels",
+            bridged.stepId(),
+            Printer.UTF8.quantity(ratio),
+            stereo.stepId());
     return new BridgeComparison(bridged.stepId(), stereo.stepId(), ratio, within, text);
   }
 

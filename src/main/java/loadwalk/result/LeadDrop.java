@@ -9,6 +9,7 @@ import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * The volts lost between supply and amplifier.
@@ -48,14 +49,13 @@ final class LeadDrop {
               remarks.add(
                   new Remark(
                       "lead-drop-computed",
-                      "the drop of the leads is computed from their copper, not measured")));
+                      "the lead drop is computed from the copper, not measured")));
       return copper;
     }
     remarks.add(
         new Remark(
             "supply-setting-assumed",
-            "the drop on the way to the amplifier counts from the supply's setting, taken as"
-                + " ±1 %"));
+            "the lead drop counts from the supply's setting, taken as good to ±1 %"));
     copper.ifPresent(expected -> sayExcess(measured.get(), expected, amps));
     return measured;
   }
@@ -84,12 +84,11 @@ final class LeadDrop {
     remarks.add(
         new Remark(
             "lead-drop-excess",
-            "the way from the supply loses "
-                + print.value(measured.value(), Unit.VOLT, 2)
-                + " where its copper accounts for "
-                + print.value(copper.value(), Unit.VOLT, 2)
-                + ": "
-                + print.value(excess.value() * amps.value(), Unit.WATT, 2)
-                + " go into a joint, a fuse or the sag of the supply itself"));
+            Sentence.of(
+                "{} is lost between supply and amplifier, and the copper explains only {}: look for"
+                    + " the other {} in a joint, a fuse or the supply's own sag",
+                print.value(measured.value(), Unit.VOLT, 2),
+                print.value(copper.value(), Unit.VOLT, 2),
+                print.value(excess.value() * amps.value(), Unit.WATT, 2))));
   }
 }

@@ -9,6 +9,7 @@ import loadwalk.numeric.LogInterpolation;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * Finds the volts at the limit from points near it, with {@link LogInterpolation}.
@@ -52,11 +53,10 @@ final class LimitVolts {
     remarks.add(
         new Remark(
             "limit-interpolated",
-            "volts at "
-                + Printer.UTF8.exact(limitThdPercent, Unit.PERCENT)
-                + " THD are interpolated from "
-                + points.size()
-                + " points near it"));
+            Sentence.of(
+                "the volts at {} THD are interpolated from {} points near it",
+                Printer.UTF8.exact(limitThdPercent, Unit.PERCENT),
+                points.size())));
     double resolution =
         step.reading(ReadingId.OUTPUT_VOLTS).map(TakenReading::resolution).orElse(0.0);
     double slope = slope(limitThdPercent, points, found.volts());
@@ -64,7 +64,7 @@ final class LimitVolts {
         readings.of(new TakenReading(ReadingId.OUTPUT_VOLTS, found.volts(), resolution));
     return Optional.of(
         volts
-            .withPart(step.stepId() + " limit interpolation", found.u())
+            .withPart(Sentence.of("{} limit interpolation", step.stepId()), found.u())
             .withPart(thdSource(), slope * relativeThdU(limitThdPercent)));
   }
 
@@ -84,15 +84,15 @@ final class LimitVolts {
     Optional<Meter> meter = bench.meterFor(ReadingId.THD_PERCENT);
     if (meter.isEmpty()) {
       remarks.add(
-          new Remark(
-              "thd-meter-assumed", "no meter is named for THD: taken as ±10 % of the reading"));
+          new Remark("thd-meter-assumed", "no THD meter is entered: taken as ±10 % of reading"));
     }
     double halfWidth = meter.map(m -> m.halfWidth(limit)).orElse(limit * ASSUMED_THD_PERCENT / 100);
     return ReadingUncertainty.rectangular(halfWidth) / limit;
   }
 
   private String thdSource() {
-    return bench.meterFor(ReadingId.THD_PERCENT).map(Meter::label).orElse("assumed meter")
-        + " THD at the limit";
+    return Sentence.of(
+        "{} THD at the limit",
+        bench.meterFor(ReadingId.THD_PERCENT).map(Meter::label).orElse("assumed meter"));
   }
 }

@@ -9,6 +9,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /** Chooses the load that the power of a step is computed with. */
 final class LoadChoice {
@@ -46,9 +47,9 @@ final class LoadChoice {
       remarks.add(
           new Remark(
               "load-reading-unusable",
-              "the measured load of "
-                  + Printer.UTF8.exact(read.get().value(), Unit.OHM)
-                  + " cannot be a load and is left out"));
+              Sentence.of(
+                  "{} was read as the load, which cannot be: it is left out",
+                  Printer.UTF8.exact(read.get().value(), Unit.OHM))));
     }
     Optional<Quantity> stock = ofStock(step.ohms(), step.mode().loads(), bench.loads(), remarks);
     return stock.orElseGet(() -> assumed(step.ohms(), remarks));
@@ -80,17 +81,17 @@ final class LoadChoice {
   private static Remark network(long parts, LoadResistor part, boolean parallel) {
     return new Remark(
         "load-network-assumed",
-        "the load is taken as "
-            + parts
-            + " × "
-            + part.label()
-            + (parallel ? " in parallel" : " in series")
-            + ", as it was not measured");
+        Sentence.of(
+            parallel
+                ? "the load was not measured: taken as {} × {} in parallel"
+                : "the load was not measured: taken as {} × {} in series",
+            parts,
+            part.label()));
   }
 
   private static Quantity rectangular(double ohms, LoadResistor part) {
     double u = ReadingUncertainty.rectangular(ohms * part.tolerancePercent() / 100);
-    return Quantity.of(ohms, Unit.OHM, "load " + part.label(), u);
+    return Quantity.of(ohms, Unit.OHM, Sentence.of("load {}", part.label()), u);
   }
 
   private static Quantity assumed(double ohms, List<Remark> remarks) {
@@ -98,10 +99,10 @@ final class LoadChoice {
     remarks.add(
         new Remark(
             "load-assumed",
-            "the load was not measured and the bench names none of "
-                + name
-                + ": taken as nominal ±5 %"));
+            Sentence.of(
+                "the load was not measured and the bench has none of {}: taken as nominal ±5 %",
+                name)));
     double u = ReadingUncertainty.rectangular(ohms * ASSUMED_PERCENT / 100);
-    return Quantity.of(ohms, Unit.OHM, "load " + name, u);
+    return Quantity.of(ohms, Unit.OHM, Sentence.of("load {}", name), u);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Quantity;
+import loadwalk.text.Sentence;
 
 /**
  * The output of one step: volts and watts in one load, and in the other where it was measured.
@@ -31,7 +32,7 @@ record Output(
         remarks.add(
             new Remark(
                 "other-channel-left-out",
-                "the other channel was not read at the interpolated limit and is left out"));
+                "the other channel was not read at the interpolated limit: it is left out"));
       }
       Power power = Power.ofVolts(limitVolts.get(), loadOhms, step.stepId());
       return new Output(Criterion.THD_LIMIT, limitVolts, Optional.of(power), Optional.empty());
@@ -39,7 +40,10 @@ record Output(
     Optional<Quantity> other =
         readings
             .of(step, ReadingId.OTHER_OUTPUT_VOLTS)
-            .map(v -> Power.ofVolts(v, loadOhms, step.stepId() + " other channel").watts());
+            .map(
+                v ->
+                    Power.ofVolts(v, loadOhms, Sentence.of("{} other channel", step.stepId()))
+                        .watts());
     Optional<Quantity> volts = readings.of(step, ReadingId.OUTPUT_VOLTS);
     if (volts.isPresent()) {
       Power power = Power.ofVolts(volts.get(), loadOhms, step.stepId());
@@ -52,8 +56,8 @@ record Output(
     remarks.add(
         new Remark(
             "volts-from-watts",
-            "watts were typed: volts are worked back with the nominal load, which the meter is"
-                + " taken to have assumed"));
+            "watts were typed: volts are worked back from the nominal load, taken as the load set"
+                + " on the meter"));
     Power power = Power.ofWatts(shown.get(), step.ohms(), loadOhms);
     Quantity worked = Power.voltsOfWatts(shown.get(), step.ohms());
     return new Output(step.criterion(), Optional.of(worked), Optional.of(power), other);

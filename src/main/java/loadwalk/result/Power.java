@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * The power in one load with the budget of its uncertainty.
@@ -38,7 +39,7 @@ record Power(Quantity watts, List<BudgetLine> budget) {
     addLines(lines, volts, byVolts);
     addLines(lines, ohms, byOhms);
     if (second > 0) {
-      String name = source + " second order";
+      String name = Sentence.of("{} second order", source);
       watts = watts.withPart(name, second);
       lines.add(new BudgetLine(name, second, Unit.WATT, 1, second, Double.POSITIVE_INFINITY));
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * Estimates the power at another supply voltage; never a measurement.
@@ -43,7 +44,7 @@ public record PowerAtSupply(Quantity watts, double supplyVolts, String assumptio
       throw new IllegalArgumentException(
           "supply volts of the measurement must be above 0, got " + measuredAt.value());
     }
-    String from = "estimate from " + Printer.UTF8.exact(measuredAt.value(), Unit.VOLT) + ": ";
+    String from = Printer.UTF8.exact(measuredAt.value(), Unit.VOLT);
     Quantity factor = factor(measuredAt, supplyVolts);
     Quantity scaled = measured.times(factor, Unit.WATT);
     if (regulated.isEmpty()) {
@@ -54,15 +55,24 @@ public record PowerAtSupply(Quantity watts, double supplyVolts, String assumptio
               .scaledBy(0.5)
               .withPart("rails regulated or not", ReadingUncertainty.rectangular(halfWidth));
       return new PowerAtSupply(
-          middle, supplyVolts, from + "not known whether the rails are regulated, so between both");
+          middle,
+          supplyVolts,
+          Sentence.of(
+              "estimate from {}: whether the rails are regulated is not known, so halfway between",
+              from));
     }
     return regulated.get()
         ? new PowerAtSupply(
-            measured, supplyVolts, from + "rails taken as regulated, so the power stays")
+            measured,
+            supplyVolts,
+            Sentence.of("estimate from {}: rails taken as regulated, so the power stays", from))
         : new PowerAtSupply(
             scaled,
             supplyVolts,
-            from + "rails taken as unregulated, so power goes with the square of supply volts");
+            Sentence.of(
+                "estimate from {}: rails taken as unregulated, so power goes with the square of the"
+                    + " supply volts",
+                from));
   }
 
   /** Returns (supplyVolts/V)² with ∂/∂V = −2·supplyVolts²/V³. */

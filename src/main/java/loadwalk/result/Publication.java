@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import loadwalk.bench.Mode;
 import loadwalk.quantity.Quantity;
+import loadwalk.text.Sentence;
 
 /**
  * Chooses the power that a sheet states for each load.
@@ -36,22 +37,39 @@ final class Publication {
         runs.stream().map(StepResult::criterion).min(Comparator.naturalOrder()).orElseThrow();
     List<StepResult> same = runs.stream().filter(r -> r.criterion() == best).toList();
     boolean mixed = same.size() < runs.size();
-    String others = mixed ? "; runs at another criterion are not counted" : "";
     StepResult first = same.get(0);
     if (same.size() == 1) {
-      return power(first, mixed ? "the only run read " + best.text() + others : "");
+      String why =
+          mixed
+              ? Sentence.of(
+                  "the only run read {}; runs at another criterion do not count", best.text())
+              : "";
+      return power(first, why);
     }
     if (best == Criterion.BELOW_LIMIT) {
-      return power(first, "the first of " + same.size() + " runs, all read " + best.text());
+      String why = Sentence.of("the first of {} runs, all read {}", same.size(), best.text());
+      return power(first, why);
     }
     if (allAgree(same)) {
-      return power(first, "the first of " + same.size() + " runs that agree" + others);
+      String why =
+          Sentence.of(
+              mixed
+                  ? "the first of {} runs that agree; runs at another criterion do not count"
+                  : "the first of {} runs that agree",
+              same.size());
+      return power(first, why);
     }
     StepResult lowest =
         same.stream()
             .min(Comparator.comparingDouble(r -> r.totalWatts().orElseThrow().value()))
             .orElseThrow();
-    return power(lowest, "the lowest of " + same.size() + " runs that do not agree" + others);
+    String why =
+        Sentence.of(
+            mixed
+                ? "the lowest of {} runs that disagree; runs at another criterion do not count"
+                : "the lowest of {} runs that disagree",
+            same.size());
+    return power(lowest, why);
   }
 
   private static boolean allAgree(List<StepResult> runs) {

@@ -10,6 +10,7 @@ import loadwalk.numeric.GuardBand;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /** Judges a measured power against its rating (JCGM 106:2012, 8.3.3). */
 final class RatingJudge {
@@ -72,17 +73,20 @@ final class RatingJudge {
     if (rated.isEmpty()) {
       return Optional.of("the rating states no THD");
     }
-    String at = "rated at " + Printer.UTF8.exact(rated.getAsDouble(), Unit.PERCENT) + " THD";
+    String at = Printer.UTF8.exact(rated.getAsDouble(), Unit.PERCENT);
     if (criterion == Criterion.CLIPPING_ONSET) {
       return Optional.of(
-          at
-              + ", read at the onset of clipping: for a hard clipper 1 % THD lies 4.75 % higher"
-              + " in power");
+          Sentence.of(
+              "rated at {} THD, read at the onset of clipping: a hard clipper gives 4.75 % more"
+                  + " power at 1 % THD",
+              at));
     }
     boolean same = Math.abs(rated.getAsDouble() - limit) <= SAME_THD * limit;
     return criterion == Criterion.BELOW_LIMIT || same
         ? Optional.empty()
-        : Optional.of(at + ", measured at " + Printer.UTF8.exact(limit, Unit.PERCENT));
+        : Optional.of(
+            Sentence.of(
+                "rated at {} THD, measured at {}", at, Printer.UTF8.exact(limit, Unit.PERCENT)));
   }
 
   private static Optional<String> supplyNote(Rating rating, double volts) {
@@ -94,9 +98,9 @@ final class RatingJudge {
     return Math.abs(volts - at) <= SAME_VOLTS * at
         ? Optional.empty()
         : Optional.of(
-            "rated at a supply of "
-                + Printer.UTF8.exact(at, Unit.VOLT)
-                + ", measured at "
-                + Printer.UTF8.exact(volts, Unit.VOLT));
+            Sentence.of(
+                "rated at a supply of {}, measured at {}",
+                Printer.UTF8.exact(at, Unit.VOLT),
+                Printer.UTF8.exact(volts, Unit.VOLT)));
   }
 }

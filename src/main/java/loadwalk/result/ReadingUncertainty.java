@@ -9,6 +9,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * Gives a raw reading the uncertainty of the meter that took it.
@@ -68,20 +69,24 @@ final class ReadingUncertainty {
     }
     double step = meter.resolution() > 0 ? meter.resolution() : taken.resolution();
     double gain = Math.abs(taken.value()) * meter.percent() / 100;
-    String label = meter.label() + " " + meter.reads().label();
-    String reading = label + (meter.reads() == id ? "" : " (" + id.label() + ")") + " " + stepId;
+    String label = Sentence.of("{} {}", meter.label(), meter.reads().label());
+    String reading =
+        meter.reads() == id
+            ? Sentence.of("{} {}", label, stepId)
+            : Sentence.of("{} ({}) {}", label, id.label(), stepId);
     List<Part> parts = new ArrayList<>();
-    parts.add(new Part(label + " gain", rectangular(gain)));
-    parts.add(new Part(reading + " digit", rectangular(meter.digits() * step)));
+    parts.add(new Part(Sentence.of("{} gain", label), rectangular(gain)));
+    parts.add(new Part(Sentence.of("{} digit", reading), rectangular(meter.digits() * step)));
     if (taken.resolution() > step) {
-      parts.add(new Part(reading + " as typed", rectangular(taken.resolution() / 2)));
+      parts.add(new Part(Sentence.of("{} as typed", reading), rectangular(taken.resolution() / 2)));
     }
     Quantity quantity = Quantity.exact(taken.value(), id.unit());
     for (Part part : parts) {
       quantity = part.u() > 0 ? quantity.withPart(part.source(), part.u()) : quantity;
     }
     return taken.scatter() > 0
-        ? quantity.withScatter(reading + " scatter", taken.scatter(), taken.scatterDegrees())
+        ? quantity.withScatter(
+            Sentence.of("{} scatter", reading), taken.scatter(), taken.scatterDegrees())
         : quantity;
   }
 
@@ -93,7 +98,8 @@ final class ReadingUncertainty {
     ReadingId id = taken.id();
     Quantity quantity = Quantity.exact(taken.value(), id.unit());
     if (taken.scatter() > 0) {
-      quantity = quantity.withPart("capture " + id.label() + " " + stepId, taken.scatter());
+      quantity =
+          quantity.withPart(Sentence.of("capture {} {}", id.label(), stepId), taken.scatter());
     }
     if (id == ReadingId.THD_PERCENT) {
       return quantity;
@@ -102,12 +108,13 @@ final class ReadingUncertainty {
       remarks.add(
           new Remark(
               "calibration-assumed",
-              "no uncertainty is stated for the calibration of a captured wave: taken as ±1 % of"
+              "the calibration of a captured wave states no uncertainty: taken as ±1 % of"
                   + " reading"));
     }
     double relative = by.calibrationU().orElse(rectangular(ASSUMED_PERCENT / 100));
     return quantity.withPart(
-        "capture calibration, " + by.calibration(), Math.abs(taken.value()) * relative);
+        Sentence.of("capture calibration, {}", by.calibration()),
+        Math.abs(taken.value()) * relative);
   }
 
   /** Returns the standard uncertainty of a rectangular distribution of half-width a. */
@@ -131,9 +138,10 @@ final class ReadingUncertainty {
     remarks.add(
         new Remark(
             "meter-assumed",
-            "no meter is named for "
-                + id.label()
-                + ": taken as ±(1 % of reading + 2 of the last digit typed)"));
+            Sentence.of(
+                "no meter is entered for {}: taken as ±(1 % of reading + 2 of the last digit"
+                    + " typed)",
+                id.label())));
   }
 
   private void sayBand(Meter meter, ReadingId id) {
@@ -149,14 +157,12 @@ final class ReadingUncertainty {
       remarks.add(
           new Remark(
               "meter-band",
-              meter.label()
-                  + " is specified from "
-                  + Printer.UTF8.exact(band.lowHertz(), Unit.HERTZ)
-                  + " to "
-                  + Printer.UTF8.exact(band.highHertz(), Unit.HERTZ)
-                  + ", the tone is "
-                  + Printer.UTF8.exact(toneHertz, Unit.HERTZ)
-                  + ": its uncertainty there is not known"));
+              Sentence.of(
+                  "{} is specified from {} to {} and the tone is {}: its accuracy there is unknown",
+                  meter.label(),
+                  Printer.UTF8.exact(band.lowHertz(), Unit.HERTZ),
+                  Printer.UTF8.exact(band.highHertz(), Unit.HERTZ),
+                  Printer.UTF8.exact(toneHertz, Unit.HERTZ))));
     }
   }
 }

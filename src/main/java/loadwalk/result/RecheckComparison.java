@@ -4,6 +4,7 @@ import java.util.Optional;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * Compares two runs at one load: they agree when |P₁ − P₂| ≤ k·√(u₁² + u₂²), k = 2 or as much more
@@ -17,23 +18,40 @@ final class RecheckComparison {
 
   static RecheckAgreement of(StepResult first, StepResult again) {
     if (!first.isMeasured() || !again.isMeasured()) {
-      return notComparable(first, again, "one of them has no output reading");
+      return notComparable(
+          first,
+          again,
+          Sentence.of(
+              "{} and {} are not compared: one has no output reading",
+              again.stepId(),
+              first.stepId()));
     }
     if (!first.sameLoad(again)) {
-      return notComparable(first, again, "their loads differ");
+      return notComparable(
+          first,
+          again,
+          Sentence.of(
+              "{} and {} are not compared: their loads differ", again.stepId(), first.stepId()));
     }
     if (first.criterion() != again.criterion()) {
       return notComparable(
           first,
           again,
-          "one was read "
-              + first.criterion().text()
-              + ", the other "
-              + again.criterion().text()
-              + "; these are different criteria");
+          Sentence.of(
+              "{} and {} are not compared: one was read {}, the other {}",
+              again.stepId(),
+              first.stepId(),
+              again.criterion().text(),
+              first.criterion().text()));
     }
     if (first.criterion() == Criterion.BELOW_LIMIT) {
-      return notComparable(first, again, "both were read below the limit, at no stated point");
+      return notComparable(
+          first,
+          again,
+          Sentence.of(
+              "{} and {} are not compared: both were read below the limit, at no stated point",
+              again.stepId(),
+              first.stepId()));
     }
     Quantity one = first.totalWatts().orElseThrow();
     Quantity other = again.totalWatts().orElseThrow();
@@ -41,15 +59,14 @@ final class RecheckComparison {
     double limit = other.withoutSourcesOf(one).minus(one.withoutSourcesOf(other)).expanded();
     boolean agrees = Math.abs(difference.value()) <= limit;
     String text =
-        again.stepId()
-            + " and "
-            + first.stepId()
-            + " lie "
-            + Printer.UTF8.value(Math.abs(difference.value()), Unit.WATT, 3)
-            + " apart and "
-            + (agrees ? "agree" : "do not agree")
-            + " within "
-            + Printer.UTF8.value(limit, Unit.WATT, 3);
+        Sentence.of(
+            agrees
+                ? "{} and {} agree: {} apart, up to {} is within the uncertainty"
+                : "{} and {} disagree: {} apart, up to {} is within the uncertainty",
+            again.stepId(),
+            first.stepId(),
+            Printer.UTF8.value(Math.abs(difference.value()), Unit.WATT, 3),
+            Printer.UTF8.value(limit, Unit.WATT, 3));
     return new RecheckAgreement(
         first.stepId(),
         again.stepId(),
@@ -59,13 +76,13 @@ final class RecheckComparison {
         text);
   }
 
-  private static RecheckAgreement notComparable(StepResult first, StepResult again, String why) {
+  private static RecheckAgreement notComparable(StepResult first, StepResult again, String text) {
     return new RecheckAgreement(
         first.stepId(),
         again.stepId(),
         Optional.empty(),
         0,
         RecheckAgreement.Outcome.NOT_COMPARABLE,
-        again.stepId() + " and " + first.stepId() + " are not compared: " + why);
+        text);
   }
 }

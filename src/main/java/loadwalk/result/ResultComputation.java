@@ -13,6 +13,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Wire;
 import loadwalk.quantity.Quantity;
+import loadwalk.text.Sentence;
 
 /** Turns the raw readings of a walk into its results; the same readings give the same results. */
 public final class ResultComputation {
@@ -81,8 +82,9 @@ public final class ResultComputation {
       remarks.add(
           new Remark(
               "fit-one-criterion",
-              "the output fit takes only the steps read "
-                  + most.orElseThrow().get(0).criterion().text()));
+              Sentence.of(
+                  "the output fit uses only the steps read {}",
+                  most.orElseThrow().get(0).criterion().text())));
     }
     return most.flatMap(OutputFits::of);
   }

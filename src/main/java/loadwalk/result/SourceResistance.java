@@ -9,6 +9,7 @@ import loadwalk.bench.Target;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /**
  * The resistance of the output from its volts with and without the load: Rₛ = R·(V₀/V − 1), damping
@@ -63,14 +64,14 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
       remarks.add(
           new Remark(
               "source-resistance-other-step",
-              "source resistance takes the loaded volts from "
-                  + loaded.stepId()
-                  + " and the unloaded ones from "
-                  + open.stepId()
-                  + ": it holds only if the generator was left untouched between them"));
+              Sentence.of(
+                  "source resistance uses the loaded volts of {} and the unloaded volts of {}:"
+                      + " right only if nobody touched the generator in between",
+                  loaded.stepId(),
+                  open.stepId())));
     }
     Quantity unloaded =
-        new ReadingUncertainty(bench, toneHertz, open.stepId() + " open", remarks)
+        new ReadingUncertainty(bench, toneHertz, Sentence.of("{} open", open.stepId()), remarks)
             .of(open.readings().get(ReadingId.OPEN_VOLTS));
     ReadingUncertainty readings =
         new ReadingUncertainty(bench, toneHertz, loaded.stepId(), remarks);
@@ -90,9 +91,10 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
         new Remark(
             "damping-factor-not-resolved",
             most > 0
-                ? "the volts with and without load differ by no more than the meter can tell:"
-                    + " the damping factor is at least "
-                    + Printer.UTF8.value(loaded.ohms() / most, Unit.ONE, 2)
+                ? Sentence.of(
+                    "the meter cannot tell the volts with and without load apart: the damping"
+                        + " factor is at least {}",
+                    Printer.UTF8.value(loaded.ohms() / most, Unit.ONE, 2))
                 : "the volts with and without load are equal: no damping factor can be given"));
     return new SourceResistance(Optional.of(source), Optional.empty());
   }

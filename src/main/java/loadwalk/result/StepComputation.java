@@ -110,12 +110,14 @@ final class StepComputation {
       return one.plus(other.get());
     }
     if (amplifier.channels().orElse(2) == 1) {
-      remarks.add(new Remark("one-channel", "the amplifier has one channel: total is its power"));
+      remarks.add(
+          new Remark("one-channel", "the amplifier has one channel: the total is its power"));
       return one;
     }
     remarks.add(
         new Remark(
-            "total-is-twice-one", "one channel measured, both loaded: total is twice one channel"));
+            "total-is-twice-one",
+            "one channel measured, both loaded: the total is twice that channel"));
     return one.scaledBy(Mode.STEREO.loads());
   }
 
@@ -132,7 +134,7 @@ final class StepComputation {
       remarks.add(
           new Remark(
               "output-above-input",
-              "the output exceeds the input by more than the uncertainty: a reading is wrong"));
+              "more comes out than goes in, beyond the uncertainty: a reading is wrong"));
     }
   }
 

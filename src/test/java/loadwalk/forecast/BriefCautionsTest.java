@@ -23,11 +23,11 @@ class BriefCautionsTest {
     bench.reads(ReadingId.OUTPUT_VOLTS, 40, 52, 60);
     Caution bridged = told("shock-volts", BRIDGED_4);
     assertEquals(
-        "Output about 52 V, at worst 60 V AC, above 50 V a shock hazard; both bridged terminals are"
-            + " live.",
+        "The output is about 52 V, at worst 60 V AC, a shock hazard above 50 V. Both bridged"
+            + " terminals are live: hands off.",
         bridged.text());
     assertEquals(1.2, bridged.severity(), 1e-12);
-    assertTrue(told("shock-volts", STEREO_4).text().endsWith("hands off."));
+    assertTrue(told("shock-volts", STEREO_4).text().endsWith("above 50 V: hands off."));
   }
 
   @Test
@@ -45,8 +45,8 @@ class BriefCautionsTest {
     bench.meters = List.of(meter(new Meter.Band(50, 1000)));
     Caution low = told("meter-band", STEREO_4);
     assertEquals(
-        "The meter \"bench meter\" is specified from 50 to 1000 Hz, the tone is 40 Hz: its reading"
-            + " has no stated accuracy.",
+        "The meter \"bench meter\" is specified from 50 to 1000 Hz; the tone is 40 Hz. Its"
+            + " accuracy there is unknown: use another meter or tone.",
         low.text());
     assertEquals(1.25, low.severity(), 1e-12);
     bench.tone = 2000;

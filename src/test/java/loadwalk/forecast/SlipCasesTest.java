@@ -154,7 +154,7 @@ class SlipCasesTest {
         assertTrue(doubt.lookAt().endsWith("."), doubt.lookAt());
         assertEquals(1, doubt.lookAt().chars().filter(c -> c == '.').count(), doubt.lookAt());
         assertFalse(doubt.text().contains("NaN"), doubt.text());
-        assertTrue(doubt.text().contains("decided by"), doubt.text());
+        assertTrue(doubt.text().contains("Judged by"), doubt.text());
       }
     }
   }

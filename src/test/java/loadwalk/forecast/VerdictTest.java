@@ -21,7 +21,7 @@ class VerdictTest {
   @Test
   void slips_haveACodeForFiles_andWords() {
     assertEquals("peak-for-rms", Slip.PEAK_FOR_RMS.code());
-    assertEquals("peak volts for rms", Slip.PEAK_FOR_RMS.words());
+    assertEquals("peak volts instead of rms", Slip.PEAK_FOR_RMS.words());
     long codes = List.of(Slip.values()).stream().map(Slip::code).distinct().count();
     assertEquals(Slip.values().length, codes);
   }

@@ -66,8 +66,8 @@ class LogInterpolationTest {
   @Test
   void extrapolation_isRefusedWithASentence() {
     assertEquals(
-        "The highest reading, 24.00 V, has 0.8000 % THD, below 1.000 %: one reading above it is"
-            + " needed.",
+        "The highest reading, 24.00 V, has 0.8000 % THD, below 1.000 %: take one reading above"
+            + " it.",
         refused(1, point(23, 0.5), point(24, 0.8)));
     assertTrue(refused(1, point(23, 2), point(24, 3)).contains("one reading below it"));
     assertTrue(refused(1, point(23, 2)).startsWith("Two readings"));

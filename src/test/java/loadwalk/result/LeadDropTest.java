@@ -41,7 +41,7 @@ class LeadDropTest {
     Remark excess =
         remarks.stream().filter(r -> r.code().equals("lead-drop-excess")).findFirst().orElseThrow();
     assertTrue(excess.text().contains("1.2 V"), excess.text());
-    assertTrue(excess.text().matches(".*: (4[89]|5[0-2]) W go into a joint.*"), excess.text());
+    assertTrue(excess.text().matches(".*the other (4[89]|5[0-2]) W in a joint.*"), excess.text());
   }
 
   @Test

@@ -16,7 +16,7 @@ class DoubtScenarioTest {
   private BenchSide doubted() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("text:4", "Enter", "text:1.55 V", "Enter");
-    return bench.sees("DOUBT, output volts", "decimal point?", "Enter it again, or F7");
+    return bench.sees("DOUBT, output volts", "a slipped decimal point?", "Enter it again, or F7");
   }
 
   @Test
@@ -24,7 +24,7 @@ class DoubtScenarioTest {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("F3", "text:another load first", "Enter").sees("stereo-2 brief");
     bench.press("Down", "text:1", "Enter").sees("1 Ω DOUBT", "HALT");
-    bench.sees("DOUBT, load ohms: load wired at half its value? Tab amends; F7 stands by it.");
+    bench.sees("DOUBT, load ohms: a load wired at half its value? Tab amends; F7 stands by it.");
     bench.press("Tab").sees("half its value? Amend it; F7 stands by it.");
     bench.press("F7").sees("Why stand by this reading?");
     bench.press("text:the meter was checked", "Enter").sees("HALT: F7 lifts it");
@@ -55,7 +55,7 @@ class DoubtScenarioTest {
     BenchSide bench = doubted();
     bench.press("F9").sees("stereo-2 brief: HEED", "is not answered yet");
     bench.press("text:2", "Enter").sees("Held: answer the doubt on stereo-4");
-    bench.press("F4").sees("DOUBT: decimal point").press("Enter").sees("New value");
+    bench.press("F4").sees("DOUBT: a slipped decimal point").press("Enter").sees("New value");
     bench.press("text:no number", "Enter").sees("«no number» is not a number");
     bench.press("F10", "Enter", "text:15,5", "Enter").seesNot("DOUBT").press("F10");
     bench.seesNot("is not answered yet").press("text:2", "Enter").sees("stereo-2 running");

@@ -17,10 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Holds that what people read stands in the source as whole sentences. */
 class ProseTest {
   /** Packages whose sentences are still glued together; a package leaves once and for all. */
-  private static final Set<String> STILL_GLUED =
-      Set.of(
-          "loadwalk.forecast",
-          "loadwalk.result");
+  private static final Set<String> STILL_GLUED = Set.of();
 
   private static ProseScan main;
 

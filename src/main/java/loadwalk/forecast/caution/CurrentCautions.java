@@ -17,6 +17,7 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Verdict;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /** Weighs the supply current of a step against supplies, fuses and leads. */
 final class CurrentCautions {
@@ -62,8 +63,12 @@ final class CurrentCautions {
     Optional<Band> amps = step.amps();
     if (usable.isEmpty()) {
       String text =
-          amps.map(a -> "The step draws " + StepQuestion.words(a, "A") + ", and no").orElse("No")
-              + " supply is entered to hold that against.";
+          amps.map(
+                  a ->
+                      Sentence.of(
+                          "The step draws {}. No supply is entered: check its rating yourself.",
+                          StepQuestion.words(a, "A")))
+              .orElse("No supply is entered: check its rating yourself.");
       return step.driven()
           ? Optional.of(unknown("supply-amps", Verdict.HEED, text))
           : Optional.empty();
@@ -75,11 +80,14 @@ final class CurrentCautions {
                 new Caution(
                     stress.code(),
                     stress.share() > 1 ? Verdict.HALT : Verdict.HEED,
-                    "The step draws "
-                        + StepQuestion.words(stress.demand(), "A")
-                        + ", of "
-                        + Figures.three(stress.limit())
-                        + " A that may be counted on from the supplies.",
+                    Sentence.of(
+                        stress.share() > 1
+                            ? "The step draws {}. Only {} A can be counted on from the supplies:"
+                                + " use a bigger supply or a lighter load."
+                            : "The step draws {}. {} A can be counted on from the supplies: raise"
+                                + " the output slowly and watch the supply.",
+                        StepQuestion.words(stress.demand(), "A"),
+                        Figures.three(stress.limit())),
                     stress.share()));
   }
 
@@ -112,7 +120,7 @@ final class CurrentCautions {
   }
 
   private Stress leadStress(Lead lead, Band amps) {
-    String what = "lead \"" + lead.label() + "\"";
+    String what = Sentence.of("lead \"{}\"", lead.label());
     return new Stress("lead-amps", what, amps, wire.ampacity(lead), Unit.AMPERE);
   }
 
@@ -128,29 +136,30 @@ final class CurrentCautions {
         step.amps().flatMap(a -> leadVolts(step.bench(), a)).map(Band::middle).orElse(0.0);
     if (highest > TOO_HIGH * asked) {
       String text =
-          "A supply is set to " + volts(highest) + ", the sequence asks " + volts(asked) + ".";
+          Sentence.of(
+              "A supply is set to {}; the sequence asks for {}. Turn it down first.",
+              volts(highest),
+              volts(asked));
       return caution("supply-volts", Verdict.HALT, text, highest / asked);
     }
     if (highest - lowest > SPREAD * highest) {
       String text =
-          "Paralleled supplies are set to "
-              + volts(lowest)
-              + " and "
-              + volts(highest)
-              + ": the higher carries the load alone until it limits.";
+          Sentence.of(
+              "Paralleled supplies are set to {} and {}: the higher one carries the load alone"
+                  + " until it limits. Set them alike.",
+              volts(lowest),
+              volts(highest));
       return caution("supply-volts", Verdict.HEED, text, highest / lowest);
     }
     if (highest - drop < TOO_LOW * asked) {
       String text =
-          "With "
-              + volts(highest)
-              + " set and "
-              + volts(drop)
-              + " lost in the leads the terminals get about "
-              + volts(highest - drop)
-              + " of "
-              + volts(asked)
-              + " asked.";
+          Sentence.of(
+              "The supply is set to {} and the leads lose {}: the terminals get about {}, not {}."
+                  + " Correct the setting or use heavier leads.",
+              volts(highest),
+              volts(drop),
+              volts(highest - drop),
+              volts(asked));
       return caution("supply-volts", Verdict.HEED, text, asked / Math.max(1e-3, highest - drop));
     }
     return Optional.empty();
@@ -164,29 +173,29 @@ final class CurrentCautions {
           unknown(
               BENCH_FUSE,
               Verdict.HEED,
-              "No fuse is entered, neither the amplifier's nor one at the source: nothing known"
-                  + " stops a short."));
+              "No fuse is entered, neither the amplifier's nor one at the source. Nothing known"
+                  + " stops a short: fit a fuse at the source."));
       return;
     }
     if (own.isPresent()) {
       double single = step.amplifier().fuses().get(0);
-      String name = "The amplifier's fuses, " + Figures.three(own.getAsDouble()) + " A together";
-      fuse(step, AMPLIFIER_FUSE, name, single).ifPresent(found::add);
+      fuse(step, AMPLIFIER_FUSE, single).ifPresent(found::add);
     } else if (step.heavy()) {
-      String text = "The amplifier's own fuses are not entered; they may be the first to open.";
+      String text =
+          "The amplifier's own fuses are not entered and may blow first: look up their rating.";
       found.add(unknown(AMPLIFIER_FUSE, Verdict.HEED, text));
     }
     if (source.isPresent()) {
       double rating = source.getAsDouble();
-      String name = "The bench fuse of " + Figures.three(rating) + " A";
-      fuse(step, BENCH_FUSE, name, rating).ifPresent(found::add);
+      fuse(step, BENCH_FUSE, rating).ifPresent(found::add);
     } else if (step.heavy()) {
-      String text = "No fuse at the source is entered: a short in the leads would find none.";
+      String text =
+          "No fuse at the source is entered: nothing stops a short in the leads. Fit one.";
       found.add(unknown(BENCH_FUSE, Verdict.HEED, text));
     }
   }
 
-  private Optional<Caution> fuse(StepQuestion step, String code, String name, double singleRating) {
+  private Optional<Caution> fuse(StepQuestion step, String code, double singleRating) {
     double near = tables.limit("fuse-continuous-percent") / 100;
     FuseCurve curve = tables.fuseFor(singleRating);
     return fuseStress(step, code)
@@ -194,32 +203,61 @@ final class CurrentCautions {
         .flatMap(
             stress -> {
               FuseCurve.Opening worst = curve.opening(Math.max(0, stress.share()));
-              String opens =
-                  worst.span() == FuseCurve.Span.BELOW_TABLE
-                      ? "meant for "
-                          + Figures.three(near * stress.limit())
-                          + " A in continuous use, it need not open"
-                      : "at worst it opens " + timeWords(worst);
-              String asked = StepQuestion.words(stress.demand(), "A");
-              String text = name + ": " + asked + "; " + opens + ".";
               boolean opensEarly =
                   worst.minSeconds() < tables.limit("fuse-reading-seconds")
                       || step.target().kind() == Target.Kind.WARM_UP;
               Verdict gravity = stress.share() > 1 && opensEarly ? Verdict.HALT : Verdict.HEED;
+              String text =
+                  worst.span() == FuseCurve.Span.BELOW_TABLE
+                      ? holds(stress, near * stress.limit())
+                      : blows(stress, worst, gravity);
               return caution(code, gravity, text, stress.share());
             });
   }
 
-  private static String timeWords(FuseCurve.Opening opening) {
-    return opening.maxSeconds().isEmpty() || opening.span() == FuseCurve.Span.ABOVE_TABLE
-        ? opening.text()
-        : "in " + opening.text();
+  /** Tells of a fuse that carries the current without blowing. */
+  private static String holds(Stress fuse, double continuousAmps) {
+    return Sentence.of(
+        fuse.code().equals(AMPLIFIER_FUSE)
+            ? "The amplifier's fuses ({} A together) carry {}. They are good for {} A continuous"
+                + " and may not blow in time to protect anything."
+            : "The bench fuse of {} A carries {}. It is good for {} A continuous and may not blow"
+                + " in time to protect anything.",
+        Figures.three(fuse.limit()),
+        StepQuestion.words(fuse.demand(), "A"),
+        Figures.three(continuousAmps));
+  }
+
+  /** Tells of a fuse that blows at this current, sooner or later. */
+  private static String blows(Stress fuse, FuseCurve.Opening worst, Verdict gravity) {
+    boolean own = fuse.code().equals(AMPLIFIER_FUSE);
+    String limit = Figures.three(fuse.limit());
+    String asked = StepQuestion.words(fuse.demand(), "A");
+    return gravity == Verdict.HALT
+        ? Sentence.of(
+            own
+                ? "The amplifier's fuses ({} A together) carry {}. Time to blow at worst: {}. Use a"
+                    + " lighter load or less output."
+                : "The bench fuse of {} A carries {}. Time to blow at worst: {}. Use a lighter load"
+                    + " or less output.",
+            limit,
+            asked,
+            worst.text())
+        : Sentence.of(
+            own
+                ? "The amplifier's fuses ({} A together) carry {}. Time to blow at worst: {}. Keep"
+                    + " the reading short."
+                : "The bench fuse of {} A carries {}. Time to blow at worst: {}. Keep the reading"
+                    + " short.",
+            limit,
+            asked,
+            worst.text());
   }
 
   private void leads(StepQuestion step, List<Caution> found) {
     if (step.bench().leads().isEmpty()) {
       if (step.driven()) {
-        String text = "No supply leads are entered: their drop and heat are not checked.";
+        String text = "No supply leads are entered: their voltage drop and heat are not checked.";
         found.add(unknown("lead-drop", step.unknownGravity(), text));
       }
       return;
@@ -248,13 +286,12 @@ final class CurrentCautions {
             lead -> {
               double bears = wire.ampacity(lead);
               String text =
-                  "The bench fuse of "
-                      + Figures.three(fuse)
-                      + " A does not protect the run \""
-                      + lead.label()
-                      + "\", which may carry "
-                      + Figures.three(bears)
-                      + " A: in a short the lead burns first.";
+                  Sentence.of(
+                      "The bench fuse of {} A does not protect the run \"{}\", good for {} A: in a"
+                          + " short the lead burns first. Fit a smaller fuse or a heavier lead.",
+                      Figures.three(fuse),
+                      lead.label(),
+                      Figures.three(bears));
               return caution(BENCH_FUSE, Verdict.HEED, text, fuse / (most * bears));
             });
   }
@@ -268,13 +305,11 @@ final class CurrentCautions {
       return Optional.empty();
     }
     String text =
-        "The leads lose "
-            + StepQuestion.words(drop, "V")
-            + " of "
-            + volts(asked)
-            + ", and turn up to "
-            + Figures.three(amps.high() * worst)
-            + " W into heat.";
+        Sentence.of(
+            "Of {}, the leads lose {}; up to {} W turn into heat. Use shorter or heavier leads.",
+            volts(asked),
+            StepQuestion.words(drop, "V"),
+            Figures.three(amps.high() * worst));
     return caution("lead-drop", Verdict.HEED, text, worst / limit);
   }
 
@@ -283,18 +318,14 @@ final class CurrentCautions {
     if (!(stress.share() > StepCautions.NEAR)) {
       return Optional.empty();
     }
-    String size = lead.parallel() == 1 ? "" : lead.parallel() + " × ";
+    String gauge = lead.gauge().text();
     String text =
-        "The run \""
-            + lead.label()
-            + "\" ("
-            + size
-            + lead.gauge().text()
-            + ") may carry "
-            + Figures.three(stress.limit())
-            + " A in continuous use and sees "
-            + StepQuestion.words(amps, "A")
-            + ".";
+        Sentence.of(
+            "The run \"{}\" ({}) is good for {} A continuous and carries {}. Use a heavier lead.",
+            lead.label(),
+            lead.parallel() == 1 ? gauge : Sentence.of("{} × {}", lead.parallel(), gauge),
+            Figures.three(stress.limit()),
+            StepQuestion.words(amps, "A"));
     Verdict gravity = amps.middle() > stress.limit() ? Verdict.HALT : Verdict.HEED;
     return caution(stress.code(), gravity, text, stress.share());
   }

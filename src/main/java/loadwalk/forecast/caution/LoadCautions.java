@@ -2,7 +2,6 @@ package loadwalk.forecast.caution;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
@@ -19,6 +18,7 @@ import loadwalk.forecast.Caution;
 import loadwalk.forecast.LoadBank;
 import loadwalk.forecast.Verdict;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /** Weighs a step's load against the amplifier's least load and the resistors it is made of. */
 final class LoadCautions {
@@ -52,34 +52,62 @@ final class LoadCautions {
     Mode mode = step.target().mode();
     double ohms = step.target().ohms();
     OptionalDouble least = step.amplifier().minimumOhms(mode);
-    String sees =
-        "each channel sees "
-            + Figures.three(mode.channelOhms(ohms))
-            + " Ω of the "
-            + Figures.three(ohms)
-            + " Ω "
-            + (mode == Mode.BRIDGED ? "bridged" : "load");
     if (least.isPresent() && !(ohms >= ROUNDING * least.getAsDouble())) {
-      String text =
-          "Below the amplifier's least "
-              + mode.word()
-              + " load of "
-              + Figures.three(least.getAsDouble())
-              + " Ω: "
-              + sees
-              + ".";
+      String text = tooHeavy(mode, ohms, Figures.three(least.getAsDouble()));
       return caution("minimum-load", Verdict.HALT, text, least.getAsDouble() / ohms);
     }
     if (!step.heavy()) {
       return Optional.empty();
     }
-    String allows =
-        least.isPresent()
-            ? "the amplifier allows " + Figures.three(least.getAsDouble()) + " Ω " + mode.word()
-            : "the amplifier's least load is not known";
     double severity = least.isPresent() ? least.getAsDouble() / ohms : Double.POSITIVE_INFINITY;
-    return caution(
-        "minimum-load", Verdict.HEED, "A heavy load: " + sees + "; " + allows + ".", severity);
+    return caution("minimum-load", Verdict.HEED, heavy(mode, ohms, least), severity);
+  }
+
+  private static String tooHeavy(Mode mode, double ohms, String least) {
+    return mode == Mode.BRIDGED
+        ? Sentence.of(
+            "{} Ω is below the amplifier's least bridged load of {} Ω: each channel drives {} Ω."
+                + " Connect {} Ω or more.",
+            Figures.three(ohms),
+            least,
+            Figures.three(mode.channelOhms(ohms)),
+            least)
+        : Sentence.of(
+            "{} Ω is below the amplifier's least {} load of {} Ω. Connect {} Ω or more.",
+            Figures.three(ohms),
+            mode.word(),
+            least,
+            least);
+  }
+
+  private static String heavy(Mode mode, double ohms, OptionalDouble least) {
+    String load = Figures.three(ohms);
+    String channel = Figures.three(mode.channelOhms(ohms));
+    if (least.isEmpty()) {
+      return mode == Mode.BRIDGED
+          ? Sentence.of(
+              "A heavy load: {} Ω bridged, so each channel drives {} Ω. The amplifier's least load"
+                  + " is not known: look it up.",
+              load,
+              channel)
+          : Sentence.of(
+              "A heavy load: each channel drives {} Ω. The amplifier's least load is not known:"
+                  + " look it up.",
+              channel);
+    }
+    String allowed = Figures.three(least.getAsDouble());
+    return mode == Mode.BRIDGED
+        ? Sentence.of(
+            "A heavy load: {} Ω bridged, so each channel drives {} Ω. The amplifier allows {} Ω"
+                + " bridged.",
+            load,
+            channel,
+            allowed)
+        : Sentence.of(
+            "A heavy load: each channel drives {} Ω. The amplifier allows {} Ω {}.",
+            channel,
+            allowed,
+            mode.word());
   }
 
   private Optional<Caution> resistors(StepQuestion step) {
@@ -95,11 +123,14 @@ final class LoadCautions {
     double ohms = step.target().ohms();
     Optional<Stress> worst = stress(step);
     if (worst.isEmpty()) {
-      String made = Figures.three(ohms) + (mode == Mode.STEREO ? " Ω twice" : " Ω");
       String text =
-          "No wiring of the resistors entered makes "
-              + made
-              + " within their ratings; what is connected is not checked.";
+          Sentence.of(
+              mode == Mode.STEREO
+                  ? "No wiring of the resistors entered makes two loads of {} Ω within their"
+                      + " ratings. What you connect is not checked."
+                  : "No wiring of the resistors entered makes {} Ω within their ratings. What you"
+                      + " connect is not checked.",
+              Figures.three(ohms));
       return caution("load-watts", step.unknownGravity(), text, Double.POSITIVE_INFINITY);
     }
     return hot(step, worst.get());
@@ -121,7 +152,7 @@ final class LoadCautions {
                               perWatt * watts.low(),
                               perWatt * watts.middle(),
                               perWatt * watts.high());
-                      String what = "load resistor \"" + worst.label() + "\"";
+                      String what = Sentence.of("load resistor \"{}\"", worst.label());
                       return new Stress("load-watts", what, part, worst.ratedWatts(), Unit.WATT);
                     }));
   }
@@ -133,24 +164,38 @@ final class LoadCautions {
     Band watts = stress.demand();
     boolean warmUp = step.target().kind() == Target.Kind.WARM_UP;
     double most = warmUp ? 1 : derating.largestMultiple();
-    double burst = derating.burstSeconds(watts.high(), stress.limit());
-    String ends =
-        burst > 0
-            ? "at worst a burst of " + Figures.three(burst) + " s from cold (an estimate)"
-            : "at worst beyond any burst known for such resistors";
-    String name =
-        stress.what().substring(0, 1).toUpperCase(Locale.ROOT) + stress.what().substring(1);
-    String text =
-        name
-            + " rated "
-            + Figures.three(stress.limit())
-            + " W takes "
-            + StepQuestion.words(watts, "W")
-            + "; "
-            + (warmUp ? "a warm-up is no burst" : ends)
-            + ".";
     boolean over = watts.middle() > most * stress.limit();
+    String text = warmUp ? warms(stress) : bursts(stress);
     return caution(stress.code(), over ? Verdict.HALT : Verdict.HEED, text, stress.share());
+  }
+
+  private static String warms(Stress resistor) {
+    return Sentence.of(
+        "The {}, rated {} W, takes {} all through the warm-up. Use bigger resistors or less"
+            + " output.",
+        resistor.what(),
+        Figures.three(resistor.limit()),
+        StepQuestion.words(resistor.demand(), "W"));
+  }
+
+  private String bursts(Stress resistor) {
+    double seconds = derating.burstSeconds(resistor.demand().high(), resistor.limit());
+    String rated = Figures.three(resistor.limit());
+    String takes = StepQuestion.words(resistor.demand(), "W");
+    return seconds > 0
+        ? Sentence.of(
+            "The {}, rated {} W, takes {}. At worst that is a burst of {} s from cold (an"
+                + " estimate): read quickly, then let it cool.",
+            resistor.what(),
+            rated,
+            takes,
+            Figures.three(seconds))
+        : Sentence.of(
+            "The {}, rated {} W, takes {}. At worst that is beyond any burst known for such"
+                + " resistors: use bigger ones.",
+            resistor.what(),
+            rated,
+            takes);
   }
 
   Optional<Caution> mismatch(Bench bench, Target target, double coldOhms) {
@@ -173,15 +218,16 @@ final class LoadCautions {
       return Optional.empty();
     }
     String text =
-        "The load measured cold is "
-            + Figures.three(coldOhms)
-            + " Ω, the step asks "
-            + Figures.three(wanted)
-            + " Ω: off by "
-            + Figures.three(100 * (coldOhms - wanted) / wanted)
-            + " % where "
-            + Figures.three(100 * allowed / wanted)
-            + " % is allowed.";
+        Sentence.of(
+            coldOhms < wanted
+                ? "The load measures {} Ω cold; the step asks for {} Ω. It is {} % low, {} % is"
+                    + " allowed: check the wiring."
+                : "The load measures {} Ω cold; the step asks for {} Ω. It is {} % high, {} % is"
+                    + " allowed: check the wiring.",
+            Figures.three(coldOhms),
+            Figures.three(wanted),
+            Figures.three(100 * off / wanted),
+            Figures.three(100 * allowed / wanted));
     double severity = off / allowed;
     return caution(
         "load-mismatch",

@@ -19,6 +19,7 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.LoadBank;
 import loadwalk.forecast.Verdict;
+import loadwalk.text.Sentence;
 
 /**
  * Computes what a step asks of the bench that deserves a warning, for the plan and for the briefs
@@ -113,8 +114,8 @@ public final class StepCautions {
           new Caution(
               "unknown-forecast",
               Verdict.HEED,
-              "Nothing tells how much current the step draws; raise the output slowly and watch"
-                  + " the supply.",
+              "The current of this step cannot be forecast. Raise the output slowly and watch the"
+                  + " supply.",
               Double.POSITIVE_INFINITY));
     }
     ownColdLoad(evidence, target).ifPresent(found::add);
@@ -193,16 +194,14 @@ public final class StepCautions {
     if (volts == null || !(volts.high() > limit)) {
       return Optional.empty();
     }
-    String live =
-        step.target().mode() == Mode.BRIDGED ? "both bridged terminals are live" : "hands off";
     String text =
-        "Output "
-            + StepQuestion.words(volts, "V")
-            + " AC, above "
-            + Figures.three(limit)
-            + " V a shock hazard; "
-            + live
-            + ".";
+        Sentence.of(
+            step.target().mode() == Mode.BRIDGED
+                ? "The output is {} AC, a shock hazard above {} V. Both bridged terminals are live:"
+                    + " hands off."
+                : "The output is {} AC, a shock hazard above {} V: hands off.",
+            StepQuestion.words(volts, "V"),
+            Figures.three(limit));
     return Optional.of(new Caution("shock-volts", Verdict.HEED, text, volts.high() / limit));
   }
 
@@ -216,15 +215,13 @@ public final class StepCautions {
     return band.map(
         b -> {
           String text =
-              "The meter \""
-                  + meter.get().label()
-                  + "\" is specified from "
-                  + Figures.three(b.lowHertz())
-                  + " to "
-                  + Figures.three(b.highHertz())
-                  + " Hz, the tone is "
-                  + Figures.three(tone)
-                  + " Hz: its reading has no stated accuracy.";
+              Sentence.of(
+                  "The meter \"{}\" is specified from {} to {} Hz; the tone is {} Hz. Its accuracy"
+                      + " there is unknown: use another meter or tone.",
+                  meter.get().label(),
+                  Figures.three(b.lowHertz()),
+                  Figures.three(b.highHertz()),
+                  Figures.three(tone));
           double off = tone > b.highHertz() ? tone / b.highHertz() : b.lowHertz() / tone;
           double severity = Double.isNaN(off) ? Double.POSITIVE_INFINITY : off;
           return new Caution("meter-band", Verdict.HEED, text, severity);
@@ -240,13 +237,15 @@ public final class StepCautions {
     }
     Verdict gravity = sink.middle() > most ? Verdict.HALT : Verdict.HEED;
     String text =
-        "Heatsink "
-            + StepQuestion.words(sink, "°C")
-            + "; touch burns from about "
-            + Figures.three(touch)
-            + " °C and amplifiers commonly cut out near "
-            + Figures.three(most)
-            + " °C.";
+        Sentence.of(
+            gravity == Verdict.HALT
+                ? "The heatsink reaches {}. Touch burns from about {} °C; amplifiers commonly cut"
+                    + " out near {} °C. Let it cool first."
+                : "The heatsink reaches {}. Touch burns from about {} °C; amplifiers commonly cut"
+                    + " out near {} °C. Hands off.",
+            StepQuestion.words(sink, "°C"),
+            Figures.three(touch),
+            Figures.three(most));
     return Optional.of(new Caution("heatsink", gravity, text, sink.high() / most));
   }
 }

@@ -12,6 +12,7 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
+import loadwalk.text.Sentence;
 
 /** Holds what the cautions of one step are computed from. */
 record StepQuestion(
@@ -76,13 +77,11 @@ record StepQuestion(
 
   /** Returns a band in words: "about 95 A, at worst 120 A". */
   static String words(Band band, String unit) {
-    return "about "
-        + Figures.three(band.middle())
-        + " "
-        + unit
-        + ", at worst "
-        + Figures.three(band.high())
-        + " "
-        + unit;
+    return Sentence.of(
+        "about {} {}, at worst {} {}",
+        Figures.three(band.middle()),
+        unit,
+        Figures.three(band.high()),
+        unit);
   }
 }

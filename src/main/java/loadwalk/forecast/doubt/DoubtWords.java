@@ -2,37 +2,68 @@ package loadwalk.forecast.doubt;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Slip;
 import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
-/** Words doubts: what is off and by how much, how it was decided, what to look at. */
+/** Words doubts: what is off and by how much, the likeliest slip, what to check. */
 final class DoubtWords {
   /** The digits of an expected value in a sentence: as many as a reading has. */
   private static final int DIGITS = 3;
 
   /**
-   * The ratio below which a sentence says "less than a thousandth", which reads better than zeros.
+   * The ratio to the middle below which a sentence says "less than a thousandth of", which reads
+   * better than zeros.
    */
   private static final double LEAST_RATIO = 1e-3;
 
+  private static final String NO_SLIP = "No named slip fits.";
+  private static final String MORE_OUT = "More comes out than goes in.";
+
+  /** The ratio to the middle below which an entry is told as a part of it, not in percent. */
+  private static final double SMALL = 0.2;
+
+  /** The ratio to the middle above which an entry is told in times, not in percent. */
+  private static final double LARGE = 2;
+
+  private static final int FEWEST_PARTS = 5;
+
+  /** The parts in words, a fifth first. */
+  private static final List<String> PARTS =
+      List.of(
+          "one fifth of",
+          "one sixth of",
+          "one seventh of",
+          "one eighth of",
+          "one ninth of",
+          "one tenth of",
+          "one eleventh of",
+          "one twelfth of",
+          "one thirteenth of",
+          "one fourteenth of",
+          "one fifteenth of");
+
   private DoubtWords() {}
 
-  /** What a doubt was decided by. */
+  /** What a doubt was judged by. */
   enum Witness {
-    FORECAST("the forecast"),
-    SUPPLY_AMPS("the forecast and the supply amps together"),
-    OTHER_ENTRY("the other entry of this step");
+    FORECAST("Judged by the forecast."),
+    SUPPLY_AMPS("Judged by the forecast and the supply amps together."),
+    OTHER_ENTRY("Judged by the other entry of this step.");
 
-    private final String words;
+    private final String sentence;
 
-    Witness(String words) {
-      this.words = words;
+    Witness(String sentence) {
+      this.sentence = sentence;
     }
   }
 
@@ -47,7 +78,7 @@ final class DoubtWords {
     return new Doubt(
         id,
         finding.slip(),
-        text(id, entered, band, reason(id, finding), witness),
+        together(size(id, entered, band), likeliest(id, finding), witness.sentence),
         lookAt(id, finding.slip(), target));
   }
 
@@ -63,98 +94,143 @@ final class DoubtWords {
       return earlier(id, entered, band, found.earlier().get(), witness);
     }
     Hypotheses.Finding finding = found.finding();
-    String impossible =
-        found.aboveInput() && finding.slip() != Slip.OUTPUT_ABOVE_INPUT
-            ? "more comes out than goes in, and "
-            : "";
-    boolean unexplained = found.follows() && finding.slip() == Slip.UNNAMED;
-    String reason = impossible + reason(id, finding) + (unexplained ? ", here or earlier" : "");
+    boolean unnamed = finding.slip() == Slip.UNNAMED;
+    boolean impossible = found.aboveInput() && finding.slip() != Slip.OUTPUT_ABOVE_INPUT;
+    String text =
+        together(
+            size(id, entered, band),
+            impossible ? MORE_OUT : "",
+            unnamed && found.follows()
+                ? "No named slip fits, here or earlier."
+                : likeliest(id, finding),
+            witness.sentence);
     String lookAt =
-        unexplained
-            ? "Read the "
-                + id.label()
-                + " again, check the wiring of this step, and if it stays measure the steps before"
-                + " again."
+        unnamed && found.follows()
+            ? Sentence.of(
+                "Read the {} again and check the wiring of this step. If it stays, measure the"
+                    + " steps before again.",
+                id.label())
             : lookAt(id, finding.slip(), target);
-    return new Doubt(id, finding.slip(), text(id, entered, band, reason, witness), lookAt);
+    return new Doubt(id, finding.slip(), text, lookAt);
   }
 
   /** Words a doubt that an earlier step is to blame for. */
   private static Doubt earlier(
       ReadingId id, double entered, Band band, EarlierSlips.Found found, Witness witness) {
     String step = found.target().stepId();
-    boolean load = found.slip() == Slip.LOAD_DOUBLE || found.slip() == Slip.LOAD_HALF;
-    String where = load ? step : "the " + found.reading().label() + " of " + step;
-    String reason =
-        found.slip() == Slip.UNNAMED
-            ? "it fits if " + where + " is off, by no named slip"
-            : "it fits if " + where + " carries a slip: " + found.slip().words();
-    if (!Double.isNaN(found.meant())) {
-      reason += " (" + value(found.reading(), found.meant()) + " would fit there)";
-    }
+    String meant =
+        Double.isNaN(found.meant())
+            ? ""
+            : Sentence.of("There, {} would fit.", value(found.reading(), found.meant()));
     return new Doubt(
         id,
         found.slip(),
-        text(id, entered, band, reason, witness),
-        "Measure " + step + " again. " + lookAt(found.reading(), found.slip(), found.target()),
+        together(size(id, entered, band), blame(found), meant, witness.sentence),
+        together(
+            Sentence.of("Measure {} again.", step),
+            lookAt(found.reading(), found.slip(), found.target())),
         Optional.of(step));
   }
 
-  private static String text(
-      ReadingId id, double entered, Band band, String reason, Witness witness) {
-    String off = band == null ? "" : off(id, entered, band);
-    return value(id, entered) + off + "; " + reason + ", decided by " + witness.words + ".";
+  private static String blame(EarlierSlips.Found found) {
+    String step = found.target().stepId();
+    String reading = found.reading().label();
+    return switch (found.slip()) {
+      case UNNAMED ->
+          Sentence.of(
+              "It fits if something is off in the {} of {}; no named slip explains it.",
+              reading,
+              step);
+      case LOAD_DOUBLE, LOAD_HALF ->
+          Sentence.of("It fits if {} had {}.", step, found.slip().words());
+      default ->
+          Sentence.of(
+              "It fits if {} has a slip in its {}: {}.", step, reading, found.slip().words());
+    };
   }
 
   /** Words a doubt of the cold load check. */
   static Doubt load(double entered, Band band, Slip slip) {
     String text =
-        value(ReadingId.LOAD_OHMS, entered)
-            + off(ReadingId.LOAD_OHMS, entered, band)
-            + "; "
-            + (slip == Slip.UNNAMED ? "no slip fits" : "it looks like a " + slip.words())
-            + ", decided by the load's tolerance.";
+        together(
+            size(ReadingId.LOAD_OHMS, entered, band),
+            slip == Slip.UNNAMED ? NO_SLIP : looksLike(slip),
+            "Judged by the load's tolerance.");
     return new Doubt(
         ReadingId.LOAD_OHMS,
         slip,
         text,
-        "Check how the load resistors are wired before anything is switched on.");
+        "Check how the load resistors are wired before you switch anything on.");
   }
 
-  private static String off(ReadingId id, double entered, Band band) {
+  /** Sets whole sentences one behind the other, empty ones left out. */
+  private static String together(String... sentences) {
+    return Arrays.stream(sentences).filter(s -> !s.isEmpty()).collect(Collectors.joining(" "));
+  }
+
+  /** Says how the entry lies to its forecast. */
+  private static String size(ReadingId id, double entered, Band band) {
+    String value = value(id, entered);
+    if (band == null) {
+      return Sentence.of("{} was entered.", value);
+    }
     String range = Printer.UTF8.range(band.low(), band.high(), id.unit());
-    if (band.holds(entered)) {
-      return " lies in the forecast " + range;
-    }
     double middle = band.middle();
-    String size =
-        middle > 0
-            ? entered > 2 * middle || entered < middle / 2
-                ? times(entered / middle) + " the middle of"
-                : String.format(
-                    Locale.ROOT,
-                    "%.0f %% %s the middle of",
-                    Math.abs(100 * (entered / middle - 1)),
-                    entered > middle ? "above" : "below")
-            : "outside";
-    return " is " + size + " the forecast " + range;
-  }
-
-  /** Words a ratio in two digits, without an exponent and without a zero that says nothing. */
-  private static String times(double ratio) {
-    return ratio < LEAST_RATIO
-        ? "less than a thousandth of"
-        : new BigDecimal(ratio).round(new MathContext(2)).toPlainString() + " times";
-  }
-
-  private static String reason(ReadingId id, Hypotheses.Finding finding) {
-    if (finding.slip() == Slip.UNNAMED) {
-      return "no named slip fits";
+    if (band.holds(entered)) {
+      return Sentence.of("{} is inside the forecast, {}.", value, range);
     }
-    String words = "the likeliest slip is " + finding.slip().words();
-    return Double.isNaN(finding.meant())
-        ? words
-        : words + " (" + value(id, finding.meant()) + " would fit)";
+    if (!(middle > 0)) {
+      return Sentence.of("{} is outside the forecast, {}.", value, range);
+    }
+    double ratio = entered / middle;
+    if (ratio < SMALL) {
+      return Sentence.of("{} is {} the middle of the forecast, {}.", value, part(ratio), range);
+    }
+    if (ratio > LARGE) {
+      return Sentence.of(
+          "{} is {} times the middle of the forecast, {}.", value, times(ratio), range);
+    }
+    String percent = Printer.UTF8.value(Math.abs(100 * (ratio - 1)), Unit.PERCENT, 2);
+    return Sentence.of(
+        ratio > 1
+            ? "{} is {} above the middle of the forecast, {}."
+            : "{} is {} below the middle of the forecast, {}.",
+        value,
+        percent,
+        range);
+  }
+
+  /** Words a large ratio in two digits, without an exponent. */
+  private static String times(double ratio) {
+    return new BigDecimal(ratio).round(new MathContext(2)).toPlainString();
+  }
+
+  /** Words a small ratio as a technician says it: "one fourteenth of". */
+  private static String part(double ratio) {
+    if (ratio < LEAST_RATIO) {
+      return "less than a thousandth of";
+    }
+    int parts = (int) Math.round(1 / ratio);
+    int named = parts - FEWEST_PARTS;
+    return named < PARTS.size() ? PARTS.get(named) : Sentence.of("1/{} of", parts);
+  }
+
+  private static String likeliest(ReadingId id, Hypotheses.Finding finding) {
+    return switch (finding.slip()) {
+      case UNNAMED -> NO_SLIP;
+      case OUTPUT_ABOVE_INPUT -> MORE_OUT;
+      default ->
+          Double.isNaN(finding.meant())
+              ? looksLike(finding.slip())
+              : Sentence.of(
+                  "It looks like {}: {} would fit.",
+                  finding.slip().words(),
+                  value(id, finding.meant()));
+    };
+  }
+
+  private static String looksLike(Slip slip) {
+    return Sentence.of("It looks like {}.", slip.words());
   }
 
   private static String value(ReadingId id, double value) {
@@ -163,23 +239,24 @@ final class DoubtWords {
 
   private static String lookAt(ReadingId id, Slip slip, Target target) {
     return switch (slip) {
-      case DECIMAL_POINT -> "Read the meter again and mind its range and decimal point.";
-      case PEAK_FOR_RMS -> "Check that the meter or scope shows rms and not peak.";
-      case PEAK_TO_PEAK_FOR_RMS -> "Check that the scope shows rms and not peak-to-peak.";
+      case DECIMAL_POINT -> "Read the meter again: check its range and the decimal point.";
+      case PEAK_FOR_RMS -> "Check that the meter or scope shows rms, not peak.";
+      case PEAK_TO_PEAK_FOR_RMS -> "Check that the scope shows rms, not peak-to-peak.";
       case BOTH_CHANNELS_FOR_ONE -> "Measure across one load only.";
       case ONE_CHANNEL_FOR_BOTH -> "Measure across the whole load, from terminal to terminal.";
       case STEREO_READING_IN_BRIDGED ->
-          "Check that the amplifier is bridged and the meter sits across both hot terminals.";
+          "Check that the amplifier is bridged and the meter is across both hot terminals.";
       case LOAD_DOUBLE, LOAD_HALF ->
-          "Switch off and check how the load resistors are wired: "
-              + Printer.UTF8.exact(target.ohms(), loadwalk.quantity.Unit.OHM)
-              + " is wanted.";
+          Sentence.of(
+              "Switch off and check how the load resistors are wired: the step asks for {}.",
+              Printer.UTF8.exact(target.ohms(), Unit.OHM));
       case SUPPLY_AMPS_TEN_TIMES -> "Check the range of the current clamp or shunt.";
       case DIGITS_SWAPPED -> "Read the meter again, digit by digit.";
       case COPIED_FROM_BEFORE -> "Make sure that the reading belongs to this step.";
       case OUTPUT_ABOVE_INPUT ->
-          "Check output volts, supply amps and supply volts: more comes out than goes in.";
-      case UNNAMED -> "Read the " + id.label() + " again and check the wiring of this step.";
+          "Check output volts, supply amps and supply volts: one of them is wrong.";
+      case UNNAMED ->
+          Sentence.of("Read the {} again and check the wiring of this step.", id.label());
     };
   }
 }

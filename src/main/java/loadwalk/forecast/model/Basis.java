@@ -1,7 +1,9 @@
 package loadwalk.forecast.model;
 
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import loadwalk.bench.Target;
+import loadwalk.text.Sentence;
 
 /** Says what a forecast rests on, and why it is wide where it is. */
 public final class Basis {
@@ -16,41 +18,41 @@ public final class Basis {
 
   private Basis() {}
 
-  /** Returns one sentence. */
-  public static String sentence(WalkModel model, Target target) {
-    StringBuilder text = new StringBuilder("Rests on ").append(source(model));
+  /** Returns short sentences: what the forecast rests on first. */
+  public static String sentences(WalkModel model, Target target) {
+    List<String> said = new ArrayList<>();
+    said.add(source(model));
     if (model.prior().absurd()) {
-      text.append("; a rating that cannot be is left out");
+      said.add("A rating that cannot be true is left out.");
     }
     double regulated = model.output().regulatedProbability();
     if (regulated > TOLD) {
-      text.append("; the rails look regulated");
+      said.add("The rails look regulated.");
     } else if (regulated < 1 - TOLD) {
-      text.append("; the rails follow the supply");
+      said.add("The rails follow the supply.");
     }
     double scale = model.output().scale();
     if (scale > CONTRADICTED) {
-      text.append(
-          String.format(
-              Locale.ROOT,
-              "; wide because the readings scatter %.0f times more than one amplifier explains",
-              scale));
+      said.add(
+          Sentence.of(
+              "Wide, because the readings scatter {} times more than one amplifier explains.",
+              Math.round(scale)));
     }
     if (target.kind() == Target.Kind.IDLE && !model.idle().measured()) {
-      text.append("; idle current is not told by ratings");
+      said.add("Ratings say nothing of idle current.");
     }
-    return text.append('.').toString();
+    return String.join(" ", said);
   }
 
   private static String source(WalkModel model) {
     if (model.output().measured()) {
-      return "the readings taken so far";
+      return "From the readings so far.";
     }
     if (model.prior().rated()) {
-      return "the ratings alone, which may be off by 3 dB either way";
+      return "From the ratings alone, which may be off by 3 dB either way.";
     }
     return model.prior().fused()
-        ? "the fuses alone, which tell only the order of size"
-        : "nothing but the kind of apparatus, so the bands are wide";
+        ? "From the fuses alone, good for the order of magnitude only."
+        : "From the kind of amplifier alone, so the bands are wide.";
   }
 }

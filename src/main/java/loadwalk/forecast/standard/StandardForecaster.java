@@ -67,7 +67,7 @@ public final class StandardForecaster implements Forecaster {
         demand,
         outcome.cautions(),
         outcome.verdict(),
-        Basis.sentence(model, target));
+        Basis.sentences(model, target));
   }
 
   @Override

@@ -37,10 +37,11 @@ class CurrentCautionsTest {
   void supply_notEntered_isSaid_withTheCurrentWhereItIsTold() {
     bench.supplies = List.of();
     assertEquals(
-        "The step draws about 2 A, at worst 3 A, and no supply is entered to hold that against.",
+        "The step draws about 2 A, at worst 3 A. No supply is entered: check its rating yourself.",
         told("supply-amps", bench.amps(2, 3)).text());
     bench.readings.clear();
-    assertEquals("No supply is entered to hold that against.", told("supply-amps", bench).text());
+    assertEquals(
+        "No supply is entered: check its rating yourself.", told("supply-amps", bench).text());
     assertTrue(bench.find("supply-amps", IDLE).isEmpty());
   }
 
@@ -52,7 +53,8 @@ class CurrentCautionsTest {
     bench.supplies = List.of(new Supply(12, 100));
     Caution halt = told("supply-volts", bench);
     assertEquals(Verdict.HALT, halt.gravity());
-    assertEquals("A supply is set to 12 V, the sequence asks 10 V.", halt.text());
+    assertEquals(
+        "A supply is set to 12 V; the sequence asks for 10 V. Turn it down first.", halt.text());
     assertEquals(1.2, halt.severity(), 1e-12);
     bench.asked = 0;
     assertNone("supply-volts", bench);
@@ -66,8 +68,8 @@ class CurrentCautionsTest {
     bench.supplies = List.of(new Supply(100, 50), new Supply(97, 50));
     Caution heed = told("supply-volts", bench);
     assertEquals(
-        "Paralleled supplies are set to 97 V and 100 V: the higher carries the load alone until it"
-            + " limits.",
+        "Paralleled supplies are set to 97 V and 100 V: the higher one carries the load alone until"
+            + " it limits. Set them alike.",
         heed.text());
     assertEquals(Verdict.HEED, heed.gravity());
     assertEquals(100.0 / 97, heed.severity(), 1e-12);
@@ -89,8 +91,8 @@ class CurrentCautionsTest {
     bench.leads = List.of(BriefedBench.run("plus", 10, 1), BriefedBench.run("minus", 10, 1));
     Caution heed = told("supply-volts", bench.amps(60, 61));
     assertEquals(
-        "With 13.8 V set and 1.09 V lost in the leads the terminals get about 12.7 V of 13.8 V"
-            + " asked.",
+        "The supply is set to 13.8 V and the leads lose 1.09 V: the terminals get about 12.7 V, not"
+            + " 13.8 V. Correct the setting or use heavier leads.",
         heed.text());
     assertEquals(13.8 / 12.71, heed.severity(), 1e-3);
     assertNone("supply-volts", bench.amps(30, 31));
@@ -127,8 +129,8 @@ class CurrentCautionsTest {
     assertNone("bench-fuse", bench.amps(70, 75));
     Caution heed = told("bench-fuse", bench.amps(70, 80));
     assertEquals(
-        "The bench fuse of 100 A: about 70 A, at worst 80 A; meant for 75 A in continuous use, it"
-            + " need not open.",
+        "The bench fuse of 100 A carries about 70 A, at worst 80 A. It is good for 75 A continuous"
+            + " and may not blow in time to protect anything.",
         heed.text());
     assertEquals(0.8, heed.severity(), 1e-12);
   }
@@ -159,8 +161,8 @@ class CurrentCautionsTest {
     bench.fuse = OptionalDouble.of(480);
     Caution burns = told("bench-fuse", bench);
     assertEquals(
-        "The bench fuse of 480 A does not protect the run \"minus\", which may carry 160 A: in a"
-            + " short the lead burns first.",
+        "The bench fuse of 480 A does not protect the run \"minus\", good for 160 A: in a short"
+            + " the lead burns first. Fit a smaller fuse or a heavier lead.",
         burns.text());
     assertEquals(2, burns.severity(), 1e-12);
     assertTrue(bench.find("bench-fuse", IDLE).isEmpty());
@@ -172,8 +174,8 @@ class CurrentCautionsTest {
     bench.leads = List.of(BriefedBench.run("plus", 5, 1), BriefedBench.run("minus", 5, 1));
     Caution drop = told("lead-drop", bench.amps(50, 60));
     assertEquals(
-        "The leads lose about 0.456 V, at worst 0.547 V of 13.8 V, and turn up to 32.8 W into"
-            + " heat.",
+        "Of 13.8 V, the leads lose about 0.456 V, at worst 0.547 V; up to 32.8 W turn into heat."
+            + " Use shorter or heavier leads.",
         drop.text());
     assertEquals(0.547 / 0.414, drop.severity(), 1e-3);
   }
@@ -185,8 +187,8 @@ class CurrentCautionsTest {
     Caution single = told("lead-amps", bench.amps(160, 168));
     assertEquals(Verdict.HEED, single.gravity(), "the middle is what it may carry");
     assertEquals(
-        "The run \"plus\" (AWG 4) may carry 160 A in continuous use and sees about 160 A, at worst"
-            + " 168 A.",
+        "The run \"plus\" (AWG 4) is good for 160 A continuous and carries about 160 A, at worst"
+            + " 168 A. Use a heavier lead.",
         bench.ask(STEREO_4).cautions().stream()
             .filter(c -> c.text().contains("\"plus\""))
             .findFirst()

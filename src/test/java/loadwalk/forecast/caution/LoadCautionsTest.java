@@ -35,21 +35,23 @@ class LoadCautionsTest {
   void load_belowTheLeast_isHalt_roundingAside() {
     Caution halt = told("minimum-load", stereo(0.25));
     assertEquals(
-        "Below the amplifier's least stereo load of 0.5 Ω: each channel sees 0.25 Ω of the 0.25 Ω"
-            + " load.",
+        "0.25 Ω is below the amplifier's least stereo load of 0.5 Ω. Connect 0.5 Ω or more.",
         halt.text());
     assertEquals(2, halt.severity(), 1e-12);
     assertEquals(Verdict.HEED, told("minimum-load", stereo(0.495)).gravity());
     assertEquals(Verdict.HALT, told("minimum-load", stereo(0.49)).gravity());
     Caution bridged = told("minimum-load", Target.loaded("b", Mode.BRIDGED, 0.5));
-    assertTrue(bridged.text().endsWith("each channel sees 0.25 Ω of the 0.5 Ω bridged."));
+    assertEquals(
+        "0.5 Ω is below the amplifier's least bridged load of 1 Ω: each channel drives 0.25 Ω."
+            + " Connect 1 Ω or more.",
+        bridged.text());
   }
 
   @Test
   void load_heavyButAllowed_saysWhatTheAmplifierAllows() {
     Caution heavy = told("minimum-load", BRIDGED_1);
     assertEquals(
-        "A heavy load: each channel sees 0.5 Ω of the 1 Ω bridged; the amplifier allows 1 Ω"
+        "A heavy load: 1 Ω bridged, so each channel drives 0.5 Ω. The amplifier allows 1 Ω"
             + " bridged.",
         heavy.text());
     assertEquals(0.25, told("minimum-load", stereo(2)).severity(), 1e-12);
@@ -57,7 +59,7 @@ class LoadCautionsTest {
     bench.leastStereo = OptionalDouble.empty();
     bench.leastBridged = OptionalDouble.empty();
     Caution unknown = told("minimum-load", BRIDGED_1);
-    assertTrue(unknown.text().endsWith("the amplifier's least load is not known."));
+    assertTrue(unknown.text().endsWith("The amplifier's least load is not known: look it up."));
     assertEquals(Double.POSITIVE_INFINITY, unknown.severity());
   }
 
@@ -74,8 +76,8 @@ class LoadCautionsTest {
     bench.cautions = new StepCautions(Tables.stock(), (b, mode, ohms, watts) -> Optional.empty());
     watts(100, 110);
     assertEquals(
-        "No wiring of the resistors entered makes 4 Ω twice within their ratings; what is connected"
-            + " is not checked.",
+        "No wiring of the resistors entered makes two loads of 4 Ω within their ratings. What you"
+            + " connect is not checked.",
         told("load-watts", STEREO_4).text());
     assertTrue(told("load-watts", BRIDGED_1).text().contains("makes 1 Ω within"));
   }
@@ -88,13 +90,14 @@ class LoadCautionsTest {
     watts(600, 650);
     Caution told = told("load-watts", STEREO_4);
     assertEquals(
-        "Load resistor \"4.0 ohm\" rated 100 W takes about 75 W, at worst 81.3 W; at worst a burst"
-            + " of 30.8 s from cold (an estimate).",
+        "The load resistor \"4.0 ohm\", rated 100 W, takes about 75 W, at worst 81.3 W. At worst"
+            + " that is a burst of 30.8 s from cold (an estimate): read quickly, then let it cool.",
         told.text());
     assertEquals(0.8125, told.severity(), 1e-12);
     watts(3900, 4100);
     Caution beyond = told("load-watts", STEREO_4);
-    assertTrue(beyond.text().endsWith("at worst beyond any burst known for such resistors."));
+    assertTrue(
+        beyond.text().endsWith("beyond any burst known for such resistors: use bigger ones."));
     assertEquals(Verdict.HEED, beyond.gravity());
     watts(4000, 4100);
     assertEquals(Verdict.HEED, told("load-watts", STEREO_4).gravity(), "five times is known");
@@ -106,7 +109,7 @@ class LoadCautionsTest {
   void resistors_inAWarmUp_bearTheirRating_andNoBurst() {
     watts(800, 900);
     Caution told = told("load-watts", WARM_UP);
-    assertTrue(told.text().endsWith("; a warm-up is no burst."), told.text());
+    assertTrue(told.text().contains(" all through the warm-up."), told.text());
     assertEquals(Verdict.HEED, told.gravity());
     watts(810, 900);
     assertEquals(Verdict.HALT, told("load-watts", WARM_UP).gravity());
@@ -145,7 +148,8 @@ class LoadCautionsTest {
   void coldLoad_isComparedWithToleranceAndMeter() {
     Caution half = cold(STEREO_4, 2).orElseThrow();
     assertEquals(
-        "The load measured cold is 2 Ω, the step asks 4 Ω: off by -50 % where 5 % is allowed.",
+        "The load measures 2 Ω cold; the step asks for 4 Ω. It is 50 % low, 5 % is allowed: check"
+            + " the wiring.",
         half.text());
     assertEquals(10, half.severity(), 1e-9);
     Caution none = cold(STEREO_4, Double.NaN).orElseThrow();

@@ -89,8 +89,8 @@ class StepCautionsTest {
     StepCautions.Outcome over = ask(amplifier, bench(), STEREO_4, amps(60, 70, 91));
     assertGravity(Verdict.HALT, "supply-amps", over);
     assertEquals(
-        "The step draws about 70 A, at worst 91 A, of 90 A that may be counted on from the"
-            + " supplies.",
+        "The step draws about 70 A, at worst 91 A. Only 90 A can be counted on from the supplies:"
+            + " use a bigger supply or a lighter load.",
         find(over, "supply-amps").orElseThrow().text());
   }
 
@@ -102,8 +102,8 @@ class StepCautionsTest {
     StepCautions.Outcome over = ask(amplifier, bench(), STEREO_4, amps(50, 60, 81));
     assertGravity(Verdict.HALT, "amplifier-fuse", over);
     assertEquals(
-        "The amplifier's fuses, 60 A together: about 60 A, at worst 81 A; at worst it opens in"
-            + " 0.75 s to 10 min.",
+        "The amplifier's fuses (60 A together) carry about 60 A, at worst 81 A. Time to blow at"
+            + " worst: 0.75 s to 10 min. Use a lighter load or less output.",
         find(over, "amplifier-fuse").orElseThrow().text());
     assertGravity(
         Verdict.HALT, "bench-fuse", ask(amplifier(200.0), bench(), STEREO_4, amps(50, 60, 140)));
@@ -171,7 +171,7 @@ class StepCautionsTest {
     StepCautions.Outcome outcome = ask(amplifier(60.0), bench(), bridged, amps(1, 2, 3));
     assertGravity(Verdict.HALT, "minimum-load", outcome);
     assertTrue(
-        find(outcome, "minimum-load").orElseThrow().text().contains("each channel sees 0.25 Ω"));
+        find(outcome, "minimum-load").orElseThrow().text().contains("each channel drives 0.25 Ω"));
     Target stereo = Target.loaded("stereo-0.25", Mode.STEREO, 0.25);
     assertGravity(
         Verdict.HALT, "minimum-load", ask(amplifier(60.0), bench(), stereo, amps(1, 2, 3)));

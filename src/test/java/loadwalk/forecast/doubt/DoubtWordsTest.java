@@ -27,22 +27,26 @@ class DoubtWordsTest {
     assertEquals(VOLTS, doubt.reading());
     assertEquals(Slip.PEAK_FOR_RMS, doubt.slip());
     assertEquals(
-        "19.8 V is 41 % above the middle of the forecast 13.0 to 15.0 V; the likeliest slip is"
-            + " peak volts for rms (14.0 V would fit), decided by the forecast.",
+        "19.8 V is 41 % above the middle of the forecast, 13.0 to 15.0 V. It looks like peak volts"
+            + " instead of rms: 14.0 V would fit. Judged by the forecast.",
         doubt.text());
-    assertEquals("Check that the meter or scope shows rms and not peak.", doubt.lookAt());
+    assertEquals("Check that the meter or scope shows rms, not peak.", doubt.lookAt());
   }
 
   @Test
   void doubt_farOff_isToldInTimes_nearInPercent() {
     assertOff("140 V is 10 times the middle of the forecast", 140);
-    assertOff("1.40 V is 0.10 times the middle of the forecast", 1.4);
+    assertOff("1.40 V is one tenth of the middle of the forecast", 1.4);
     assertOff("28.1 V is 2.0 times the middle of the forecast", 28.1);
     assertOff("28.0 V is 100 % above the middle of the forecast", 28);
     assertOff("7.00 V is 50 % below the middle of the forecast", 7);
-    assertOff("6.90 V is 0.49 times the middle of the forecast", 6.9);
+    assertOff("6.90 V is 51 % below the middle of the forecast", 6.9);
     assertOff("12.0 V is 14 % below the middle of the forecast", 12);
-    assertOff("14.5 V lies in the forecast 13.0 to 15.0 V;", 14.5);
+    assertOff("2.80 V is 80 % below the middle of the forecast", 2.8001);
+    assertOff("2.70 V is one fifth of the middle of the forecast", 2.7);
+    assertOff("1.00 V is one fourteenth of the middle of the forecast", 1);
+    assertOff("0.500 V is 1/28 of the middle of the forecast", 0.5);
+    assertOff("14.5 V is inside the forecast, 13.0 to 15.0 V.", 14.5);
   }
 
   @Test
@@ -54,10 +58,11 @@ class DoubtWordsTest {
   @Test
   void doubt_withoutABand_orAName_saysNoMore() {
     Doubt doubt = volts(5, null, Slip.UNNAMED, Double.NaN);
-    assertEquals("5.00 V; no named slip fits, decided by the forecast.", doubt.text());
+    assertEquals("5.00 V was entered. No named slip fits. Judged by the forecast.", doubt.text());
     Doubt named = volts(5, null, Slip.DIGITS_SWAPPED, Double.NaN);
     assertEquals(
-        "5.00 V; the likeliest slip is digits swapped, decided by the forecast.", named.text());
+        "5.00 V was entered. It looks like two digits swapped. Judged by the forecast.",
+        named.text());
   }
 
   @Test
@@ -66,11 +71,11 @@ class DoubtWordsTest {
     String amps =
         DoubtWords.of(VOLTS, 5, null, finding, DoubtWords.Witness.SUPPLY_AMPS, Amplifiers.STEREO_4)
             .text();
-    assertTrue(amps.endsWith("decided by the forecast and the supply amps together."), amps);
+    assertTrue(amps.endsWith("Judged by the forecast and the supply amps together."), amps);
     String other =
         DoubtWords.of(VOLTS, 5, null, finding, DoubtWords.Witness.OTHER_ENTRY, Amplifiers.STEREO_4)
             .text();
-    assertTrue(other.endsWith("decided by the other entry of this step."), other);
+    assertTrue(other.endsWith("Judged by the other entry of this step."), other);
   }
 
   @Test
@@ -78,13 +83,14 @@ class DoubtWordsTest {
     Band band = new Band(3.8, 4, 4.2);
     Doubt half = DoubtWords.load(2, band, Slip.LOAD_HALF);
     assertEquals(
-        "2.00 Ω is 50 % below the middle of the forecast 3.80 to 4.20 Ω; it looks like a load"
-            + " wired at half its value, decided by the load's tolerance.",
+        "2.00 Ω is 50 % below the middle of the forecast, 3.80 to 4.20 Ω. It looks like a load"
+            + " wired at half its value. Judged by the load's tolerance.",
         half.text());
     assertEquals(ReadingId.LOAD_OHMS, half.reading());
     assertEquals(Slip.LOAD_HALF, half.slip());
-    assertTrue(half.lookAt().contains("before anything is switched on"), half.lookAt());
-    assertTrue(DoubtWords.load(3.1, band, Slip.UNNAMED).text().contains("; no slip fits, decided"));
+    assertTrue(half.lookAt().contains("before you switch anything on"), half.lookAt());
+    assertTrue(
+        DoubtWords.load(3.1, band, Slip.UNNAMED).text().contains(". No named slip fits. Judged"));
   }
 
   @Test
@@ -92,7 +98,8 @@ class DoubtWordsTest {
     Band band = new Band(0.5, 1.5, 2.5);
     assertTrue(DoubtWords.load(1200, band, Slip.UNNAMED).text().contains(" is 800 times the mid"));
     assertTrue(DoubtWords.load(15.2, band, Slip.UNNAMED).text().contains(" is 10 times the mid"));
-    assertTrue(DoubtWords.load(0.1, band, Slip.UNNAMED).text().contains(" is 0.067 times the m"));
+    assertTrue(
+        DoubtWords.load(0.1, band, Slip.UNNAMED).text().contains(" is one fifteenth of the m"));
     assertTrue(
         DoubtWords.load(0, band, Slip.UNNAMED)
             .text()
@@ -101,9 +108,10 @@ class DoubtWordsTest {
 
   @Test
   void question_isAskedOnlyWhereThereIsAGuess() {
-    assertEquals("decimal point? ", asked(Slip.DECIMAL_POINT, Optional.empty()));
+    assertEquals("a slipped decimal point? ", asked(Slip.DECIMAL_POINT, Optional.empty()));
     assertEquals(
-        "decimal point, in stereo-4? ", asked(Slip.DECIMAL_POINT, Optional.of("stereo-4")));
+        "a slipped decimal point, in stereo-4? ",
+        asked(Slip.DECIMAL_POINT, Optional.of("stereo-4")));
     assertEquals("", asked(Slip.UNNAMED, Optional.empty()));
     assertEquals("something off in stereo-4? ", asked(Slip.UNNAMED, Optional.of("stereo-4")));
   }
@@ -115,12 +123,11 @@ class DoubtWordsTest {
   @Test
   void outputAboveInput_isSaidBesideTheSlip() {
     String named = loaded(Slip.PEAK_FOR_RMS, Optional.empty(), true, true).text();
-    assertTrue(
-        named.contains("; more comes out than goes in, and the likeliest slip is peak"), named);
+    assertTrue(named.contains(" More comes out than goes in. It looks like peak volts"), named);
     String itself = loaded(Slip.OUTPUT_ABOVE_INPUT, Optional.empty(), true, true).text();
-    assertFalse(itself.contains("more comes out than goes in, and"), itself);
+    assertTrue(itself.contains(" V. More comes out than goes in. Judged"), itself);
     String honest = loaded(Slip.PEAK_FOR_RMS, Optional.empty(), false, true).text();
-    assertFalse(honest.contains("more comes out"), honest);
+    assertFalse(honest.contains("More comes out"), honest);
   }
 
   @Test
@@ -128,7 +135,7 @@ class DoubtWordsTest {
     assertTrue(
         loaded(Slip.UNNAMED, Optional.empty(), false, true).text().contains("here or earlier"));
     String first = loaded(Slip.UNNAMED, Optional.empty(), false, false).text();
-    assertTrue(first.contains("; no named slip fits, decided"), first);
+    assertTrue(first.contains(" No named slip fits. Judged"), first);
   }
 
   @Test
@@ -138,18 +145,20 @@ class DoubtWordsTest {
         reading
             .text()
             .contains(
-                "; it fits if the output volts of stereo-4 carries a slip: peak volts for rms"
-                    + " (14.9 V would fit there), decided"),
+                " It fits if stereo-4 has a slip in its output volts: peak volts instead of rms."
+                    + " There, 14.9 V would fit. Judged"),
         reading.text());
     assertEquals(Optional.of("stereo-4"), reading.earlierStep());
     for (Slip load : List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF)) {
       String text = earlier(load, Double.NaN).text();
-      assertTrue(text.contains("; it fits if stereo-4 carries a slip: load wired at"), text);
+      assertTrue(text.contains(" It fits if stereo-4 had a load wired at"), text);
       assertFalse(text.contains("would fit"), text);
     }
     String unnamed = earlier(Slip.UNNAMED, Double.NaN).text();
     assertTrue(
-        unnamed.contains("if the output volts of stereo-4 is off, by no named slip"), unnamed);
+        unnamed.contains(
+            "It fits if something is off in the output volts of stereo-4; no named slip explains"),
+        unnamed);
   }
 
   private static Doubt earlier(Slip slip, double meant) {
@@ -175,7 +184,7 @@ class DoubtWordsTest {
       Slip other = told.put(lookAt, slip);
       if (slip == Slip.LOAD_HALF) {
         assertEquals(Slip.LOAD_DOUBLE, other);
-        assertTrue(lookAt.contains("4 Ω is wanted"), lookAt);
+        assertTrue(lookAt.contains("the step asks for 4 Ω."), lookAt);
       } else {
         assertNull(other, lookAt);
       }

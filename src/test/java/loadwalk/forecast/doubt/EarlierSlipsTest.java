@@ -38,10 +38,10 @@ class EarlierSlipsTest {
     assertEquals(ReadingId.OUTPUT_VOLTS, doubt.reading());
     assertEquals(Slip.PEAK_FOR_RMS, doubt.slip());
     assertEquals(Optional.of("stereo-4"), doubt.earlierStep());
-    assertEquals("peak volts for rms, in stereo-4", doubt.slipWords());
-    assertTrue(doubt.text().contains("14.9 V would fit there"), doubt.text());
+    assertEquals("peak volts instead of rms, in stereo-4", doubt.slipWords());
+    assertTrue(doubt.text().contains("There, 14.9 V would fit."), doubt.text());
     assertEquals(
-        "Measure stereo-4 again. Check that the meter or scope shows rms and not peak.",
+        "Measure stereo-4 again. Check that the meter or scope shows rms, not peak.",
         doubt.lookAt());
   }
 

@@ -126,7 +126,7 @@ class StepJudgeTest {
     List<Doubt> both = judge(STEREO_2, Map.of(VOLTS, volts, AMPS, 10 * amps));
     assertTrue(both.get(0).text().contains("the forecast and the supply amps together"));
     List<Doubt> one = judge(STEREO_2, Map.of(VOLTS, Amplifiers.rounded(10 * volts, 10)));
-    assertTrue(one.get(0).text().endsWith("decided by the forecast."), one.get(0).text());
+    assertTrue(one.get(0).text().endsWith("Judged by the forecast."), one.get(0).text());
   }
 
   @Test
@@ -166,7 +166,7 @@ class StepJudgeTest {
     List<Doubt> off =
         judge(STEREO_2, Map.of(VOLTS, volts, ReadingId.OTHER_OUTPUT_VOLTS, volts / 10));
     assertEquals(List.of(ReadingId.OTHER_OUTPUT_VOLTS), readings(off));
-    assertTrue(off.get(0).text().endsWith("decided by the other entry of this step."));
+    assertTrue(off.get(0).text().endsWith("Judged by the other entry of this step."));
     assertEquals(
         List.of(),
         judge(STEREO_2, Map.of(VOLTS, volts, ReadingId.OTHER_OUTPUT_VOLTS, 1.03 * volts)));

@@ -19,7 +19,7 @@ class BasisTest {
   @Test
   void ratingsAlone_mayBeOff() {
     assertSentence(
-        "Rests on the ratings alone, which may be off by 3 dB either way.",
+        "From the ratings alone, which may be off by 3 dB either way.",
         RATED,
         Amplifiers.STEREO_4,
         List.of());
@@ -28,12 +28,12 @@ class BasisTest {
   @Test
   void fusesAlone_orNothing_areSaidToBeWide() {
     assertSentence(
-        "Rests on the fuses alone, which tell only the order of size.",
+        "From the fuses alone, good for the order of magnitude only.",
         Amplifiers.with(List.of(), List.of(30.0)),
         Amplifiers.STEREO_4,
         List.of());
     assertSentence(
-        "Rests on nothing but the kind of apparatus, so the bands are wide.",
+        "From the kind of amplifier alone, so the bands are wide.",
         Amplifiers.with(List.of(), List.of()),
         Amplifiers.STEREO_4,
         List.of());
@@ -42,18 +42,15 @@ class BasisTest {
   @Test
   void readings_countBeforeAllElse() {
     assertSentence(
-        "Rests on the readings taken so far.",
-        RATED,
-        Amplifiers.STEREO_4,
-        List.of(read(4, 20, Double.NaN)));
+        "From the readings so far.", RATED, Amplifiers.STEREO_4, List.of(read(4, 20, Double.NaN)));
   }
 
   @Test
   void ratingThatCannotBe_isSaidToBeLeftOut() {
     Rating absurd = new Rating(Mode.STEREO, 4, 1e7, OptionalDouble.empty(), OptionalDouble.empty());
     assertSentence(
-        "Rests on nothing but the kind of apparatus, so the bands are wide; a rating that cannot"
-            + " be is left out.",
+        "From the kind of amplifier alone, so the bands are wide. A rating that cannot be true is"
+            + " left out.",
         Amplifiers.with(List.of(absurd), List.of()),
         Amplifiers.STEREO_4,
         List.of());
@@ -62,14 +59,14 @@ class BasisTest {
   @Test
   void idle_isNotToldByRatings_untilItIsRead() {
     assertSentence(
-        "Rests on the ratings alone, which may be off by 3 dB either way; idle current is not told"
-            + " by ratings.",
+        "From the ratings alone, which may be off by 3 dB either way. Ratings say nothing of idle"
+            + " current.",
         RATED,
         Amplifiers.IDLE,
         List.of());
     Observation idle = new Observation(Amplifiers.IDLE, Map.of(ReadingId.SUPPLY_AMPS, 1.9));
     assertSentence(
-        "Rests on the ratings alone, which may be off by 3 dB either way.",
+        "From the ratings alone, which may be off by 3 dB either way.",
         RATED,
         Amplifiers.IDLE,
         List.of(idle));
@@ -79,12 +76,12 @@ class BasisTest {
   @Test
   void rails_areTold_whereReadingsAtTwoSuppliesTellThem() {
     assertSentence(
-        "Rests on the readings taken so far; the rails follow the supply.",
+        "From the readings so far. The rails follow the supply.",
         RATED,
         Amplifiers.STEREO_4,
         List.of(read(4, 20, 13.8), read(4, 18.1, 12.5), read(2, 19.4, 13.7)));
     assertSentence(
-        "Rests on the readings taken so far; the rails look regulated.",
+        "From the readings so far. The rails look regulated.",
         RATED,
         Amplifiers.STEREO_4,
         List.of(read(4, 20, 13.8), read(4, 20.05, 12.5), read(2, 19.4, 13.7)));
@@ -102,8 +99,8 @@ class BasisTest {
                 read(2, 12, Double.NaN),
                 read(2, 17.5, Double.NaN)));
     assertEquals(
-        "Rests on the readings taken so far; wide because the readings scatter 9 times more than"
-            + " one amplifier explains.",
+        "From the readings so far. Wide, because the readings scatter 9 times more than one"
+            + " amplifier explains.",
         told);
   }
 
@@ -113,7 +110,7 @@ class BasisTest {
   }
 
   private static String sentence(Amplifier amplifier, Target target, List<Observation> walk) {
-    return Basis.sentence(new WalkModel(Amplifiers.evidence(amplifier, walk)), target);
+    return Basis.sentences(new WalkModel(Amplifiers.evidence(amplifier, walk)), target);
   }
 
   private static Observation read(double ohms, double volts, double supply) {

@@ -55,7 +55,7 @@ class SheetTextTest {
             "bridged-0.5: Not today, the bank is too hot.",
             "fan came on <b>loud</b>",
             "stereo-1: One channel measured",
-            "AC volts is specified from 45 Hz to 1 kHz, the tone is 40 Hz")) {
+            "AC volts is specified from 45 Hz to 1 kHz and the tone is 40 Hz")) {
       String sought = expected.replace("stereo-1: ", "");
       assertTrue(text.contains(sought), sought);
     }
