@@ -27,10 +27,10 @@ import loadwalk.walk.Effect;
 /**
  * Reads the ledger for its screen.
  *
- * @param shelf where the walks are
+ * @param kept where the walks are
  * @param ascii whether only plain ASCII may be used
  */
-record LedgerForScreen(KeptWalks shelf, boolean ascii) {
+record LedgerForScreen(KeptWalks kept, boolean ascii) {
   private static final int COLUMNS = 78;
   private static final String UNKNOWN = "?";
 
@@ -77,7 +77,7 @@ record LedgerForScreen(KeptWalks shelf, boolean ascii) {
 
   private LedgerBuilder read(Background.Task task) throws IOException {
     return LedgerReading.of(
-        shelf, said -> task.tell(Sentence.of("{} Esc stops.", said)), task::isStopped);
+        kept, said -> task.tell(Sentence.of("{} Esc stops.", said)), task::isStopped);
   }
 
   private static ProgramEvent stopped(LedgerBuilder read) {

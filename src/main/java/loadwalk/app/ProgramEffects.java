@@ -122,12 +122,6 @@ record ProgramEffects(MachineEffects machine, Program program)
   }
 
   @Override
-  public List<ProgramEvent> setSpeed(Effect.SetSpeed asked) {
-    machine.pace(asked.speed());
-    return List.of();
-  }
-
-  @Override
   public List<ProgramEvent> closeWalk() throws IOException {
     return machine.leave(false);
   }

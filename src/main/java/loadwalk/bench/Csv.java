@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import loadwalk.text.Sentence;
 
 /** Reads the small comma-separated data tables (RFC 4180 quoting, one line a row, # comments). */
@@ -54,6 +55,15 @@ final class Csv {
             where + ": column " + column + " must be above 0, got " + text(column));
       }
       return value;
+    }
+
+    /** Makes something of the row; what that refuses is said with the row's place. */
+    <T> T make(Supplier<T> made) {
+      try {
+        return made.get();
+      } catch (IllegalArgumentException refused) {
+        throw new IllegalArgumentException(where + ": " + refused.getMessage(), refused);
+      }
     }
 
     SourcedNumber sourced(double value) {

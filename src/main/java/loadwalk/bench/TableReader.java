@@ -116,14 +116,9 @@ final class TableReader {
     for (Csv.Row row : Csv.rows(FUSE, text, columns)) {
       String type = row.text("type");
       List<FuseCurve.Point> ofType = points.computeIfAbsent(type, t -> new ArrayList<>());
-      try {
-        ofType.add(point(row));
-        after.put(type, new FuseCurve(type, row.positive("upToAmps"), ofType));
-      } catch (IllegalArgumentException e) {
-        String sentence = e.getMessage();
-        boolean placed = sentence.startsWith(row.where());
-        throw new IllegalArgumentException(placed ? sentence : row.where() + ": " + sentence, e);
-      }
+      double upToAmps = row.positive("upToAmps");
+      ofType.add(point(row));
+      after.put(type, row.make(() -> new FuseCurve(type, upToAmps, ofType)));
     }
     return after.values().stream().sorted(Comparator.comparingDouble(FuseCurve::upToAmps)).toList();
   }
@@ -133,12 +128,11 @@ final class TableReader {
         row.has("maxSeconds")
             ? OptionalDouble.of(row.positive("maxSeconds"))
             : OptionalDouble.empty();
-    return new FuseCurve.Point(
-        row.positive("percentOfRating") / 100,
-        row.positive("minSeconds"),
-        longest,
-        row.text("source"),
-        row.text("how"));
+    double multiple = row.positive("percentOfRating") / 100;
+    double least = row.positive("minSeconds");
+    String source = row.text("source");
+    String how = row.text("how");
+    return row.make(() -> new FuseCurve.Point(multiple, least, longest, source, how));
   }
 
   private static String resource(String name) {

@@ -10,9 +10,9 @@ import loadwalk.report.page.Picture;
 /** The folder of sessions, for commands that report on walks. */
 public interface KeptWalks {
 
-  /** Opens the shelf of a data home. */
+  /** Opens the walks of a data home. */
   interface Opener {
-    /** Returns the shelf; the home is the value of {@code --home}. */
+    /** Returns its walks; the home is the value of {@code --home}. */
     KeptWalks at(Optional<Path> home);
   }
 

@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
 public final class LedgerCommand implements Callable<Integer> {
   private static final int TOLD_MOST = 5;
 
-  private final KeptWalks.Opener shelves;
+  private final KeptWalks.Opener keptWalks;
 
   @Spec private CommandSpec spec;
   @Mixin private CommonOptions common;
@@ -58,9 +58,9 @@ public final class LedgerCommand implements Callable<Integer> {
       description = "Compare two to four walks, such as --compare A,B.")
   private List<String> compare = new ArrayList<>();
 
-  /** Makes the command on a shelf. */
-  public LedgerCommand(KeptWalks.Opener shelves) {
-    this.shelves = shelves;
+  /** Makes the command on the walks of a data home. */
+  public LedgerCommand(KeptWalks.Opener keptWalks) {
+    this.keptWalks = keptWalks;
   }
 
   @Override
@@ -70,7 +70,7 @@ public final class LedgerCommand implements Callable<Integer> {
       LedgerSort order = order();
       LedgerBuilder builder =
           LedgerReading.of(
-              shelves.at(common.homeToRead()),
+              keptWalks.at(common.homeToRead()),
               s -> told(Sentence.of("{} Ctrl-C stops.", s), err),
               () -> false);
       Ledger all = builder.ledger().sorted(order);

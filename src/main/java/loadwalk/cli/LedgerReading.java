@@ -13,8 +13,8 @@ import loadwalk.text.Sentence;
 import loadwalk.walk.fact.UnreadableFact;
 
 /**
- * Reads every walk of a shelf into a ledger: those the index knows without opening them, the others
- * on every processor.
+ * Reads every kept walk into a ledger: those the index knows without opening them, the others on
+ * every processor.
  */
 public final class LedgerReading {
   /** What is folded is kept this often, so that a stop loses little. */
@@ -25,36 +25,36 @@ public final class LedgerReading {
   private LedgerReading() {}
 
   /**
-   * Reads a shelf, several walks at once; a stop in between loses what was folded since the index
-   * was kept last.
+   * Reads all walks, several at once; a stop in between loses what was folded since the index was
+   * kept last.
    *
-   * @param shelf the shelf
+   * @param kept the walks of a data home
    * @param progress takes a sentence that says how far the reading is
    * @param stopped asks whether to end early with what has been read
-   * @throws IOException if the shelf cannot be listed
+   * @throws IOException if they cannot be listed
    */
-  public static LedgerBuilder of(
-      KeptWalks shelf, Consumer<String> progress, BooleanSupplier stopped) throws IOException {
-    LedgerBuilder builder = new LedgerBuilder(LedgerIndex.read(shelf.ledgerIndex()));
+  public static LedgerBuilder of(KeptWalks kept, Consumer<String> progress, BooleanSupplier stopped)
+      throws IOException {
+    LedgerBuilder builder = new LedgerBuilder(LedgerIndex.read(kept.ledgerIndex()));
     List<KeptWalks.Listed> unknown = new ArrayList<>();
-    for (KeptWalks.Listed walk : shelf.list()) {
+    for (KeptWalks.Listed walk : kept.list()) {
       if (!builder.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
         unknown.add(walk);
       }
     }
     try (WorkInTurn<KeptWalks.Listed, Folded> crew =
-        new WorkInTurn<>(unknown, walk -> Folded.of(shelf, walk))) {
+        new WorkInTurn<>(unknown, walk -> Folded.of(kept, walk))) {
       while (crew.hasNext() && !stopped.getAsBoolean()) {
         boolean sound = crew.next().isTakenBy(builder);
         int done = builder.folded();
         if (sound && done % KEEP_EVERY == 0) {
-          keep(shelf, builder, progress);
+          keep(kept, builder, progress);
           progress.accept(Sentence.of("Read {} of {} walks.", done, unknown.size()));
         }
       }
     }
     if (builder.folded() > 0) {
-      keep(shelf, builder, progress);
+      keep(kept, builder, progress);
     }
     return builder;
   }
@@ -62,13 +62,13 @@ public final class LedgerReading {
   /** A journal with its entry, where it has one, and with what is wrong with it, where it is. */
   private record Folded(
       KeptWalks.Listed walk, Optional<LedgerEntry> entry, Optional<String> wrong) {
-    static Folded of(KeptWalks shelf, KeptWalks.Listed walk) {
+    static Folded of(KeptWalks kept, KeptWalks.Listed walk) {
       Optional<String> damaged = Optional.empty();
       try {
-        KeptWalks.Journal journal = shelf.read(walk.name());
+        KeptWalks.Journal journal = kept.read(walk.name());
         damaged = journal.damaged();
         return new Folded(
-            walk, Optional.of(LedgerEntry.ofBodies(journal.bodies(), shelf.rules())), damaged);
+            walk, Optional.of(LedgerEntry.ofBodies(journal.bodies(), kept.rules())), damaged);
       } catch (IOException | UnreadableFact e) {
         return new Folded(walk, Optional.empty(), damaged.or(() -> Optional.of(e.getMessage())));
       }
@@ -87,9 +87,9 @@ public final class LedgerReading {
   }
 
   /** The index only saves time: a ledger that cannot keep it is as good. */
-  private static void keep(KeptWalks shelf, LedgerBuilder builder, Consumer<String> progress) {
+  private static void keep(KeptWalks kept, LedgerBuilder builder, Consumer<String> progress) {
     try {
-      shelf.keepLedgerIndex(builder.index().bytes());
+      kept.keepLedgerIndex(builder.index().bytes());
     } catch (IOException e) {
       if (builder.folded() >= MANY) {
         progress.accept(Sentence.of("The ledger index cannot be kept: {}.", e.getMessage()));

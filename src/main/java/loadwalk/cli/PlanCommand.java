@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 done, 2 bad usage or input, 3 a step must not be connected.")
 public final class PlanCommand implements Callable<Integer> {
-  private final KeptSequences shelves;
+  private final KeptSequences keptSequences;
 
   @Spec private CommandSpec spec;
   @Mixin private CommonOptions common;
@@ -57,16 +57,16 @@ public final class PlanCommand implements Callable<Integer> {
       description = "The bench file; without it, the plan says what the bench needs.")
   private String bench;
 
-  /** Makes the command on the shelves of a data home. */
-  public PlanCommand(KeptSequences shelves) {
-    this.shelves = shelves;
+  /** Makes the command on the sequences of a data home. */
+  public PlanCommand(KeptSequences keptSequences) {
+    this.keptSequences = keptSequences;
   }
 
   @Override
   public Integer call() {
     try {
       Optional<Path> home = common.homeToRead();
-      Read<Sequence> steps = shelves.sequence(home, sequence);
+      Read<Sequence> steps = keptSequences.sequence(home, sequence);
       Read<Amplifier> amp = InputFile.read(amplifier, BenchFiles.AMPLIFIER::read);
       Read<Bench> table =
           bench == null
@@ -78,7 +78,7 @@ public final class PlanCommand implements Callable<Integer> {
       if (!faults.isEmpty()) {
         return refused(faults.stream().map(Fault::text).toList());
       }
-      Rules rules = shelves.rules(home);
+      Rules rules = keptSequences.rules(home);
       BenchPlan plan =
           rules.plan(
               steps.found().orElseThrow(),

@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
     description = "Rehearse walks without a screen: one JSON object per line in, one out.",
     mixinStandardHelpOptions = true)
 public final class RehearseCommand implements Callable<Integer> {
-  private final KeptSequences shelves;
+  private final KeptSequences keptSequences;
 
   @Spec private CommandSpec spec;
 
@@ -47,9 +47,9 @@ public final class RehearseCommand implements Callable<Integer> {
       description = "A file with one JSON object per line; - is stdin.")
   private List<String> files = List.of();
 
-  /** Makes the command on the shelves of a data home. */
-  public RehearseCommand(KeptSequences shelves) {
-    this.shelves = shelves;
+  /** Makes the command on the sequences of a data home. */
+  public RehearseCommand(KeptSequences keptSequences) {
+    this.keptSequences = keptSequences;
   }
 
   @Override
@@ -58,7 +58,7 @@ public final class RehearseCommand implements Callable<Integer> {
     Optional<Path> home = common.homeToRead();
     Read<Sequence> read;
     try {
-      read = shelves.sequence(home, sequence);
+      read = keptSequences.sequence(home, sequence);
     } catch (BadInput none) {
       err.println(none.getMessage());
       return ExitCode.BAD_INPUT;
@@ -68,7 +68,7 @@ public final class RehearseCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     Rehearsals rehearsals =
-        new Rehearsals(read.found().get(), shelves.version(), shelves.rules(home));
+        new Rehearsals(read.found().get(), keptSequences.version(), keptSequences.rules(home));
     try (RehearsalLoop loop =
         new RehearsalLoop(rehearsals::answer, spec.commandLine().getOut(), err)) {
       for (String file : files) {

@@ -33,7 +33,7 @@ public final class ReplayCommand implements Callable<Integer> {
   private static final Format OUTPUT = new Format("replay", 1);
   private static final int SHOWN = 64;
 
-  private final KeptWalks.Opener shelves;
+  private final KeptWalks.Opener keptWalks;
 
   @Spec private CommandSpec spec;
 
@@ -45,9 +45,9 @@ public final class ReplayCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "WALK", description = "The walk, by name.")
   private List<String> walks = List.of();
 
-  /** Makes the command on a shelf. */
-  public ReplayCommand(KeptWalks.Opener shelves) {
-    this.shelves = shelves;
+  /** Makes the command on the walks of a data home. */
+  public ReplayCommand(KeptWalks.Opener keptWalks) {
+    this.keptWalks = keptWalks;
   }
 
   private record Replayed(String walk, List<Difference> differences) {}
@@ -55,11 +55,11 @@ public final class ReplayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    KeptWalks shelf = shelves.at(common.homeToRead());
+    KeptWalks kept = keptWalks.at(common.homeToRead());
     List<Replayed> replayed = new ArrayList<>();
     int code = ExitCode.DONE;
     for (String walk : walks) {
-      code = Math.max(code, replay(shelf, walk, replayed));
+      code = Math.max(code, replay(kept, walk, replayed));
     }
     if (json) {
       out.println(JsonOut.line(generator -> write(generator, replayed)));
@@ -71,12 +71,12 @@ public final class ReplayCommand implements Callable<Integer> {
     return code;
   }
 
-  private int replay(KeptWalks shelf, String walk, List<Replayed> replayed) {
+  private int replay(KeptWalks kept, String walk, List<Replayed> replayed) {
     try {
-      KeptWalks.Journal journal = shelf.read(walk);
+      KeptWalks.Journal journal = kept.read(walk);
       journal.damaged().ifPresent(why -> complain(walk, why));
       List<List<Stamped>> records = journal.bodies().stream().map(FactText::read).toList();
-      replayed.add(new Replayed(walk, Replay.of(shelf.rules(), records)));
+      replayed.add(new Replayed(walk, Replay.of(kept.rules(), records)));
       return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
     } catch (UnreadableFact unreadable) {
       complain(walk, Sentence.of("This walk cannot be read: {}.", unreadable.getMessage()));

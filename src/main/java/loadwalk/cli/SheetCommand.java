@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = "Exit codes: 0 done, 2 bad usage or input, 4 a damaged journal.")
 public final class SheetCommand implements Callable<Integer> {
-  private final KeptWalks.Opener shelves;
+  private final KeptWalks.Opener keptWalks;
 
   @Spec private CommandSpec spec;
   @Mixin private CommonOptions common;
@@ -47,16 +47,16 @@ public final class SheetCommand implements Callable<Integer> {
       description = "Show the serial number of the amplifier; hidden otherwise.")
   private boolean showSerial;
 
-  /** Makes the command on a shelf. */
-  public SheetCommand(KeptWalks.Opener shelves) {
-    this.shelves = shelves;
+  /** Makes the command on the walks of a data home. */
+  public SheetCommand(KeptWalks.Opener keptWalks) {
+    this.keptWalks = keptWalks;
   }
 
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
     try {
-      return write(shelves.at(common.homeToRead()), err);
+      return write(keptWalks.at(common.homeToRead()), err);
     } catch (IOException e) {
       return refused(err, e.getMessage(), ExitCode.BAD_INPUT);
     } catch (UnreadableFact e) {
@@ -67,15 +67,15 @@ public final class SheetCommand implements Callable<Integer> {
     }
   }
 
-  private int write(KeptWalks shelf, PrintWriter err) throws IOException {
-    KeptWalks.Journal journal = shelf.read(walk == null ? newest(shelf) : walk);
+  private int write(KeptWalks kept, PrintWriter err) throws IOException {
+    KeptWalks.Journal journal = kept.read(walk == null ? newest(kept) : walk);
     journal.damaged().ifPresent(err::println);
     if (journal.bodies().isEmpty()) {
       return refused(err, "This walk has no record that can be read.", ExitCode.DAMAGED);
     }
     WalkState state = FactText.walk(journal.bodies());
     Sheet sheet =
-        Sheet.of(state, new SheetOptions(showSerial, pictures(shelf, state)), shelf.rules());
+        Sheet.of(state, new SheetOptions(showSerial, pictures(kept, state)), kept.rules());
     outputs.write(
         common,
         SheetPage.of(sheet),
@@ -85,16 +85,16 @@ public final class SheetCommand implements Callable<Integer> {
     return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
   }
 
-  private static Map<String, Picture> pictures(KeptWalks shelf, WalkState state) {
+  private static Map<String, Picture> pictures(KeptWalks kept, WalkState state) {
     Map<String, Picture> pictures = new HashMap<>();
     for (WalkState.Attachment a : state.attachments()) {
-      shelf.photo(a.path(), a.sha256()).ifPresent(p -> pictures.put(a.sha256(), p));
+      kept.photo(a.path(), a.sha256()).ifPresent(p -> pictures.put(a.sha256(), p));
     }
     return pictures;
   }
 
-  private static String newest(KeptWalks shelf) throws IOException {
-    List<KeptWalks.Listed> walks = shelf.list();
+  private static String newest(KeptWalks kept) throws IOException {
+    List<KeptWalks.Listed> walks = kept.list();
     if (walks.isEmpty()) {
       throw new IOException("There are no walks yet.");
     }

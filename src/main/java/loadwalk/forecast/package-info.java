@@ -10,6 +10,11 @@
  * <p>Open {@link loadwalk.forecast.Forecaster} first; {@link
  * loadwalk.forecast.standard.StandardForecaster} does the work.
  *
+ * <p>Rooms, from the bottom up: this package, the words that all share; {@link
+ * loadwalk.forecast.caution}, what a step asks of the bench; {@link loadwalk.forecast.model}, what
+ * the readings should be; {@link loadwalk.forecast.doubt}, what contradicts them; {@link
+ * loadwalk.forecast.standard}, which joins the three.
+ *
  * <p>A number that is no formula's is a constant with its unit and where it comes from. "Set on the
  * experiment" means tuned on simulated walks, on seeds other than those reported; {@code
  * ForecastExperimentTest} holds it and {@code src/test/EVIDENCE.md} gives its figures. "Chosen by
@@ -25,12 +30,12 @@
  *
  * <p>All is told of what one channel does into the load it drives, so stereo forecasts bridged and
  * the reverse. A load measured before draws its current again. Below the least load measured the
- * volts fall at least as fast as between the two above it ({@code Bend}): source resistance, a
- * converter at its end and a current limit all bend ln v over ln x the same way. How fast they fall
- * tells what takes them, sag, resistance or a current limit, and with it how the efficiency goes on
- * ({@code EfficiencyFall}); that keeps the supply current a sharp witness at a load not seen
- * before. Where nobody reads the amperes, those told by the outputs and the class carry the sag of
- * the supply to heavier loads.
+ * volts fall at least as fast as between the two above it ({@code VoltsFallBound}): source
+ * resistance, a converter at its end and a current limit all bend ln v over ln x the same way. How
+ * fast they fall tells what takes them, sag, resistance or a current limit, and with it how the
+ * efficiency goes on ({@code EfficiencyFall}); that keeps the supply current a sharp witness at a
+ * load not seen before. Where nobody reads the amperes, those told by the outputs and the class
+ * carry the sag of the supply to heavier loads.
  *
  * <p>A doubt is not a reading outside its band. It is a Bayes comparison of honest against every
  * slip over all entries of the step; the slip that predicts them best is named. Where an entry is

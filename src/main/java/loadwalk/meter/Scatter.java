@@ -33,9 +33,4 @@ public record Scatter(int count, double mean, double standardUncertainty, double
   public double deviation() {
     return standardUncertainty * Math.sqrt(count);
   }
-
-  /** Returns the degrees of freedom, n − 1 (4.2.6). */
-  public double degreesOfFreedom() {
-    return count - 1;
-  }
 }

@@ -46,11 +46,6 @@ public record Circuit(
     return point(state(low, shape), shape);
   }
 
-  /** Returns the point without a tone. */
-  public OperatingPoint idle() {
-    return at(Clipper.Shape.sine(0));
-  }
-
   private double unloadedRail() {
     PracticeAmplifier.Rails rails = amplifier.rails();
     double most = rails.ratio() * source.volts();

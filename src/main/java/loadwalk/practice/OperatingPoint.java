@@ -46,11 +46,6 @@ public record OperatingPoint(
     SUPPLY
   }
 
-  /** Returns the power drawn at the terminals, watts. */
-  public double inputWatts() {
-    return supplyVolts * supplyAmps;
-  }
-
   /** Returns the power turned into heat in the amplifier, watts. */
   public double heatWatts() {
     return stageHeatWatts + converterHeatWatts + idleHeatWatts;

@@ -216,14 +216,6 @@ public sealed interface Effect {
     }
   }
 
-  /** Set the speed of the practice bench. */
-  record SetSpeed(int speed) implements Effect {
-    @Override
-    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
-      return performer.setSpeed(this);
-    }
-  }
-
   /** Close the open walk and go home; it stays on disk. */
   record CloseWalk() implements Effect {
     @Override

@@ -47,8 +47,6 @@ public interface EffectPerformer<R, X extends Exception> {
 
   R keepHeld(Effect.KeepHeld asked) throws X;
 
-  R setSpeed(Effect.SetSpeed asked) throws X;
-
   R closeWalk() throws X;
 
   R leave() throws X;

@@ -39,22 +39,24 @@ class OwnFilesTest {
   void sequence_behindALinkOutOfTheHome_isNotThere() throws IOException {
     Path link = home.resolve("sequences/mine.json");
     Files.createSymbolicLink(link, elsewhere.resolve("mine.json"));
-    KeptSequences shelves = new KeptSequencesOnDisk();
-    assertEquals(Optional.empty(), shelves.named(Optional.of(home), "mine"));
-    assertThrows(BadInput.class, () -> shelves.sequence(Optional.of(home), "mine"));
+    KeptSequences keptSequences = new KeptSequencesOnDisk();
+    assertEquals(Optional.empty(), keptSequences.named(Optional.of(home), "mine"));
+    assertThrows(BadInput.class, () -> keptSequences.sequence(Optional.of(home), "mine"));
     Files.delete(link);
     Files.copy(elsewhere.resolve("mine.json"), link);
-    assertEquals("mine", shelves.sequence(Optional.of(home), "mine").found().orElseThrow().name());
+    assertEquals(
+        "mine", keptSequences.sequence(Optional.of(home), "mine").found().orElseThrow().name());
   }
 
   @Test
   void sequence_isFoundByNameBeforeItsFile_andByItsFileWhereNoneHasTheName() throws IOException {
-    KeptSequences shelves = new KeptSequencesOnDisk();
+    KeptSequences keptSequences = new KeptSequencesOnDisk();
     String file = elsewhere.resolve("mine.json").toString();
-    assertEquals("mine", shelves.sequence(Optional.of(home), file).found().orElseThrow().name());
+    assertEquals(
+        "mine", keptSequences.sequence(Optional.of(home), file).found().orElseThrow().name());
     Path own = home.resolve("sequences/full-walk.json");
     Files.writeString(own, SEQUENCE.replace("\"mine\"", "\"full-walk\""));
-    Read<Sequence> found = shelves.sequence(Optional.of(home), "full-walk");
+    Read<Sequence> found = keptSequences.sequence(Optional.of(home), "full-walk");
     assertEquals("Mine", found.found().orElseThrow().title());
   }
 

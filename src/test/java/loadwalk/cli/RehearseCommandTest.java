@@ -225,7 +225,7 @@ class RehearseCommandTest {
   }
 
   private int execute(String... arguments) {
-    return new CommandLine(new RehearseCommand(new EmptyShelves()))
+    return new CommandLine(new RehearseCommand(new NoSequences()))
         .setOut(new PrintWriter(printed))
         .setErr(new PrintWriter(complained))
         .execute(arguments);
@@ -272,7 +272,7 @@ class RehearseCommandTest {
   }
 
   /** A data home with nothing in it. */
-  private static final class EmptyShelves implements KeptSequences {
+  private static final class NoSequences implements KeptSequences {
     @Override
     public String version() {
       return "1";

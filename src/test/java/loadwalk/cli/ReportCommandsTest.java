@@ -31,25 +31,25 @@ import picocli.CommandLine;
 class ReportCommandsTest {
   @TempDir Path folder;
 
-  private final FakeShelf shelf = new FakeShelf();
+  private final FakeKeptWalks kept = new FakeKeptWalks();
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
 
   @Test
   void sheet_withoutOutputs_printsText() {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
-    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> shelf), "one"));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
+    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> kept), "one"));
     assertTrue(out.toString().startsWith("Halvorsen & Pike HP 250\n"), out.toString());
     assertTrue(out.toString().contains("Power at each load"));
   }
 
   @Test
   void sheet_everyOutput_isWritten() throws IOException {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
     String[] arguments = {
       "--html", file("s.html"), "--markdown", file("s.md"), "--csv", file("s.csv"), "--json", "-"
     };
-    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> shelf), arguments));
+    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> kept), arguments));
     assertTrue(Files.readString(folder.resolve("s.html")).startsWith("<!doctype html>"));
     assertTrue(Files.readString(folder.resolve("s.md")).startsWith("# Halvorsen"));
     assertTrue(Files.readString(folder.resolve("s.csv")).startsWith("section,step,"));
@@ -58,40 +58,40 @@ class ReportCommandsTest {
 
   @Test
   void sheet_ofNoSuchWalk_isBadInput() {
-    assertEquals(ExitCode.BAD_INPUT, run(new SheetCommand(home -> shelf), "none"));
+    assertEquals(ExitCode.BAD_INPUT, run(new SheetCommand(home -> kept), "none"));
     assertEquals("There is no walk named none.\n", err.toString());
   }
 
   @Test
   void sheet_ofDamagedJournal_isWrittenAndSaidSo() {
     List<String> bodies = Journals.practice(1, "stereo-only");
-    shelf.walks.put("one", bodies.subList(0, bodies.size() / 2));
-    shelf.damaged = Optional.of("The journal is damaged: it lacks a record.");
-    assertEquals(ExitCode.DAMAGED, run(new SheetCommand(home -> shelf), "one"));
+    kept.walks.put("one", bodies.subList(0, bodies.size() / 2));
+    kept.damaged = Optional.of("The journal is damaged: it lacks a record.");
+    assertEquals(ExitCode.DAMAGED, run(new SheetCommand(home -> kept), "one"));
     assertTrue(out.toString().contains("This walk is not finished"), out.toString());
     assertEquals("The journal is damaged: it lacks a record.\n", err.toString());
   }
 
   @Test
   void ledger_foldsOnceAndRemembers() {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
-    shelf.walks.put("two", Journals.practice(2, "stereo-only"));
-    assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> shelf)));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("two", Journals.practice(2, "stereo-only"));
+    assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> kept)));
     String first = out.toString();
-    assertEquals(2, shelf.reads.get());
+    assertEquals(2, kept.reads.get());
     out.getBuffer().setLength(0);
-    assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> shelf)));
-    assertEquals(2, shelf.reads.get());
+    assertEquals(ExitCode.DONE, run(new LedgerCommand(home -> kept)));
+    assertEquals(2, kept.reads.get());
     assertEquals(first, out.toString());
   }
 
   @Test
   void ledger_ofOneWalkNamedTwice_isBadInput() {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
     String name = "2026-03-14-0930-test";
     for (String twice : List.of(name + "," + name, name + ", " + name)) {
       err.getBuffer().setLength(0);
-      assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> shelf), "--compare", twice));
+      assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> kept), "--compare", twice));
       assertEquals(name + " is named twice; compare a walk with others.\n", err.toString());
     }
     assertEquals("", out.toString());
@@ -99,15 +99,15 @@ class ReportCommandsTest {
 
   @Test
   void ledger_unknownOrder_isBadInput() {
-    assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> shelf), "--sort", "loudness"));
+    assertEquals(ExitCode.BAD_INPUT, run(new LedgerCommand(home -> kept), "--sort", "loudness"));
     assertTrue(err.toString().startsWith("--sort takes newest, name, power,"), err.toString());
   }
 
   @Test
   void ledger_unreadableWalk_isToldAndTheRestShown() {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
-    shelf.walks.put("odd", List.of("{\"at\":\"2026-03-14T09:30:00Z\",\"facts\":[]}"));
-    assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> shelf)));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("odd", List.of("{\"at\":\"2026-03-14T09:30:00Z\",\"facts\":[]}"));
+    assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> kept)));
     assertTrue(out.toString().contains("Halvorsen & Pike"));
     assertEquals("odd: the journal opens no walk\n", err.toString());
   }
@@ -115,11 +115,11 @@ class ReportCommandsTest {
   @Test
   void ledger_damagedWalk_isToldEachTime_andShownAsFarAsItIsSound() {
     List<String> bodies = Journals.practice(1, "stereo-only");
-    shelf.walks.put("one", bodies.subList(0, bodies.size() / 2));
-    shelf.damaged = Optional.of("The journal is damaged: it lacks a record.");
+    kept.walks.put("one", bodies.subList(0, bodies.size() / 2));
+    kept.damaged = Optional.of("The journal is damaged: it lacks a record.");
     for (int time = 0; time < 2; time++) {
       err.getBuffer().setLength(0);
-      assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> shelf)));
+      assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> kept)));
       assertTrue(out.toString().contains("Halvorsen & Pike"), out.toString());
       assertEquals("one: The journal is damaged: it lacks a record.\n", err.toString());
     }
@@ -127,9 +127,9 @@ class ReportCommandsTest {
 
   @Test
   void output_intoAFolderThatIsNotThere_isToldByItsName() {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
     String target = folder.resolve("none").resolve("s.csv").toString();
-    assertEquals(ExitCode.BAD_INPUT, run(new SheetCommand(home -> shelf), "--csv", target));
+    assertEquals(ExitCode.BAD_INPUT, run(new SheetCommand(home -> kept), "--csv", target));
     assertEquals(
         target + " cannot be written: there is no folder " + folder.resolve("none") + ".\n",
         err.toString());
@@ -137,12 +137,12 @@ class ReportCommandsTest {
 
   @Test
   void output_isReadableAsAnyNewFile_andFollowsALink() throws IOException {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
     Path plain = Files.createFile(folder.resolve("plain"));
     Path link = Files.createSymbolicLink(folder.resolve("link"), plain);
     assertEquals(
         ExitCode.DONE,
-        run(new SheetCommand(home -> shelf), "--csv", link.toString(), "--json", file("new")));
+        run(new SheetCommand(home -> kept), "--csv", link.toString(), "--json", file("new")));
     assertTrue(Files.isSymbolicLink(link));
     assertTrue(Files.readString(plain).startsWith("section,step,"));
     Path other = Files.createFile(folder.resolve("other"));
@@ -155,7 +155,7 @@ class ReportCommandsTest {
 
   @Test
   void output_toADevice_isWrittenToIt_neverInItsPlace() throws Exception {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
     Path pipe = folder.resolve("pipe");
     assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0, "no mkfifo");
     CompletableFuture<String> read =
@@ -167,7 +167,7 @@ class ReportCommandsTest {
                 throw new UncheckedIOException(broken);
               }
             });
-    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> shelf), "--csv", pipe.toString()));
+    assertEquals(ExitCode.DONE, run(new SheetCommand(home -> kept), "--csv", pipe.toString()));
     assertTrue(read.get().startsWith("section,step,"));
     assertFalse(Files.isRegularFile(pipe));
   }
@@ -175,7 +175,7 @@ class ReportCommandsTest {
   @Test
   void ledgerReading_stopped_keepsWhatItRead() throws IOException {
     List<String> bodies = Journals.practice(1, "stereo-only");
-    FakeShelf many = new FakeShelf();
+    FakeKeptWalks many = new FakeKeptWalks();
     for (String name : List.of("one", "two", "three")) {
       many.walks.put(name, bodies);
     }
@@ -191,7 +191,7 @@ class ReportCommandsTest {
   @Test
   void ledgerReading_keepsTheOrder_andTellsHowFarItIs() throws IOException {
     List<String> bodies = Journals.practice(1, "stereo-only");
-    FakeShelf many = new FakeShelf();
+    FakeKeptWalks many = new FakeKeptWalks();
     for (int i = 0; i < 450; i++) {
       many.walks.put("walk-" + i, i % 100 == 7 ? List.of("{}") : bodies);
     }
@@ -217,7 +217,7 @@ class ReportCommandsTest {
         .execute(arguments);
   }
 
-  private static final class FakeShelf implements KeptWalks {
+  private static final class FakeKeptWalks implements KeptWalks {
     final Map<String, List<String>> walks = new LinkedHashMap<>();
     Optional<String> damaged = Optional.empty();
     final AtomicInteger reads = new AtomicInteger();

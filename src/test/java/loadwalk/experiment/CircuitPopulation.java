@@ -101,7 +101,7 @@ final class CircuitPopulation implements Population {
 
     @Override
     public Truth idle() {
-      return truth(new Circuit(amplifier, line, Mode.STEREO, 4, 40).idle());
+      return truth(new Circuit(amplifier, line, Mode.STEREO, 4, 40).at(Clipper.Shape.sine(0)));
     }
 
     @Override

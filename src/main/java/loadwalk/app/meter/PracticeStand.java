@@ -53,7 +53,7 @@ final class PracticeStand {
       return switch (kind) {
         case LOADED -> Sentence.of("On the bench: {} {}, at the limit.", mode.word(), load);
         case OPEN_LOAD -> Sentence.of("On the bench: {} {}, load taken off.", mode.word(), load);
-        default -> "On the bench: idle, no tone.";
+        case IDLE, WARM_UP -> "On the bench: idle, no tone.";
       };
     }
   }

@@ -16,7 +16,7 @@ public final class LedgerJson {
 
   /** Returns the whole text, indented, with a line break at its end. */
   public static String text(Ledger ledger) {
-    return JsonParts.inert(
+    return JsonParts.harmless(
         JsonOut.pretty(
             out -> {
               out.writeStartObject();

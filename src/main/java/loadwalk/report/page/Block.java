@@ -6,7 +6,8 @@ import loadwalk.chart.Chart;
 import loadwalk.text.Sentence;
 
 /**
- * A piece of a page; each format writes all kinds. Texts are as typed: the writers make them inert.
+ * A piece of a page; each format writes all kinds. Texts are as typed: the writers make them
+ * harmless.
  */
 public sealed interface Block {
 

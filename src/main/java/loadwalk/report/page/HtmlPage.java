@@ -242,7 +242,7 @@ public final class HtmlPage implements Block.Writer {
     out.append("</").append(name).append('>');
   }
 
-  /** Writes text, inert and with every sign of markup as a character reference. */
+  /** Writes text, harmless and with every sign of markup as a character reference. */
   private void text(String content) {
     signs(UnbrokenUnits.held(Visible.sentence(content)));
   }

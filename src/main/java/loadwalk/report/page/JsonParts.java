@@ -31,7 +31,7 @@ public final class JsonParts {
    * direction is written as its escape. Such characters stand only inside strings, so the text
    * means the same.
    */
-  public static String inert(String json) {
+  public static String harmless(String json) {
     StringBuilder safe = new StringBuilder();
     int plain = 0;
     for (int i = 0; i < json.length(); i++) {

@@ -35,7 +35,7 @@ public final class RehearsalJson {
 
   /** Returns the line of a rehearsed walk, without a line break. */
   public static String line(Rehearsal.Outcome outcome, Rules rules) {
-    return JsonParts.inert(JsonOut.line(new RehearsalJson(outcome, rules)::write));
+    return JsonParts.harmless(JsonOut.line(new RehearsalJson(outcome, rules)::write));
   }
 
   private void write(JsonGenerator out) throws IOException {

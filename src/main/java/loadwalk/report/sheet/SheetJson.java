@@ -21,7 +21,7 @@ public final class SheetJson {
 
   /** Returns the whole text, indented, with a line break at its end. */
   public static String text(Sheet sheet) {
-    return JsonParts.inert(JsonOut.pretty(out -> write(out, sheet)));
+    return JsonParts.harmless(JsonOut.pretty(out -> write(out, sheet)));
   }
 
   /** Writes a sheet as one object with its format. */

@@ -16,7 +16,7 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
-import loadwalk.view.canvas.Words;
+import loadwalk.view.canvas.ScreenWords;
 
 /** The form of an amplifier: its lines, and the way to and from a record. */
 public final class AmplifierForm {
@@ -83,7 +83,7 @@ public final class AmplifierForm {
         a.ratings().stream().map(AmplifierForm::text).collect(Collectors.joining("; ")),
         text(a.minimumStereoOhms()),
         text(a.minimumBridgedOhms()),
-        a.fuses().stream().map(Words::number).collect(Collectors.joining(" ")),
+        a.fuses().stream().map(ScreenWords::number).collect(Collectors.joining(" ")),
         a.regulated().map(yes -> yes ? "yes" : "no").orElse(""));
   }
 
@@ -167,14 +167,15 @@ public final class AmplifierForm {
   private static String text(Rating r) {
     List<String> words = new ArrayList<>();
     words.add(r.mode().word());
-    words.add(Words.number(r.ohms()));
-    words.add(Words.number(r.watts()) + " W");
-    r.supplyVolts().ifPresent(volts -> words.add(Sentence.of("at {} V", Words.number(volts))));
-    r.thdPercent().ifPresent(thd -> words.add(Words.number(thd) + " %"));
+    words.add(ScreenWords.number(r.ohms()));
+    words.add(ScreenWords.number(r.watts()) + " W");
+    r.supplyVolts()
+        .ifPresent(volts -> words.add(Sentence.of("at {} V", ScreenWords.number(volts))));
+    r.thdPercent().ifPresent(thd -> words.add(ScreenWords.number(thd) + " %"));
     return String.join(" ", words);
   }
 
   private static String text(OptionalDouble number) {
-    return number.isPresent() ? Words.number(number.getAsDouble()) : "";
+    return number.isPresent() ? ScreenWords.number(number.getAsDouble()) : "";
   }
 }

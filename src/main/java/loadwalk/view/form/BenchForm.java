@@ -16,7 +16,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
-import loadwalk.view.canvas.Words;
+import loadwalk.view.canvas.ScreenWords;
 
 /** The form of a bench: its lines, and the way to and from a record. */
 public final class BenchForm {
@@ -204,7 +204,7 @@ public final class BenchForm {
   }
 
   private static String n(double value) {
-    return Words.number(value);
+    return ScreenWords.number(value);
   }
 
   private static String joined(List<String> parts) {

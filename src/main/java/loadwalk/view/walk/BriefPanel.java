@@ -13,9 +13,9 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.ScreenWords;
 import loadwalk.view.canvas.Style;
 import loadwalk.view.canvas.TextField;
-import loadwalk.view.canvas.Words;
 import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Gate;
 import loadwalk.walk.fact.Entry;
@@ -97,7 +97,8 @@ final class BriefPanel {
             area.row(),
             Sentence.of("Step {} of {}  {}  brief: ", number, state.plan().size(), planned.id()),
             Style.HEADING);
-    canvas.text(column, area.row(), Words.upper(brief.verdict()), Words.style(brief.verdict()));
+    canvas.text(
+        column, area.row(), ScreenWords.upper(brief.verdict()), ScreenWords.style(brief.verdict()));
     return area.row() + 1;
   }
 
@@ -114,7 +115,10 @@ final class BriefPanel {
         return row + 1;
       }
       canvas.text(
-          area.column(), row, Words.upper(caution.gravity()), Words.style(caution.gravity()));
+          area.column(),
+          row,
+          ScreenWords.upper(caution.gravity()),
+          ScreenWords.style(caution.gravity()));
       int rows = Math.min(2, end - row);
       if (canvas.fold(caution.text(), area.columns() - CAUTION).size() > rows) {
         paintCut(canvas, area);

@@ -8,8 +8,8 @@ import loadwalk.result.WalkResult;
 import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.ScreenWords;
 import loadwalk.view.canvas.Style;
-import loadwalk.view.canvas.Words;
 import loadwalk.walk.Results;
 import loadwalk.walk.fact.WalkState;
 
@@ -64,7 +64,10 @@ final class SidePanel {
 
   private static String rating(StepResult step) {
     return step.rating()
-        .map(r -> Sentence.of("rated {} W: {}", Words.number(r.ratingWatts()), r.verdict().text()))
+        .map(
+            r ->
+                Sentence.of(
+                    "rated {} W: {}", ScreenWords.number(r.ratingWatts()), r.verdict().text()))
         .orElse("no rating for this load");
   }
 }

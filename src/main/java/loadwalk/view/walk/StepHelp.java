@@ -9,8 +9,8 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Ascii;
 import loadwalk.text.Columns;
 import loadwalk.text.Sentence;
+import loadwalk.view.canvas.ScreenWords;
 import loadwalk.view.canvas.Size;
-import loadwalk.view.canvas.Words;
 import loadwalk.view.screen.Help;
 import loadwalk.walk.fact.WalkState;
 
@@ -48,7 +48,7 @@ final class StepHelp {
     Optional<Forecast> brief = state.current().flatMap(p -> state.step(p.id()).brief());
     List<String> lines = new ArrayList<>();
     for (Caution caution : brief.map(Forecast::cautions).orElse(List.of())) {
-      String gravity = Words.upper(caution.gravity());
+      String gravity = ScreenWords.upper(caution.gravity());
       for (String line : folded(caution.text(), COLUMNS - BriefPanel.CAUTION)) {
         lines.add(String.format("%-" + BriefPanel.CAUTION + "s%s", gravity, line));
         gravity = "";

@@ -110,18 +110,6 @@ public interface FactsOfStep {
       doubts = List.copyOf(doubts);
     }
 
-    /** Makes a value that was typed. */
-    public Entered(
-        String step,
-        ReadingId reading,
-        String text,
-        double value,
-        double resolution,
-        List<Doubt> doubts,
-        double warmSeconds) {
-      this(step, reading, text, value, resolution, doubts, warmSeconds, Optional.empty());
-    }
-
     @Override
     public StepState change(StepState before) {
       return before.entered(

@@ -8,9 +8,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 
@@ -24,13 +22,11 @@ public final class WavReader implements AudioSource {
   private static final int FLOAT = 3;
   private static final int EXTENSIBLE = 0xFFFE;
   private static final long LARGEST_LENGTHS = 0x7FFF_E000L;
-  private static final int LARGEST_SMALL_CHUNK = 1 << 20;
+  private static final int LARGEST_FORMAT_CHUNK = 1 << 20;
 
   private final InputStream in;
   private final Form form;
   private final long dataBytes;
-  private final Map<Integer, Long> cueFrames = new TreeMap<>();
-  private final Map<Integer, String> cueLabels = new TreeMap<>();
   private final List<String> notes = new ArrayList<>();
   private long readBytes;
   private byte[] buffer = new byte[0];
@@ -97,14 +93,6 @@ public final class WavReader implements AudioSource {
   @Override
   public OptionalDouble step() {
     return OptionalDouble.of(form.floating ? 0 : Math.scalb(1.0, 1 - form.bits));
-  }
-
-  /** Returns the named places that stood ahead of the samples. */
-  public List<Cue> cues() {
-    List<Cue> cues = new ArrayList<>();
-    cueFrames.forEach((id, frame) -> cues.add(new Cue(frame, cueLabels.getOrDefault(id, ""))));
-    cues.sort((a, b) -> Long.compare(a.frame(), b.frame()));
-    return cues;
   }
 
   /** Returns what was odd about the file so far, a sentence each. */
@@ -208,33 +196,26 @@ public final class WavReader implements AudioSource {
   }
 
   private Form readChunk(String name, long size, Form found) throws IOException, CaptureException {
-    boolean small = size <= LARGEST_SMALL_CHUNK;
-    boolean wanted = name.equals("fmt ") || name.equals("cue ") || name.equals("LIST");
-    if (!wanted || !small) {
-      if (name.equals("fmt ")) {
-        throw new CaptureException(
-            Sentence.of("The WAV file's format chunk claims {} bytes.", size));
-      }
+    if (!name.equals("fmt ")) {
       try {
         in.skipNBytes(size + size % 2);
       } catch (EOFException e) {
-        throw new CaptureException("The WAV file ends inside its chunk \"" + name + "\".");
+        throw cutShort(name);
       }
       return found;
     }
+    if (size > LARGEST_FORMAT_CHUNK) {
+      throw new CaptureException(Sentence.of("The WAV file's format chunk claims {} bytes.", size));
+    }
     ByteBuffer body = readUpTo((int) (size + size % 2));
     if (body.remaining() < size) {
-      throw new CaptureException("The WAV file ends inside its chunk \"" + name + "\".");
+      throw cutShort(name);
     }
-    if (name.equals("fmt ")) {
-      return format(body, size);
-    }
-    if (name.equals("cue ")) {
-      readCues(body);
-    } else if (body.remaining() >= 4 && name(body).equals("adtl")) {
-      readLabels(body);
-    }
-    return found;
+    return format(body, size);
+  }
+
+  private static CaptureException cutShort(String chunk) {
+    return new CaptureException(Sentence.of("The WAV file ends inside its chunk \"{}\".", chunk));
   }
 
   private static Form format(ByteBuffer body, long size) throws CaptureException {
@@ -282,35 +263,6 @@ public final class WavReader implements AudioSource {
               bytes));
     }
     return new Form(floating, channels, rate, bytes, bits);
-  }
-
-  private void readCues(ByteBuffer body) {
-    body.position(Math.min(4, body.limit()));
-    while (body.remaining() >= 24) {
-      int id = body.getInt();
-      body.getInt();
-      body.position(body.position() + 12);
-      cueFrames.put(id, Integer.toUnsignedLong(body.getInt()));
-    }
-  }
-
-  private void readLabels(ByteBuffer body) {
-    while (body.remaining() >= 12) {
-      String name = name(body);
-      long size = Integer.toUnsignedLong(body.getInt());
-      if (size < 4 || size > body.remaining()) {
-        return;
-      }
-      int id = body.getInt();
-      byte[] text = new byte[(int) size - 4];
-      body.get(text);
-      if (name.equals("labl")) {
-        cueLabels.put(id, new String(text, StandardCharsets.US_ASCII).replace("\0", ""));
-      }
-      if (size % 2 == 1 && body.hasRemaining()) {
-        body.get();
-      }
-    }
   }
 
   private ByteBuffer readUpTo(int count) throws IOException {

@@ -67,7 +67,7 @@ public final class Browser implements AutoCloseable {
     socket =
         HttpClient.newHttpClient()
             .newWebSocketBuilder()
-            .buildAsync(address(), new Ear())
+            .buildAsync(address(), new Replies())
             .get(WAIT_SECONDS, TimeUnit.SECONDS);
     String target =
         call("", "Target.createTarget", params().put("url", "about:blank"))
@@ -207,7 +207,7 @@ public final class Browser implements AutoCloseable {
   }
 
   /** Joins the parts of messages. */
-  private final class Ear implements WebSocket.Listener {
+  private final class Replies implements WebSocket.Listener {
     private final StringBuilder parts = new StringBuilder();
 
     @Override

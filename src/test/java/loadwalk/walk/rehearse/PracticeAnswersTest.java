@@ -98,7 +98,9 @@ class PracticeAnswersTest {
   void missing_leavesOutWhatIsEntered() {
     WalkState state = at("idle");
     Map<ReadingId, String> answers = BENCH.of(state, 0);
-    Fact entered = new Fact.Entered("idle", ReadingId.SUPPLY_AMPS, "1.6 A", 1.6, 0.1, List.of(), 0);
+    Fact entered =
+        new Fact.Entered(
+            "idle", ReadingId.SUPPLY_AMPS, "1.6 A", 1.6, 0.1, List.of(), 0, Optional.empty());
     StepState step = entered.applyTo(state, 0).step("idle");
     Map<ReadingId, String> left = PracticeAnswers.missing(answers, step);
     assertNotEquals(answers, left);
@@ -169,6 +171,7 @@ class PracticeAnswersTest {
   }
 
   private static Fact entered(String step, ReadingId id, double value) {
-    return new Fact.Entered(step, id, String.valueOf(value), value, 0.1, List.of(), 0);
+    return new Fact.Entered(
+        step, id, String.valueOf(value), value, 0.1, List.of(), 0, Optional.empty());
   }
 }

@@ -83,7 +83,7 @@ class LimitFinderTest {
     return assertInstanceOf(LimitFinding.Found.class, find(row, limit));
   }
 
-  /** The demand: within 0.2 % in volts. */
+  /** What is wanted: within 0.2 % in volts. */
   @Test
   void risingTone_isFoundWithinTwoThousandths() throws Exception {
     for (DoubleUnaryOperator amplifier : List.of(SOFT, CUBIC, HARD)) {

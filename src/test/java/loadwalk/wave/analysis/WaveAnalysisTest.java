@@ -20,7 +20,7 @@ class WaveAnalysisTest {
     return reading.thd().orElseThrow().value();
   }
 
-  /** The demand: 40 Hz, 2 s, off the bins, noise at -80 dB, 0.1 % wow. */
+  /** What is wanted: 40 Hz, 2 s, off the bins, noise at -80 dB, 0.1 % wow. */
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.01, 0.02, 0.05, 0.1, 0.3, 1, 3, 10, 30, 50})
   void thd_isWithinOnePercent_orTwoThousandths(double percent) throws Exception {
@@ -63,7 +63,7 @@ class WaveAnalysisTest {
     }
   }
 
-  /** The demand: within 1 ppm at 60 dB; the signal is distorted and off the bins too. */
+  /** What is wanted: within 1 ppm at 60 dB; the signal is distorted and off the bins too. */
   @ParameterizedTest
   @ValueSource(doubles = {40.013, 50, 100.37, 999.21, 4321.1})
   void frequency_isWithinOnePartPerMillion(double hertz) throws Exception {

@@ -1,5 +1,7 @@
 package loadwalk.wave.tone;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -9,7 +11,10 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.Cue;
 import loadwalk.wave.file.WavReader;
@@ -19,7 +24,7 @@ public final class Wavs {
   private Wavs() {}
 
   /** A WAV file read to its end. */
-  public record Read(double rate, double[][] rows, List<Cue> cues, List<String> notes) {
+  public record Read(double rate, double[][] rows, List<String> notes) {
     public double[] row(int channel) {
       return rows[channel];
     }
@@ -35,6 +40,43 @@ public final class Wavs {
     return read(new ByteArrayInputStream(file));
   }
 
+  /** Returns the named places of a file, from its chunks "cue " and "adtl". */
+  public static List<Cue> cues(byte[] file) {
+    Map<Integer, Long> frames = new TreeMap<>();
+    Map<Integer, String> labels = new HashMap<>();
+    ByteBuffer in = ByteBuffer.wrap(file, 12, file.length - 12).order(ByteOrder.LITTLE_ENDIAN);
+    while (in.remaining() >= 8) {
+      String name = name(in);
+      int size = in.getInt();
+      ByteBuffer body = in.slice(in.position(), size).order(ByteOrder.LITTLE_ENDIAN);
+      in.position(Math.min(in.limit(), in.position() + size + size % 2));
+      if (name.equals("cue ")) {
+        int count = body.getInt();
+        for (int i = 0; i < count; i++) {
+          frames.put(body.getInt(4 + 24 * i), (long) body.getInt(24 + 24 * i));
+        }
+      } else if (name.equals("LIST") && name(body).equals("adtl")) {
+        while (body.remaining() >= 12) {
+          assertEquals("labl", name(body));
+          byte[] text = new byte[body.getInt() - 4];
+          int id = body.getInt();
+          body.get(text);
+          body.position(Math.min(body.limit(), body.position() + text.length % 2));
+          labels.put(id, new String(text, StandardCharsets.US_ASCII).replace("\0", ""));
+        }
+      }
+    }
+    List<Cue> cues = new ArrayList<>();
+    frames.forEach((id, frame) -> cues.add(new Cue(frame, labels.get(id))));
+    return cues;
+  }
+
+  private static String name(ByteBuffer from) {
+    byte[] name = new byte[4];
+    from.get(name);
+    return new String(name, StandardCharsets.US_ASCII);
+  }
+
   public static Read read(InputStream in) throws IOException, CaptureException {
     WavReader reader = WavReader.open(in);
     double[][] rows = new double[reader.channels()][0];
@@ -48,7 +90,7 @@ public final class Wavs {
       }
       count = reader.read(block);
     }
-    return new Read(reader.samplesPerSecond(), rows, reader.cues(), reader.notes());
+    return new Read(reader.samplesPerSecond(), rows, reader.notes());
   }
 
   /** Builds a file of 64-bit floating-point samples, one row a channel. */

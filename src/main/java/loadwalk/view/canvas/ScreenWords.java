@@ -6,10 +6,10 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 
 /** Says how a verdict and a number stand on a screen. */
-public final class Words {
+public final class ScreenWords {
   private static final Printer PRINTER = Printer.UTF8;
 
-  private Words() {}
+  private ScreenWords() {}
 
   /** Returns the verdict in capitals. */
   public static String upper(Verdict verdict) {
