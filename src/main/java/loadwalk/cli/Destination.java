@@ -1,6 +1,7 @@
 package loadwalk.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -10,12 +11,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /** Writes a text where an option says: a file, replaced as a whole, or {@code -} for stdout. */
 final class Destination {
   static final String STDOUT = "-";
+
+  private static final byte[] JOURNAL = "{\"seq\":".getBytes(StandardCharsets.UTF_8);
 
   private Destination() {}
 
@@ -60,10 +64,25 @@ final class Destination {
       throw new IOException(
           Sentence.of("there is no folder {}", Visible.line(file.getParent().toString(), 300)));
     }
+    if (holdsWalk(file)) {
+      throw new IOException("that file holds a walk");
+    }
     try {
       replace(file, content);
     } catch (AccessDeniedException refused) {
       throw new IOException("you have no permission to write in this folder", refused);
+    }
+  }
+
+  /** Tells whether a file begins as every journal does; nothing may be put in the place of one. */
+  private static boolean holdsWalk(Path file) throws IOException {
+    if (!Files.exists(file)) {
+      return false;
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return Arrays.equals(JOURNAL, in.readNBytes(JOURNAL.length));
+    } catch (AccessDeniedException unreadable) {
+      return false;
     }
   }
 

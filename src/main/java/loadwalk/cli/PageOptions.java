@@ -2,7 +2,10 @@ package loadwalk.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +53,8 @@ class PageOptions {
       description = "The width of printed text, 40 or more (default 80).")
   private int columns = 80;
 
+  private final List<String> read = new ArrayList<>();
+
   /** Tells whether the page is printed as text, as no other output is asked for. */
   final boolean printsText() {
     return html == null && markdown == null && json == null;
@@ -64,6 +69,13 @@ class PageOptions {
     String named = json;
     json = json == null ? null : Destination.STDOUT;
     return named;
+  }
+
+  /** Names a file that the command reads, if any: no output takes its place. */
+  final void sparing(String file) {
+    if (file != null) {
+      read.add(file);
+    }
   }
 
   /** Writes every output asked for; texts that are not asked for are not made. */
@@ -84,6 +96,9 @@ class PageOptions {
     put(wanted, html, () -> HtmlPage.html(page));
     put(wanted, markdown, () -> MarkdownPage.text(page));
     put(wanted, json, jsonText);
+    for (String target : wanted.keySet()) {
+      spare(target);
+    }
     for (Map.Entry<String, Supplier<String>> e : wanted.entrySet()) {
       writeOne(e.getKey(), e.getValue().get(), out);
     }
@@ -103,6 +118,27 @@ class PageOptions {
     if (target != null && wanted.put(target, text) != null) {
       throw new IOException(
           Sentence.of("{} is named for two outputs.", Visible.line(target, SHOWN)));
+    }
+  }
+
+  private void spare(String target) throws IOException {
+    for (String file : read) {
+      if (isSame(file, target)) {
+        throw new IOException(
+            Sentence.of(
+                "{} is read by this command; name another file.", Visible.line(target, SHOWN)));
+      }
+    }
+  }
+
+  private static boolean isSame(String file, String target) {
+    if (file.equals(Destination.STDOUT) || target.equals(Destination.STDOUT)) {
+      return false;
+    }
+    try {
+      return Files.isSameFile(Path.of(file), Path.of(target));
+    } catch (IOException | InvalidPathException noSuchFile) {
+      return false;
     }
   }
 

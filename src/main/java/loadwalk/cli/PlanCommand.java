@@ -92,6 +92,9 @@ public final class PlanCommand implements Callable<Integer> {
   }
 
   private int write(BenchPlan plan, Tables tables) {
+    outputs.sparing(sequence);
+    outputs.sparing(amplifier);
+    outputs.sparing(bench);
     try {
       outputs.write(
           common,

@@ -127,6 +127,7 @@ public final class WaveCommand implements Callable<Integer> {
   }
 
   private int write(JudgedWave findings) {
+    outputs.sparing(file);
     try {
       outputs.write(
           common,

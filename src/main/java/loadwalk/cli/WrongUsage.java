@@ -1,15 +1,30 @@
 package loadwalk.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Says what is wrong with the words of a command line, and where help is. */
 public final class WrongUsage {
+  private static final Map<Class<?>, String> KINDS =
+      Map.of(
+          int.class, "a whole number",
+          Integer.class, "a whole number",
+          long.class, "a whole number",
+          Long.class, "a whole number",
+          double.class, "a number",
+          Double.class, "a number",
+          Path.class, "the name of a file or folder");
+
   private WrongUsage() {}
 
   /** Prints what is wrong and returns the exit code. */
@@ -19,10 +34,22 @@ public final class WrongUsage {
     err.println(
         fault instanceof UnmatchedArgumentException unmatched
             ? unknown(unmatched)
-            : fault.getMessage());
+            : unsuited(fault).orElseGet(fault::getMessage));
     err.println(Sentence.of("For help: {} --help", command.getCommandSpec().qualifiedName()));
     err.flush();
     return ExitCode.BAD_INPUT;
+  }
+
+  /** Says what a value must be that is none of its kind; empty where something else is wrong. */
+  private static Optional<String> unsuited(ParameterException fault) {
+    ArgSpec asked = fault.getArgSpec();
+    String kind = asked == null ? null : KINDS.get(asked.typeInfo().getType());
+    if (kind == null || fault.getValue() == null) {
+      return Optional.empty();
+    }
+    String name = asked instanceof OptionSpec option ? option.longestName() : asked.paramLabel();
+    return Optional.of(
+        Sentence.of("{} takes {}, not {}.", name, kind, Visible.name(fault.getValue())));
   }
 
   private static String unknown(UnmatchedArgumentException fault) {

@@ -79,6 +79,23 @@ class PlanCommandTest {
   }
 
   @Test
+  void output_neverTakesThePlaceOfWhatIsRead() throws IOException {
+    String amplifier = file("amp.json", AMPLIFIER);
+    String bench = file("bench.json", BENCH);
+    for (String target : List.of(amplifier, bench, folder + "/./amp.json")) {
+      err.getBuffer().setLength(0);
+      String[] words = {"rated-conditions", "--amp", amplifier, "--bench", bench};
+      List<String> all = new ArrayList<>(List.of(words));
+      all.addAll(List.of("--html", file("p.html", ""), "--json", target));
+      assertEquals(2, run(all.toArray(String[]::new)));
+      assertEquals(target + " is read by this command; name another file.\n", err.toString());
+    }
+    assertEquals(AMPLIFIER, Files.readString(Path.of(amplifier)));
+    assertEquals(BENCH, Files.readString(Path.of(bench)));
+    assertEquals("", Files.readString(folder.resolve("p.html")), "half of the outputs written");
+  }
+
+  @Test
   void ascii_isAscii_whateverTheNames() throws IOException {
     String amplifier = file("amp.json", AMPLIFIER.replace("Brightmoor", "Blåmyr Ω 音"));
     String bench = file("bench.json", BENCH.replace("North bench", "Büchen µ–±"));

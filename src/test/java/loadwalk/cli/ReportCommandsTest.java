@@ -136,6 +136,17 @@ class ReportCommandsTest {
   }
 
   @Test
+  void output_neverTakesThePlaceOfAWalk() throws IOException {
+    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    Path journal = folder.resolve("one.jsonl");
+    Files.writeString(journal, "{\"seq\":1,\"crc\":\"0\"}\n");
+    assertEquals(
+        ExitCode.BAD_INPUT, run(new SheetCommand(home -> shelf), "--json", journal.toString()));
+    assertEquals(journal + " cannot be written: that file holds a walk.\n", err.toString());
+    assertEquals("{\"seq\":1,\"crc\":\"0\"}\n", Files.readString(journal));
+  }
+
+  @Test
   void output_isReadableAsAnyNewFile_andFollowsALink() throws IOException {
     kept.walks.put("one", Journals.practice(1, "stereo-only"));
     Path plain = Files.createFile(folder.resolve("plain"));

@@ -101,6 +101,9 @@ class WaveCommandTest {
     Path json = dir.resolve("wave.json");
     assertEquals(0, run(new WaveCommand(), "--json", json, file).code);
     assertEquals(behind.json(), new ObjectMapper().readTree(json.toFile()));
+    Run over = run(new WaveCommand(), file, "--json", file);
+    assertEquals(2, over.code);
+    assertEquals(file + " is read by this command; name another file.\n", over.err);
     assertArrayEquals(before, Files.readAllBytes(file));
   }
 

@@ -19,6 +19,7 @@ class WrongUsageTest {
     StringWriter err = new StringWriter();
     CommandLine line = new CommandLine(new Loadwalk(null)).addSubcommand(new CheckCommand());
     line.addSubcommand(new ReplayCommand(home -> null));
+    line.addSubcommand(new WalkCommand(null)).addSubcommand(new WaveCommand());
     line.setParameterExceptionHandler(WrongUsage::told).setErr(new PrintWriter(err));
     assertEquals(ExitCode.BAD_INPUT, line.execute(words));
     return err.toString().replace("\r\n", "\n");
@@ -27,7 +28,8 @@ class WrongUsageTest {
   @Test
   void wrongWord_isNamed_withTheCommandsThereAre() {
     assertEquals(
-        "There is no command chek. The commands: check, replay.\nFor help: loadwalk --help\n",
+        "There is no command chek. The commands: check, replay, walk, wave.\n"
+            + "For help: loadwalk --help\n",
         told("chek"));
   }
 
@@ -37,6 +39,23 @@ class WrongUsageTest {
     assertEquals(
         "There is no option --jso; did you mean --json?\n" + help, told("check", "a", "--jso"));
     assertEquals("There is no option --\\u001b.\n" + help, told("check", "a", "--\u001b"));
+  }
+
+  @Test
+  void valueOfAnotherKind_isToldWithoutTheNameOfAType() {
+    String help = "For help: loadwalk walk --help\n";
+    assertEquals(
+        "--speed takes a whole number, not fast.\n" + help,
+        told("walk", "full-walk", "--speed=fast"));
+    assertEquals(
+        "--practice takes a whole number, not 1.5.\n" + help,
+        told("walk", "full-walk", "--practice=1.5"));
+    assertEquals(
+        "--amp takes the name of a file or folder, not a\\u0000b.\n" + help,
+        told("walk", "full-walk", "--amp=a\0b"));
+    assertEquals(
+        "--full-scale takes a number, not 1,4.\nFor help: loadwalk wave --help\n",
+        told("wave", "a.wav", "--full-scale", "1,4"));
   }
 
   @Test
