@@ -137,11 +137,11 @@ class ReportCommandsTest {
 
   @Test
   void output_neverTakesThePlaceOfAWalk() throws IOException {
-    shelf.walks.put("one", Journals.practice(1, "stereo-only"));
+    kept.walks.put("one", Journals.practice(1, "stereo-only"));
     Path journal = folder.resolve("one.jsonl");
     Files.writeString(journal, "{\"seq\":1,\"crc\":\"0\"}\n");
     assertEquals(
-        ExitCode.BAD_INPUT, run(new SheetCommand(home -> shelf), "--json", journal.toString()));
+        ExitCode.BAD_INPUT, run(new SheetCommand(home -> kept), "--json", journal.toString()));
     assertEquals(journal + " cannot be written: that file holds a walk.\n", err.toString());
     assertEquals("{\"seq\":1,\"crc\":\"0\"}\n", Files.readString(journal));
   }
