@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,7 +62,7 @@ final class TableReader {
     }
   }
 
-  static Lead.Gauge gauge(String where, String text) {
+  static Lead.Gauge gauge(String text) {
     Matcher awg = AWG.matcher(text);
     if (awg.matches()) {
       return new Lead.Awg(
@@ -74,23 +75,22 @@ final class TableReader {
       return new Lead.Mm2(Double.parseDouble(mm2.group(1)));
     }
     throw new IllegalArgumentException(
-        where
-            + ": gauge must read like \"AWG 4\", \"AWG 2/0\" or \"25 mm2\", got \""
-            + text
-            + "\"");
+        Sentence.of("gauge must read like \"AWG 4\", \"AWG 2/0\" or \"25 mm2\", got \"{}\"", text));
   }
 
   private static Map<Lead.Gauge, SourcedNumber> gauges(
       Map<Lead.Gauge, SourcedNumber> before, String fileName, String text, String column) {
     Map<Lead.Gauge, SourcedNumber> after = new LinkedHashMap<>(before);
     for (Csv.Row row : Csv.rows(fileName, text, List.of("gauge", column, "source", "how"))) {
-      after.put(gauge(row.where(), row.text("gauge")), row.sourced(row.positive(column)));
+      String size = row.text("gauge");
+      after.put(row.make(() -> gauge(size)), row.sourced(row.positive(column)));
     }
     return after;
   }
 
   private static Map<String, SourcedNumber> limits(Map<String, SourcedNumber> before, String text) {
     Map<String, SourcedNumber> after = new LinkedHashMap<>(before);
+    Map<String, Csv.Row> rows = new HashMap<>();
     boolean stock = before.isEmpty();
     for (Csv.Row row : Csv.rows(LIMITS, text, List.of("key", "value", "unit", "source", "how"))) {
       String key = row.text("key");
@@ -102,14 +102,30 @@ final class TableReader {
                 + "\"; the keys are "
                 + String.join(", ", before.keySet()));
       }
-      after.put(key, row.sourced(row.number("value")));
+      boolean celsius = key.endsWith("-celsius");
+      after.put(key, row.sourced(celsius ? row.number("value") : row.positive("value")));
+      rows.put(key, row);
     }
+    rising(after, rows, "copper-zero-celsius", "lead-celsius");
+    rising(after, rows, "resistor-full-celsius", "resistor-zero-celsius");
     return after;
   }
 
+  /** Refuses a row that leaves the lower of two temperatures at or above the higher. */
+  private static void rising(
+      Map<String, SourcedNumber> limits, Map<String, Csv.Row> rows, String lower, String higher) {
+    Csv.Row row = rows.getOrDefault(higher, rows.get(lower));
+    if (row != null && limits.get(lower).value() >= limits.get(higher).value()) {
+      throw new IllegalArgumentException(
+          Sentence.of("{}: {} must be below {}", row.where(), lower, higher));
+    }
+  }
+
+  /**
+   * Of two kinds made up to the same rating, the operator's own comes first and is the one used.
+   */
   private static List<FuseCurve> fuses(List<FuseCurve> before, String text) {
     Map<String, FuseCurve> after = new LinkedHashMap<>();
-    before.forEach(fuse -> after.put(fuse.type(), fuse));
     Map<String, List<FuseCurve.Point>> points = new LinkedHashMap<>();
     List<String> columns =
         List.of("type", "upToAmps", "percentOfRating", "minSeconds", "maxSeconds", "source", "how");
@@ -120,6 +136,7 @@ final class TableReader {
       ofType.add(point(row));
       after.put(type, row.make(() -> new FuseCurve(type, upToAmps, ofType)));
     }
+    before.forEach(fuse -> after.putIfAbsent(fuse.type(), fuse));
     return after.values().stream().sorted(Comparator.comparingDouble(FuseCurve::upToAmps)).toList();
   }
 

@@ -82,6 +82,40 @@ class TablesTest {
         "fuse.csv line 2: maxSeconds must not lie below", "fuse.csv", fuse + "f,40,200,3,2,x,read");
   }
 
+  @Test
+  void valuesNoBenchCanHave_areRefusedAtTheirLine() {
+    String wire = "gauge,ohmsPerKilometre,source,how\nAWG 4,1,x,read\n";
+    assertSentence("wire.csv line 3: awg must", "wire.csv", wire + "AWG 99,1,x,read");
+    assertSentence("wire.csv line 3: mm2 must", "wire.csv", wire + "0 mm2,1,x,read");
+    String head = "key,value,unit,source,how\n";
+    for (String key : Tables.stock().limits().keySet()) {
+      if (!key.endsWith("-celsius")) {
+        String row = key + ",0,x,x,read";
+        assertSentence("limits.csv line 2: column value must be above 0", "limits.csv", head + row);
+      }
+    }
+    assertSentence(
+        "limits.csv line 2: copper-zero-celsius must be below lead-celsius",
+        "limits.csv",
+        head + "lead-celsius,-300,degC,x,read");
+    assertSentence(
+        "limits.csv line 3: resistor-full-celsius must be below resistor-zero-celsius",
+        "limits.csv",
+        head + "drop-percent,3,percent,x,read\nresistor-full-celsius,250,degC,x,read");
+    String both = "resistor-full-celsius,300,degC,x,read\nresistor-zero-celsius,350,degC,x,read";
+    Tables hot = Tables.stock().with("limits.csv", head + both);
+    assertEquals(350, hot.limit("resistor-zero-celsius"));
+  }
+
+  @Test
+  void ownFuse_ofARatingThatAStockKindHasToo_isTheOneUsed() {
+    String head = "type,upToAmps,percentOfRating,minSeconds,maxSeconds,source,how\n";
+    Tables own = Tables.stock().with("fuse.csv", head + "mine,120,200,1,2,x,read");
+    assertEquals("mine", own.fuseFor(100).type());
+    assertEquals(Tables.stock().fuseFor(40), own.fuseFor(40));
+    assertEquals(Tables.stock().fuseFor(121), own.fuseFor(121));
+  }
+
   private static void assertSentence(String start, String file, String text) {
     Tables stock = Tables.stock();
     String message =

@@ -79,7 +79,7 @@ class WireTest {
   @Test
   void ampacity_isTheTableOf33Cfr183AndIso10133() {
     for (Csv.Row row : ReferenceTable.rows("ampacity-awg-105C.csv")) {
-      Lead.Gauge gauge = TableReader.gauge(row.where(), "AWG " + row.text("awg"));
+      Lead.Gauge gauge = TableReader.gauge("AWG " + row.text("awg"));
       assertEquals(row.number("ampacity_A"), WIRE.ampacity(new Lead("plus", gauge, 1, 1)));
       double three = WIRE.ampacity(new Lead("plus", gauge, 1, 3));
       assertEquals(3 * row.number("bundle_3_x0.70"), three, 1e-9, row.where());
