@@ -29,7 +29,7 @@ import loadwalk.text.Sentence;
  * @param at when
  * @param machine on what
  */
-public record CrashReport(Throwable fault, Instant at, Machine machine) {
+record CrashReport(Throwable fault, Instant at, Machine machine) {
   private static final int FRAMES_MAX = 60;
   private static final int ERRORS_MAX = 20;
   private static final int SAME_SECOND_MAX = 100;
@@ -52,7 +52,7 @@ public record CrashReport(Throwable fault, Instant at, Machine machine) {
    */
   public record Machine(String version, String java, String system) {
     /** Returns what this process runs on. */
-    public static Machine ofThisProcess() {
+    static Machine ofThisProcess() {
       String version = CrashReport.class.getPackage().getImplementationVersion();
       return new Machine(
           version == null ? "not packed" : version,
@@ -65,7 +65,7 @@ public record CrashReport(Throwable fault, Instant at, Machine machine) {
    * Writes the report into the data home and returns what the operator is told. Nothing that goes
    * wrong here is thrown: the crash comes first.
    */
-  public String write(DataHome home) {
+  String write(DataHome home) {
     try {
       Path file = written(home.root());
       return Sentence.of(
@@ -98,7 +98,7 @@ public record CrashReport(Throwable fault, Instant at, Machine machine) {
   }
 
   /** Returns the report as text. */
-  public String text() {
+  String text() {
     List<String> lines = new ArrayList<>();
     lines.add(Sentence.of("Crash report of Loadwalk {}", machine.version()));
     lines.add("Format: loadwalk-crash/1");

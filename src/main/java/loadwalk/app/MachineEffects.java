@@ -51,6 +51,7 @@ public final class MachineEffects implements EffectRunner {
   private Background background = Background.NONE;
   private boolean leaving;
 
+  /** Makes the effects of a machine with a sound input. */
   public MachineEffects(
       WalkFolder walks,
       SequenceFinder sequences,
@@ -118,6 +119,7 @@ public final class MachineEffects implements EffectRunner {
     return new ProgramEvent.LibraryRead(walks.library(sequences));
   }
 
+  /** Returns the walk to open on the practice bench of a seed. */
   public static Effect.OpenWalk onPracticeBench(Effect.OpenPractice practice) {
     PracticeRig rig = PracticeRig.ofSeed(practice.seed());
     return new Effect.OpenWalk(
@@ -128,6 +130,7 @@ public final class MachineEffects implements EffectRunner {
         practice.speed());
   }
 
+  /** Opens a new walk, or says why not. */
   public List<ProgramEvent> open(Effect.OpenWalk asked) throws IOException {
     Optional<Read<SequenceFinder.Found>> found = sequences.find(asked.sequence());
     if (found.isEmpty()) {
@@ -183,6 +186,7 @@ public final class MachineEffects implements EffectRunner {
     meters.pace(warmSecondsASecond);
   }
 
+  /** Opens a walk that is on disk, or says why not. */
   public List<ProgramEvent> resume(WalkName name) {
     return opened(walks.store().open(name));
   }

@@ -96,7 +96,7 @@ public record Connection(Line line, String query, String unit, double scale, int
   }
 
   /** Tells whether a text is one SCPI question that reads and does nothing else. */
-  public static boolean isQuestion(String text) {
+  static boolean isQuestion(String text) {
     return text.length() <= LONGEST_QUERY
         && QUESTION.matcher(text).matches()
         && !ACTING.matcher(text).matches();
@@ -165,7 +165,7 @@ public record Connection(Line line, String query, String unit, double scale, int
      *
      * @throws IllegalArgumentException if the text is none of these
      */
-    public static Tcp of(String text) {
+    static Tcp of(String text) {
       int bracket = text.startsWith("[") ? text.indexOf(']') : -1;
       int colon = text.indexOf(':', Math.max(bracket, 0));
       String host = colon < 0 ? text : text.substring(0, colon);

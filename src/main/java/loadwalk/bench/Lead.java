@@ -101,7 +101,7 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
     }
 
     /** Returns the diameter of a solid wire of the size, mm (ASTM B258). */
-    public double diameterMm() {
+    double diameterMm() {
       return 0.127 * Math.pow(92, (36 - number) / 39.0);
     }
 

@@ -7,7 +7,7 @@ package loadwalk.bench;
  * @param source what states it
  * @param how how it was obtained: read, from memory (with how sure), computed, or common practice
  */
-public record SourcedNumber(double value, String source, String how) {
+record SourcedNumber(double value, String source, String how) {
   /** Checks the value and that its origin is told. */
   public SourcedNumber {
     if (!Double.isFinite(value)) {

@@ -29,12 +29,12 @@ public final class Wire {
   }
 
   /** Returns the resistance of one metre of a single conductor, ohms, at a temperature, °C. */
-  public double ohmsPerMetre(Lead.Gauge gauge, double celsius) {
+  double ohmsPerMetre(Lead.Gauge gauge, double celsius) {
     return ohmsPerMetreAt20(gauge) * temperatureFactor(celsius);
   }
 
   /** Returns copper's resistance at a temperature, °C, over that at 20 °C. */
-  public double temperatureFactor(double celsius) {
+  double temperatureFactor(double celsius) {
     double zero = tables.limit("copper-zero-celsius");
     if (!(celsius > zero) || Double.isInfinite(celsius)) {
       throw new IllegalArgumentException(

@@ -10,7 +10,7 @@ import java.util.Locale;
 import loadwalk.text.Sentence;
 
 /** Describes a chart in words, for those who cannot see it. */
-public final class ChartWords {
+final class ChartWords {
   private static final double LEAST_PLAIN = 1.001e-4;
   private static final double MOST_PLAIN = 9999;
 
@@ -22,7 +22,7 @@ public final class ChartWords {
   private ChartWords() {}
 
   /** Returns what each axis shows and the values of each series. */
-  public static String of(Chart chart) {
+  static String of(Chart chart) {
     List<String> parts = new ArrayList<>();
     parts.add(Sentence.of("{} vs. {}.", chart.y().label(), chart.x().label()));
     for (Series series : chart.series()) {

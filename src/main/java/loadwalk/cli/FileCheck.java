@@ -24,7 +24,7 @@ import loadwalk.text.Sentence;
  * @param kind "sequence", "amplifier" or "bench", empty where the file does not say
  * @param faults everything that is wrong, empty where nothing is
  */
-public record FileCheck(String file, String kind, List<Fault> faults) {
+record FileCheck(String file, String kind, List<Fault> faults) {
   private static final Map<String, BiFunction<byte[], String, Read<?>>> READERS =
       new LinkedHashMap<>();
 
@@ -48,7 +48,7 @@ public record FileCheck(String file, String kind, List<Fault> faults) {
    * @param bytes the file's content
    * @param file the name used in faults
    */
-  public static FileCheck of(byte[] bytes, String file) {
+  static FileCheck of(byte[] bytes, String file) {
     Read<Node> tree = JsonText.commented(file).read(bytes);
     if (tree.found().isEmpty()) {
       return new FileCheck(file, "", tree.faults());

@@ -1,5 +1,7 @@
 package loadwalk.forecast;
 
+import java.util.Locale;
+
 /** What a brief says of its step. */
 public enum Verdict {
   /** Nothing special is known against the step. */
@@ -18,6 +20,11 @@ public enum Verdict {
   /** Returns the word shown and written. */
   public String word() {
     return word;
+  }
+
+  /** Returns the word in capitals, as it stands before a caution. */
+  public String capitals() {
+    return word.toUpperCase(Locale.ROOT);
   }
 
   /** Returns the graver of two verdicts. */

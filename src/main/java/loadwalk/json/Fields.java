@@ -51,12 +51,12 @@ public final class Fields {
   }
 
   /** Returns where the object starts. */
-  public Node.Place place() {
+  Node.Place place() {
     return object.place();
   }
 
   /** Returns where the value of a key starts, or the object where the key is missing. */
-  public Node.Place place(String key) {
+  Node.Place place(String key) {
     return object.get(key).map(Node::place).orElse(object.place());
   }
 
@@ -72,12 +72,12 @@ public final class Fields {
   }
 
   /** Adds a fault at the whole object. */
-  public void fault(String sentence) {
+  void fault(String sentence) {
     faults.add(object.place(), "", sentence);
   }
 
   /** Adds a fault at the value of a key. */
-  public void fault(String key, String sentence) {
+  void fault(String key, String sentence) {
     faults.add(place(key), key, sentence);
   }
 
@@ -89,7 +89,7 @@ public final class Fields {
   }
 
   /** Reads a number from least to most, where the key is there. */
-  public OptionalDouble number(String key, double least, double most) {
+  OptionalDouble number(String key, double least, double most) {
     Optional<Node> node = node(key);
     return node.isEmpty() ? OptionalDouble.empty() : number(key, node.get(), least, most);
   }
@@ -131,7 +131,7 @@ public final class Fields {
   }
 
   /** Reads a list of numbers, each from least to most; empty where the key is missing. */
-  public List<Double> numbers(String key, double least, double most) {
+  List<Double> numbers(String key, double least, double most) {
     List<Double> out = new ArrayList<>();
     for (Node item : items(key)) {
       number(key, item, least, most).ifPresent(out::add);
@@ -140,7 +140,7 @@ public final class Fields {
   }
 
   /** Reads a text of one line, not blank, at most 200 characters, where the key is there. */
-  public Optional<String> text(String key) {
+  Optional<String> text(String key) {
     return text(key, LONGEST_TEXT, false);
   }
 
@@ -151,7 +151,7 @@ public final class Fields {
    * @param longest the most characters
    * @param lines whether line breaks and tabs may stand in it
    */
-  public Optional<String> text(String key, int longest, boolean lines) {
+  Optional<String> text(String key, int longest, boolean lines) {
     Optional<Node> node = node(key);
     return node.isEmpty() ? Optional.empty() : text(key, node.get(), longest, lines);
   }
@@ -186,7 +186,7 @@ public final class Fields {
   }
 
   /** Reads a list of texts of one line; empty where the key is missing. */
-  public List<String> texts(String key) {
+  List<String> texts(String key) {
     List<String> out = new ArrayList<>();
     for (Node item : items(key)) {
       text(key, item, LONGEST_TEXT, false).ifPresent(out::add);
@@ -195,7 +195,7 @@ public final class Fields {
   }
 
   /** Reads true or false, where the key is there; null counts as not known. */
-  public Optional<Boolean> flag(String key) {
+  Optional<Boolean> flag(String key) {
     Optional<Node> node = node(key);
     if (node.isEmpty() || node.get().isNull()) {
       return Optional.empty();
@@ -208,7 +208,7 @@ public final class Fields {
   }
 
   /** Reads a word out of a given set, where the key is there. */
-  public <T> Optional<T> word(String key, Map<String, T> words) {
+  <T> Optional<T> word(String key, Map<String, T> words) {
     Optional<String> text = text(key);
     if (text.isEmpty()) {
       return Optional.empty();
@@ -227,12 +227,12 @@ public final class Fields {
   }
 
   /** Opens the object of a key, where the key is there. */
-  public Optional<Fields> object(String key) {
+  Optional<Fields> object(String key) {
     return node(key).flatMap(node -> of(node, Visible.quoted(key), faults));
   }
 
   /** Reads a list of objects; empty where the key is missing, faulty ones left out. */
-  public <T> List<T> objects(String key, Function<Fields, Optional<T>> reader) {
+  <T> List<T> objects(String key, Function<Fields, Optional<T>> reader) {
     List<T> out = new ArrayList<>();
     for (Node item : items(key)) {
       String what = Sentence.of("each of {}", Visible.quoted(key));
@@ -269,7 +269,7 @@ public final class Fields {
    * Reports the keys that nobody asked for, then makes the record if the object has no fault. What
    * the record itself refuses becomes a fault at the object.
    */
-  public <T> Optional<T> build(Supplier<T> maker) {
+  <T> Optional<T> build(Supplier<T> maker) {
     object.members().forEach(this::reportUnknown);
     if (faults.count() > faultsBefore) {
       return Optional.empty();

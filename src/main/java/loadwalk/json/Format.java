@@ -19,7 +19,7 @@ public record Format(String kind, int number) {
   private static final Pattern FORM = Pattern.compile("loadwalk-([a-z-]{1,30})/([1-9]\\d{0,8})");
 
   /** Reads a format such as {@code loadwalk-sequence/1}. */
-  public static Optional<Format> of(String text) {
+  static Optional<Format> of(String text) {
     Matcher matcher = FORM.matcher(text);
     return matcher.matches()
         ? Optional.of(new Format(matcher.group(1), Integer.parseInt(matcher.group(2))))

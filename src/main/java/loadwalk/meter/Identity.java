@@ -14,7 +14,7 @@ public record Identity(String maker, String model, String serial, String firmwar
   private static final int FIELDS = 4;
 
   /** Reads a reply; empty where it has not four fields, or begins with a number. */
-  public static Optional<Identity> of(String reply) {
+  static Optional<Identity> of(String reply) {
     String[] fields = reply.strip().split("\\s*,\\s*", FIELDS);
     if (fields.length < FIELDS
         || fields[0].isBlank()

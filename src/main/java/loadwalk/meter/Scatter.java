@@ -14,7 +14,7 @@ import loadwalk.numeric.Statistics;
  */
 public record Scatter(int count, double mean, double standardUncertainty, double spread) {
   /** Returns the scatter of at least two readings; empty for fewer. */
-  public static Optional<Scatter> of(List<Double> readings) {
+  static Optional<Scatter> of(List<Double> readings) {
     if (readings.size() < 2) {
       return Optional.empty();
     }

@@ -11,11 +11,11 @@ import java.util.regex.Pattern;
  * @param code the code
  * @param text the text between the quotes
  */
-public record ScpiError(int code, String text) {
+record ScpiError(int code, String text) {
   private static final Pattern FORM = Pattern.compile("([+-]?\\d{1,6})\\s*,\\s*\"(.*)\"");
 
   /** Reads the reply to {@code SYST:ERR?}; empty where it has another form. */
-  public static Optional<ScpiError> of(String reply) {
+  static Optional<ScpiError> of(String reply) {
     Matcher matcher = FORM.matcher(reply.strip());
     return matcher.matches()
         ? Optional.of(
@@ -25,7 +25,7 @@ public record ScpiError(int code, String text) {
   }
 
   /** Tells whether this is an error and not the empty queue. */
-  public boolean isError() {
+  boolean isError() {
     return code != 0;
   }
 }

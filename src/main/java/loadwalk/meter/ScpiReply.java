@@ -11,7 +11,7 @@ import loadwalk.text.Visible;
  * 8.7.4). Not-a-number is 9.91E37 and infinity, which meters send on overload, ±9.9E37 (SCPI-1999
  * volume 1, 7.2.1.4 and 7.2.1.5); so nothing from 9E37 on is ever a reading.
  */
-public sealed interface ScpiReply {
+sealed interface ScpiReply {
   /** From here on a number is a code, whatever its digits. */
   double CODES_FROM = 9e37;
 

@@ -23,7 +23,7 @@ public record GuardBand(double level) {
    * @param u the standard uncertainty, 0 or more
    * @param degreesOfFreedom of u, above 0, infinite where u is known
    */
-  public double width(double u, double degreesOfFreedom) {
+  double width(double u, double degreesOfFreedom) {
     return Quantiles.studentQuantile(level, degreesOfFreedom)
         * Samples.zeroOrMore(u, "standard uncertainty");
   }

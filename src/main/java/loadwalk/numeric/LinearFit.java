@@ -118,7 +118,7 @@ public record LinearFit(
   }
 
   /** Returns the standard uncertainty of the line at x, from the scatter of the points. */
-  public double standardErrorAt(double x) {
+  double standardErrorAt(double x) {
     return standardErrorAt(x, residualSd());
   }
 
@@ -127,7 +127,7 @@ public record LinearFit(
    *
    * @param sd the standard deviation of a point of weight 1, in the unit of y
    */
-  public double standardErrorAt(double x, double sd) {
+  double standardErrorAt(double x, double sd) {
     return Samples.zeroOrMore(sd, "standard deviation") * Math.sqrt(leverage(x));
   }
 

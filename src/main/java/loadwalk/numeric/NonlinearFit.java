@@ -15,7 +15,7 @@ import org.hipparchus.util.Pair;
  * Fits a curve by Levenberg–Marquardt; the covariance is scaled by the residual variance s² = χ²/(m
  * − n).
  */
-public final class NonlinearFit {
+final class NonlinearFit {
   private static final int MOST_EVALUATIONS = 20_000;
   private static final double TOLERANCE = 1e-14;
 
@@ -80,7 +80,7 @@ public final class NonlinearFit {
    * @throws NoFitException if the search does not settle or the points do not tell the parameters
    *     apart
    */
-  public static NonlinearFit of(Curve curve, double[] x, double[] y, double[] start)
+  static NonlinearFit of(Curve curve, double[] x, double[] y, double[] start)
       throws NoFitException {
     Samples.sameLength(x, y, "x and y");
     Samples.finite(start, 1, "start");
@@ -116,12 +116,12 @@ public final class NonlinearFit {
   }
 
   /** Returns fitted parameter j. */
-  public double parameter(int j) {
+  double parameter(int j) {
     return parameters[j];
   }
 
   /** Returns the standard uncertainty of parameter j. */
-  public double u(int j) {
+  double u(int j) {
     return Math.sqrt(covariance[j][j]);
   }
 

@@ -3,7 +3,7 @@ package loadwalk.numeric;
 import loadwalk.text.Sentence;
 
 /** Propagates the uncertainties of correlated inputs to first order (JCGM 100:2008, 5.2). */
-public final class Propagation {
+final class Propagation {
   private Propagation() {}
 
   /**
@@ -12,7 +12,7 @@ public final class Propagation {
    * @param gradient the sensitivity of the result to each input
    * @param covariance the covariance matrix of the inputs
    */
-  public static double u(double[] gradient, double[][] covariance) {
+  static double u(double[] gradient, double[][] covariance) {
     return Math.sqrt(Math.max(0, covariance(gradient, gradient, covariance)));
   }
 
@@ -22,7 +22,7 @@ public final class Propagation {
    * @param first the sensitivity of the first result to each input
    * @param second the sensitivity of the second result to each input
    */
-  public static double covariance(double[] first, double[] second, double[][] covariance) {
+  static double covariance(double[] first, double[] second, double[][] covariance) {
     Samples.sameLength(first, second, "gradients");
     Samples.finite(first, 1, "first gradient");
     Samples.finite(second, 1, "second gradient");

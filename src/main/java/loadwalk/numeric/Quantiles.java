@@ -95,7 +95,7 @@ public final class Quantiles {
    *
    * @param degreesOfFreedom above 0; infinite gives the normal distribution
    */
-  public static double studentQuantile(double probability, double degreesOfFreedom) {
+  static double studentQuantile(double probability, double degreesOfFreedom) {
     requireProbability(probability);
     requireDegrees(degreesOfFreedom);
     return isNormal(degreesOfFreedom)

@@ -2,7 +2,6 @@ package loadwalk.plain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
@@ -124,10 +123,10 @@ public record PlainWriter(Printer printer) {
             number,
             state.plan().size(),
             planned.id(),
-            brief.verdict().word().toUpperCase(Locale.ROOT)));
+            brief.verdict().capitals()));
     planned.instruction(state.context(planned)).lines().forEach(line -> lines.add("  " + line));
     for (Caution caution : brief.cautions()) {
-      lines.add("  " + caution.gravity().word().toUpperCase(Locale.ROOT) + ": " + caution.text());
+      lines.add("  " + caution.gravity().capitals() + ": " + caution.text());
     }
     for (Map.Entry<ReadingId, Band> e : brief.readings().entrySet()) {
       Band band = e.getValue();

@@ -30,7 +30,7 @@ import loadwalk.sequence.StepContext;
  * I²·R (Ohm, Joule), a supply's share its part of the summed ratings, a fuse's time that of its
  * table at current over rating.
  */
-public final class BenchPlanner {
+final class BenchPlanner {
   private final Forecaster forecaster;
   private final StepCautions cautions;
   private final Tables tables;
@@ -62,7 +62,7 @@ public final class BenchPlanner {
    * @param bench the bench, {@link Bench#unknown()} where there is none yet
    * @param observations what has been measured so far, oldest first
    */
-  public BenchPlan plan(
+  BenchPlan plan(
       Sequence sequence, Amplifier amplifier, Bench bench, List<Observation> observations) {
     Evidence.Conditions conditions =
         new Evidence.Conditions(

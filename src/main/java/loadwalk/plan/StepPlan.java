@@ -53,7 +53,7 @@ public record StepPlan(
   }
 
   /** Returns how the load is wired, at its worst watts, where a way was found. */
-  public Optional<WiringSummary> wired(Tables tables) {
+  Optional<WiringSummary> wired(Tables tables) {
     double watts = Math.max(0, forecast.demand().loadWatts().map(Band::high).orElse(0.0));
     return wiring
         .flatMap(WiringAnswer::wired)

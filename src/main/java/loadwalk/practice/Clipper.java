@@ -33,13 +33,13 @@ public record Clipper(double knee) {
     }
 
     /** Returns the sine that carries a part of this shape's power. */
-    public Shape atPowerFraction(double fraction) {
+    Shape atPowerFraction(double fraction) {
       return fraction >= 1 ? this : sine(Math.sqrt(2 * fraction) * rms);
     }
   }
 
   /** Returns the shape at a drive, the peak of the sine over the clip level. */
-  public Shape at(double drive) {
+  Shape at(double drive) {
     double squares = 0;
     double magnitudes = 0;
     double fundamental = 0;
@@ -71,7 +71,7 @@ public record Clipper(double knee) {
   }
 
   /** Returns the output for an input, both in units of the clip level. */
-  public double bent(double s) {
+  double bent(double s) {
     return Math.copySign(bend(Math.abs(s)), s);
   }
 

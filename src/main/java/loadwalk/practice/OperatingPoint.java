@@ -47,7 +47,7 @@ public record OperatingPoint(
   }
 
   /** Returns the power turned into heat in the amplifier, watts. */
-  public double heatWatts() {
+  double heatWatts() {
     return stageHeatWatts + converterHeatWatts + idleHeatWatts;
   }
 }

@@ -54,7 +54,7 @@ public record PracticeAmplifier(Amplifier printed, Rails rails, Stage stage, Sin
     }
 
     /** Tells whether the rails are regulated. */
-    public boolean regulated() {
+    boolean regulated() {
       return regulatedVolts > 0;
     }
   }
@@ -93,7 +93,7 @@ public record PracticeAmplifier(Amplifier printed, Rails rails, Stage stage, Sin
     }
 
     /** Returns the source resistance at a heatsink temperature. */
-    public double ohmsAt(double celsius) {
+    double ohmsAt(double celsius) {
       return ohms * Math.max(0.5, 1 + ohmsPerKelvin * (celsius - 25));
     }
   }

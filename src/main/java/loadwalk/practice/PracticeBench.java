@@ -49,7 +49,7 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
   }
 
   /** Returns what a load of a nominal value really is, ohms: within 0.4 % of it. */
-  public double trueOhms(double nominalOhms) {
+  double trueOhms(double nominalOhms) {
     return nominalOhms * (1 + 0.004 * Noise.signed(seed, "load", nominalOhms));
   }
 

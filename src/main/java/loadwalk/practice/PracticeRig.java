@@ -76,7 +76,7 @@ public record PracticeRig(
   }
 
   /** Returns the true operating point at a part of the power at the limit, without meters. */
-  public OperatingPoint point(Mode mode, double ohms, double powerFraction) {
+  OperatingPoint point(Mode mode, double ohms, double powerFraction) {
     Circuit circuit =
         new Circuit(amplifier, bench.source(), mode, bench.trueOhms(ohms), sinkCelsius);
     return circuit.at(limit.atPowerFraction(powerFraction));

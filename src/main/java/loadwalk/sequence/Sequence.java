@@ -94,7 +94,7 @@ public record Sequence(
   }
 
   /** Returns the first load that a step names: the one for warm-ups and for the unloaded volts. */
-  public Optional<Load> firstLoad() {
+  Optional<Load> firstLoad() {
     return steps.stream().flatMap(step -> step.load().stream()).findFirst();
   }
 

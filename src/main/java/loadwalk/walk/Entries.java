@@ -33,6 +33,7 @@ public final class Entries {
 
   private final Forecaster forecaster;
 
+  /** Makes the entries that a forecaster judges. */
   public Entries(Forecaster forecaster) {
     this.forecaster = forecaster;
   }

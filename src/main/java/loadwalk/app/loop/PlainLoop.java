@@ -36,6 +36,7 @@ public final class PlainLoop {
   private Optional<Alarm.Kind> saidAlarm = Optional.empty();
   private boolean saidQuit;
 
+  /** Makes the loop of lines; nothing is printed yet. */
   public PlainLoop(ProgramRunner runner, PrintStream out, Look look, Clocks clocks) {
     this.runner = runner;
     this.out = out;

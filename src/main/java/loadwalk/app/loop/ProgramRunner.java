@@ -16,12 +16,14 @@ public final class ProgramRunner {
   private final EffectRunner effects;
   private Program program;
 
+  /** Makes the runner of a program that waits for its first event. */
   public ProgramRunner(ProgramUpdate updates, EffectRunner effects, Program program) {
     this.updates = updates;
     this.effects = effects;
     this.program = program;
   }
 
+  /** Returns the program as it stands. */
   public Program program() {
     return program;
   }
@@ -33,6 +35,7 @@ public final class ProgramRunner {
     return notice;
   }
 
+  /** Tells whether the program is to be left. */
   public boolean isLeaving() {
     return effects.isLeaving();
   }

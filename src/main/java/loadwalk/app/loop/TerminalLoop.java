@@ -48,6 +48,7 @@ public final class TerminalLoop {
   private volatile boolean over;
   private long nextTick;
 
+  /** Makes the loop of a screen; the terminal is not touched yet. */
   public TerminalLoop(ProgramRunner runner, Look look, boolean colour, Clocks clocks) {
     this.runner = runner;
     this.painter = new ProgramPainter(look);

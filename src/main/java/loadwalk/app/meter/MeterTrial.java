@@ -30,6 +30,7 @@ public final class MeterTrial implements MeterPort {
   private final Port.Maker ports;
   private final Clocks clocks;
 
+  /** Makes the trial with ports and clocks of the machine. */
   public MeterTrial(Port.Maker ports, Clocks clocks) {
     this.ports = ports;
     this.clocks = clocks;

@@ -29,6 +29,7 @@ public final class MetersOfWalk {
   private Optional<Moment> shown = Optional.empty();
   private int speed = RESUMED_SPEED;
 
+  /** Makes the meters of no walk yet. */
   public MetersOfWalk(Clocks clocks) {
     this.clocks = clocks;
   }

@@ -17,6 +17,7 @@ public final class SoundOutput implements AudioSink {
     this.line = line;
   }
 
+  /** Opens the sound output of this computer. */
   public static AudioSink open(int samplesPerSecond) throws CaptureException {
     try {
       AudioFormat format = new AudioFormat(samplesPerSecond, 16, 2, true, false);

@@ -36,6 +36,7 @@ public final class WalkSound {
   private final LiveInput machine;
   private Optional<LiveListener> listener = Optional.empty();
 
+  /** Makes what a walk hears; nothing listens yet. */
   public WalkSound(DataHome home, Clocks clocks, LiveInput machine) {
     this.home = home;
     this.clocks = clocks;
@@ -153,6 +154,7 @@ public final class WalkSound {
         .isPresent();
   }
 
+  /** Stops listening. */
   public void close() {
     listener.ifPresent(LiveListener::close);
     listener = Optional.empty();

@@ -27,7 +27,7 @@ public final class AtomicFile {
    *
    * @throws StorageFault with a sentence for the operator; the old file is then as it was
    */
-  public static void write(Path file, byte[] bytes) throws StorageFault {
+  static void write(Path file, byte[] bytes) throws StorageFault {
     Path target = file.toAbsolutePath();
     Path folder = target.getParent();
     try {

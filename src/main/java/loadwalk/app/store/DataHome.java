@@ -97,7 +97,7 @@ public record DataHome(Path root) {
   }
 
   /** Returns the folder of the user's own sequences; it need not be there. */
-  public Path sequences() {
+  Path sequences() {
     return root.resolve("sequences");
   }
 
@@ -105,7 +105,7 @@ public record DataHome(Path root) {
    * Finds where a path that was typed leads: parts divided by slashes, each a plain name. A link is
    * followed only if it stays in the data home.
    */
-  public TypedPath inside(String typed) {
+  TypedPath inside(String typed) {
     if (typed.isEmpty()) {
       return new Outside("No path was given.");
     }

@@ -109,7 +109,7 @@ public final class JournalFolder {
    * @param firstBody the body of the first record, which names the format
    * @throws IllegalArgumentException if the first body does not; the caller made a mistake
    */
-  public OpeningOutcome create(WalkName name, String firstBody) {
+  OpeningOutcome create(WalkName name, String firstBody) {
     byte[] firstLine = Framing.line(1, firstBody);
     if (!Recovery.read(firstLine).isWhole()) {
       throw new IllegalArgumentException("the first body does not name the format");
@@ -141,7 +141,7 @@ public final class JournalFolder {
    *
    * @param why one sentence that says why it is only watched
    */
-  public OpeningOutcome watch(WalkName name, String why) {
+  OpeningOutcome watch(WalkName name, String why) {
     if (!home.stays(home.sessions())) {
       return OUTSIDE;
     }
@@ -154,7 +154,7 @@ public final class JournalFolder {
   }
 
   /** Reads a walk that nobody waits to watch. */
-  public OpeningOutcome peek(WalkName name) {
+  OpeningOutcome peek(WalkName name) {
     return Files.exists(home.sessions().resolve(name.journalFile()), LinkOption.NOFOLLOW_LINKS)
         ? watch(name, "")
         : missing(name);

@@ -26,6 +26,7 @@ public final class KeptWalksOnDisk implements KeptWalks {
   private final Rules rules;
   private final JournalFolder store;
 
+  /** Makes the kept walks of a data home, judged by its rules. */
   public KeptWalksOnDisk(DataHome home, Rules rules) {
     this.home = home;
     this.rules = rules;

@@ -24,6 +24,7 @@ public final class PhotoBox {
 
   private final DataHome home;
 
+  /** Makes the box of the photos of a data home. */
   public PhotoBox(DataHome home) {
     this.home = home;
   }

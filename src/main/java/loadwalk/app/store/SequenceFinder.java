@@ -31,6 +31,7 @@ public final class SequenceFinder {
 
   private final DataHome home;
 
+  /** Makes the finder of the sequences of a data home. */
   public SequenceFinder(DataHome home) {
     this.home = home;
   }

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** Where a path that somebody typed leads. */
-public sealed interface TypedPath {
+sealed interface TypedPath {
   /** Returns the absolute path where it stays in the data home. */
   Optional<Path> inside();
 

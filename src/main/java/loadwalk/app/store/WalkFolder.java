@@ -29,10 +29,12 @@ public final class WalkFolder {
 
   private final JournalFolder store;
 
+  /** Makes the folder of the walks that a store keeps. */
   public WalkFolder(JournalFolder store) {
     this.store = store;
   }
 
+  /** Returns where the journals are. */
   public JournalFolder store() {
     return store;
   }

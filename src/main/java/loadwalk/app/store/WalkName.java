@@ -57,6 +57,7 @@ public record WalkName(String text) {
     return text + ".photos";
   }
 
+  /** Returns the folder of the waves held in the walk. */
   public String waveFolder() {
     return text + ".waves";
   }

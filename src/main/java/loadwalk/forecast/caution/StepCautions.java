@@ -176,7 +176,7 @@ public final class StepCautions {
    * @param coldOhms the load measured with the amplifier off, ohms
    * @return empty where the load agrees within its tolerance and the meter's
    */
-  public Optional<Caution> coldLoad(Evidence evidence, Target target, double coldOhms) {
+  Optional<Caution> coldLoad(Evidence evidence, Target target, double coldOhms) {
     return loads.mismatch(evidence.bench(), target, coldOhms);
   }
 

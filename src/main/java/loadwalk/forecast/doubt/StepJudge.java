@@ -65,6 +65,7 @@ public final class StepJudge {
   private final StepBands bands;
   private final Map<ReadingId, Doubt> doubts = new EnumMap<>(ReadingId.class);
 
+  /** Makes the judge of the entries of a step; those that are no finite numbers are left out. */
   public StepJudge(WalkModel model, Target target, Map<ReadingId, Double> entries, boolean soFar) {
     this.model = model;
     this.target = target;
@@ -79,6 +80,7 @@ public final class StepJudge {
     bands = model.bands(target);
   }
 
+  /** Returns the doubts, one a reading at most. */
   public List<Doubt> judge() {
     for (ReadingId id :
         List.of(

@@ -296,6 +296,7 @@ public final class Mixture {
     private double[] deviations;
     private int size;
 
+    /** Makes room for the usual number of parts. */
     public Builder() {
       this(USUAL_PARTS);
     }
@@ -307,6 +308,7 @@ public final class Mixture {
       deviations = new double[parts];
     }
 
+    /** Adds a part. */
     public Builder add(double weight, double mean, double deviation) {
       if (size == weights.length) {
         weights = Arrays.copyOf(weights, 2 * size);

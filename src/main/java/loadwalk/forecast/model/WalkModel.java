@@ -61,6 +61,7 @@ public final class WalkModel {
   private final Map<Target, StepOutlook> outlooks = new ConcurrentHashMap<>();
   private final Map<Target, StepBands> bands = new ConcurrentHashMap<>();
 
+  /** Fits all models to the evidence of a walk. */
   public WalkModel(Evidence evidence) {
     this.evidence = evidence;
     Amplifier amplifier = evidence.amplifier();
@@ -84,6 +85,7 @@ public final class WalkModel {
     deliverableAmps = sum > 0 && !exceeded(points, sum) ? sum : Double.POSITIVE_INFINITY;
   }
 
+  /** Returns what the models rest on. */
   public Evidence evidence() {
     return evidence;
   }
@@ -92,10 +94,12 @@ public final class WalkModel {
     return prior;
   }
 
+  /** Returns the model of one channel's volts. */
   public OutputModel output() {
     return output;
   }
 
+  /** Returns the model of the idle current. */
   public IdleModel idle() {
     return idle;
   }

@@ -74,7 +74,7 @@ public sealed interface Network {
    */
   record Heat(Part part, double watts) {
     /** Returns the watts over the rating. */
-    public double share() {
+    double share() {
       return watts / part.ratedWatts();
     }
   }

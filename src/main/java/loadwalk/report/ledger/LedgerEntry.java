@@ -99,12 +99,12 @@ public record LedgerEntry(
       OptionalDouble supplyVolts) {
 
     /** Returns the power in all loads; its uncertainty counts as one source of its own. */
-    public Quantity total(String walk) {
+    Quantity total(String walk) {
       return Quantity.of(totalWatts, Unit.WATT, walk + ":watts", totalU);
     }
 
     /** Tells whether another load is the same, nominally. */
-    public boolean sameAs(Load other) {
+    boolean sameAs(Load other) {
       return mode == other.mode && Math.abs(ohms - other.ohms) <= 1e-3 * ohms;
     }
   }

@@ -49,12 +49,12 @@ public record LedgerIndex(Map<String, Kept> kept) {
   }
 
   /** Returns an index that remembers nothing. */
-  public static LedgerIndex empty() {
+  static LedgerIndex empty() {
     return new LedgerIndex(Map.of());
   }
 
   /** Returns the entry of a journal, if it has not changed since. */
-  public Optional<LedgerEntry> entry(String journal, long bytes, long changedMillis) {
+  Optional<LedgerEntry> entry(String journal, long bytes, long changedMillis) {
     return Optional.ofNullable(kept.get(journal))
         .filter(k -> k.bytes() == bytes && k.changedMillis() == changedMillis)
         .map(Kept::entry);

@@ -32,6 +32,7 @@ public final class CsvText {
     return new Cells();
   }
 
+  /** Returns all lines. */
   public String text() {
     return out.toString();
   }
@@ -42,6 +43,7 @@ public final class CsvText {
 
     private Cells() {}
 
+    /** Writes a text that no spreadsheet takes for a formula. */
     public Cells text(String text) {
       String line = Visible.line(text, LONGEST);
       String safe = FORMULA.matcher(line).matches() ? "'" + line : line;
@@ -67,6 +69,7 @@ public final class CsvText {
       return this;
     }
 
+    /** Ends the line. */
     public void end() {
       out.append("\r\n");
     }

@@ -19,6 +19,7 @@ public final class JsonParts {
     out.writeEndObject();
   }
 
+  /** Writes a quantity where there is one. */
   public static void quantity(JsonGenerator out, String key, Optional<Quantity> quantity)
       throws IOException {
     if (quantity.isPresent()) {

@@ -26,6 +26,7 @@ public final class ResultWords {
 
   private ResultWords() {}
 
+  /** Returns mode and load: "stereo 4 Ω". */
   public static String load(Mode mode, double ohms) {
     return mode.word() + " " + PRINTER.exact(ohms, Unit.OHM);
   }

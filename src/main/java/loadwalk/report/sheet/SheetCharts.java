@@ -284,6 +284,7 @@ public final class SheetCharts {
     return mode == Mode.STEREO ? STEREO : BRIDGED;
   }
 
+  /** Returns a tick at each load, ohms. */
   public static List<Axis.Tick> ticks(TreeSet<Double> ohms) {
     return ohms.stream().map(o -> new Axis.Tick(o, Printer.UTF8.exact(o, Unit.ONE))).toList();
   }
@@ -296,6 +297,7 @@ public final class SheetCharts {
     return Point.within(x, y.value(), y.expanded());
   }
 
+  /** Adds a series where it has points. */
   public static void add(
       List<Series> series, String name, Series.Kind kind, int style, List<Point> points) {
     if (!points.isEmpty()) {

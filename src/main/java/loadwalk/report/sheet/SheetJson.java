@@ -25,7 +25,7 @@ public final class SheetJson {
   }
 
   /** Writes a sheet as one object with its format. */
-  public static void write(JsonGenerator out, Sheet sheet) throws IOException {
+  static void write(JsonGenerator out, Sheet sheet) throws IOException {
     write(out, sheet, true);
   }
 

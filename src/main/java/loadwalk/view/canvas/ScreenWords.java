@@ -1,6 +1,5 @@
 package loadwalk.view.canvas;
 
-import java.util.Locale;
 import loadwalk.forecast.Verdict;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
@@ -10,11 +9,6 @@ public final class ScreenWords {
   private static final Printer PRINTER = Printer.UTF8;
 
   private ScreenWords() {}
-
-  /** Returns the verdict in capitals. */
-  public static String upper(Verdict verdict) {
-    return verdict.word().toUpperCase(Locale.ROOT);
-  }
 
   /** Returns how the verdict looks. */
   public static Style style(Verdict verdict) {

@@ -22,7 +22,7 @@ public record ConnectedMeters(
   }
 
   /** Returns a bench on which nothing is connected. */
-  public static ConnectedMeters none() {
+  static ConnectedMeters none() {
     return new ConnectedMeters(List.of(), 0, 0, Optional.empty());
   }
 

@@ -30,7 +30,7 @@ public record Library(
   }
 
   /** Returns a library before anything was read. */
-  public static Library empty() {
+  static Library empty() {
     return new Library(List.of(), List.of(), List.of(), List.of(), List.of());
   }
 

@@ -20,7 +20,7 @@ import loadwalk.wave.file.ScopeCsv;
 public record Waves(boolean cautioned, CaptureSetup setup, Optional<WaveFound> found) {
 
   /** Returns what holds before anything was captured. */
-  public static Waves none() {
+  static Waves none() {
     return new Waves(false, CaptureSetup.NONE, Optional.empty());
   }
 

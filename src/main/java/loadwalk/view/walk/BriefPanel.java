@@ -97,8 +97,7 @@ final class BriefPanel {
             area.row(),
             Sentence.of("Step {} of {}  {}  brief: ", number, state.plan().size(), planned.id()),
             Style.HEADING);
-    canvas.text(
-        column, area.row(), ScreenWords.upper(brief.verdict()), ScreenWords.style(brief.verdict()));
+    canvas.text(column, area.row(), brief.verdict().capitals(), ScreenWords.style(brief.verdict()));
     return area.row() + 1;
   }
 
@@ -115,10 +114,7 @@ final class BriefPanel {
         return row + 1;
       }
       canvas.text(
-          area.column(),
-          row,
-          ScreenWords.upper(caution.gravity()),
-          ScreenWords.style(caution.gravity()));
+          area.column(), row, caution.gravity().capitals(), ScreenWords.style(caution.gravity()));
       int rows = Math.min(2, end - row);
       if (canvas.fold(caution.text(), area.columns() - CAUTION).size() > rows) {
         paintCut(canvas, area);

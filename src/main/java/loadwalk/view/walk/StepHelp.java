@@ -9,7 +9,6 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Ascii;
 import loadwalk.text.Columns;
 import loadwalk.text.Sentence;
-import loadwalk.view.canvas.ScreenWords;
 import loadwalk.view.canvas.Size;
 import loadwalk.view.screen.Help;
 import loadwalk.walk.fact.WalkState;
@@ -48,7 +47,7 @@ final class StepHelp {
     Optional<Forecast> brief = state.current().flatMap(p -> state.step(p.id()).brief());
     List<String> lines = new ArrayList<>();
     for (Caution caution : brief.map(Forecast::cautions).orElse(List.of())) {
-      String gravity = ScreenWords.upper(caution.gravity());
+      String gravity = caution.gravity().capitals();
       for (String line : folded(caution.text(), COLUMNS - BriefPanel.CAUTION)) {
         lines.add(String.format("%-" + BriefPanel.CAUTION + "s%s", gravity, line));
         gravity = "";

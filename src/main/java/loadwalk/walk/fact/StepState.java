@@ -186,6 +186,7 @@ public record StepState(
     return changingNewest(id, entry -> entry.standingBy(why));
   }
 
+  /** Returns the step with doubts on the newest entry of a reading. */
   public StepState doubted(ReadingId id, List<Doubt> doubts) {
     return changingNewest(id, entry -> entry.doubtedBy(doubts));
   }

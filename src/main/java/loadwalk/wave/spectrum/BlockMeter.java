@@ -23,6 +23,7 @@ public final class BlockMeter {
     void take(LevelPoint point, double[] block);
   }
 
+  /** Makes the meter of a tone: frames per second, and its frequency in hertz. */
   public BlockMeter(double rate, double hertz) {
     this.rate = rate;
     this.hertz = hertz;
@@ -33,6 +34,7 @@ public final class BlockMeter {
     hop = Math.max(1, frames / 4);
   }
 
+  /** Takes the first samples of an array, and gives each block that is full. */
   public void accept(double[] samples, int count, Sink sink) {
     int taken = 0;
     while (taken < count) {

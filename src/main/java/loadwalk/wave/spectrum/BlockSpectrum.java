@@ -36,6 +36,7 @@ public final class BlockSpectrum {
     windowSquares = squares;
   }
 
+  /** Returns how many samples a block has. */
   public int frames() {
     return window.length;
   }
