@@ -121,7 +121,7 @@ public final class PlanPage {
         pair(step.amps()),
         step.terminalVolts().map(v -> pair(v.middle(), v.low())).orElse(UNKNOWN),
         step.givesFirst()
-            .map(s -> s.code() + " " + Math.round(100 * s.share()) + "%")
+            .map(s -> Sentence.of("{}, {} %", s.what(), Math.round(100 * s.share())))
             .orElse("unknown"));
   }
 
