@@ -175,6 +175,9 @@ class PlainModeScenarioTest {
       assertEquals(3, second.code(), second.out());
       assertEquals("Another Loadwalk has this walk open.", second.err().strip());
       assertFalse(second.out().isEmpty(), "nothing to watch");
+      Ran another = run("C", "quit\n", "walk", "stereo-only", "--practice", "--plain");
+      assertEquals(0, another.code(), another.err());
+      assertTrue(another.out().matches("(?s)walk [-a-z0-9]+-2, .*"), another.out());
     } finally {
       first.destroyForcibly();
       first.waitFor();

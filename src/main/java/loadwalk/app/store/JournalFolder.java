@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.Framing;
@@ -124,6 +125,7 @@ public final class JournalFolder {
           AtomicFile.write(file, firstLine);
           return openHeld(name, file, lock);
         },
+        () -> new OpeningOutcome.NameTaken(name),
         OpeningOutcome.Refused::new);
   }
 
@@ -133,7 +135,11 @@ public final class JournalFolder {
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       return missing(name);
     }
-    return withLock(name, lock -> openHeld(name, file, lock), why -> watch(name, why));
+    return withLock(
+        name,
+        lock -> openHeld(name, file, lock),
+        () -> watch(name, "Another Loadwalk has this walk open."),
+        why -> watch(name, why));
   }
 
   /**
@@ -176,16 +182,17 @@ public final class JournalFolder {
   }
 
   private OpeningOutcome withLock(
-      WalkName name, Act act, Function<String, OpeningOutcome> otherwise) {
+      WalkName name,
+      Act act,
+      Supplier<OpeningOutcome> heldElsewhere,
+      Function<String, OpeningOutcome> otherwise) {
     if (!home.stays(home.sessions())) {
       return OUTSIDE;
     }
     try {
       Files.createDirectories(home.sessions());
       Optional<WalkLock> lock = WalkLock.take(home.sessions().resolve(name.lockFile()));
-      return lock.isPresent()
-          ? actHolding(lock.get(), act)
-          : otherwise.apply("Another Loadwalk has this walk open.");
+      return lock.isPresent() ? actHolding(lock.get(), act) : heldElsewhere.get();
     } catch (IOException e) {
       return otherwise.apply(DiskFaults.sentence(e));
     }
