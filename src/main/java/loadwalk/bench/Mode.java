@@ -1,5 +1,7 @@
 package loadwalk.bench;
 
+import loadwalk.text.Sentence;
+
 /** How the load is connected to the amplifier. */
 public enum Mode {
   /** One load on each channel, both driven. */
@@ -18,6 +20,11 @@ public enum Mode {
   /** Returns the word used in files and on screens. */
   public String word() {
     return word;
+  }
+
+  /** Returns a load of so many ohms in words: "stereo 4 Ω". */
+  public String load(double ohms) {
+    return Sentence.of("{} {} Ω", word, Figures.three(ohms));
   }
 
   /** Returns how many loads are connected: 2 in stereo, 1 bridged. */

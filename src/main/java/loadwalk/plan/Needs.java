@@ -172,8 +172,7 @@ final class Needs {
   }
 
   private static String load(StepPlan step) {
-    String ohms = Figures.three(step.target().ohms());
-    return Sentence.of("{} {} Ω", step.target().mode().word(), ohms);
+    return step.target().mode().load(step.target().ohms());
   }
 
   private static double watts(StepPlan step) {

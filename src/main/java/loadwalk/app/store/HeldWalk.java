@@ -7,19 +7,12 @@ import loadwalk.journal.KeepResult;
 
 /** A walk that this process holds and writes on; for use by one thread. */
 public final class HeldWalk implements Closeable {
-  private final WalkName name;
   private final JournalWriter writer;
   private final WalkLock lock;
 
-  HeldWalk(WalkName name, JournalWriter writer, WalkLock lock) {
-    this.name = name;
+  HeldWalk(JournalWriter writer, WalkLock lock) {
     this.writer = writer;
     this.lock = lock;
-  }
-
-  /** Returns the name of the walk. */
-  public WalkName name() {
-    return name;
   }
 
   /** Adds a record; it counts only when the answer says that it is kept. */

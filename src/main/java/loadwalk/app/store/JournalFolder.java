@@ -243,7 +243,7 @@ public final class JournalFolder {
     }
     JournalWriter writer = JournalWriter.after(storage, writable.get());
     writer.settle();
-    return new OpeningOutcome.Writing(new HeldWalk(name, writer, lock), read, told);
+    return new OpeningOutcome.Writing(new HeldWalk(writer, lock), read, told);
   }
 
   private static byte[] tail(byte[] bytes, TornTail torn) {

@@ -39,19 +39,12 @@ final class Candidates {
    * @param selection the resistors it takes
    * @param size how many
    * @param off how far its value is off, ohms
-   * @param ohms its value
    * @param join how the two grids are joined
    * @param first the first grid
    * @param second the second grid, where there is one
    */
   record Candidate(
-      long selection,
-      int size,
-      double off,
-      double ohms,
-      byte join,
-      Grid first,
-      Optional<Grid> second) {}
+      long selection, int size, double off, byte join, Grid first, Optional<Grid> second) {}
 
   double lowestOhms() {
     return request.ohms() * (1 - request.tolerancePercent() / 100) * (1 - ROUNDING);
@@ -77,7 +70,7 @@ final class Candidates {
     if (request.loads() == 1 && size > smallest) {
       return;
     }
-    bySelection.put(selection, new Candidate(selection, size, off, ohms, join, first, second));
+    bySelection.put(selection, new Candidate(selection, size, off, join, first, second));
     smallest = Math.min(smallest, size);
     stale = true;
   }

@@ -49,7 +49,7 @@ public record WiringSummary(
             .mapToDouble(heat -> derating.burstSeconds(heat.watts(), heat.part().ratedWatts()))
             .min()
             .orElseThrow();
-    String title = Sentence.of("{} {} Ω", mode.word(), Figures.three(found.request().ohms()));
+    String title = mode.load(found.request().ohms());
     return new WiringSummary(title, loads, watts, burst, found.fewest());
   }
 

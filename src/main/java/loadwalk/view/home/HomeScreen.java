@@ -24,7 +24,22 @@ import loadwalk.walk.Effect;
  * @param chosen the line chosen
  */
 public record HomeScreen(int chosen) implements Screen {
-  private static final int FIXED = 5;
+  private static final List<Choice> FIXED = List.of(Choice.values());
+
+  /** What can always be chosen, above the kept walks. */
+  private enum Choice {
+    PRACTICE("Practice  a simulated amplifier on a simulated bench"),
+    NEW_WALK("New walk  an amplifier on your bench"),
+    LEDGER("Ledger    all walks side by side"),
+    HELP("Help"),
+    LEAVE("Leave");
+
+    private final String line;
+
+    Choice(String line) {
+      this.line = line;
+    }
+  }
 
   @Override
   public void paint(Canvas canvas, ProgramState program) {
@@ -50,11 +65,9 @@ public record HomeScreen(int chosen) implements Screen {
 
   private static List<String> lines(ProgramState program) {
     List<String> lines = new ArrayList<>();
-    lines.add("Practice  a simulated amplifier on a simulated bench");
-    lines.add("New walk  an amplifier on your bench");
-    lines.add("Ledger    all walks side by side");
-    lines.add("Help");
-    lines.add("Leave");
+    for (Choice choice : FIXED) {
+      lines.add(choice.line);
+    }
     for (Library.KeptWalk walk : program.library().walks()) {
       lines.add(
           Sentence.of(
@@ -76,7 +89,7 @@ public record HomeScreen(int chosen) implements Screen {
   public Answer press(Key key, ProgramState program) {
     int count = lines(program).size();
     if (key.is(Key.Kind.ENTER)) {
-      return taken(program);
+      return open(program);
     }
     if (key.is(Key.Kind.F1)) {
       return Answer.stay(TextScreen.of("Help", Help.home(), this));
@@ -89,27 +102,28 @@ public record HomeScreen(int chosen) implements Screen {
         : Answer.stay(new HomeScreen(Menu.moved(key, chosen, count)));
   }
 
-  private Answer taken(ProgramState program) {
-    switch (chosen) {
-      case 0:
-        return Answer.stay(PracticeScreen.fresh());
-      case 1:
-        return Answer.stay(NewWalkScreen.fresh());
-      case 2:
-        return Answer.ask(this, new Effect.ShowLedger(0, ""));
-      case 3:
-        return Answer.stay(TextScreen.of("Help", Help.home(), this));
-      case 4:
-        return Answer.ask(this, new Effect.Leave());
-      default:
-        List<Library.KeptWalk> walks = program.library().walks();
-        if (chosen - FIXED >= walks.size()) {
-          return Answer.say(new HomeScreen(0), "That walk is no longer in the list.");
-        }
-        Library.KeptWalk walk = walks.get(chosen - FIXED);
-        return walk.isOpen()
-            ? Answer.ask(this, new Effect.ResumeWalk(walk.name()))
-            : Answer.ask(this, new Effect.ShowSheet(walk.name()));
+  private Answer open(ProgramState program) {
+    int kept = chosen - FIXED.size();
+    if (kept < 0) {
+      return open(FIXED.get(chosen));
     }
+    List<Library.KeptWalk> walks = program.library().walks();
+    if (kept >= walks.size()) {
+      return Answer.say(new HomeScreen(0), "That walk is no longer in the list.");
+    }
+    Library.KeptWalk walk = walks.get(kept);
+    return walk.isOpen()
+        ? Answer.ask(this, new Effect.ResumeWalk(walk.name()))
+        : Answer.ask(this, new Effect.ShowSheet(walk.name()));
+  }
+
+  private Answer open(Choice choice) {
+    return switch (choice) {
+      case PRACTICE -> Answer.stay(PracticeScreen.fresh());
+      case NEW_WALK -> Answer.stay(NewWalkScreen.fresh());
+      case LEDGER -> Answer.ask(this, new Effect.ShowLedger(0, ""));
+      case HELP -> Answer.stay(TextScreen.of("Help", Help.home(), this));
+      case LEAVE -> Answer.ask(this, new Effect.Leave());
+    };
   }
 }
