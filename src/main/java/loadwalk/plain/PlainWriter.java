@@ -153,8 +153,14 @@ public record PlainWriter(Printer printer) {
           ? "The walk was stopped. Type because REASON, or quit."
           : "The walk is paused. Type go-on, or quit.";
     }
+    if (state.step(planned.id()).status() == Status.RUNNING) {
+      return running(state, planned);
+    }
     if (Gate.isHalted(state)) {
       return "Type lift REASON, or skip REASON.";
+    }
+    if (planned.step().isConfirmed()) {
+      return "Type done.";
     }
     return Gate.needsArming(state, planned)
         ? "To arm, type arm and the load that is really connected, in ohms."

@@ -22,6 +22,13 @@ class PlainWriterTest {
     assertEquals("  The walk is paused. Type go-on, or quit.", last(walk.state()));
   }
 
+  @Test
+  void briefOfAStepThatRuns_asksForItsReadings_notToStartIt() {
+    Walks walk = Walks.practicing(1, "stereo-only");
+    walk.begin();
+    assertEquals("  warm-up is running. Readings: sinkCelsius; then done.", last(walk.state()));
+  }
+
   private String last(WalkState state) {
     List<String> brief = writer.brief(state, state.current().orElseThrow());
     return brief.get(brief.size() - 1);

@@ -148,6 +148,9 @@ class InstructionTest {
     String panel = squeezed(program().paint(Size.LEAST, new Look(false)).lines());
     assertFalse(panel.contains(note), panel);
     assertTrue(panel.contains("F1 shows all of it"), panel);
+    WalkState state = model.state();
+    List<String> plain = new PlainWriter(Printer.UTF8).brief(state, state.plan().get(0));
+    assertEquals("  Type done.", plain.get(plain.size() - 1), "as Enter does on the screen");
     List<String> help =
         program().screen().press(Key.of(Key.Kind.F1), program().state()).next().text();
     assertTrue(squeezed(help).contains(note), help.toString());
