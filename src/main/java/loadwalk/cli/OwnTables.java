@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -40,6 +41,10 @@ public final class OwnTables {
       Path file = folder.resolve(name);
       if (isOwn(home, file)) {
         texts.put(name, text(name, file));
+      } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        // Passed over in silence, it would leave the operator with limits that are not his.
+        throw new BadInput(
+            Sentence.of("data/{} must be a file inside the data home, no link.", name));
       }
     }
     return texts;

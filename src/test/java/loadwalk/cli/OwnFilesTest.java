@@ -61,12 +61,14 @@ class OwnFilesTest {
   }
 
   @Test
-  void table_behindALinkOutOfTheHome_isNotRead() throws IOException {
+  void table_behindALinkOutOfTheHome_isRefusedUnread() throws IOException {
     String name = Tables.FILE_NAMES.iterator().next();
     Path table = Files.writeString(elsewhere.resolve(name), "no table at all");
     Path link = Files.createSymbolicLink(home.resolve("data").resolve(name), table);
-    assertEquals(Tables.stock(), OwnTables.rules(home).tables());
+    String told = assertThrows(BadInput.class, () -> OwnTables.rules(home)).getMessage();
+    assertEquals("data/" + name + " must be a file inside the data home, no link.", told);
     Files.delete(link);
+    assertEquals(Tables.stock(), OwnTables.rules(home).tables());
     Files.copy(table, link);
     assertThrows(BadInput.class, () -> OwnTables.rules(home));
   }
