@@ -64,7 +64,13 @@ public class PlanPageTest {
     List<String> row = lines.stream().filter(l -> l.startsWith("stereo-4  ")).toList();
     assertEquals(
         List.of(
-            "stereo-4", "halt", "20/24", "100/144", "40/81", "13.7/13.5", "amplifier's fuses, 135 %"),
+            "stereo-4",
+            "halt",
+            "20/24",
+            "100/144",
+            "40/81",
+            "13.7/13.5",
+            "amplifier's fuses, 135 %"),
         List.of(row.get(0).split("  +")),
         String.join("\n", lines));
     assertTrue(lines.contains("    left+ --+-[R1]-+-- left-"), String.join("\n", lines));
