@@ -1,5 +1,9 @@
 package loadwalk.bench;
 
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
+
 /**
  * Says what share of its rating a chassis-mounted wirewound load resistor takes, and for how long.
  *
@@ -8,11 +12,6 @@ package loadwalk.bench;
  * assumed to keep all its heat, so the time falls as the watts rise. Each burst starts cold.
  */
 public final class ResistorDerating {
-  /** The assumption behind {@link #burstSeconds}, one sentence. */
-  public static final String BURST_ASSUMPTION =
-      "burst times are estimates: catalogues usually allow 5 times the rating for 5 s, from cold,"
-          + " on the heatsink";
-
   private final Tables tables;
 
   /** Goes by the limits of the tables. */
@@ -37,6 +36,14 @@ public final class ResistorDerating {
       return Double.POSITIVE_INFINITY;
     }
     return multiple > most ? 0 : most * tables.limit("resistor-burst-seconds") / multiple;
+  }
+
+  /** Returns the assumption behind {@link #burstSeconds}, one sentence. */
+  public String burstAssumption() {
+    return Sentence.of(
+        "burst times are estimates: {} times the rating for {} s, from cold, on the heatsink",
+        Printer.UTF8.exact(tables.limit("resistor-burst-multiple"), Unit.ONE),
+        Printer.UTF8.exact(tables.limit("resistor-burst-seconds"), Unit.ONE));
   }
 
   /** Returns the largest overload for which a burst is known, as a multiple of the rating. */

@@ -19,6 +19,19 @@ class ResistorDeratingTest {
   }
 
   @Test
+  void assumption_isTheOneOfTheTables() {
+    assertEquals(
+        "burst times are estimates: 5 times the rating for 5 s, from cold, on the heatsink",
+        DERATING.burstAssumption());
+    String rows =
+        "key,value,unit,source,how\n"
+            + "resistor-burst-multiple,10,1,x,read\nresistor-burst-seconds,2.5,s,x,read";
+    assertEquals(
+        "burst times are estimates: 10 times the rating for 2.5 s, from cold, on the heatsink",
+        new ResistorDerating(Tables.stock().with("limits.csv", rows)).burstAssumption());
+  }
+
+  @Test
   void absurdInput_getsASentence() {
     assertThrows(IllegalArgumentException.class, () -> DERATING.burstSeconds(-1, 100));
     assertThrows(IllegalArgumentException.class, () -> DERATING.burstSeconds(1, 0));

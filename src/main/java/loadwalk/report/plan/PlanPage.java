@@ -236,7 +236,9 @@ public final class PlanPage {
                   wiring.burstWords())));
       wiring.loads().forEach(load -> blocks.addAll(load(wiring, load)));
       if (i == wirings.size() - 1) {
-        blocks.add(new Paragraph(Sentence.of("Note: {}.", ResistorDerating.BURST_ASSUMPTION)));
+        blocks.add(
+            new Paragraph(
+                Sentence.of("Note: {}.", new ResistorDerating(tables).burstAssumption())));
       }
       sections.add(
           new Section("wiring-" + (i + 1), Sentence.of("Wiring of {}", wiring.title()), blocks));
