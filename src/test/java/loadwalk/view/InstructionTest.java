@@ -77,6 +77,7 @@ class InstructionTest {
   private final Map<String, String> asked = new LinkedHashMap<>();
   private final Set<String> heard = new HashSet<>();
   private Model model;
+  private WalkState fresh;
   private long seconds;
 
   @ParameterizedTest
@@ -110,10 +111,8 @@ class InstructionTest {
     walk(sequence, text);
     WalkState state = model.state();
     assertEquals(state.plan().stream().map(PlannedStep::id).toList(), List.copyOf(asked.keySet()));
-    String sheet =
-        squeezed(
-            TextPage.lines(
-                SheetPage.of(Sheet.of(state, SheetOptions.DEFAULT, StockRules.RULES)), 80, false));
+    String sheet = sheetOf(state);
+    String sheetOfNothingDone = sheetOf(fresh);
     String plan =
         squeezed(
             TextPage.lines(
@@ -126,6 +125,9 @@ class InstructionTest {
         (id, words) -> {
           String said = squeezed(List.of(id + " " + words));
           assertTrue(sheet.contains(said), () -> "the sheet does not say: " + said);
+          assertTrue(
+              sheetOfNothingDone.contains(said),
+              () -> "a fresh walk's sheet does not say: " + said);
           assertTrue(plan.contains(said), () -> "the plan does not say: " + said + " in " + plan);
         });
   }
@@ -159,8 +161,14 @@ class InstructionTest {
   }
 
   /** Walks a sequence to its end on the practice bench and hears what is asked on the way. */
+  private static String sheetOf(WalkState state) {
+    Sheet sheet = Sheet.of(state, SheetOptions.DEFAULT, StockRules.RULES);
+    return squeezed(TextPage.lines(SheetPage.of(sheet), 80, false));
+  }
+
   private void walk(Sequence sequence, String text) {
     Fact.Opened opened = open(sequence, text);
+    fresh = model.state();
     SimulatedHand hand = new SimulatedHand(PracticeAnswers.in(opened).orElseThrow());
     for (int i = 0; i < 5_000 && !model.state().isFinished(); i++) {
       seconds++;

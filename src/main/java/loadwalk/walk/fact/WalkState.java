@@ -127,9 +127,18 @@ public record WalkState(
     return plan.stream().filter(p -> p.id().equals(id)).findFirst();
   }
 
-  /** Returns where a step stands; the heaviest is told from what was done. */
+  /**
+   * Returns where a step stands. What a recheck repeats goes by what was done; for one further on
+   * in the walk, what is still to be done counts as well.
+   */
   public StepContext context(PlannedStep planned) {
-    return planned.in(opened.sequence(), plan, p -> step(p.id()).status() == StepState.Status.DONE);
+    boolean further =
+        current().filter(now -> plan.indexOf(now) < plan.indexOf(planned)).isPresent();
+    return planned.in(opened.sequence(), plan, p -> counts(step(p.id()).status(), further));
+  }
+
+  private static boolean counts(StepState.Status status, boolean further) {
+    return status == StepState.Status.DONE || further && !status.isOver();
   }
 
   /** Returns every doubt that waits for its answer, in the order of the plan. */
