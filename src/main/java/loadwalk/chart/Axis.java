@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An axis.
+ * An axis of a chart.
  *
  * @param label what it shows, with its unit
- * @param logarithmic whether equal ratios take equal lengths; its values must be above 0
- * @param fromZero whether 0 is always shown; not for a logarithmic axis
- * @param ticks the marks; empty for round numbers chosen by the drawing
+ * @param logarithmic whether equal ratios take equal lengths; all values must then be above 0
+ * @param fromZero whether 0 is always shown; never on a logarithmic axis
+ * @param ticks the marks; if empty, the drawing chooses round numbers
  */
 public record Axis(String label, boolean logarithmic, boolean fromZero, List<Tick> ticks) {
   /** Copies the ticks. */
@@ -30,7 +30,7 @@ public record Axis(String label, boolean logarithmic, boolean fromZero, List<Tic
     return new Axis(label, false, false, List.of());
   }
 
-  /** Returns an axis of things side by side, the first at 0, the next at 1. */
+  /** Returns an axis of named things side by side, the first at 0, the next at 1. */
   public static Axis ofThings(String label, List<String> names) {
     List<Tick> ticks = new ArrayList<>();
     names.forEach(name -> ticks.add(new Tick(ticks.size(), name)));
@@ -45,8 +45,7 @@ public record Axis(String label, boolean logarithmic, boolean fromZero, List<Tic
   /**
    * A mark on an axis.
    *
-   * @param value where
-   * @param label what is written there
+   * @param value its position @param label its text
    */
   public record Tick(double value, String label) {
     /** Checks the number. */

@@ -5,11 +5,11 @@ import java.util.List;
 /**
  * A chart before it is drawn.
  *
- * @param title what it shows
+ * @param title what the chart shows
  * @param x the axis along the bottom
  * @param y the axis up the side
- * @param series what is drawn, the first one lowest
- * @param limits levels that must not be passed, drawn across
+ * @param series the series, the first drawn lowest
+ * @param limits levels that must not be exceeded, drawn across
  */
 public record Chart(String title, Axis x, Axis y, List<Series> series, List<Limit> limits) {
   /** Copies the lists. */
@@ -31,8 +31,7 @@ public record Chart(String title, Axis x, Axis y, List<Series> series, List<Limi
   /**
    * A level drawn across the chart.
    *
-   * @param name what it is
-   * @param y where
+   * @param name its name @param y its height
    */
   public record Limit(String name, double y) {
     /** Checks the number. */

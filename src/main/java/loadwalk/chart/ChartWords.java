@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Locale;
 import loadwalk.text.Sentence;
 
-/** Describes a chart in words, for those who cannot see it. */
+/** Describes a chart in words for people who cannot see it. */
 final class ChartWords {
   private static final double LEAST_PLAIN = 1.001e-4;
   private static final double MOST_PLAIN = 9999;
 
   private static final int MOST_POINTS = 12;
 
-  /** How far a point may stand beside its tick so as not to hide another, a fraction. */
+  /** The largest offset of a point set beside its tick so that it hides no other, a fraction. */
   private static final double NEAR = 0.2;
 
   private ChartWords() {}
@@ -77,7 +77,7 @@ final class ChartWords {
             .replaceFirst("\\.$", "");
   }
 
-  /** Does what the format does, without the tables of all languages that a format brings in. */
+  /** Formats a number without a format string, which would load the tables of all languages. */
   private static String plain(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(4, RoundingMode.HALF_UP));
     return rounded.stripTrailingZeros().toPlainString();

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** Tells series apart by their mark and dash. */
 final class Mark {
-  /** How many series can be told apart. */
+  /** The number of series that can be told apart. */
   static final int COUNT = 6;
 
   private static final String UTF8 = "●■▲◆✚○";

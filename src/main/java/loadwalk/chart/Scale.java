@@ -6,18 +6,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Lays an axis over a length.
+ * A scale, which lays an axis over a length.
  *
  * @param low the value at the start, or its logarithm
  * @param high the value at the end, or its logarithm; above low
- * @param logarithmic whether these are logarithms
- * @param ticks the marks that lie inside
+ * @param logarithmic whether low and high are logarithms
+ * @param ticks the marks inside the range
  */
 record Scale(double low, double high, boolean logarithmic, List<Axis.Tick> ticks) {
   private static final double MARGIN = 0.08;
   private static final int MOST_TICKS = 6;
 
-  /** Half the width of a category; categories stand at whole numbers. */
+  /** Half the width of a category; categories lie at whole numbers. */
   private static final double HALF_STEP = 0.5;
 
   private static final double[] STEPS = {1, 2, 2.5, 5, 10};
@@ -109,7 +109,7 @@ record Scale(double low, double high, boolean logarithmic, List<Axis.Tick> ticks
     return ticks;
   }
 
-  /** Returns where a value lies, 0 at the start and 1 at the end; NaN where it has no place. */
+  /** Returns the position of a value, 0 at the start and 1 at the end; NaN if it has none. */
   double at(double value) {
     double place = logarithmic ? (value > 0 ? Math.log(value) : Double.NaN) : value;
     return (place - low) / (high - low);

@@ -3,12 +3,13 @@ package loadwalk.chart;
 import java.util.List;
 
 /**
- * One thing drawn in a chart.
+ * A series: one set of points drawn in a chart.
  *
- * @param name what it is, for the legend
+ * @param name its name in the legend
  * @param kind how it is drawn
- * @param style the number of its mark, dash and colour, from 0; the same thing keeps its number
- * @param points its points, in the order they are joined
+ * @param style the number of its mark, dash and colour, from 0; the same kind of data keeps its
+ *     number in all charts
+ * @param points its points, in the order in which they are joined
  */
 public record Series(String name, Kind kind, int style, List<Point> points) {
   /** How a series is drawn. */
@@ -32,9 +33,9 @@ public record Series(String name, Kind kind, int style, List<Point> points) {
   }
 
   /**
-   * A point.
+   * A point of a series.
    *
-   * @param x its place along the bottom
+   * @param x its position along the bottom
    * @param y its height
    * @param low the lower end of its error bar or range
    * @param high the upper end
@@ -62,7 +63,7 @@ public record Series(String name, Kind kind, int style, List<Point> points) {
       return new Point(x, y, y - error, y + error);
     }
 
-    /** Tells whether there is an error bar to draw. */
+    /** Tells whether the point has an error bar to draw. */
     public boolean hasRange() {
       return high > low;
     }

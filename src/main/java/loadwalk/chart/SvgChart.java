@@ -9,11 +9,11 @@ import loadwalk.text.Columns;
 /**
  * Draws a chart as an inline SVG picture.
  *
- * <p>Drawn by hand rather than by a chart library: the ones at hand draw through AWT, which needs
- * fonts and native libraries that a headless machine lacks, write fixed colours that cannot follow
- * a reader's dark mode, name no parts for a screen reader, and would double the size of the jar.
- * Here every stroke is {@code currentColor}, a page colours the groups {@code s0}, {@code s1}, … by
- * its own style, and series differ by mark and dash, so colour is never the only cue.
+ * <p>It uses no chart library. The available ones draw through AWT, which needs fonts and native
+ * libraries that a headless machine lacks; they write fixed colours that cannot follow a reader's
+ * dark mode, name no parts for a screen reader, and would double the size of the jar. Here every
+ * stroke is {@code currentColor}, and the page's style colours the groups {@code s0}, {@code s1}, …
+ * Series differ by mark and dash, so colour is never the only cue.
  */
 public final class SvgChart {
   private static final int WIDTH = 360;
@@ -47,9 +47,9 @@ public final class SvgChart {
   }
 
   /**
-   * Returns the picture as an {@code svg} element, with a title and a description in words.
+   * Returns the chart as an {@code svg} element, with a title and a description in words.
    *
-   * @param id a word unique on the page, used for its parts
+   * @param id a word that is unique on the page; the ids of its parts start with it
    */
   public static String svg(Chart chart, String id) {
     return new SvgChart(chart, id).draw();
@@ -118,7 +118,7 @@ public final class SvgChart {
     }
   }
 
-  /** Each name stands above or below its level, right or left, where it hides least. */
+  /** Writes each limit's name above or below its level, right or left, where it hides least. */
   private void limitNames() {
     List<Box> taken = new ArrayList<>();
     for (Series series : chart.series()) {
@@ -145,7 +145,7 @@ public final class SvgChart {
     }
   }
 
-  /** A place in the picture. */
+  /** A rectangle in the picture. */
   private record Box(double left, double top, double width, double height) {
     private static final double MARK = 12;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import loadwalk.text.Columns;
 
-/** Lays the names of the series out below a chart, as many in a line as fit. */
+/** Lays out the names of the series below a chart, as many on a line as fit. */
 final class SvgLegend {
   private static final int MARK = 26;
   private static final int GAP = 14;

@@ -10,7 +10,7 @@ import loadwalk.text.Visible;
 /**
  * Draws a chart in characters: marks on the cells, curves in braille dots or full stops.
  *
- * <p>Series differ by their mark, so it reads the same without colour.
+ * <p>Series differ by their mark, so the chart reads the same without colour.
  */
 public final class TextChart {
   private static final int DOTS_WIDE = 2;
@@ -19,7 +19,7 @@ public final class TextChart {
   private static final int[][] DOT = {{0x01, 0x08}, {0x02, 0x10}, {0x04, 0x20}, {0x40, 0x80}};
   private static final int LEAST_COLUMNS = 30;
 
-  /** The least height of a plot, lines. */
+  /** The smallest height of a plot, lines. */
   public static final int LEAST_ROWS = 5;
 
   private static final String LEGEND_GAP = "   ";
@@ -50,9 +50,9 @@ public final class TextChart {
   /**
    * Returns the lines: the plot, its axis, its labels and the legend.
    *
-   * @param columns the width that no line exceeds; below 30 it is taken as 30
-   * @param rows the height of the plot; below 5 it is taken as 5
-   * @param ascii whether only ASCII may be used
+   * @param columns the greatest width of a line; less than 30 counts as 30
+   * @param rows the height of the plot; less than 5 counts as 5
+   * @param ascii whether to use only ASCII
    */
   public static List<String> lines(Chart chart, int columns, int rows, boolean ascii) {
     int width = Math.max(columns, LEAST_COLUMNS);
@@ -82,7 +82,7 @@ public final class TextChart {
     return lines;
   }
 
-  /** Lines, ranges and error bars; marks come after all of them, so that none is hidden. */
+  /** Draws lines, ranges and error bars; marks are drawn after them, so that none is hidden. */
   private void drawBelow(Series series) {
     List<Series.Point> points = series.points();
     if (series.kind() == Series.Kind.CURVE || series.kind() == Series.Kind.JOINED) {
@@ -151,7 +151,9 @@ public final class TextChart {
     return new String(line).stripTrailing();
   }
 
-  /** Names stand side by side as far as they fit, so that a chart takes few lines of a screen. */
+  /**
+   * Returns the legend, with names side by side where they fit, so that a chart takes few lines.
+   */
   private List<String> legend(int columns) {
     List<String> items = new ArrayList<>();
     for (Series series : chart.series()) {

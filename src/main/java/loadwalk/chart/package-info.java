@@ -1,12 +1,12 @@
 /**
- * Row 1: charts as numbers, drawn as text or as SVG; knows no amplifier.
+ * Row 1: charts as numbers, drawn as text or as SVG; nothing here knows about amplifiers.
  *
  * <pre>
  *            ┌─ TextChart ──> lines of characters: marks, braille curves
  *  Chart ────┼─ SvgChart ───> inline SVG in the page's own colours
- *            └─ ChartWords ─> one sentence for those who cannot see it
+ *            └─ ChartWords ─> a description for people who cannot see it
  * </pre>
  *
- * <p>A {@link loadwalk.chart.Chart} holds two axes and its series; open it first.
+ * <p>Open {@link loadwalk.chart.Chart} first: it holds two axes and the series.
  */
 package loadwalk.chart;

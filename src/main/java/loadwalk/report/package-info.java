@@ -1,15 +1,15 @@
 /**
- * Row 4: pure: a walk to its sheet, walks to the ledger, plans and waves to pages.
+ * Row 4: turns a walk into its sheet, walks into the ledger, plans and waves into pages; all pure.
  *
  * <pre>
- *  rehearsal   ledger   plan   wave     what is shown
+ *  rehearsal   ledger   plan   wave     what people read
  *       └──────┬──┘      │      │
- *            sheet       │      │       one walk, and the words for results
+ *            sheet       │      │       one walk, and how results are worded
  *              └─────────┼──────┘
  *                       page            blocks of text, and the writer of each format
  * </pre>
  *
- * <p>A room imports from those below it alone. A page is worded once, whatever the format. Only the
+ * <p>A room imports only from the rooms below it. A page is worded once for all formats. Only the
  * writer of a format turns text into markup, so no text gets past its escaping. Open {@link
  * loadwalk.report.sheet.SheetPage} first.
  */

@@ -13,16 +13,17 @@ import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
- * The strongest amplifier at one load among walks done alike and read at the same point.
+ * The strongest amplifier at one load, among walks measured the same way and read at the same
+ * point.
  *
- * @param done how the walks were done
+ * @param done how the walks were measured
  * @param mode how the load was connected
  * @param ohms the nominal load
- * @param criterion at what point it was read
- * @param walk the strongest
- * @param load what it makes
+ * @param criterion the point at which its output was read
+ * @param walk the walk of the strongest amplifier
+ * @param load its output at this load
  * @param compared how many walks were compared
- * @param tooClose the walks that the uncertainties cannot tell from it
+ * @param tooClose the walks too close to tell from it within the uncertainties
  */
 record BestAtLoad(
     LedgerEntry.Done done,
@@ -38,7 +39,10 @@ record BestAtLoad(
 
   private record Run(LedgerEntry walk, LedgerEntry.Load load) {}
 
-  /** Returns the best at each load, the most common way first; unfinished walks count too. */
+  /**
+   * Returns the best at each load, the most common way of measuring first; unfinished walks count
+   * too.
+   */
   static List<BestAtLoad> of(Ledger ledger) {
     Map<Key, List<Run>> runs = new LinkedHashMap<>();
     for (LedgerEntry entry : ledger.entries()) {
@@ -77,7 +81,7 @@ record BestAtLoad(
         close);
   }
 
-  /** The difference is within its expanded uncertainty, k = 2. */
+  /** Tells whether the difference is within its expanded uncertainty, k = 2. */
   private static boolean isClose(Run run, Run most) {
     double u = Math.hypot(run.load().totalU(), most.load().totalU());
     return most.load().totalWatts() - run.load().totalWatts() <= 2 * u;

@@ -28,13 +28,13 @@ import loadwalk.text.Visible;
 
 /** Words the comparison of two to four walks. */
 public final class ComparisonPage {
-  /** How many walks can be told apart in one chart. */
+  /** The most walks that can be told apart in one chart. */
   public static final int MOST = 4;
 
-  /** How far supply volts may differ and still count as the same, a fraction. */
+  /** The largest difference at which supply volts count as the same, a fraction. */
   private static final double SAME_VOLTS = 0.02;
 
-  /** Walks at one load stand beside each other, not on top. */
+  /** The factor that sets walks at one load side by side, so that none hides another. */
   private static final double BESIDE = 1.03;
 
   private static final Printer PRINTER = Printer.UTF8;
@@ -92,7 +92,9 @@ public final class ComparisonPage {
         title, Sentence.of("Comparison of {} walks", walks.size()), warnings(), sections);
   }
 
-  /** Names a walk by its place and amplifier: two walks of one model stay apart. */
+  /**
+   * Names a walk by its place and amplifier, so that two walks of one model get different names.
+   */
   private String label(LedgerEntry walk) {
     return (walks.indexOf(walk) + 1) + " " + Visible.line(walk.amplifier(), 32);
   }
@@ -138,7 +140,7 @@ public final class ComparisonPage {
                 "{} are simulated amplifiers, not measurements.", String.join(", ", labels)));
   }
 
-  /** Returns what differs in how two walks were done. */
+  /** Returns the differences in how two walks were measured. */
   static List<String> differences(LedgerEntry.Done one, LedgerEntry.Done other) {
     List<String> what = new ArrayList<>();
     if (!one.contentHash().equals(other.contentHash())) {
@@ -207,7 +209,7 @@ public final class ComparisonPage {
     return walk.loads().stream().filter(rung::sameAs).findFirst();
   }
 
-  /** Where walks were read at other supply volts than the first: the power there, estimated. */
+  /** Estimates the power at the first walk's supply volts for walks read at other volts. */
   private Optional<Section> estimates() {
     List<String> lines = new ArrayList<>();
     for (LedgerEntry.Load rung : rungs) {

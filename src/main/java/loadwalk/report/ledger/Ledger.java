@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Walks side by side.
+ * A ledger: walks side by side.
  *
  * @param entries the walks in the order shown
- * @param ways each way in which walks were done with its letter, the most common first
+ * @param ways each way of measuring with its letter, the most common first
  */
 public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> ways) {
   private static final int LETTERS = 26;
@@ -24,7 +24,7 @@ public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> wa
     ways = Collections.unmodifiableMap(new LinkedHashMap<>(ways));
   }
 
-  /** Returns a ledger, the newest walk first. */
+  /** Returns a ledger with the newest walk first. */
   public static Ledger of(List<LedgerEntry> entries) {
     Map<LedgerEntry.Done, Integer> counts = new LinkedHashMap<>();
     entries.forEach(e -> counts.merge(e.done(), 1, Integer::sum));
@@ -39,7 +39,10 @@ public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> wa
     return new Ledger(entries, ways).sorted(LedgerSort.NEWEST);
   }
 
-  /** Returns this in another order; what ranks by a measurement ranks each way by itself. */
+  /**
+   * Returns this ledger in another order; a ranking by measured values ranks each way of measuring
+   * separately.
+   */
   public Ledger sorted(LedgerSort sort) {
     List<LedgerEntry.Done> order = List.copyOf(ways.keySet());
     Map<LedgerEntry.Done, Integer> places = new LinkedHashMap<>();
@@ -52,7 +55,7 @@ public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> wa
     return new Ledger(entries.stream().sorted(all).toList(), ways);
   }
 
-  /** Returns the walks whose name, amplifier or sequence holds every word, in any case. */
+  /** Returns the walks whose name, amplifier or sequence contains every word, ignoring case. */
   public Ledger filtered(String words) {
     String[] sought = words.strip().toLowerCase(Locale.ROOT).split("\\s+");
     List<LedgerEntry> found = new ArrayList<>();
@@ -75,7 +78,7 @@ public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> wa
     return entries.stream().filter(e -> e.walk().equals(walk)).findFirst();
   }
 
-  /** Returns the letter of the way in which a walk was done. */
+  /** Returns the letter for the way a walk was measured. */
   public String way(LedgerEntry entry) {
     return ways.getOrDefault(entry.done(), "?");
   }

@@ -8,9 +8,10 @@ import java.util.Optional;
 import loadwalk.text.Visible;
 
 /**
- * Gathers a ledger journal by journal: what the index knows is taken from it, the rest as folded.
+ * Builds a ledger journal by journal. An entry comes from the index if the index has it, otherwise
+ * from folding the journal.
  *
- * <p>It can be stopped after any journal; {@link #index} then holds all that was folded so far.
+ * <p>The work can stop after any journal; {@link #index} then holds everything folded so far.
  */
 public final class LedgerBuilder {
   private final LedgerIndex known;
@@ -19,12 +20,15 @@ public final class LedgerBuilder {
   private final List<String> unreadable = new ArrayList<>();
   private int folded;
 
-  /** Begins with what is remembered. */
+  /** Starts from the entries of an index. */
   public LedgerBuilder(LedgerIndex known) {
     this.known = known;
   }
 
-  /** Takes a journal from the index; returns whether it was there and is unchanged. */
+  /**
+   * Takes the entry of a journal from the index; returns whether it was there and the journal is
+   * unchanged.
+   */
   public boolean takeKnown(String journal, long bytes, long changedMillis) {
     Optional<LedgerEntry> entry = known.entry(journal, bytes, changedMillis);
     entry.ifPresent(e -> kept.put(journal, new LedgerIndex.Kept(bytes, changedMillis, e)));
@@ -37,12 +41,15 @@ public final class LedgerBuilder {
     folded++;
   }
 
-  /** Takes what is sound of a damaged journal; the index does not, so its damage is told again. */
+  /**
+   * Takes the sound part of a damaged journal; it stays out of the index, so that the damage is
+   * reported next time too.
+   */
   public void takeDamaged(LedgerEntry entry) {
     damaged.add(entry);
   }
 
-  /** Remembers that a journal cannot be read, or not to its end. */
+  /** Records that a journal cannot be read, or not to its end. */
   public void cannotRead(String journal, String why) {
     unreadable.add(Visible.name(journal) + ": " + Visible.sentence(why));
   }
@@ -57,14 +64,14 @@ public final class LedgerBuilder {
     return List.copyOf(unreadable);
   }
 
-  /** Returns the ledger of all that was gathered. */
+  /** Returns the ledger of all entries taken. */
   public Ledger ledger() {
     List<LedgerEntry> all = new ArrayList<>(damaged);
     kept.values().forEach(k -> all.add(k.entry()));
     return Ledger.of(all);
   }
 
-  /** Returns what to remember. */
+  /** Returns the index to keep for the next time. */
   public LedgerIndex index() {
     return new LedgerIndex(kept);
   }

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.OptionalDouble;
 import loadwalk.report.page.CsvText;
 
-/** Writes a ledger as CSV, one line a walk and load. */
+/** Writes a ledger as CSV, one line for each load of each walk. */
 public final class LedgerCsv {
   private LedgerCsv() {}
 
@@ -82,7 +82,7 @@ public final class LedgerCsv {
         .end();
   }
 
-  /** A number that is not there is an empty cell. */
+  /** Writes a missing number as an empty cell. */
   private static double orNothing(OptionalDouble value) {
     return value.orElse(Double.NaN);
   }

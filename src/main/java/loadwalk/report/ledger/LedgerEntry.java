@@ -23,18 +23,18 @@ import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * What the ledger keeps of one walk: enough to set it beside others, and small.
+ * A small record of one walk: just enough to compare it with others.
  *
  * @param walk the walk's name
  * @param amplifier maker and model
- * @param practice whether it is a simulated amplifier
+ * @param practice whether the amplifier is simulated
  * @param finished whether every step is done or skipped
- * @param openDoubts how many doubts have no answer
+ * @param openDoubts the number of doubts without an answer
  * @param wallMillis the wall clock of its newest record, ms since 1970
- * @param done how it was measured
+ * @param done how the walk was measured
  * @param fuseAmps the sum of the amplifier's own fuses, where known
  * @param regulated whether its rails are regulated, where known
- * @param loads what it makes at each load
+ * @param loads the output at each load
  */
 public record LedgerEntry(
     String walk,
@@ -53,13 +53,13 @@ public record LedgerEntry(
   }
 
   /**
-   * How a walk was done; only walks done alike are compared without a mark.
+   * How a walk was measured; a comparison of walks measured differently carries a mark.
    *
    * @param sequence the sequence's name
    * @param contentHash the SHA-256 of its file
    * @param toneHertz the test tone
    * @param limitThdPercent the distortion at which volts are read
-   * @param supplyVolts the supply asked for
+   * @param supplyVolts the supply voltage that the sequence asks for
    */
   public record Done(
       String sequence,
@@ -69,11 +69,11 @@ public record LedgerEntry(
       double supplyVolts) {}
 
   /**
-   * What it makes at one load.
+   * The output at one load.
    *
    * @param mode how the load was connected
    * @param ohms the nominal load
-   * @param criterion at what point it was read
+   * @param criterion the point at which it was read
    * @param watts the power in one load
    * @param wattsU its standard uncertainty
    * @param totalWatts the power in all loads
@@ -98,12 +98,12 @@ public record LedgerEntry(
       OptionalDouble efficiencyU,
       OptionalDouble supplyVolts) {
 
-    /** Returns the power in all loads; its uncertainty counts as one source of its own. */
+    /** Returns the power in all loads; its uncertainty counts as one separate source. */
     Quantity total(String walk) {
       return Quantity.of(totalWatts, Unit.WATT, walk + ":watts", totalU);
     }
 
-    /** Tells whether another load is the same, nominally. */
+    /** Tells whether another load has the same mode and nominal value. */
     boolean sameAs(Load other) {
       return mode == other.mode && Math.abs(ohms - other.ohms) <= 1e-3 * ohms;
     }
@@ -131,7 +131,7 @@ public record LedgerEntry(
   }
 
   /**
-   * Returns the entry of the walk that the bodies of a journal tell, passing over what a ledger
+   * Returns the entry of the walk in the record bodies of a journal, skipping records that a ledger
    * does not need.
    *
    * @throws loadwalk.walk.fact.UnreadableFact if a body holds something this version does not know
@@ -171,12 +171,12 @@ public record LedgerEntry(
         : OptionalDouble.empty();
   }
 
-  /** Returns the load with the most power in all. */
+  /** Returns the load with the most total power. */
   public Optional<Load> strongest() {
     return loads.stream().max(Comparator.comparingDouble(Load::totalWatts));
   }
 
-  /** Returns the most power for each ampere of the amplifier's own fuses. */
+  /** Returns the most watts per ampere of the amplifier's own fuses. */
   public OptionalDouble wattsPerFuseAmp() {
     Optional<Load> most = strongest();
     return most.isPresent() && fuseAmps.isPresent()
@@ -184,7 +184,7 @@ public record LedgerEntry(
         : OptionalDouble.empty();
   }
 
-  /** Returns the load with the least measured power of rated. */
+  /** Returns the load with the lowest ratio of measured to rated power. */
   public Optional<Load> worstOfRated() {
     return loads.stream()
         .filter(l -> l.ratio().isPresent())

@@ -21,11 +21,11 @@ import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
 
 /**
- * Remembers the ledger entries of walks that have not changed since, so that a ledger over many
- * walks need not fold them all again.
+ * Keeps the ledger entries of unchanged walks, so that a ledger of many walks need not fold them
+ * all again.
  *
- * <p>It may be thrown away at any time. An entry counts only for a journal of the same size and
- * time of change; an index of another format, or a damaged one, counts as empty.
+ * <p>It can be deleted at any time. An entry is valid only while its journal has the same size and
+ * time of change. A damaged index, or one in another format, counts as empty.
  *
  * @param kept the entries by the name of their journal
  */
@@ -35,10 +35,10 @@ public record LedgerIndex(Map<String, Kept> kept) {
       JsonFactory.builder().enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER).build();
 
   /**
-   * An entry with what tells whether it still counts.
+   * An entry, with the size and time that show whether it is still valid.
    *
    * @param bytes the size of the journal
-   * @param changedMillis when it was last written on, ms since 1970
+   * @param changedMillis when the journal was last written, ms since 1970
    * @param entry the entry
    */
   public record Kept(long bytes, long changedMillis, LedgerEntry entry) {}
@@ -48,12 +48,12 @@ public record LedgerIndex(Map<String, Kept> kept) {
     kept = Collections.unmodifiableMap(new LinkedHashMap<>(kept));
   }
 
-  /** Returns an index that remembers nothing. */
+  /** Returns an empty index. */
   static LedgerIndex empty() {
     return new LedgerIndex(Map.of());
   }
 
-  /** Returns the entry of a journal, if it has not changed since. */
+  /** Returns the entry of a journal, if the journal has not changed since. */
   Optional<LedgerEntry> entry(String journal, long bytes, long changedMillis) {
     return Optional.ofNullable(kept.get(journal))
         .filter(k -> k.bytes() == bytes && k.changedMillis() == changedMillis)
@@ -84,7 +84,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
     return bytes.toByteArray();
   }
 
-  /** Returns the index that bytes hold; an empty one where they hold none that can be read. */
+  /** Reads an index from bytes; returns an empty one if they cannot be read. */
   public static LedgerIndex read(byte[] bytes) {
     try (JsonParser in = JSON.createParser(bytes)) {
       return new Reading(in).index();

@@ -9,12 +9,12 @@ import loadwalk.report.page.JsonParts;
 
 /** Writes a ledger as JSON. */
 public final class LedgerJson {
-  /** The format it names. */
+  /** The format named in the output. */
   public static final String FORMAT = "loadwalk-ledger/1";
 
   private LedgerJson() {}
 
-  /** Returns the whole text, indented, with a line break at its end. */
+  /** Returns the whole text, indented, ending with a line break. */
   public static String text(Ledger ledger) {
     return JsonParts.harmless(
         JsonOut.pretty(

@@ -20,7 +20,7 @@ import loadwalk.report.sheet.ResultWords;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
-/** Words a ledger, the same for every format. */
+/** Words a ledger for all formats. */
 public final class LedgerPage {
   private static final Printer PRINTER = Printer.UTF8;
 
@@ -101,7 +101,7 @@ public final class LedgerPage {
     return marks.isEmpty() ? "" : " (" + String.join(", ", marks) + ")";
   }
 
-  /** Says at what point a load was read where that is not the stated limit. */
+  /** Says at what point a load was read if that is not the stated limit. */
   static String point(LedgerEntry.Load load) {
     return switch (load.criterion()) {
       case THD_LIMIT -> "";

@@ -6,17 +6,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
-/** The orders of a ledger; what is unknown stands last. */
+/** The orders of a ledger; unknown values come last. */
 public enum LedgerSort {
   /** The newest record first. */
   NEWEST("newest", false, Comparator.comparingLong(LedgerEntry::wallMillis).reversed()),
   /** By amplifier, A to Z. */
   NAME("name", false, Comparator.comparing(e -> e.amplifier().toLowerCase(Locale.ROOT))),
-  /** The most power in all loads first. */
+  /** The most total power first. */
   POWER("power", true, most(e -> optional(e.strongest().map(LedgerEntry.Load::totalWatts)))),
-  /** The most watts for each ampere of fuse first. */
+  /** The most watts per ampere of fuse first. */
   FUSE("watts-per-fuse-amp", true, most(LedgerEntry::wattsPerFuseAmp)),
-  /** The highest of the lowest ratios of measured over rated first. */
+  /** The highest worst-case ratio of measured to rated power first. */
   HONESTY("honesty", true, most(e -> optional(e.worstOfRated().map(l -> l.ratio().getAsDouble())))),
   /** The best efficiency first. */
   EFFICIENCY("efficiency", true, most(LedgerEntry::bestEfficiency));
@@ -31,12 +31,15 @@ public enum LedgerSort {
     this.order = order;
   }
 
-  /** Returns the word typed for it. */
+  /** Returns the word that the operator types for this order. */
   public String word() {
     return word;
   }
 
-  /** Tells whether it ranks by something measured, so that only walks done alike may be ranked. */
+  /**
+   * Tells whether this order ranks by a measured value; only walks measured the same way may be
+   * ranked.
+   */
   boolean ranks() {
     return measured;
   }

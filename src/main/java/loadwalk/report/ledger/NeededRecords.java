@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * Picks the records of a journal that a ledger needs.
  *
- * <p>Briefs, the warm-up clock and the temperatures of a warm-up are most of a journal and change
- * nothing that a ledger shows. A record is passed over only where it holds that one fact: in JSON a
- * quote inside a text is escaped, so the opening of a fact can stand nowhere else.
+ * <p>Most of a journal is briefs, the warm-up clock and warm-up temperatures, which change nothing
+ * that a ledger shows. A record is skipped only if that is its only fact. JSON escapes a quote
+ * inside a text, so the opening of a fact cannot appear anywhere else.
  */
 final class NeededRecords {
   private static final String FACT = "{\"fact\":\"";

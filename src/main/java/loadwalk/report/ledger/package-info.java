@@ -1,5 +1,5 @@
 /**
- * All walks side by side.
+ * The ledger: all walks side by side.
  *
  * <pre>
  *  journals ──NeededRecords──> LedgerEntry ─┐
@@ -8,6 +8,6 @@
  * </pre>
  *
  * <p>Only walks measured the same way are ranked against each other. Open {@link
- * loadwalk.report.ledger.LedgerEntry} first: it is all that a ledger knows of a walk.
+ * loadwalk.report.ledger.LedgerEntry} first: it holds everything a ledger knows about a walk.
  */
 package loadwalk.report.ledger;

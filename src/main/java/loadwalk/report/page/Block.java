@@ -6,25 +6,25 @@ import loadwalk.chart.Chart;
 import loadwalk.text.Sentence;
 
 /**
- * A piece of a page; each format writes all kinds. Texts are as typed: the writers make them
+ * A piece of a page; each format writes all kinds. Texts are kept as typed; the writers make them
  * harmless.
  */
 public sealed interface Block {
 
-  /** Has a format write this piece. */
+  /** Writes this piece in a format. */
   void writeTo(Writer writer);
 
-  /** Returns the chart where this piece is one. */
+  /** Returns the chart if this piece is one. */
   default Optional<Chart> drawnChart() {
     return Optional.empty();
   }
 
-  /** Tells whether this piece is a picture that may stand beside another. */
+  /** Tells whether this piece is a picture that may be set beside another. */
   default boolean isPicture() {
     return false;
   }
 
-  /** A format: it knows every kind of piece. */
+  /** A format, with a method for every kind of piece. */
   interface Writer {
     /** Writes running text. */
     void paragraph(Paragraph paragraph);
@@ -38,7 +38,7 @@ public sealed interface Block {
     /** Writes a table. */
     void table(Table table);
 
-    /** Writes what is read first. */
+    /** Writes the headline, which is read first. */
     void headline(Headline headline);
 
     /** Writes a chart. */
@@ -47,7 +47,7 @@ public sealed interface Block {
     /** Writes a photo. */
     void photo(Photo photo);
 
-    /** Writes a drawing of signs. */
+    /** Writes a drawing made of characters. */
     void drawing(Drawing drawing);
   }
 
@@ -64,7 +64,7 @@ public sealed interface Block {
   }
 
   /**
-   * A list without order.
+   * A bulleted list.
    *
    * @param items the items
    */
@@ -106,14 +106,14 @@ public sealed interface Block {
   record Term(String term, String text) {}
 
   /**
-   * A table.
+   * A table of texts.
    *
    * @param caption what it shows
    * @param columns its columns
    * @param rows its rows, each with one cell a column; the first cell names the row
    */
   record Table(String caption, List<Column> columns, List<List<String>> rows) implements Block {
-    /** Copies and checks the lengths. */
+    /** Copies the lists and checks that every row has one cell a column. */
     public Table {
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
@@ -132,7 +132,8 @@ public sealed interface Block {
   }
 
   /**
-   * What a page is read for first: the rows of a table, where there is room each as a card.
+   * The headline, the part of a page that is read first: the rows of a table, each as a card if
+   * there is room.
    *
    * @param table the table
    */
@@ -170,9 +171,9 @@ public sealed interface Block {
    * A photo.
    *
    * @param caption what it shows
-   * @param where when and at which step it was attached
-   * @param path where it is kept, from the data home on
-   * @param picture the picture, where it could be read
+   * @param where the step and time at which it was attached
+   * @param path where it is kept, relative to the data home
+   * @param picture the picture, if it could be read
    */
   record Photo(String caption, String where, String path, Optional<Picture> picture)
       implements Block {
@@ -186,7 +187,7 @@ public sealed interface Block {
       return true;
     }
 
-    /** Says where the photo is kept, for a format or a moment without the picture. */
+    /** Says where the photo is kept, for use where the picture itself is missing. */
     String inWords() {
       return picture.isPresent()
           ? Sentence.of("{}: {} ({})", where, caption, path)
@@ -195,11 +196,11 @@ public sealed interface Block {
   }
 
   /**
-   * A drawing made of signs, one line under the other; its spaces count.
+   * A drawing made of lines of characters; its spaces count.
    *
    * @param caption what it shows
    * @param lines its lines
-   * @param words what is written in its place where the lines are too long
+   * @param words the text written instead if the lines are too long
    */
   record Drawing(String caption, List<String> lines, String words) implements Block {
     /** Copies the lines. */
@@ -217,7 +218,7 @@ public sealed interface Block {
    * A column of a table.
    *
    * @param name its header
-   * @param numeric whether it is set to the right
+   * @param numeric whether it is right-aligned
    */
   record Column(String name, boolean numeric) {
     /** Returns a column of words. */

@@ -5,11 +5,11 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Visible;
 
 /**
- * Writes CSV by RFC 4180: CRLF ends a line, a cell with a comma, quote or line break stands in
- * quotes, a quote is doubled.
+ * Writes CSV by RFC 4180: CRLF ends a line, a cell with a comma, quote or line break is quoted, a
+ * quote is doubled.
  *
- * <p>A text that a spreadsheet could take for a formula is preceded by an apostrophe; numbers are
- * written as numbers. What would steer a terminal is written as its code.
+ * <p>A text that a spreadsheet could take for a formula gets an apostrophe in front; numbers are
+ * written as numbers. A character that would steer a terminal is written as its code.
  */
 public final class CsvText {
   private static final Pattern FORMULA =
@@ -27,7 +27,7 @@ public final class CsvText {
     cells.end();
   }
 
-  /** Begins a line. */
+  /** Starts a line. */
   public Cells cells() {
     return new Cells();
   }
@@ -37,13 +37,13 @@ public final class CsvText {
     return out.toString();
   }
 
-  /** One line in the making. */
+  /** A line being written, cell by cell. */
   public final class Cells {
     private boolean first = true;
 
     private Cells() {}
 
-    /** Writes a text that no spreadsheet takes for a formula. */
+    /** Writes a text so that no spreadsheet takes it for a formula. */
     public Cells text(String text) {
       String line = Visible.line(text, LONGEST);
       String safe = FORMULA.matcher(line).matches() ? "'" + line : line;
@@ -51,12 +51,15 @@ public final class CsvText {
       return raw(quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe);
     }
 
-    /** Writes a unit, which is ours and no formula: a percent sign stays one. */
+    /** Writes a unit as it is: it is never a formula, so a percent sign stays. */
     public Cells unit(Unit unit) {
       return raw(unit.symbol());
     }
 
-    /** Writes a number the shortest way that reads back the same; one that is not finite empty. */
+    /**
+     * Writes a number in the shortest form that reads back the same; a number that is not finite
+     * gives an empty cell.
+     */
     public Cells number(double value) {
       boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
       String text = whole ? String.valueOf((long) value) : String.valueOf(value);

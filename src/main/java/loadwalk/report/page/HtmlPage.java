@@ -11,11 +11,11 @@ import loadwalk.text.UnbrokenUnits;
 import loadwalk.text.Visible;
 
 /**
- * Writes a page as one HTML file that needs no script and asks nothing of anyone.
+ * Writes a page as one HTML file that runs no script and loads nothing from anywhere.
  *
- * <p>Written in plain Java rather than by a template engine: a page has few kinds of blocks, so a
- * template would hold a few lines of markup and one more language, and here there is one place
- * where text becomes markup, {@link #text}, which nothing can go round.
+ * <p>It is plain Java, not a template engine. A page has few kinds of blocks, so a template would
+ * save little and add a language. Here text becomes markup in one place only, {@link #text}, and
+ * nothing can bypass it.
  */
 public final class HtmlPage implements Block.Writer {
   private static final int NARROW_COLUMNS = 5;
@@ -117,7 +117,7 @@ public final class HtmlPage implements Block.Writer {
     out.append("</tbody>\n</table>\n</div>\n");
   }
 
-  /** Opens a box: what is wide scrolls in it, and the keyboard can reach it. */
+  /** Opens a box in which wide content scrolls and which the keyboard can reach. */
   private String openBox(String caption) {
     boxes++;
     String id = "table" + boxes;
@@ -151,7 +151,10 @@ public final class HtmlPage implements Block.Writer {
     out.append("</tr>\n");
   }
 
-  /** Lets a very long word break, so that one name cannot push a table off the paper. */
+  /**
+   * Writes a cell in which a very long word can break, so that one name cannot push a table off the
+   * paper.
+   */
   private void cell(String content) {
     String line = Visible.sentence(content);
     int run = 0;
@@ -168,7 +171,9 @@ public final class HtmlPage implements Block.Writer {
     text(line.substring(from));
   }
 
-  /** Browsers break after a hyphen between letters, so no break need be offered soon after it. */
+  /**
+   * Tells whether browsers break after this hyphen, so that the word needs no break soon after it.
+   */
   private static boolean isBreakingHyphen(String line, int i) {
     return line.charAt(i) == '-'
         && i > 0
@@ -182,7 +187,7 @@ public final class HtmlPage implements Block.Writer {
     cards(headline.table());
   }
 
-  /** The first cell of a row names its card, the second is written large. */
+  /** Writes each row as a card: the first cell names it, the second is written large. */
   private void cards(Block.Table table) {
     element("p", table.caption() + ".");
     out.append("<ul class=\"cards\">\n");
@@ -242,7 +247,7 @@ public final class HtmlPage implements Block.Writer {
     out.append("</").append(name).append('>');
   }
 
-  /** Writes text, harmless and with every sign of markup as a character reference. */
+  /** Writes text made harmless, with every markup character as a character reference. */
   private void text(String content) {
     signs(UnbrokenUnits.held(Visible.sentence(content)));
   }

@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * Takes a JPEG apart into its segments (ITU-T T.81, annex B) and keeps those that make the picture
- * and its colours; of what the camera wrote, only which side is up.
+ * Takes a JPEG apart into its segments (ITU-T T.81, annex B) and keeps those that make up the
+ * picture and its colours. Of the camera's metadata it keeps only which side is up.
  */
 final class JpegParts {
   private static final int START = 0xd8;
@@ -37,7 +37,10 @@ final class JpegParts {
     this.out = new ByteArrayOutputStream(file.length);
   }
 
-  /** Returns the file up to its end mark without metadata; empty if it is no JPEG or cut short. */
+  /**
+   * Returns the file up to its end mark without metadata; empty if it is not a JPEG or is cut
+   * short.
+   */
   static Optional<byte[]> stripped(byte[] file) {
     boolean starts = file.length > 4 && marker(file, 0) == START && (file[2] & 0xff) == 0xff;
     return starts ? new JpegParts(file).stripped() : Optional.empty();
@@ -79,7 +82,7 @@ final class JpegParts {
     return Optional.empty();
   }
 
-  /** Returns where the next segment behind a scan's data begins. */
+  /** Returns where the next segment after a scan's data begins. */
   private int endOfScan(int from) {
     for (int at = from; at + 1 < file.length; at++) {
       int marker = marker(file, at);
@@ -108,7 +111,7 @@ final class JpegParts {
         && ByteBuffer.wrap(file, at, bytes.length).equals(ByteBuffer.wrap(bytes));
   }
 
-  /** Reads which side is up from the first directory of an Exif segment; 1 where nothing says. */
+  /** Reads which side is up from the first directory of an Exif segment; 1 if it does not say. */
   private int orientation(int at, int length) {
     if (!startsWith(EXIF, at, length)) {
       return 1;
@@ -144,7 +147,7 @@ final class JpegParts {
     return whole.toByteArray();
   }
 
-  /** Returns an Exif segment that says which side is up and nothing else (Exif 2.32, 4.5). */
+  /** Returns an Exif segment that says only which side is up (Exif 2.32, 4.5). */
   private static byte[] upright(int turned) {
     byte[] exif = EXIF.getBytes(StandardCharsets.ISO_8859_1);
     ByteBuffer body = ByteBuffer.allocate(2 + exif.length + 26);

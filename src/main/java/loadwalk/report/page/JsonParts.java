@@ -19,7 +19,7 @@ public final class JsonParts {
     out.writeEndObject();
   }
 
-  /** Writes a quantity where there is one. */
+  /** Writes a quantity if there is one. */
   public static void quantity(JsonGenerator out, String key, Optional<Quantity> quantity)
       throws IOException {
     if (quantity.isPresent()) {
@@ -28,9 +28,9 @@ public final class JsonParts {
   }
 
   /**
-   * Returns a JSON text in which every character that would steer a terminal or turn the reading
-   * direction is written as its escape. Such characters stand only inside strings, so the text
-   * means the same.
+   * Returns a JSON text in which every character that would steer a terminal or change the reading
+   * direction is escaped. Such characters occur only inside strings, so the meaning does not
+   * change.
    */
   public static String harmless(String json) {
     StringBuilder safe = new StringBuilder();

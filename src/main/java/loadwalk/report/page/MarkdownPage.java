@@ -8,8 +8,8 @@ import loadwalk.text.Visible;
 /**
  * Writes a page as CommonMark with the pipe tables that git hosts and forums know.
  *
- * <p>Every sign that could be markup is escaped with a backslash (CommonMark 0.31.2, 2.4), and text
- * stays on one line, so that what was typed stays text. Charts are left to the formats that can
+ * <p>Every character that could be markup is escaped with a backslash (CommonMark 0.31.2, 2.4), and
+ * text stays on one line, so that typed text stays text. Charts are left to the formats that can
  * draw them; their numbers are in the tables.
  */
 public final class MarkdownPage implements Block.Writer {
@@ -19,7 +19,7 @@ public final class MarkdownPage implements Block.Writer {
 
   private MarkdownPage() {}
 
-  /** Returns the whole text, with a line break at its end. */
+  /** Returns the whole text, ending with a line break. */
   public static String text(Page page) {
     MarkdownPage markdown = new MarkdownPage();
     markdown.page(page);
@@ -70,7 +70,7 @@ public final class MarkdownPage implements Block.Writer {
   @Override
   public void figure(Block.Figure figure) {}
 
-  /** Fences the lines; the marks of the fence become others within them. */
+  /** Writes the lines as a fenced block; fence marks within them are replaced. */
   @Override
   public void drawing(Block.Drawing drawing) {
     out.append("\n").append(started(drawing.caption())).append("\n\n```\n");
@@ -80,7 +80,7 @@ public final class MarkdownPage implements Block.Writer {
     out.append("```\n");
   }
 
-  /** Links to the file beside the journals, from the data home on. */
+  /** Links to the file kept beside the journals, by its path in the data home. */
   @Override
   public void photo(Block.Photo photo) {
     out.append("\n");
@@ -92,7 +92,10 @@ public final class MarkdownPage implements Block.Writer {
     out.append(")\n\n").append(started(photo.where() + ": " + photo.caption())).append("\n");
   }
 
-  /** Returns a path as an address in which no byte but plain ones is left as it is. */
+  /**
+   * Returns a path as an address with every byte escaped that is not a letter, a digit or one of
+   * {@code ._-/}.
+   */
   private static String address(String path) {
     StringBuilder address = new StringBuilder();
     for (byte b : path.getBytes(StandardCharsets.UTF_8)) {
@@ -115,7 +118,7 @@ public final class MarkdownPage implements Block.Writer {
     out.append(cells.stream().collect(Collectors.joining(" | ", "| ", " |"))).append("\n");
   }
 
-  /** Returns text that stands at the start of a line, where numbers and dashes make lists. */
+  /** Escapes text for the start of a line, where numbers and dashes would make lists. */
   private static String started(String text) {
     String escaped = escaped(text);
     if (escaped.matches("[-+=].*")) {
@@ -124,7 +127,7 @@ public final class MarkdownPage implements Block.Writer {
     return escaped.replaceFirst("^(\\d+)([.)])", "$1\\\\$2");
   }
 
-  /** Returns text in which nothing is markup; the colon of an address makes no link. */
+  /** Escapes all markup in a text; the colon of an address makes no link either. */
   static String escaped(String text) {
     StringBuilder safe = new StringBuilder();
     String line = Visible.sentence(text).strip();

@@ -5,11 +5,11 @@ import java.util.List;
 import loadwalk.chart.Chart;
 
 /**
- * What a sheet, a ledger, a plan or a judged wave says, before any format.
+ * The content of a sheet, a ledger, a plan or a judged wave, in no format yet.
  *
  * @param title the title
  * @param subtitle one line below it
- * @param warnings what a reader must know first
+ * @param warnings what the reader must know first
  * @param sections the sections in order
  */
 public record Page(String title, String subtitle, List<String> warnings, List<Section> sections) {
@@ -35,7 +35,7 @@ public record Page(String title, String subtitle, List<String> warnings, List<Se
    *
    * @param id a fixed word, used as an anchor
    * @param title its heading
-   * @param blocks what it holds
+   * @param blocks its content
    */
   public record Section(String id, String title, List<Block> blocks) {
     /** Copies the blocks. */

@@ -7,12 +7,12 @@ import java.util.HexFormat;
 import java.util.Optional;
 
 /**
- * A photo without what cameras write into it beside the picture: place, time, names of people.
+ * A photo without the metadata that cameras add: place, time, names of people.
  *
- * <p>PNG and JPEG are told by their first bytes, never by their name.
+ * <p>PNG and JPEG are recognised by their first bytes, never by the file name.
  */
 public final class Picture {
-  /** The largest photo taken, bytes. */
+  /** The largest photo accepted, bytes. */
   public static final long MOST_BYTES = 20L << 20;
 
   private final String mediaType;
@@ -24,9 +24,9 @@ public final class Picture {
   }
 
   /**
-   * Reads a photo and leaves its metadata out.
+   * Reads a photo and drops its metadata.
    *
-   * @return empty where the bytes are no whole PNG or JPEG or more than {@link #MOST_BYTES}
+   * @return empty if the bytes are not a complete PNG or JPEG, or exceed {@link #MOST_BYTES}
    */
   public static Optional<Picture> of(byte[] file) {
     if (file.length > MOST_BYTES) {
@@ -42,7 +42,7 @@ public final class Picture {
     return mediaType;
   }
 
-  /** Returns the ending that files of this type have. */
+  /** Returns the file name ending for this type. */
   public String ending() {
     return mediaType.equals("image/png") ? ".png" : ".jpg";
   }
@@ -61,7 +61,7 @@ public final class Picture {
     }
   }
 
-  /** Returns the picture as an address that holds all of it (RFC 2397). */
+  /** Returns the picture as a data address, which contains the whole file (RFC 2397). */
   String dataAddress() {
     return "data:" + mediaType + ";base64," + Base64.getEncoder().encodeToString(bytes);
   }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Takes a PNG apart into its chunks (W3C PNG, Third Edition, 5) and keeps those that make the
+ * Takes a PNG apart into its chunks (W3C PNG, Third Edition, 5) and keeps those that make up the
  * picture and its colours.
  */
 final class PngParts {
@@ -25,7 +25,9 @@ final class PngParts {
         && ByteBuffer.wrap(file, 0, SIGNATURE.length).equals(ByteBuffer.wrap(SIGNATURE));
   }
 
-  /** Returns the file up to its end chunk without texts, times, places; empty if cut short. */
+  /**
+   * Returns the file up to its end chunk without texts, times and places; empty if it is cut short.
+   */
   static Optional<byte[]> stripped(byte[] file) {
     ByteArrayOutputStream out = new ByteArrayOutputStream(file.length);
     out.writeBytes(SIGNATURE);

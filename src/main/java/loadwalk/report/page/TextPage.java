@@ -11,7 +11,7 @@ import loadwalk.text.Sentence;
 import loadwalk.text.UnbrokenUnits;
 import loadwalk.text.Visible;
 
-/** Writes a page as lines for a terminal or a text file; nothing is wider than its columns. */
+/** Writes a page as lines for a terminal or a text file, none wider than the given width. */
 public final class TextPage implements Block.Writer {
   private static final String GAP = "  ";
   private static final String DRAWING_INDENT = "    ";
@@ -31,8 +31,8 @@ public final class TextPage implements Block.Writer {
   /**
    * Returns the lines of a page.
    *
-   * @param columns the width that no line exceeds; below 40 it is taken as 40
-   * @param ascii whether only ASCII may be used
+   * @param columns the greatest width of a line; less than 40 counts as 40
+   * @param ascii whether to use only ASCII
    */
   public static List<String> lines(Page page, int columns, boolean ascii) {
     TextPage text = new TextPage(Math.max(columns, 40), ascii);
@@ -148,8 +148,8 @@ public final class TextPage implements Block.Writer {
   }
 
   /**
-   * Returns the widths of the columns. Where room is short the headers of numbers wrap first, then
-   * words, and numbers only when words cannot.
+   * Returns the widths of the columns. If room is short, the headers of numbers wrap first, then
+   * words, and numbers last.
    */
   private int[] widths(List<List<String>> rows, List<Block.Column> headers) {
     int count = headers.size();
@@ -189,7 +189,10 @@ public final class TextPage implements Block.Writer {
     return longest;
   }
 
-  /** Takes one from the widest column of a kind; tells whether there was one to take from. */
+  /**
+   * Narrows the widest column of a kind by one; returns whether there was one that could be
+   * narrowed.
+   */
   private static boolean narrow(
       int[] widths, int[] least, List<Block.Column> headers, boolean numeric) {
     int widest = -1;
@@ -224,7 +227,7 @@ public final class TextPage implements Block.Writer {
     }
   }
 
-  /** A table too wide for the screen: one cell a line. */
+  /** Writes a table that is too wide for the screen, one cell a line. */
   private void stacked(List<List<String>> rows) {
     for (List<String> row : rows.subList(1, rows.size())) {
       for (int i = 0; i < row.size(); i++) {

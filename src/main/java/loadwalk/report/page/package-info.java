@@ -7,7 +7,7 @@
  * </pre>
  *
  * <p>Texts come in as typed; each writer makes them harmless. Open {@link
- * loadwalk.report.page.Block} first: a new kind of block is a new method that every writer must
- * have.
+ * loadwalk.report.page.Block} first: each kind of block has one method, which every writer must
+ * implement.
  */
 package loadwalk.report.page;

@@ -30,7 +30,10 @@ import loadwalk.report.page.Page.Section;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
-/** Words a plan: a table of the steps, what each asks, how each load is wired, what is missing. */
+/**
+ * Words a plan: a table of the steps, what each step needs, how each load is wired, what is
+ * missing.
+ */
 public final class PlanPage {
   private static final String UNKNOWN = "?";
 
@@ -158,7 +161,7 @@ public final class PlanPage {
       terms.add(new Term("lead loss", leads(step)));
     }
     for (StepPlan.FuseTime fuse : step.fuses()) {
-      // One that holds at worst needs no line.
+      // A fuse that holds even in the worst case needs no line.
       if (fuse.worst().span() != FuseCurve.Span.BELOW_TABLE) {
         terms.add(new Term(Sentence.of("{} fuse", fuse.label()), fuse(fuse)));
       }
@@ -169,7 +172,7 @@ public final class PlanPage {
     return terms;
   }
 
-  /** What a caution that alone leaves the step clear is called. */
+  /** Names the gravity of a caution; one that leaves the step clear is a note. */
   private static String gravity(Caution caution) {
     return caution.gravity() == Verdict.CLEAR ? "note" : caution.gravity().word();
   }

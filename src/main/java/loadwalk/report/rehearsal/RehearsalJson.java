@@ -120,7 +120,7 @@ public final class RehearsalJson {
     }
   }
 
-  /** Writes a number that is known; minus infinity decibels, of 0 W, are left out. */
+  /** Writes a number if it is known and finite; 0 W, minus infinity in decibels, is left out. */
   private static void number(JsonGenerator out, String key, Optional<Double> value)
       throws IOException {
     if (value.filter(Double::isFinite).isPresent()) {

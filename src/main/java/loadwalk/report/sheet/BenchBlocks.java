@@ -148,7 +148,8 @@ final class BenchBlocks {
   }
 
   /**
-   * A band is two exact figures, often three decades apart; a range would round its low end off.
+   * Words a band as two exact figures: they are often three decades apart, and a range would round
+   * off the low one.
    */
   private static String band(Meter.Band band) {
     return Sentence.of(

@@ -13,7 +13,7 @@ import loadwalk.result.BudgetLine;
 import loadwalk.result.StepResult;
 import loadwalk.text.Sentence;
 
-/** Writes out where the uncertainty of one step's power comes from (JCGM 100:2008, H.1 form). */
+/** Words the uncertainty budget of one step's power (in the form of JCGM 100:2008, H.1). */
 final class BudgetSection {
   private static final Printer PRINTER = Printer.UTF8;
 

@@ -20,7 +20,7 @@ import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.text.Sentence;
 
-/** Words what the readings amount to, and how far they agree with each other. */
+/** Words the results computed from the readings, and how well the readings agree. */
 final class ComputedSections {
   private static final Printer PRINTER = Printer.UTF8;
 

@@ -16,7 +16,7 @@ import loadwalk.result.BudgetLine;
 import loadwalk.result.OutputFit;
 import loadwalk.text.Sentence;
 
-/** Words numbers the same way in every format. */
+/** Words numbers for all formats. */
 public final class ResultWords {
   static final String UNKNOWN = "unknown";
 
@@ -35,7 +35,7 @@ public final class ResultWords {
     return quantity.map(PRINTER::quantity).orElse(UNKNOWN);
   }
 
-  /** Names the coverage factor of quantities that stand in one table. */
+  /** Names the coverage factor of the quantities in one table. */
   static String coverage(List<Quantity> quantities) {
     double most =
         quantities.stream().mapToDouble(Quantity::coverageFactor).max().orElse(COMMON_FACTOR);
@@ -44,12 +44,12 @@ public final class ResultWords {
         : "k = 2";
   }
 
-  /** Returns a coverage factor with as many digits as matter. */
+  /** Returns a coverage factor with no more digits than matter. */
   static String factor(double k) {
     return k == COMMON_FACTOR ? "2" : PRINTER.value(k, Unit.ONE, k < 10 ? 3 : 4);
   }
 
-  /** Returns degrees of freedom, cut to the next lower whole number (JCGM 100:2008, G.4.1). */
+  /** Returns degrees of freedom, rounded down to a whole number (JCGM 100:2008, G.4.1). */
   static String degrees(double degreesOfFreedom) {
     return Double.isInfinite(degreesOfFreedom)
         ? "∞"
@@ -62,8 +62,8 @@ public final class ResultWords {
   }
 
   /**
-   * Returns decibels with their sign; silence is said so. A format string would bring in the tables
-   * of all languages.
+   * Returns decibels with their sign; silence is named. A format string would load the tables of
+   * all languages.
    */
   static String decibels(double decibels) {
     if (!Double.isFinite(decibels)) {
@@ -73,7 +73,7 @@ public final class ResultWords {
     return (decibels < 0 ? "-" : "+") + size.toPlainString();
   }
 
-  /** Tells how well a fit meets its readings; a line through two meets them always. */
+  /** Says how closely a fit follows its readings; a line through two readings always meets them. */
   static String closeness(OutputFit fit) {
     return fit.stepIds().size() == 2
         ? "It rests on two readings alone, so nothing checks it."
@@ -87,7 +87,7 @@ public final class ResultWords {
     return PRINTER.value(line.sensitivity(), Unit.ONE, 3) + per;
   }
 
-  /** Returns the resolution of a reading, or one that shows nine digits where none was typed. */
+  /** Returns the resolution of a reading; if none was typed, one that shows nine digits. */
   static double resolution(Sheet.ReadingLine reading) {
     boolean typed = reading.resolution() > 0 && Double.isFinite(reading.resolution());
     double size = Math.max(Math.abs(reading.value()), 1e-9);
@@ -113,13 +113,16 @@ public final class ResultWords {
     return utc(wallMillis).substring(0, MINUTE_DIGITS - "T09:30".length());
   }
 
-  /** Returns a time as far as minutes at least; ISO 8601 needs no pattern to be taken in. */
+  /** Returns a time in ISO 8601, to the minute or finer; this form needs no pattern to load. */
   private static String utc(long wallMillis) {
     return LocalDateTime.ofEpochSecond(Math.floorDiv(wallMillis, 1000L), 0, ZoneOffset.UTC)
         .toString();
   }
 
-  /** Returns a remark as a sentence: a capital first unless it opens with an id, a stop last. */
+  /**
+   * Returns a remark as a sentence: it starts with a capital, unless it starts with an id, and ends
+   * with a full stop.
+   */
   static String sentence(String text) {
     if (text.isEmpty()) {
       return text;

@@ -30,18 +30,18 @@ import loadwalk.walk.fact.WalkState;
  *
  * @param walk the walk's name
  * @param version the version of Loadwalk that began it
- * @param practiceSeed the seed of the practice amplifier, where it is one
+ * @param practiceSeed the seed of the practice amplifier, if it is one
  * @param lastWallMillis the wall clock of the newest record, ms since 1970
- * @param amplifier the amplifier, without its serial number where that is hidden
- * @param serialKeptBack whether there is a serial number that is not shown
+ * @param amplifier the amplifier, without its serial number if that is hidden
+ * @param serialKeptBack whether a serial number is hidden
  * @param bench the bench
  * @param sequence the sequence
  * @param finished whether every step is done or skipped
- * @param warnings what a reader must know first
- * @param loads what it makes at each load, in the order of the walk
+ * @param warnings what the reader must know first
+ * @param loads the output at each load, in the order of the walk
  * @param steps every step
  * @param result all computed results
- * @param record what happened on the way
+ * @param record what happened during the walk
  * @param assumptions what the results rest on
  * @param budgetStep the step whose uncertainty budget is written out
  */
@@ -76,30 +76,30 @@ public record Sheet(
   }
 
   /**
-   * What the amplifier makes at one load.
+   * The output of the amplifier at one load.
    *
    * @param power the published power
-   * @param rating that power beside its rating, where there is one
-   * @param forecast the watts in one load as forecast before the run, where they were
+   * @param rating that power compared with its rating, if there is one
+   * @param forecast the watts in one load as forecast before the run, if they were
    */
   public record LoadLine(
       PublishedPower power, Optional<RatingComparison> rating, Optional<Band> forecast) {}
 
   /**
-   * One step.
+   * A step of the walk.
    *
    * @param id its id
-   * @param verb what it does
-   * @param instruction what it asked of the operator
-   * @param status how far it came
-   * @param brief its brief, where it was reached
+   * @param verb what the step does
+   * @param instruction what it told the operator to do
+   * @param status how far the step got
+   * @param brief its brief, if the step was reached
    * @param armedOhms the load typed as connected, ohms
-   * @param recheckOf the step it measured again
-   * @param criterion at what point the output was read
+   * @param recheckOf the step that it measures again
+   * @param criterion the point at which the output was read
    * @param readings the readings that count
    * @param pairs volts and THD read together near the limit
-   * @param result what they amount to
-   * @param wave the captured wave its output was taken from, where it was
+   * @param result the results computed from the readings
+   * @param wave the captured wave that its output was taken from, if any
    */
   public record StepLine(
       String id,
@@ -128,23 +128,23 @@ public record Sheet(
    * @param typed what was typed
    * @param value the value in the reading's unit
    * @param resolution one step of the last digit typed
-   * @param forecast its forecast, where there was one
+   * @param forecast its forecast, if there was one
    */
   public record ReadingLine(
       ReadingId id, String typed, double value, double resolution, Optional<Band> forecast) {}
 
   /**
-   * What happened on the way.
+   * What happened during a walk.
    *
    * @param doubts every doubt with its answer
    * @param amendments every reading entered more than once
-   * @param lifts the halts that were lifted
-   * @param skips the steps passed over
+   * @param lifts the halts lifted
+   * @param skips the steps skipped
    * @param warmUps the warm-ups
    * @param notes the operator's notes
    * @param photos the photos attached
    * @param stops why the walk was stopped, each time
-   * @param cooled why the amplifier counts as cold, where it does
+   * @param cooled why the amplifier counts as cold, if it does
    */
   public record WalkRecord(
       List<DoubtLine> doubts,
@@ -170,10 +170,10 @@ public record Sheet(
   }
 
   /**
-   * A photo.
+   * A photo attached to the walk.
    *
-   * @param attachment what the journal says of it
-   * @param picture the picture itself, where it could be read
+   * @param attachment what the journal says about it
+   * @param picture the picture itself, if it could be read
    */
   public record Photo(WalkState.Attachment attachment, Optional<Picture> picture) {}
 
@@ -197,14 +197,14 @@ public record Sheet(
   }
 
   /**
-   * One doubt.
+   * A doubt with its answer.
    *
    * @param stepId the step
    * @param reading the reading it was raised on
    * @param typed the value doubted, as typed
    * @param doubt the doubt
    * @param answer how it was answered
-   * @param detail the reason for standing by it, or what it was corrected to; empty otherwise
+   * @param detail the reason for standing by the value, or the corrected value; empty otherwise
    */
   public record DoubtLine(
       String stepId, ReadingId reading, String typed, Doubt doubt, Answer answer, String detail) {}
@@ -214,7 +214,7 @@ public record Sheet(
    *
    * @param stepId the step
    * @param reading the reading
-   * @param typed every value as typed, the first first
+   * @param typed every value as typed, oldest first
    */
   public record Amendment(String stepId, ReadingId reading, List<String> typed) {
     /** Copies the list. */
@@ -238,7 +238,7 @@ public record Sheet(
   }
 
   /**
-   * A step passed over.
+   * A skipped step.
    *
    * @param stepId the step
    * @param reason why
@@ -249,12 +249,11 @@ public record Sheet(
    * A warm-up.
    *
    * @param stepId the step
-   * @param plannedMinutes how long it was to last at least
+   * @param plannedMinutes the planned minimum time
    * @param seconds how long it lasted
-   * @param status how far it came
-   * @param endedEarly why it ended before its time
+   * @param status how far it got @param endedEarly why it ended early, if it did
    * @param temperatures the heatsink temperatures of its last run
-   * @param fit how the temperature settles, where that can be told
+   * @param fit how the temperature settles, if that can be worked out
    */
   public record WarmUp(
       String stepId,
@@ -280,10 +279,10 @@ public record Sheet(
   public record Temperature(double minutes, double celsius, double u) {}
 
   /**
-   * Something the results rest on.
+   * An assumption that the results rest on.
    *
-   * @param remark what
-   * @param stepIds the steps it was said of; empty where it is said of the walk
+   * @param remark the assumption
+   * @param stepIds the steps it applies to; empty if it applies to the whole walk
    */
   public record Assumption(Remark remark, List<String> stepIds) {
     /** Copies the list. */

@@ -23,9 +23,12 @@ import loadwalk.result.OutputFit;
 import loadwalk.result.StepResult;
 import loadwalk.text.Sentence;
 
-/** Makes the charts of a sheet; one without anything to show is left out. */
+/** Makes the charts of a sheet; an empty chart is left out. */
 public final class SheetCharts {
-  /** Stereo and bridged at one load stand beside each other, not on top. */
+  /**
+   * The factor that sets stereo and bridged at one load side by side, so that neither hides the
+   * other.
+   */
   private static final double BESIDE = 1.05;
 
   private static final int EXPECTED = 0;
@@ -255,7 +258,7 @@ public final class SheetCharts {
     return sheet.result().step(stepId).flatMap(StepResult::totalWatts);
   }
 
-  /** Steps that measured a load for the first time, or again. */
+  /** Returns the steps that measured a load, the first time or again. */
   private List<StepResult> measured() {
     return sheet.result().published().values().stream()
         .map(p -> sheet.result().step(p.fromStepId()).orElseThrow())
@@ -297,7 +300,7 @@ public final class SheetCharts {
     return Point.within(x, y.value(), y.expanded());
   }
 
-  /** Adds a series where it has points. */
+  /** Adds a series if it has points. */
   public static void add(
       List<Series> series, String name, Series.Kind kind, int style, List<Point> points) {
     if (!points.isEmpty()) {

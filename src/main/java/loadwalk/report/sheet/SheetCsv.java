@@ -12,7 +12,7 @@ import loadwalk.text.Sentence;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * Writes a sheet as CSV: one fact a line, so that any walk fits the same columns.
+ * Writes a sheet as CSV: one fact a line, so that every walk fits the same columns.
  *
  * <p>The columns are {@code section,step,name,value,u,unit,text}; u is the standard uncertainty (k
  * = 1).

@@ -143,7 +143,7 @@ final class SheetFold {
         step.captureOfOutput());
   }
 
-  /** Says each remark once, with the steps it was said of. */
+  /** Returns each remark once, with the steps it applies to. */
   private List<Sheet.Assumption> assumptions() {
     Map<Remark, List<String>> byRemark = new LinkedHashMap<>();
     result.remarks().forEach(r -> byRemark.put(r, new ArrayList<>()));

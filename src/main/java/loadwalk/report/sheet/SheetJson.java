@@ -14,22 +14,22 @@ import loadwalk.result.RatingComparison;
 
 /** Writes a sheet as JSON; its schema is {@code /loadwalk/schema/sheet.schema.json}. */
 public final class SheetJson {
-  /** The format it names. */
+  /** The format named in the output. */
   public static final String FORMAT = "loadwalk-sheet/1";
 
   private SheetJson() {}
 
-  /** Returns the whole text, indented, with a line break at its end. */
+  /** Returns the whole text, indented, ending with a line break. */
   public static String text(Sheet sheet) {
     return JsonParts.harmless(JsonOut.pretty(out -> write(out, sheet)));
   }
 
-  /** Writes a sheet as one object with its format. */
+  /** Writes a sheet as one object that names its format. */
   static void write(JsonGenerator out, Sheet sheet) throws IOException {
     write(out, sheet, true);
   }
 
-  /** Writes a sheet without its steps, for where they are written beside it. */
+  /** Writes a sheet without its steps, for output that writes the steps separately. */
   public static void writeWithoutSteps(JsonGenerator out, Sheet sheet) throws IOException {
     write(out, sheet, false);
   }
@@ -178,7 +178,7 @@ public final class SheetJson {
     out.writeEndObject();
   }
 
-  /** Writes degrees of freedom where they are few enough to be a number. */
+  /** Writes degrees of freedom; infinitely many are left out. */
   private static void degrees(JsonGenerator out, double degreesOfFreedom) throws IOException {
     if (!Double.isInfinite(degreesOfFreedom)) {
       JsonOut.number(out, "degreesOfFreedom", degreesOfFreedom);

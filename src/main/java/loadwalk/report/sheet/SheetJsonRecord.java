@@ -7,7 +7,7 @@ import loadwalk.json.JsonOut;
 import loadwalk.numeric.ThermalFit;
 import loadwalk.walk.fact.WalkState;
 
-/** Writes what happened in a walk besides its readings as JSON. */
+/** Writes as JSON what happened in a walk, apart from its readings. */
 final class SheetJsonRecord {
   private SheetJsonRecord() {}
 

@@ -4,13 +4,13 @@ import java.util.Map;
 import loadwalk.report.page.Picture;
 
 /**
- * Says what of a walk a sheet shows.
+ * The options of a sheet: which parts of a walk it shows.
  *
  * @param showSerial whether the serial number is shown; hidden otherwise
  * @param pictures the photos that could be read, by the SHA-256 of their files
  */
 public record SheetOptions(boolean showSerial, Map<String, Picture> pictures) {
-  /** Hides the serial number. */
+  /** The default: the serial number is hidden. */
   public static final SheetOptions DEFAULT = new SheetOptions(false);
 
   /** Copies the map. */
@@ -18,7 +18,7 @@ public record SheetOptions(boolean showSerial, Map<String, Picture> pictures) {
     pictures = Map.copyOf(pictures);
   }
 
-  /** Shows photos by their names alone. */
+  /** Makes options under which photos are shown only by name. */
   public SheetOptions(boolean showSerial) {
     this(showSerial, Map.of());
   }

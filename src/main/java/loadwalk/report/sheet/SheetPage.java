@@ -25,7 +25,7 @@ import loadwalk.result.RatingComparison;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
-/** Words a sheet, the same for every format. */
+/** Words a sheet for all formats. */
 public final class SheetPage {
   private static final Printer PRINTER = Printer.UTF8;
 
@@ -105,7 +105,10 @@ public final class SheetPage {
         rating.map(r -> r.verdict().text()).orElse("no rating"));
   }
 
-  /** Says at what point the loads were read; different ones are named one by one. */
+  /**
+   * Returns one note for each point at which loads were read; if the points differ, it names the
+   * loads.
+   */
   private List<String> criteria() {
     List<String> notes = new ArrayList<>();
     for (Criterion criterion : Criterion.values()) {

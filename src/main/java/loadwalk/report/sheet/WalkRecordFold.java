@@ -20,7 +20,7 @@ import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
-/** Gathers what happened on the way of a walk. */
+/** Gathers what happened during a walk. */
 final class WalkRecordFold {
   private final WalkState state;
   private final SheetOptions options;
@@ -57,7 +57,7 @@ final class WalkRecordFold {
         state.cooled());
   }
 
-  /** A stop that still waits for its reason is a stop all the same. */
+  /** Returns the reasons of all stops; a stop without a reason yet counts too. */
   private List<String> stops() {
     List<String> stops = new ArrayList<>(state.stops());
     if (state.hold() == WalkState.Hold.STOPPED) {
@@ -71,7 +71,7 @@ final class WalkRecordFold {
         attachment, Optional.ofNullable(options.pictures().get(attachment.sha256())));
   }
 
-  /** Output volts and watts are one reading: what follows in either answers a doubt on both. */
+  /** Gathers the doubts and amendments of a step; a temperature log of a warm-up amends nothing. */
   private void entries(String stepId, StepState step, boolean warmUp) {
     for (Map.Entry<ReadingId, List<Entry>> e : step.entries().entrySet()) {
       for (Entry entry : e.getValue()) {
@@ -103,6 +103,7 @@ final class WalkRecordFold {
     return new Sheet.DoubtLine(stepId, id, entry.text(), doubt, answer, detail);
   }
 
+  /** Returns the next entry; output volts and watts are one reading, so either answers a doubt. */
   private static Optional<Entry> following(StepState step, ReadingId id, Entry entry) {
     List<Entry> later = new ArrayList<>(step.entries().getOrDefault(id, List.of()));
     if (id == ReadingId.OUTPUT_VOLTS) {
@@ -141,7 +142,7 @@ final class WalkRecordFold {
         fit(temperatures));
   }
 
-  /** Returns the temperatures since the clock last began anew, one a moment. */
+  /** Returns the temperatures since the clock last restarted, at most one for each moment. */
   private List<Sheet.Temperature> lastRun(String stepId, StepState step) {
     List<Sheet.Temperature> run = new ArrayList<>();
     double last = Double.NEGATIVE_INFINITY;

@@ -15,13 +15,13 @@ import loadwalk.text.Visible;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
-/** Words what happened on the way of a walk. */
+/** Words what happened during a walk. */
 final class WalkRecordSections {
   private static final Printer PRINTER = Printer.UTF8;
 
   private WalkRecordSections() {}
 
-  /** Gives what happened a section of its own; what did not happen shares one. */
+  /** Adds one section for each thing that happened; all that did not happen shares one section. */
   private interface Part {
     void of(String id, String title, String none, List<String> items);
   }

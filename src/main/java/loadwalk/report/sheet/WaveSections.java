@@ -24,7 +24,7 @@ final class WaveSections {
   private static final double SHOWN_PERCENT = 0.001;
   private static final Printer PRINTER = Printer.UTF8;
 
-  /** What lies lower is drawn here: a harmonic of nothing has no decibels. */
+  /** The lowest level drawn, dB; a harmonic of zero has no level in decibels. */
   private static final double FLOOR_DECIBELS = -100;
 
   private static final int PERIODS = 2;
@@ -34,7 +34,7 @@ final class WaveSections {
 
   private WaveSections() {}
 
-  /** Returns the sections on waves; none where every output was typed. */
+  /** Returns the sections on waves; none if every output was typed. */
   static List<Section> sections(Sheet sheet) {
     List<Sheet.StepLine> steps =
         sheet.steps().stream().filter(step -> step.wave().isPresent()).toList();

@@ -6,14 +6,14 @@ import loadwalk.wave.WaveReading;
 import loadwalk.wave.analysis.LimitFinding;
 
 /**
- * Everything found about one captured wave.
+ * Everything found out about one captured wave.
  *
  * @param name the name of the capture
- * @param sha256 the sum of its bytes
+ * @param sha256 the SHA-256 of its bytes
  * @param channel the channel judged, from 1
  * @param reading what it shows
- * @param limit the output at a limit, where one was asked for
- * @param notes what must be known beside it
+ * @param limit the output at a limit, if one was asked for
+ * @param notes what the reader must know as well
  */
 public record JudgedWave(
     String name,

@@ -112,7 +112,7 @@ public final class WavePage {
         : "none";
   }
 
-  /** One block shows no scatter; what is not known to many digits is not printed with them. */
+  /** Words a quantity; one block shows no scatter, so the value gets only four digits. */
   private static String quantity(Quantity quantity) {
     return quantity.u() > 0
         ? PRINTER.quantity(quantity)
