@@ -8,7 +8,7 @@ import loadwalk.json.Shape;
  * A predicted range of one reading, at the forecast's level.
  *
  * @param low the lower end, in the reading's unit
- * @param middle the value held likeliest
+ * @param middle the likeliest value
  * @param high the upper end
  */
 public record Band(double low, double middle, double high) {
@@ -28,7 +28,7 @@ public record Band(double low, double middle, double high) {
     }
   }
 
-  /** Goes through a band under a key: {@code [low, middle, high]}. */
+  /** Reads or writes a band under a key: {@code [low, middle, high]}. */
   static Band shape(Shape in, String key, Band band) {
     List<Double> ends = in.numbers(key, List.of(band.low, band.middle, band.high), -MOST, MOST);
     if (ends.size() != 3) {
@@ -42,7 +42,7 @@ public record Band(double low, double middle, double high) {
     return in.has(key, band.isPresent()) ? Optional.of(shape(in, key, band.orElse(BLANK))) : band;
   }
 
-  /** Tells whether a value lies inside, ends included; NaN never does. */
+  /** Returns whether a value lies inside, ends included; NaN never does. */
   public boolean holds(double value) {
     return value >= low && value <= high;
   }

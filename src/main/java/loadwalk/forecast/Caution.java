@@ -6,17 +6,17 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 
 /**
- * One thing a brief warns of.
+ * One warning of a brief.
  *
  * @param code a fixed word for programs, such as {@code supply-amps}
- * @param gravity what the caution alone makes of the step
+ * @param gravity the verdict on the step from this caution alone
  * @param text one sentence with its number
- * @param severity how near the limit, used to sort worst first: demand over what is borne, 1 at the
- *     limit; infinite where it cannot be told
+ * @param severity demand over limit, 1 at the limit, infinite if unknown; sorts cautions worst
+ *     first
  */
 public record Caution(String code, Verdict gravity, String text, double severity)
     implements Shaped<Caution> {
-  /** Checks that nothing is missing. */
+  /** Checks that no field is null. */
   public Caution {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(gravity, "gravity");

@@ -11,17 +11,16 @@ import loadwalk.text.Sentence;
 /**
  * An entry that the forecast or another reading contradicts.
  *
- * @param reading the reading doubted
+ * @param reading the doubted reading
  * @param slip the likeliest slip
- * @param text what is off and by how much, and what it was judged by, in short sentences
- * @param lookAt what to look at on the bench, one or two sentences
- * @param earlierStep the step that carries the slip where it is not the one of the reading: this
- *     reading only shows it
+ * @param text what is off, by how much, and what it was judged by, in short sentences
+ * @param lookAt what to check on the bench, in one or two sentences
+ * @param earlierStep the earlier step where the slip was made, if this reading only reveals it
  */
 public record Doubt(
     ReadingId reading, Slip slip, String text, String lookAt, Optional<String> earlierStep)
     implements Shaped<Doubt> {
-  /** Checks that nothing is missing. */
+  /** Checks that no field is null. */
   public Doubt {
     Objects.requireNonNull(reading, "reading");
     Objects.requireNonNull(slip, "slip");
@@ -30,7 +29,7 @@ public record Doubt(
     Objects.requireNonNull(earlierStep, "earlierStep");
   }
 
-  /** Returns a doubt of nothing, to be read into. */
+  /** Returns an empty doubt to read a kept one into. */
   public static Doubt blank() {
     return new Doubt(ReadingId.OUTPUT_VOLTS, Slip.UNNAMED, "", "");
   }
@@ -45,12 +44,12 @@ public record Doubt(
         in.text("earlierStep", earlierStep));
   }
 
-  /** Makes a doubt whose slip is in the reading doubted. */
+  /** Creates a doubt whose slip is in the doubted reading itself. */
   public Doubt(ReadingId reading, Slip slip, String text, String lookAt) {
     this(reading, slip, text, lookAt, Optional.empty());
   }
 
-  /** Returns the likeliest slip as a question with a blank behind it; empty where none is known. */
+  /** Returns the likeliest slip as a question followed by a space; empty if no slip is named. */
   public String question() {
     if (slip != Slip.UNNAMED) {
       return Sentence.of("{}? ", slipWords());
@@ -58,7 +57,7 @@ public record Doubt(
     return earlierStep.map(step -> Sentence.of("something off in {}? ", step)).orElse("");
   }
 
-  /** Returns the slip in words, with the step where it is an earlier one. */
+  /** Returns the slip in words, with its step if that is an earlier one. */
   public String slipWords() {
     return earlierStep
         .map(step -> Sentence.of("{}, in {}", slip.words(), step))

@@ -5,11 +5,11 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 
 /**
- * All that a forecast may rest on.
+ * Everything a forecast may use.
  *
  * @param amplifier the amplifier and its ratings
  * @param bench the bench
- * @param conditions tone, limit and supply volts of the sequence
+ * @param conditions the sequence's tone, distortion limit and supply volts
  * @param observations the steps measured so far, oldest first
  */
 public record Evidence(
@@ -20,10 +20,10 @@ public record Evidence(
   }
 
   /**
-   * The conditions a sequence asks for.
+   * The test conditions of a sequence.
    *
    * @param toneHertz the test tone, hertz
-   * @param limitThdPercent the distortion at which volts are read, percent
+   * @param limitThdPercent the distortion at which volts are read, percent THD
    * @param supplyVolts the supply volts at the amplifier's terminals
    */
   public record Conditions(double toneHertz, double limitThdPercent, double supplyVolts) {}

@@ -11,15 +11,15 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 
 /**
- * What a step should read and what it asks of the bench.
+ * The expected readings of a step and its demand on the bench.
  *
  * @param stepId the step
  * @param level the probability that a reading falls in its band, such as 0.95
- * @param readings the band of each reading that can be told
- * @param demand what the step asks of the bench
- * @param cautions what to heed, worst first
- * @param verdict the gravest of the cautions
- * @param basis one sentence: what the forecast rests on, and why it is wide where it is
+ * @param readings the band of each reading that can be predicted
+ * @param demand the load that the step puts on the bench
+ * @param cautions the cautions, worst first
+ * @param verdict the gravest verdict among the cautions
+ * @param basis one sentence: what the forecast is based on and, if it is wide, why
  */
 public record Forecast(
     String stepId,
@@ -38,7 +38,7 @@ public record Forecast(
     cautions = List.copyOf(cautions);
   }
 
-  /** Returns a forecast of nothing, to be read into. */
+  /** Returns an empty forecast to read a kept one into. */
   public static Forecast blank() {
     return new Forecast("", 0, Map.of(), Demand.unknown(), List.of(), Verdict.CLEAR, "");
   }
@@ -48,7 +48,7 @@ public record Forecast(
     return new Forecast(step, level, readings, demand, cautions, verdict, basis);
   }
 
-  /** Goes through all but the step, which is named where the forecast is kept. */
+  /** Reads or writes every field except the step, which the enclosing record names. */
   @Override
   public Forecast shape(Shape in) {
     double itsLevel = in.number("level", level);
@@ -71,13 +71,13 @@ public record Forecast(
     }
   }
 
-  /** Returns the band of a reading where it can be told. */
+  /** Returns the band of a reading, if it can be predicted. */
   public Optional<Band> band(ReadingId id) {
     return Optional.ofNullable(readings.get(id));
   }
 
   /**
-   * What a step asks of the bench; a part is empty where nothing tells it.
+   * The demand of a step on the bench; an unknown part is empty.
    *
    * @param loadWatts the watts in one load
    * @param totalWatts the watts in all loads
@@ -99,12 +99,12 @@ public record Forecast(
           Band.shape(in, "leadVolts", leadVolts));
     }
 
-    /** Returns the demand with the volts lost in the leads. */
+    /** Returns this demand with the volts lost in the leads filled in. */
     public Demand losing(Optional<Band> inLeads) {
       return new Demand(loadWatts, totalWatts, heatWatts, inLeads);
     }
 
-    /** Returns a demand of which nothing is known. */
+    /** Returns a demand with every part unknown. */
     public static Demand unknown() {
       return new Demand(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }

@@ -8,8 +8,8 @@ import loadwalk.bench.ReadingId;
 import loadwalk.json.JsonOut;
 
 /**
- * Writes forecasts and cautions as JSON, the same way for sheet, rehearsal and plan; what is not
- * known is left out.
+ * Writes forecasts and cautions as JSON, the same way for sheet, rehearsal and plan; unknown values
+ * are left out.
  */
 public enum ForecastJson {
   /** A band is {@code [low, high]}. */
@@ -38,7 +38,7 @@ public enum ForecastJson {
     }
   }
 
-  /** Writes the watts that loads and amplifier take. */
+  /** Writes the watts in the loads and the heat in the amplifier. */
   public void watts(JsonGenerator out, Forecast forecast) throws IOException {
     band(out, "loadWatts", forecast.demand().loadWatts());
     band(out, "totalWatts", forecast.demand().totalWatts());
@@ -48,7 +48,8 @@ public enum ForecastJson {
   /**
    * Writes the cautions of a forecast.
    *
-   * @param gravity whether each says if it is to heed or a halt; a rehearsal says so for the step
+   * @param gravity whether to write the gravity of each caution; a rehearsal writes it once for the
+   *     step
    */
   public static void cautions(JsonGenerator out, Forecast forecast, boolean gravity)
       throws IOException {

@@ -5,24 +5,24 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
 
-/** Tells how hard the hottest resistor works when a load is wired from the bench's stock. */
+/** Works out the hottest resistor of a load wired from the bench's stock. */
 public interface LoadBank {
 
   /**
    * Returns the hottest resistor of the load.
    *
    * @param bench the bench with its stock of resistors
-   * @param mode stereo, with two such loads at once, or bridged, with one
+   * @param mode stereo (two such loads at once) or bridged (one)
    * @param ohms the load, ohms
    * @param loadWatts the watts in one load
-   * @return empty where the stock is not known or makes no such load
+   * @return empty if the stock is unknown or cannot make this load
    */
   Optional<Hottest> hottest(Bench bench, Mode mode, double ohms, double loadWatts);
 
   /**
-   * The hottest resistor of a load, measured against its rating.
+   * The hottest resistor of a load, with its rating.
    *
-   * @param label which resistor
+   * @param label the name of the resistor
    * @param watts the watts it takes
    * @param ratedWatts its rating, watts
    */
@@ -34,8 +34,8 @@ public interface LoadBank {
   }
 
   /**
-   * Returns a bank that spreads the watts evenly over the whole stock: no wiring can do better, so
-   * what is too much here is too much in any wiring.
+   * Returns a bank that spreads the watts evenly over the whole stock. No wiring can do better, so
+   * a load that is too much here is too much in any wiring.
    */
   static LoadBank evenly() {
     return (bench, mode, ohms, loadWatts) -> {

@@ -6,7 +6,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 
 /**
- * The readings of one step that later forecasts may rest on; doubted ones are left out.
+ * The readings of one step that later forecasts may use; doubted readings are left out.
  *
  * @param target the step
  * @param readings the values in SI units, finite
@@ -18,7 +18,7 @@ public record Observation(Target target, Map<ReadingId, Double> readings) {
     readings.values().forEach(Observation::requireFinite);
   }
 
-  /** Returns a reading where it was taken. */
+  /** Returns a reading, if it was taken. */
   public OptionalDouble reading(ReadingId id) {
     Double value = readings.get(id);
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);

@@ -1,6 +1,6 @@
 package loadwalk.forecast;
 
-/** The slips that a doubt can name. */
+/** The kinds of slip that a doubt can name. */
 public enum Slip {
   DECIMAL_POINT("decimal-point", "a slipped decimal point"),
   PEAK_FOR_RMS("peak-for-rms", "peak volts instead of rms"),

@@ -2,11 +2,11 @@ package loadwalk.forecast;
 
 import java.util.Locale;
 
-/** What a brief says of its step. */
+/** The verdict of a brief on its step. */
 public enum Verdict {
-  /** Nothing special is known against the step. */
+  /** Nothing speaks against the step. */
   CLEAR("clear"),
-  /** Read the cautions and arm the step. */
+  /** Read the cautions, then arm the step. */
   HEED("heed"),
   /** Do not connect this. */
   HALT("halt");
@@ -22,7 +22,7 @@ public enum Verdict {
     return word;
   }
 
-  /** Returns the word in capitals, as it stands before a caution. */
+  /** Returns the word in capitals, as printed before a caution. */
   public String capitals() {
     return word.toUpperCase(Locale.ROOT);
   }

@@ -19,11 +19,11 @@ import loadwalk.forecast.Verdict;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
-/** Weighs the supply current of a step against supplies, fuses and leads. */
+/** Checks the supply current of a step against supplies, fuses and leads. */
 final class CurrentCautions {
   /**
-   * Supply volts over those of the sequence from which the setting is a slip that kills amplifiers.
-   * Common practice, no source.
+   * Ratio of set supply volts to those of the sequence from which the setting counts as a slip that
+   * kills amplifiers. Common practice, no source.
    */
   private static final double TOO_HIGH = 1.15;
 
@@ -31,13 +31,14 @@ final class CurrentCautions {
   private static final String BENCH_FUSE = "bench-fuse";
 
   /**
-   * Volts left at the amplifier over those of the sequence below which it is not rated. Common
-   * practice, no source.
+   * Ratio of volts at the amplifier to those of the sequence below which its rating does not apply.
+   * Common practice, no source.
    */
   private static final double TOO_LOW = 0.95;
 
   /**
-   * How far the settings of paralleled supplies may differ, a fraction. Common practice, no source.
+   * Largest difference between the settings of paralleled supplies, a fraction. Common practice, no
+   * source.
    */
   private static final double SPREAD = 0.02;
 
@@ -91,7 +92,7 @@ final class CurrentCautions {
                     stress.share()));
   }
 
-  /** Returns all that the current stresses, known limits only. */
+  /** Returns each part that the current stresses and whose limit is known. */
   List<Stress> stresses(StepQuestion step) {
     List<Stress> found = new ArrayList<>();
     supplyStress(step).ifPresent(found::add);
@@ -215,7 +216,7 @@ final class CurrentCautions {
             });
   }
 
-  /** Tells of a fuse that carries the current without blowing. */
+  /** Words the caution for a fuse that carries the current without blowing. */
   private static String holds(Stress fuse, double continuousAmps) {
     return Sentence.of(
         fuse.code().equals(AMPLIFIER_FUSE)
@@ -228,7 +229,7 @@ final class CurrentCautions {
         Figures.three(continuousAmps));
   }
 
-  /** Tells of a fuse that blows at this current, sooner or later. */
+  /** Words the caution for a fuse that blows at this current sooner or later. */
   private static String blows(Stress fuse, FuseCurve.Opening worst, Verdict gravity) {
     boolean own = fuse.code().equals(AMPLIFIER_FUSE);
     String limit = Figures.three(fuse.limit());
@@ -275,7 +276,7 @@ final class CurrentCautions {
     }
   }
 
-  /** Tells of the thinnest run that the bench fuse would let burn. */
+  /** Returns the caution for the thinnest run that the bench fuse does not protect. */
   private Optional<Caution> unprotected(StepQuestion step) {
     double fuse = step.bench().fuseAmps().orElse(0);
     double most = tables.limit("fuse-over-ampacity-percent") / 100;
@@ -330,7 +331,7 @@ final class CurrentCautions {
     return caution(stress.code(), gravity, text, stress.share());
   }
 
-  /** Returns the volts lost in all lead runs at a current; empty where no leads are entered. */
+  /** Returns the volts lost in all lead runs at a current; empty if no leads are entered. */
   Optional<Band> leadVolts(Bench bench, Band amps) {
     return wire.ohms(bench).stream()
         .mapToObj(r -> new Band(amps.low() * r, amps.middle() * r, amps.high() * r))

@@ -20,15 +20,18 @@ import loadwalk.forecast.Verdict;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
-/** Weighs a step's load against the amplifier's least load and the resistors it is made of. */
+/** Checks a step's load against the amplifier's minimum load and the resistors it is made of. */
 final class LoadCautions {
-  /** Room for rounding in a file: 0.67 Ω for 2/3 Ω is no load below the minimum. */
+  /** Allowance for rounding in a file: 0.67 Ω for 2/3 Ω is not below the minimum. */
   private static final double ROUNDING = 0.99;
 
-  /** Room for the last bits of the subtraction: 4.2 Ω is within 5 % of 4 Ω. */
+  /** Allowance for floating-point error in a subtraction: 4.2 Ω is within 5 % of 4 Ω. */
   private static final double FLOATING = 1e-9;
 
-  /** The part by which a resistor may differ from the load asked for and be of that value. */
+  /**
+   * Largest difference between a resistor and the requested load that still counts as the same
+   * value, a fraction.
+   */
   private static final double SAME_NOMINAL = 0.01;
 
   private final LoadBank bank;
@@ -136,7 +139,7 @@ final class LoadCautions {
     return hot(step, worst.get());
   }
 
-  /** Returns what the load stresses most, where the resistors and the watts are known. */
+  /** Returns the hottest resistor as a stress, if the resistors and the watts are known. */
   Optional<Stress> stress(StepQuestion step) {
     Mode mode = step.target().mode();
     double ohms = step.target().ohms();

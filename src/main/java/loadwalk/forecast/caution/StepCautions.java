@@ -22,43 +22,43 @@ import loadwalk.forecast.Verdict;
 import loadwalk.text.Sentence;
 
 /**
- * Computes what a step asks of the bench that deserves a warning, for the plan and for the briefs
- * alike.
+ * Computes the cautions of a step, the same for plan and briefs.
  *
  * <p>The rules, and why:
  *
  * <ul>
- *   <li>Supply: halt when the upper end of the forecast current exceeds what may be counted on,
- *       because the whole band is likely and a supply in its limit at full output ends the step
- *       badly; heed from 80 % of it.
- *   <li>Fuses: halt when the upper end exceeds the rating so far that the fuse may open within the
- *       minute of a reading, or at all beyond the rating in a warm-up; heed from 75 %, the share
- *       for continuous use. A supply that is not known, or no fuse known at all, is a heed: a step
- *       whose current nothing bounds is never clear.
- *   <li>Leads: halt when the middle of the forecast exceeds what a run may carry, heed from 80 % of
- *       it at worst; heed from 3 % of the supply volts lost, and where the bench fuse is more than
- *       150 % of what a run may carry. Short bursts warm a lead less than the table assumes, so the
- *       upper end alone does not halt.
- *   <li>Load resistors: halt when the hottest is beyond the largest overload for which a burst is
- *       known (in a warm-up, beyond its rating); heed above its continuous share.
- *   <li>Load: halt below the amplifier's least load, each bridged channel seeing half, or when the
- *       cold load is off by more than its tolerance and the meter's; heed when the load is heavy:
- *       bridged, or 2 Ω and less a channel.
- *   <li>Heatsink: halt when the middle is above where amplifiers cut out, heed where touch burns.
- *   <li>Output above 50 V AC, a meter outside its band and a current nothing foretells: heed.
+ *   <li>Supply: halt when the upper end of the forecast current exceeds the current that the
+ *       supplies can be counted on for, because the whole band is likely and a supply that limits
+ *       at full output ends the step badly; heed from 80 % of that current.
+ *   <li>Fuses: halt when the upper end is so far above the rating that the fuse may blow within the
+ *       minute a reading takes, or, in a warm-up, when it is above the rating at all; heed from 75
+ *       %, the share for continuous use. An unknown supply, or no known fuse at all, is a heed: a
+ *       step whose current nothing bounds is never clear.
+ *   <li>Leads: halt when the middle of the forecast exceeds the ampacity of a run; heed when the
+ *       upper end reaches 80 % of it, when 3 % of the supply volts are lost, or when the bench fuse
+ *       is rated above 150 % of the ampacity. Short bursts warm a lead less than the table assumes,
+ *       so the upper end alone does not halt.
+ *   <li>Load resistors: halt when the hottest is beyond the largest overload with a known burst
+ *       time (in a warm-up, beyond its rating); heed above its continuous share.
+ *   <li>Load: halt below the amplifier's minimum load (each bridged channel drives half the load),
+ *       or when the cold load is off by more than its tolerance and the meter's; heed when the load
+ *       is heavy: bridged, or 2 Ω or less per channel.
+ *   <li>Heatsink: halt when the middle is above the temperature at which amplifiers cut out; heed
+ *       from the temperature at which touching burns.
+ *   <li>Heed: output above 50 V AC, a meter outside its band, a current that cannot be predicted.
  * </ul>
  *
- * <p>Cautions are sorted worst first: by gravity, then by demand over what is borne.
+ * <p>Cautions are sorted worst first: by gravity, then by the ratio of demand to limit.
  */
 public final class StepCautions {
   /**
-   * The part of a limit from which the upper end of a forecast is told. Common practice, no source.
+   * Fraction of a limit from which the upper end of a forecast raises a caution. Common practice,
+   * no source.
    */
   static final double NEAR = 0.8;
 
   /**
-   * The tolerance of a load where the stock does not tell it, percent: that of common power
-   * resistors.
+   * Tolerance of a load if the stock does not give one, percent: that of common power resistors.
    */
   public static final double DEFAULT_LOAD_TOLERANCE_PERCENT = 5;
 
@@ -73,10 +73,10 @@ public final class StepCautions {
   private final LoadCautions loads;
 
   /**
-   * Prepares the computation.
+   * Creates the computation.
    *
    * @param tables wire, fuse and resistor data
-   * @param bank how loads are wired from the stock
+   * @param bank works out how loads are wired from the stock
    */
   public StepCautions(Tables tables, LoadBank bank) {
     this.tables = tables;
@@ -85,10 +85,10 @@ public final class StepCautions {
   }
 
   /**
-   * What the cautions come to.
+   * The cautions of a step and the verdict they give.
    *
    * @param cautions the cautions, worst first
-   * @param verdict the gravest of them, clear where there is none
+   * @param verdict the gravest of them, clear if there are none
    */
   public record Outcome(List<Caution> cautions, Verdict verdict) {
     /** Copies the list. */
@@ -145,8 +145,8 @@ public final class StepCautions {
   }
 
   /**
-   * Returns the volts lost in all lead runs; empty where no leads are entered or nothing tells the
-   * current.
+   * Returns the volts lost in all lead runs; empty if no leads are entered or the current cannot be
+   * predicted.
    *
    * @param readings the forecast band of each reading that can be told
    */
@@ -155,7 +155,10 @@ public final class StepCautions {
         .flatMap(amps -> currents.leadVolts(bench, amps));
   }
 
-  /** A load measured cold stands among the observations under the step's own id. */
+  /**
+   * Returns the halt for the step's own cold load, which is among the observations under the step's
+   * id.
+   */
   private Optional<Caution> ownColdLoad(Evidence evidence, Target target) {
     if (target.kind() == Target.Kind.IDLE || target.kind() == Target.Kind.OPEN_LOAD) {
       return Optional.empty();
@@ -169,12 +172,12 @@ public final class StepCautions {
   }
 
   /**
-   * Returns the halt for a load that, measured cold, is not the one the step asks for.
+   * Returns the halt for a load that, measured cold, is not the load of the step.
    *
    * @param evidence the bench with its stock and meters
    * @param target the step
    * @param coldOhms the load measured with the amplifier off, ohms
-   * @return empty where the load agrees within its tolerance and the meter's
+   * @return empty if the load agrees within its tolerance and the meter's
    */
   Optional<Caution> coldLoad(Evidence evidence, Target target, double coldOhms) {
     return loads.mismatch(evidence.bench(), target, coldOhms);

@@ -14,17 +14,16 @@ import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
 import loadwalk.text.Sentence;
 
-/** Holds what the cautions of one step are computed from. */
+/** The input from which the cautions of one step are computed. */
 record StepQuestion(
     Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
 
   /**
-   * The load per channel at and below which a step counts as heavy, ohms. Common practice, no
-   * source.
+   * Load per channel at or below which a step counts as heavy, ohms. Common practice, no source.
    */
   private static final double HEAVY_CHANNEL_OHMS = 2.0;
 
-  /** Room for rounding in a file: 2.001 Ω is 2 Ω. */
+  /** Allowance for rounding in a file: 2.001 Ω counts as 2 Ω. */
   private static final double ROUNDING = 1.001;
 
   Amplifier amplifier() {
@@ -35,12 +34,12 @@ record StepQuestion(
     return evidence.bench();
   }
 
-  /** Tells whether the amplifier is driven into a load. */
+  /** Returns whether the amplifier is driven into a load. */
   boolean driven() {
     return target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
   }
 
-  /** Tells whether the step loads the amplifier so hard that the operator must arm it. */
+  /** Returns whether the step loads the amplifier so hard that the operator must arm it. */
   boolean heavy() {
     boolean light =
         target.mode() == Mode.STEREO
@@ -52,7 +51,7 @@ record StepQuestion(
     return Optional.ofNullable(readings.get(ReadingId.SUPPLY_AMPS));
   }
 
-  /** Returns the watts in one load, from the demand or else from what the output should read. */
+  /** Returns the watts in one load, from the demand or, failing that, from the predicted output. */
   Optional<Band> loadWatts() {
     if (demand.loadWatts().isPresent()) {
       return demand.loadWatts();
@@ -70,7 +69,7 @@ record StepQuestion(
             volts.high() * volts.high() / ohms));
   }
 
-  /** Returns the gravity of something not known: told on a light step, armed on a heavy one. */
+  /** Returns the gravity of an unknown value: clear on a light step, heed on a heavy one. */
   Verdict unknownGravity() {
     return heavy() ? Verdict.HEED : Verdict.CLEAR;
   }

@@ -5,16 +5,16 @@ import loadwalk.forecast.Band;
 import loadwalk.quantity.Unit;
 
 /**
- * Holds what a step asks of one part of the bench against what that part bears.
+ * The demand of a step on one part of the bench, with the limit of that part.
  *
  * @param code the code of the caution it may become
- * @param what the part, in words
- * @param demand what is asked, in the unit
- * @param limit what is borne, in the unit, above 0
+ * @param what the name of the part
+ * @param demand the demand, in the unit
+ * @param limit the limit, in the unit, above 0
  * @param unit amperes or watts
  */
 public record Stress(String code, String what, Band demand, double limit, Unit unit) {
-  /** Checks that nothing is missing. */
+  /** Checks that no field is null. */
   public Stress {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(what, "what");
@@ -25,12 +25,12 @@ public record Stress(String code, String what, Band demand, double limit, Unit u
     }
   }
 
-  /** Returns the upper end of the demand over what is borne. */
+  /** Returns the ratio of the upper end of the demand to the limit. */
   public double share() {
     return demand.high() / limit;
   }
 
-  /** Returns what is left at worst, percent of what is borne; below 0 where it is exceeded. */
+  /** Returns the margin left at worst, percent of the limit; below 0 if it is exceeded. */
   public double marginPercent() {
     return 100 * (1 - share());
   }

@@ -1,12 +1,12 @@
 /**
- * What a step asks of the bench that deserves a warning, the same for the brief and the plan.
+ * The cautions of a step, the same for brief and plan.
  *
  * <pre>
  *  Evidence, Target, bands, Demand ──> StepQuestion ──LoadCautions────┐
  *                                                  ──CurrentCautions─┴──> Stress ──> Caution
  * </pre>
  *
- * <p>In: what a step is forecast to read, the bench and its tables. Out: cautions, the worst first,
- * and what each part bears. Open {@link loadwalk.forecast.caution.StepCautions} first.
+ * <p>In: the forecast readings of a step, the bench and its tables. Out: cautions, worst first, and
+ * the limit of each part. Open {@link loadwalk.forecast.caution.StepCautions} first.
  */
 package loadwalk.forecast.caution;

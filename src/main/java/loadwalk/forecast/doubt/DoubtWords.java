@@ -17,27 +17,27 @@ import loadwalk.text.Sentence;
 
 /** Words doubts: what is off and by how much, the likeliest slip, what to check. */
 final class DoubtWords {
-  /** The digits of an expected value in a sentence: as many as a reading has. */
+  /** Digits of an expected value in a sentence: as many as a reading has. */
   private static final int DIGITS = 3;
 
   /**
-   * The ratio to the middle below which a sentence says "less than a thousandth of", which reads
-   * better than zeros.
+   * Ratio to the middle below which a sentence says "less than a thousandth of", which reads better
+   * than zeros.
    */
   private static final double LEAST_RATIO = 1e-3;
 
   private static final String NO_SLIP = "No named slip fits.";
   private static final String MORE_OUT = "More comes out than goes in.";
 
-  /** The ratio to the middle below which an entry is told as a part of it, not in percent. */
+  /** Ratio to the middle below which an entry is given as a part of it, not in percent. */
   private static final double SMALL = 0.2;
 
-  /** The ratio to the middle above which an entry is told in times, not in percent. */
+  /** Ratio to the middle above which an entry is given as a multiple of it, not in percent. */
   private static final double LARGE = 2;
 
   private static final int FEWEST_PARTS = 5;
 
-  /** The parts in words, a fifth first. */
+  /** The parts in words, from one fifth down. */
   private static final List<String> PARTS =
       List.of(
           "one fifth of",
@@ -54,7 +54,7 @@ final class DoubtWords {
 
   private DoubtWords() {}
 
-  /** What a doubt was judged by. */
+  /** The evidence that a doubt was judged by. */
   enum Witness {
     FORECAST("Judged by the forecast."),
     SUPPLY_AMPS("Judged by the forecast and the supply amps together."),
@@ -82,7 +82,7 @@ final class DoubtWords {
         lookAt(id, finding.slip(), target));
   }
 
-  /** Words a doubt of an output or a supply current of a loaded step. */
+  /** Words a doubt of the output or the supply current of a loaded step. */
   static Doubt loaded(
       ReadingId id,
       double entered,
@@ -114,7 +114,7 @@ final class DoubtWords {
     return new Doubt(id, finding.slip(), text, lookAt);
   }
 
-  /** Words a doubt that an earlier step is to blame for. */
+  /** Words a doubt caused by an earlier step. */
   private static Doubt earlier(
       ReadingId id, double entered, Band band, EarlierSlips.Found found, Witness witness) {
     String step = found.target().stepId();
@@ -163,12 +163,12 @@ final class DoubtWords {
         "Check how the load resistors are wired before you switch anything on.");
   }
 
-  /** Sets whole sentences one behind the other, empty ones left out. */
+  /** Joins whole sentences, leaving out empty ones. */
   private static String together(String... sentences) {
     return Arrays.stream(sentences).filter(s -> !s.isEmpty()).collect(Collectors.joining(" "));
   }
 
-  /** Says how the entry lies to its forecast. */
+  /** Says how far the entry is from its forecast. */
   private static String size(ReadingId id, double entered, Band band) {
     String value = value(id, entered);
     if (band == null) {
@@ -200,7 +200,7 @@ final class DoubtWords {
         range);
   }
 
-  /** Words a large ratio in two digits, without an exponent. */
+  /** Words a large ratio with two digits, without an exponent. */
   private static String times(double ratio) {
     return new BigDecimal(ratio).round(new MathContext(2)).toPlainString();
   }

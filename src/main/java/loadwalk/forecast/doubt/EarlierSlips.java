@@ -17,27 +17,24 @@ import loadwalk.forecast.model.WalkModel;
 import loadwalk.forecast.model.WalkReadings;
 
 /**
- * Looks for a slip of an earlier step that only the entries at hand can show.
+ * Looks for a slip at an earlier step that only the current entries can reveal.
  *
- * <p>A first reading taken as peak lies within what ratings allow, and the load after it then does
- * not fit. So each earlier output, current and load is taken as a slip would have it, and all
- * readings from that step on, the entries at hand last, are predicted anew, each from those before
- * it. The prior of the slip times the product of these densities over that of the readings as they
- * stand gives its odds, on the same scale as those of a slip of the entries at hand ({@link
- * Hypotheses}), so the two may be compared.
+ * <p>A first reading taken as peak is within the range that the ratings allow, but the next load
+ * then does not fit. So each earlier output, current and load is replaced by the value that a slip
+ * implies, and all readings from that step on, the current entries last, are predicted again, each
+ * from those before it. The odds of the slip are its prior times the product of these densities,
+ * over the product for the readings as entered. They are on the same scale as the odds of a slip in
+ * the current entries ({@link Hypotheses}), so the two can be compared.
  */
 final class EarlierSlips {
-  /**
-   * By how much ln of the density at its height may rise where a slip is put right. Set on the
-   * experiment.
-   */
+  /** Largest rise of ln of the peak density when a slip is corrected. Set on the experiment. */
   private static final double SHARPER = 1.5;
 
-  /** How many steps back are searched: a ladder has no more behind it. Chosen by hand. */
+  /** Number of earlier steps searched: a ladder has no more. Chosen by hand. */
   private static final int MOST_STEPS = 8;
 
   /**
-   * How many slips, the likeliest up to their own step first, are followed to the end: keeps an
+   * Number of slips followed to the end, likeliest at their own step first; the limit keeps an
    * entry quick. Chosen by hand.
    */
   private static final int MOST_COURSES = 8;
@@ -50,28 +47,28 @@ final class EarlierSlips {
   private final LoadedJudge[] judges;
 
   /**
-   * What was found.
+   * A slip found at an earlier step.
    *
    * @param target the earlier step
-   * @param reading the reading that is off there; the output where the load is
+   * @param reading the reading that is off there; the output if the load is off
    * @param slip the slip
-   * @param meant the value that would fit, NaN where it is not told
-   * @param logOdds ln of the odds of this slip against none anywhere
+   * @param meant the value that would fit, NaN if unknown
+   * @param logOdds ln of the odds of this slip against no slip at any step
    */
   record Found(Target target, ReadingId reading, Slip slip, double meant, double logOdds) {}
 
-  /** One way in which an earlier step may differ from what was entered. */
+  /** One way in which an earlier step may differ from its entries. */
   private record Other(
       ReadingId reading, Slip slip, double meant, double logWeight, Observation instead) {}
 
-  /** One slip at one step, with ln of its odds by the readings up to there. */
+  /** One slip at one step, with ln of its odds from the readings up to that step. */
   private record Course(int step, Other other, double odds) {}
 
   /**
-   * Makes a search.
+   * Creates a search.
    *
-   * @param before what was known before the step at hand
-   * @param entered the entries at hand
+   * @param before what was known before the current step
+   * @param entered the entries of the current step
    */
   EarlierSlips(WalkModel before, Observation entered) {
     evidence = before.evidence();
@@ -86,10 +83,10 @@ final class EarlierSlips {
   }
 
   /**
-   * Returns the likeliest slip of an earlier step.
+   * Returns the likeliest slip at an earlier step.
    *
-   * @param needed ln of the odds below which a slip is of no interest
-   * @param surprise how far ln of the density of the entries at hand lies below its height
+   * @param needed ln of the odds below which a slip is ignored
+   * @param surprise how far ln of the density of the current entries is below its peak
    */
   Optional<Found> likeliest(double needed, double surprise) {
     double gain = Math.max(0, surprise) + SHARPER;
@@ -118,7 +115,7 @@ final class EarlierSlips {
     return Optional.ofNullable(best);
   }
 
-  /** Returns ln of the odds of a slip by the readings up to its own step. */
+  /** Returns ln of the odds of a slip from the readings up to its own step. */
   private double oddsThere(int step, Other other) {
     boolean sameLoad = other.instead().target().equals(walk.get(step).target());
     LoadedJudge judge = sameLoad ? judge(step) : judge(standingModel(step), other.instead());
@@ -126,8 +123,8 @@ final class EarlierSlips {
   }
 
   /**
-   * Returns ln of the odds of a slip by all readings, those at hand first as they tell most, or
-   * something below the floor as soon as that cannot be reached.
+   * Returns ln of the odds of a slip from all readings, or a value below the floor as soon as the
+   * floor is out of reach. The current entries come first, because they say most.
    */
   private double oddsSince(Course course, double floor, double gain) {
     List<Observation> changed = new ArrayList<>(walk);
@@ -142,7 +139,7 @@ final class EarlierSlips {
     return odds;
   }
 
-  /** Returns ln of the density of the readings of a step as the walk was entered. */
+  /** Returns ln of the density of a step's readings in the walk as entered. */
   private double standing(int step) {
     if (Double.isNaN(standing[step])) {
       standing[step] = density(judge(step), walk.get(step));
@@ -164,7 +161,7 @@ final class EarlierSlips {
     return new LoadedJudge(before, target, ohms, supply > 0 ? supply : Double.NaN);
   }
 
-  /** Returns what was known before a step of the walk as it was entered. */
+  /** Returns what was known before a step in the walk as entered. */
   private WalkModel standingModel(int step) {
     if (models[step] == null) {
       models[step] = model(walk, step);
@@ -172,7 +169,7 @@ final class EarlierSlips {
     return models[step];
   }
 
-  /** Returns what was known before a step in a course of the walk. */
+  /** Returns what would be known before a step in the given course of the walk. */
   private WalkModel model(List<Observation> course, int step) {
     return new WalkModel(
         new Evidence(
@@ -218,7 +215,9 @@ final class EarlierSlips {
     return found;
   }
 
-  /** Adds the step with a reading as meant, or without it where that is not told. */
+  /**
+   * Adds the step with the reading as meant, or without the reading if the meant value is unknown.
+   */
   private static void replaced(
       List<Other> found, Observation observation, ReadingId id, List<SlipCandidate> candidates) {
     for (SlipCandidate candidate : candidates) {
@@ -233,7 +232,7 @@ final class EarlierSlips {
     }
   }
 
-  /** Adds the step as measured into another load than it asks for. */
+  /** Adds the step as if measured into a different load from the one planned. */
   private static void rewired(List<Other> found, Observation observation, Slip slip, double by) {
     Target target = observation.target();
     Map<ReadingId, Double> readings = new HashMap<>(observation.readings());

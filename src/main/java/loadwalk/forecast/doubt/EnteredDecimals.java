@@ -4,20 +4,20 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Observation;
 
-/** Tells with how many decimals a reading is typed in a walk, from the finest digits seen. */
+/** Works out how many decimals a reading is typed with, from the finest digits in the walk. */
 final class EnteredDecimals {
-  /** The fewest digits that an entry is taken to have. Chosen by hand. */
+  /** Fewest digits assumed for an entry. Chosen by hand. */
   private static final int FEWEST_DIGITS = 3;
 
-  /** The most digits that somebody types. Chosen by hand. */
+  /** Most digits that anybody types. Chosen by hand. */
   private static final int MOST_DIGITS = 5;
 
-  /** The most decimals that somebody types. Chosen by hand. */
+  /** Most decimals that anybody types. Chosen by hand. */
   private static final int MOST_DECIMALS = 4;
 
   private EnteredDecimals() {}
 
-  /** Returns the decimals that give an entry as many digits as the others of its kind have. */
+  /** Returns the number of decimals that gives an entry as many digits as others of its kind. */
   static int of(Evidence evidence, ReadingId id, double entered) {
     int digits = Math.max(FEWEST_DIGITS, TypedDigits.significant(entered));
     for (Observation observation : evidence.observations()) {

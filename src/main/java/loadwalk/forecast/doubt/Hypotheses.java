@@ -11,22 +11,22 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Slip;
 
 /**
- * Weighs what may have happened at one step against each other.
+ * Weighs the possible explanations of one step's entries against each other.
  *
- * <p>Every hypothesis says which readings are off and by what slip, and how well it predicts all
- * entries of the step together. By Bayes' rule the weight of a hypothesis is its prior times that
- * density. Readings are doubted when the hypotheses that fault them outweigh the honest one.
+ * <p>Each hypothesis names the readings that are off and the slip, and says how well it predicts
+ * all entries of the step together. By Bayes' rule its weight is its prior times that density.
+ * Readings are doubted when the hypotheses that fault them outweigh the honest one.
  */
 public final class Hypotheses {
   private final List<Hypothesis> all = new ArrayList<>();
   private double honest = Double.NEGATIVE_INFINITY;
 
   /**
-   * One thing that may have happened.
+   * One possible explanation.
    *
    * @param faulty the readings that are off
    * @param slip the slip
-   * @param meant the value that was meant, NaN where it is not told
+   * @param meant the value meant, NaN if unknown
    * @param log ln of prior times density
    */
   record Hypothesis(Set<ReadingId> faulty, Slip slip, double meant, double log) {}
@@ -36,7 +36,7 @@ public final class Hypotheses {
     honest = log;
   }
 
-  /** Adds a hypothesis; one that is not a number counts as impossible. */
+  /** Adds a hypothesis; a log of NaN counts as impossible. */
   void add(Set<ReadingId> faulty, Slip slip, double meant, double log) {
     if (log > Double.NEGATIVE_INFINITY) {
       all.add(new Hypothesis(faulty, slip, meant, log));
@@ -44,11 +44,11 @@ public final class Hypotheses {
   }
 
   /**
-   * Adds the slips that may have made one entry.
+   * Adds the slips that may have produced one entry.
    *
    * @param faulty the reading that is off
-   * @param candidates the slips with the value each says was meant
-   * @param without ln of the density of the step's other entries, for a slip that says nothing of
+   * @param candidates the slips, each with the value it says was meant
+   * @param without ln of the density of the step's other entries, for a slip that does not reveal
    *     the value meant
    * @param density ln of the density of the step's entries with a value in place of this one
    */
@@ -65,16 +65,16 @@ public final class Hypotheses {
   }
 
   /**
-   * What was found.
+   * The outcome of the comparison.
    *
-   * @param faulty the readings that are off, empty where none is
-   * @param slip the likeliest slip among the hypotheses that fault just these
-   * @param meant the value meant, NaN where it is not told
-   * @param logOdds ln of the odds of any slip against none
+   * @param faulty the readings that are off, empty if none is
+   * @param slip the likeliest slip among the hypotheses that fault exactly these
+   * @param meant the value meant, NaN if unknown @param logOdds ln of the odds of any slip against
+   *     none
    */
   record Finding(Set<ReadingId> faulty, Slip slip, double meant, double logOdds) {}
 
-  /** Returns the finding at given ln odds that a doubt needs. */
+  /** Returns the finding, given ln of the odds that a doubt needs. */
   Finding find(double neededLogOdds) {
     Map<Slip, Double> bySlip = new EnumMap<>(Slip.class);
     Map<Set<ReadingId>, Double> byFault = new java.util.LinkedHashMap<>();

@@ -3,11 +3,11 @@ package loadwalk.forecast.doubt;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Slip;
 
-/** Names the slip behind a load that measures wrong. */
+/** Names the slip behind a load that measures out of tolerance. */
 final class LoadSlip {
   private LoadSlip() {}
 
-  /** Returns the slip that brings a measured load into its band. */
+  /** Returns the slip that explains a measured load outside its band. */
   static Slip of(double measuredOhms, Band band) {
     if (band.holds(measuredOhms / 2)) {
       return Slip.LOAD_DOUBLE;

@@ -14,34 +14,35 @@ import loadwalk.forecast.model.WalkModel;
 import loadwalk.forecast.model.WalkReadings;
 
 /**
- * Judges output and supply current of a loaded step together.
+ * Judges the output and the supply current of a loaded step together.
  *
- * <p>The volts have a predictive density of their own, the current one given the volts; a slip of
- * the volts leaves the current right and the reverse, a load wired wrong moves both as another load
- * would. Comparing these joint densities is what makes the current a second witness of the load.
+ * <p>The volts have a predictive density of their own, and the current has one given the volts. A
+ * slip in the volts leaves the current right, and the reverse; a load wired wrong moves both as
+ * another load would. Comparing these joint densities makes the current a second witness of the
+ * load.
  */
 final class LoadedJudge {
   private static final double LOG_TWO = Math.log(2);
 
   /**
-   * ln of how often the amplifier is still wired in stereo, per one channel read for the bridge.
-   * Chosen by hand. Held by the experiment.
+   * ln of how often the amplifier is still wired in stereo, relative to one channel read instead of
+   * the bridge. Chosen by hand; checked by the experiment.
    */
   private static final double LOG_STILL_STEREO = Math.log(0.3);
 
   /**
-   * The same for the output alone taken from the stereo step of the same load. Chosen by hand. Held
-   * by the experiment.
+   * The same for an output, but no current, copied from the stereo step into the same load. Chosen
+   * by hand; checked by the experiment.
    */
   private static final double LOG_SAME_OHMS = Math.log(0.1);
 
-  /** The most that output may stand above input and be taken for that slip. Chosen by hand. */
+  /** Largest ratio of output to input that still counts as that slip. Chosen by hand. */
   private static final double MOST_ABOVE_INPUT = 3;
 
-  /** The least entry reckoned with, in its unit: keeps the logarithm finite. */
+  /** Smallest entry used in calculations, in its unit: keeps the logarithm finite. */
   private static final double LEAST_ENTRY = 1e-6;
 
-  /** ln of the range of ln of the volts in which the output is up to that much above the input. */
+  /** ln of the range of ln volts in which the output exceeds the input by up to that ratio. */
   private static final double LOG_RANGE_ABOVE_INPUT = Math.log(0.5 * Math.log(MOST_ABOVE_INPUT));
 
   private final WalkModel model;
@@ -66,7 +67,7 @@ final class LoadedJudge {
     return here;
   }
 
-  /** Tells whether the supply volts are known and not merely expected. */
+  /** Returns whether the supply volts were measured, not merely expected. */
   boolean knowsSupply() {
     return !Double.isNaN(supplyVolts);
   }
@@ -77,14 +78,14 @@ final class LoadedJudge {
   }
 
   /**
-   * Returns how far ln of the density of the entries lies below where it is highest: about half the
-   * square of the distance in standard deviations.
+   * Returns how far ln of the density of the entries is below its peak: about half the square of
+   * the distance in standard deviations.
    */
   double surprise(ReadingId outputId, Double output, Double amps) {
     return here().surprise(log(outputId, output), amps);
   }
 
-  /** Weighs an output entry, volts or watts, and a current; either may be null. */
+  /** Weighs an output entry (volts or watts) and a current; either may be null. */
   Hypotheses weigh(ReadingId outputId, Double output, Double amps, Before before) {
     Hypotheses hypotheses = new Hypotheses();
     Side here = here();
@@ -113,13 +114,13 @@ final class LoadedJudge {
   }
 
   /**
-   * What was read in the step before.
+   * The readings of the previous step, and how readings were typed.
    *
-   * @param output the output entry of the same kind, null where none was
-   * @param amps the supply amperes, null where none were
-   * @param newUnit whether all outputs of the walk were typed in the other unit
-   * @param outputDecimals with how many decimals outputs have been typed
-   * @param ampsDecimals with how many decimals amperes have been typed
+   * @param output the output entry of the same kind, null if none
+   * @param amps the supply amperes, null if none
+   * @param newUnit whether all earlier outputs of the walk were typed in the other unit
+   * @param outputDecimals the number of decimals with which outputs have been typed
+   * @param ampsDecimals the number of decimals with which amperes have been typed
    */
   record Before(
       Double output, Double amps, boolean newUnit, int outputDecimals, int ampsDecimals) {}
@@ -147,8 +148,9 @@ final class LoadedJudge {
   }
 
   /**
-   * Adds the readings of the amplifier in stereo, each channel into the load of this bridged step:
-   * where it is still wired so both are of it, else the output alone was taken from there.
+   * Adds readings of the amplifier in stereo, each channel into the load of this bridged step. If
+   * it is still wired in stereo, both readings come from there; otherwise only the output was
+   * copied.
    */
   private void weighStereo(Hypotheses hypotheses, ReadingId outputId, double output, Double amps) {
     Slip slip = Slip.STEREO_READING_IN_BRIDGED;
@@ -166,7 +168,7 @@ final class LoadedJudge {
         SlipPriors.log(slip) + LOG_SAME_OHMS + stereo.outputAlone(volts) + here().ampsAlone(amps));
   }
 
-  /** Adds the slip of any kind that puts more out than goes in, up to three times. */
+  /** Adds any slip that makes the output exceed the input, up to three times. */
   private void weighAboveInput(
       Hypotheses hypotheses, Side here, ReadingId outputId, double output, double amps) {
     double ratio = outputOverInput(Map.of(outputId, output, ReadingId.SUPPLY_AMPS, amps));
@@ -221,7 +223,7 @@ final class LoadedJudge {
         : Math.log(value);
   }
 
-  /** The densities of what is really connected: the step as it should be, or another. */
+  /** The densities for what is really connected: the planned step or another. */
   private final class Side {
     private final Target connected;
     private final double logLoads;
@@ -282,7 +284,7 @@ final class LoadedJudge {
     }
   }
 
-  /** Tells whether more comes out than goes in, and by how much: watts out over watts in. */
+  /** Returns watts out over watts in; above 1 more comes out than goes in. */
   double outputOverInput(Map<ReadingId, Double> entries) {
     double volts = WalkReadings.volts(entries, loadOhms);
     Double amps = entries.get(ReadingId.SUPPLY_AMPS);

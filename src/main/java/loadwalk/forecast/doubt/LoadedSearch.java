@@ -14,47 +14,47 @@ import loadwalk.forecast.model.WalkModel;
 import loadwalk.forecast.model.WalkReadings;
 
 /**
- * Looks for what is off in the output and the supply current of a loaded step, or in a step before
- * it where that explains them better.
+ * Looks for a slip in the output and the supply current of a loaded step, or at an earlier step if
+ * that explains them better.
  */
 final class LoadedSearch {
   /**
-   * ln of the odds of a slip against none that a doubt needs where the forecast alone tells.
+   * ln of the odds of a slip against none that a doubt needs if only the forecast speaks.
    *
-   * <p>A doubt costs the operator seconds, a slip missed an amplifier, so less than even odds will
-   * do. How much less is a matter of honest readings: this and those below let at most about one
-   * honest entry in three hundred be doubted in the populations of src/test/EVIDENCE.md, spent
-   * where it buys most.
+   * <p>A doubt costs the operator seconds and a missed slip costs an amplifier, so less than even
+   * odds will do. Honest readings set how much less: this limit and those below doubt at most about
+   * one honest entry in three hundred in the populations of src/test/EVIDENCE.md, shared out where
+   * that finds most slips.
    */
   private static final double NEEDED_LOG_ODDS = -2.1;
 
   /**
-   * The same before the first reading: ratings are off by 3 dB at most, so honest ones end there
-   * and few lie where a slip is likelier.
+   * The same before the first reading: ratings are off by 3 dB at most, so few honest readings fall
+   * where a slip is likelier.
    */
   private static final double NEEDED_AT_FIRST = -2.6;
 
   /**
-   * The same where output and supply amps tell together: honest readings agree so well that the
-   * rarest slip may be asked about.
+   * The same if output and supply amps speak together: honest readings agree so well that even the
+   * rarest slip can be asked about.
    */
   private static final double NEEDED_WITH_AMPS = -3.5;
 
-  /** The same for an output whose witness, the supply amps, is still to come. */
+  /** The same for an output whose supply amps are still to come. */
   private static final double NEEDED_BEFORE_AMPS = 1.5;
 
-  /** Watts out over watts in from which no meter can be the reason. */
+  /** Ratio of watts out to watts in that no meter error can explain. */
   private static final double IMPOSSIBLE = 1.04;
 
   /**
-   * The same for a slip of an earlier step, of which more is asked: an amplifier that first reaches
-   * a limit at this load leaves the same readings as a slip before it.
+   * The odds needed for a slip at an earlier step, which are higher: an amplifier that first
+   * reaches a limit at this load leaves the same readings as an earlier slip.
    */
   private static final double NEEDED_OF_EARLIER = -1.8;
 
   /**
-   * How far ln of the density must lie below its height for earlier steps to be searched where
-   * nothing is doubted, which takes longer than all else: one honest entry in ten.
+   * How far ln of the density must be below its peak for earlier steps to be searched when nothing
+   * is doubted: one honest entry in ten. The search is the slowest part.
    */
   private static final double SURPRISING = 3;
 
@@ -68,13 +68,13 @@ final class LoadedSearch {
   private final LoadedJudge judge;
 
   /**
-   * What was found.
+   * The result of a search.
    *
-   * @param finding what is off at this step; where an earlier one is to blame the reading that
-   *     shows it
-   * @param earlier the slip of an earlier step, where that is likelier than any of this one
-   * @param aboveInput whether more comes out than goes in
-   * @param follows whether earlier readings bear on the forecast and may be off themselves
+   * @param finding what is off at this step; if an earlier step is to blame, the reading that
+   *     reveals it
+   * @param earlier the slip at an earlier step, if that is likelier than any slip at this one
+   * @param aboveInput whether the output exceeds the input
+   * @param follows whether the forecast depends on earlier readings, which may be off themselves
    */
   record Found(
       Hypotheses.Finding finding,
@@ -126,8 +126,9 @@ final class LoadedSearch {
   }
 
   /**
-   * Searches the earlier steps for a slip likelier than any of this one where a doubt is to be
-   * raised, and with volts only, where readings seldom surprise, also where the entry merely does.
+   * Searches the earlier steps for a slip likelier than any at this one. The search runs if a doubt
+   * would be raised; with volts only, where readings seldom surprise, it also runs if the entry is
+   * merely surprising.
    */
   private Optional<EarlierSlips.Found> earlier(double needed, Hypotheses.Finding finding) {
     if (!model.output().measured()) {
@@ -145,7 +146,7 @@ final class LoadedSearch {
         : Optional.empty();
   }
 
-  /** Returns the entries that the search bears on. */
+  /** Returns the entries that the search considers. */
   private Map<ReadingId, Double> atHand() {
     Map<ReadingId, Double> kept = new EnumMap<>(entries);
     kept.keySet()
@@ -158,8 +159,8 @@ final class LoadedSearch {
   }
 
   /**
-   * Returns the ln odds that a doubt of the output needs. In a walk that reads supply amps a doubt
-   * that they may settle waits for them; a gross one does not.
+   * Returns the ln odds that a doubt of the output needs. In a walk that reads supply amps, a doubt
+   * that they may settle waits for them, unless the error is gross.
    */
   private double needed() {
     if (amps != null) {

@@ -8,66 +8,70 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Slip;
 
 /**
- * A value that may have been meant where another was entered.
+ * A value that the operator may have meant instead of the one entered.
  *
- * @param slip the slip that turns the one into the other
- * @param meant the value meant, in the unit entered; NaN where the slip says nothing of it
- * @param logWeight ln of the probability that the slip is made and gives just the entry; for a slip
- *     that gives the entry from any value, ln of the density of ln of the entry
+ * @param slip the slip that turns the value meant into the one entered
+ * @param meant the value meant, in the unit entered; NaN if the slip does not reveal it
+ * @param logWeight ln of the probability that the slip is made and gives exactly this entry; for a
+ *     slip that gives the entry from any value, ln of the density of ln of the entry
  */
 record SlipCandidate(Slip slip, double meant, double logWeight) {
-  /** The change of ln of an entry below which a swap of digits harms nobody. Chosen by hand. */
+  /** Change of ln of an entry below which swapped digits do no harm. Chosen by hand. */
   private static final double LEAST_SEEN = 0.04;
 
-  /** ln of the share of decimal points that are off by two places or more. Chosen by hand. */
+  /**
+   * ln of the share of misplaced decimal points that are off by two places or more. Chosen by hand.
+   */
   private static final double LOG_FAR_DECIMAL = Math.log(0.05);
 
   /**
-   * The share of a slip of the channels that is left bridged, where watts are typed. Chosen by
-   * hand.
+   * Share of the channel slips that remains in a bridged step if watts are typed. Chosen by hand.
    */
   private static final double HALF_OF_BRIDGE_IN_WATTS = 0.3;
 
-  /** The share of stereo readings in a bridged step where watts are typed. Chosen by hand. */
+  /** Share of stereo readings in a bridged step if watts are typed. Chosen by hand. */
   private static final double STEREO_IN_BRIDGED_IN_WATTS = 0.3;
 
-  /** The share of "both for one" that is left bridged, in volts. Chosen by hand. */
+  /** Share of "both for one" that remains in a bridged step, in volts. Chosen by hand. */
   private static final double BOTH_IN_BRIDGED = 0.6;
 
   /**
-   * The share of "one for both" that is left bridged, in volts: the stereo reading takes the rest.
-   * Chosen by hand.
+   * Share of "one for both" that remains in a bridged step, in volts: the stereo reading takes the
+   * rest. Chosen by hand.
    */
   private static final double ONE_IN_BRIDGED = 0.3;
 
   /**
-   * The share of copied readings that are amperes alone. Whoever copies copies the output or the
-   * whole line, while the amperes of a supply at its limit come again by themselves.
+   * Share of copied readings that are amperes alone. People copy the output or the whole line,
+   * while the amperes of a supply at its limit repeat by themselves.
    */
   private static final double AMPS_ALONE_COPIED = 0.03;
 
-  /** The share of peak readings among those who type watts: a wattmeter seldom shows peaks. */
+  /** Share of peak readings if watts are typed: a wattmeter seldom shows peaks. */
   private static final double PEAK_IN_WATTS = 0.25;
 
   /**
-   * How much oftener than in volts the channels are mistaken in watts: amplifiers are rated by the
-   * channel or by all of them, volts are read at one.
+   * How much more often the channels are confused in watts than in volts: amplifiers are rated per
+   * channel or for all channels, while volts are read at one.
    */
   private static final double CHANNELS_IN_WATTS = 2.5;
 
-  /** The same once more where volts were typed before: watts then come from another sheet. */
+  /** Further factor if volts were typed before: the watts then come from another sheet. */
   private static final double CHANNELS_IN_NEW_UNIT = 3;
 
-  /** Returns what may have been meant by output volts or watts, typed as ever in the walk. */
+  /**
+   * Returns the values that may have been meant by output volts or watts, typed in the unit of the
+   * walk so far.
+   */
   static List<SlipCandidate> output(
       Target target, ReadingId id, double entered, Double before, int decimals) {
     return output(target, id, entered, before, decimals, false);
   }
 
   /**
-   * Returns what may have been meant by output volts or watts.
+   * Returns the values that may have been meant by output volts or watts.
    *
-   * @param newUnit whether the outputs before were all typed in the other unit
+   * @param newUnit whether all earlier outputs were typed in the other unit
    */
   static List<SlipCandidate> output(
       Target target, ReadingId id, double entered, Double before, int decimals, boolean newUnit) {
@@ -103,7 +107,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     return found;
   }
 
-  /** Returns what may have been meant by supply amps. */
+  /** Returns the values that may have been meant by supply amps. */
   static List<SlipCandidate> supplyAmps(double entered, Double before, int decimals) {
     List<SlipCandidate> found = new ArrayList<>();
     decimals(found, Slip.SUPPLY_AMPS_TEN_TIMES, entered);
@@ -113,7 +117,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     return found;
   }
 
-  /** Returns what may have been meant by a reading that only slips of the pen befall. */
+  /** Returns the values that may have been meant by a reading that only typing slips affect. */
   static List<SlipCandidate> plain(double entered, int decimals) {
     List<SlipCandidate> found = new ArrayList<>();
     decimals(found, Slip.DECIMAL_POINT, entered);
@@ -145,7 +149,7 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     for (double number : numbers) {
       addSwap(found, number, numbers.size());
     }
-    // A number with a digit more has a pair more that may be swapped.
+    // A number with one more digit has one more pair that can be swapped.
     TypedDigits.behindZero(entered, decimals)
         .ifPresent(number -> addSwap(found, number, numbers.size() + 1));
   }

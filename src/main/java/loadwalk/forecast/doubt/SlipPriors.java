@@ -5,15 +5,16 @@ import java.util.Map;
 import loadwalk.forecast.Slip;
 
 /**
- * How often each slip is made, per entry.
+ * The probability of each slip, per entry.
  *
- * <p>Common practice, no source: their sum says that about one entry in fifty is wrong. Only the
- * order of size matters, for a doubt needs the entry to fit a slip far better than no slip.
+ * <p>Common practice, no source: together they say that about one entry in fifty is wrong. Only the
+ * order of magnitude matters, because a doubt needs an entry that fits a slip far better than no
+ * slip.
  */
 final class SlipPriors {
   /**
-   * The density of ln of an entry that is wrong in some way nobody can name: anywhere within three
-   * orders. Chosen by hand.
+   * Density of ln of an entry that is wrong in an unknown way: anywhere within three orders of
+   * magnitude. Chosen by hand.
    */
   static final double UNNAMED_LOG_DENSITY = Math.log(0.15);
 
@@ -22,19 +23,22 @@ final class SlipPriors {
   /** Most slips, per entry: one in three hundred. Common practice, no source. */
   private static final double USUAL = 3e-3;
 
-  /** Four digits have three swaps, one of which often fits by chance. Set on the experiment. */
+  /**
+   * Swapped digits: four digits have three swaps, one of which often fits by chance. Set on the
+   * experiment.
+   */
   private static final double SWAPPED = 1.5e-3;
 
   /**
-   * A copy leaves all its digits as evidence; by chance a stiff amplifier shows the same volts. Set
-   * on the experiment.
+   * A copied reading: all its digits are evidence, but a stiff amplifier may show the same volts by
+   * chance. Set on the experiment.
    */
   private static final double COPIED = 1e-3;
 
-  /** A slip nobody can name. Set on the experiment. */
+  /** A slip of an unknown kind. Set on the experiment. */
   private static final double NAMELESS = 7.5e-4;
 
-  /** Any that is not in the table. Chosen by hand. */
+  /** Any slip not in the table. Chosen by hand. */
   private static final double OTHER = 1e-4;
 
   static {

@@ -17,45 +17,45 @@ import loadwalk.forecast.model.WalkReadings;
 /** Judges the entries of one step and words the doubts. */
 public final class StepJudge {
   /**
-   * ln of the odds of a slip against none that a doubt of a reading told by itself needs. Set on
-   * the experiment.
+   * ln of the odds of a slip against none that a doubt of a reading judged alone needs. Set on the
+   * experiment.
    */
   private static final double NEEDED_LOG_ODDS = -1.3;
 
-  /** The share of supplies that give way though nothing foretells it. Chosen by hand. */
+  /** Share of supplies that give way without warning. Chosen by hand. */
   private static final double SAG_TAIL = 0.05;
 
   /** Standard deviation of ln of one channel over the other, meters included. Chosen by hand. */
   private static final double OTHER_CHANNEL_SPREAD = 0.03;
 
-  /** The least output reckoned with, in its unit: keeps the logarithm finite. */
+  /** Smallest output used in calculations, in its unit: keeps the logarithm finite. */
   private static final double LEAST_OUTPUT = 1e-6;
 
-  /** The least idle current reckoned with, amperes: keeps the logarithm finite. */
+  /** Smallest idle current used in calculations, amperes: keeps the logarithm finite. */
   private static final double LEAST_AMPS = 1e-3;
 
-  /** The least standard deviation of ln of a reading told by itself. */
+  /** Smallest standard deviation of ln of a reading judged alone. */
   private static final double LEAST_WIDTH = 1e-4;
 
   /** Standard deviations across a band of 95 %, rounded. */
   private static final double DEVIATIONS_IN_BAND = 4;
 
-  /** How far the tone may be off, a fraction. Common practice, no source. */
+  /** Tolerance of the tone, a fraction. Common practice, no source. */
   private static final double TONE_PART = 0.05;
 
-  /** The share of honest readings that scatter more. Chosen by hand. */
+  /** Share of honest readings that scatter more. Chosen by hand. */
   private static final double HEAVY_TAIL = 0.05;
 
-  /** How many times more these scatter. Chosen by hand. */
+  /** Factor by which these scatter more. Chosen by hand. */
   private static final double HEAVY_WIDTH = 3;
 
   /**
-   * A supply that gives way is spread evenly over so many steps of ln volts down. 0.36 down is 9.6
+   * Step of ln volts in which a supply that gives way is spread evenly downwards. 0.36 down is 9.6
    * V of 13.8.
    */
   private static final double SAG_STEP = 0.06;
 
-  /** The number of these steps. */
+  /** Number of these steps. */
   private static final int SAG_STEPS = 6;
 
   private final WalkModel model;
@@ -65,7 +65,7 @@ public final class StepJudge {
   private final StepBands bands;
   private final Map<ReadingId, Doubt> doubts = new EnumMap<>(ReadingId.class);
 
-  /** Makes the judge of the entries of a step; those that are no finite numbers are left out. */
+  /** Creates the judge of a step's entries; entries that are not finite are left out. */
   public StepJudge(WalkModel model, Target target, Map<ReadingId, Double> entries, boolean soFar) {
     this.model = model;
     this.target = target;
@@ -80,7 +80,7 @@ public final class StepJudge {
     bands = model.bands(target);
   }
 
-  /** Returns the doubts, one a reading at most. */
+  /** Returns the doubts, at most one per reading. */
   public List<Doubt> judge() {
     for (ReadingId id :
         List.of(
@@ -116,7 +116,7 @@ public final class StepJudge {
         SlipCandidate.plain(entered, decimals(id, entered)));
   }
 
-  /** Judges one entry: honest against each slip that may have made it. */
+  /** Weighs one honest entry against each slip that may have produced it. */
   private void judgeBy(ReadingId id, Side side, List<SlipCandidate> candidates) {
     Hypotheses hypotheses = new Hypotheses();
     hypotheses.honest(side.logDensity(entries.get(id)));
@@ -133,11 +133,11 @@ public final class StepJudge {
   }
 
   /**
-   * What one entry is judged by.
+   * The density that one entry is judged by.
    *
-   * @param density the density of its ln
-   * @param least the least value reckoned with, in its unit: keeps the logarithm finite
-   * @param witness where the density comes from
+   * @param density the density of ln of the entry
+   * @param least the smallest value used in calculations, in its unit: keeps the logarithm finite
+   * @param witness the source of the density
    */
   private record Side(Mixture density, double least, DoubtWords.Witness witness) {
     double logDensity(double value) {
@@ -200,8 +200,8 @@ public final class StepJudge {
   }
 
   /**
-   * Returns the density of the other channel's volts: near this channel's where these are entered
-   * and not doubted, else as forecast for either channel.
+   * Returns the density of the other channel's volts: near this channel's volts if these are
+   * entered and not doubted, otherwise as forecast for either channel.
    */
   private Side otherOutput(double ohms) {
     double volts = WalkReadings.volts(entries, ohms);
@@ -221,7 +221,7 @@ public final class StepJudge {
     return new Side(heavy(log, OTHER_CHANNEL_SPREAD), LEAST_OUTPUT, DoubtWords.Witness.OTHER_ENTRY);
   }
 
-  /** Judges an output entry by what another entry or the forecast tells of it. */
+  /** Judges an output entry against another entry or the forecast. */
   private void judgeAgainst(ReadingId id, Side side) {
     Double entered = entries.get(id);
     if (entered != null) {
@@ -229,7 +229,7 @@ public final class StepJudge {
     }
   }
 
-  /** Returns the supply volts entered where they can be, else NaN. */
+  /** Returns the supply volts entered if they are plausible, otherwise NaN. */
   private double supplyVolts() {
     Double entered = entries.get(ReadingId.SUPPLY_VOLTS);
     boolean credible =
@@ -237,7 +237,7 @@ public final class StepJudge {
     return credible ? entered : Double.NaN;
   }
 
-  /** Returns a density with a tail towards a supply that gives way, down to about 10 V of 14. */
+  /** Returns a density with a tail for a supply that gives way, down to about 10 V of 14. */
   private Mixture sagging(double center, double width) {
     boolean loaded = target.kind() == Target.Kind.LOADED && target.ohms() > 0;
     double tail = loaded ? Math.max(SAG_TAIL, model.outlook(target).asked().overload()) : SAG_TAIL;

@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Works on the digits of a number as somebody would have typed it. */
+/** Works with the digits of a number as typed. */
 final class TypedDigits {
-  /** The most digits in which swaps are looked for; nobody types more. Chosen by hand. */
+  /** Most digits in which swaps are looked for; nobody types more. Chosen by hand. */
   private static final int MOST_DIGITS = 7;
 
   private TypedDigits() {}
 
-  /** Returns how many decimals a number needs, as typed without trailing zeros. */
+  /** Returns how many decimals a number needs when typed without trailing zeros. */
   static int decimals(double value) {
     if (!Double.isFinite(value)) {
       return 0;
@@ -32,7 +32,7 @@ final class TypedDigits {
    * Returns the numbers that become this one when two neighbouring digits are swapped.
    *
    * @param value the number typed
-   * @param decimals with how many decimals numbers of its kind are typed
+   * @param decimals the number of decimals with which numbers of its kind are typed
    */
   static List<Double> swapped(double value, int decimals) {
     List<Double> found = new ArrayList<>();
@@ -51,7 +51,7 @@ final class TypedDigits {
    * swapped: 30.49 typed as 03.49. Empty where this one begins with a zero anyway.
    *
    * @param value the number typed
-   * @param decimals with how many decimals numbers of its kind are typed
+   * @param decimals the number of decimals with which numbers of its kind are typed
    */
   static OptionalDouble behindZero(double value, int decimals) {
     int scale = Math.max(decimals, decimals(value));
@@ -61,7 +61,7 @@ final class TypedDigits {
         : OptionalDouble.of(swapped("0" + digits, 0, scale));
   }
 
-  /** Returns the digits of a number with so many decimals; none of what nobody types. */
+  /** Returns the digits of a number with the given decimals; empty for a number nobody types. */
   private static String digits(double value, int scale) {
     if (!Double.isFinite(value) || !(value > 0)) {
       return "";

@@ -1,5 +1,5 @@
 /**
- * Which entry of a step is more likely a slip than a reading, and which slip.
+ * Doubts: which entry of a step is more likely a slip than an honest reading, and which slip.
  *
  * <pre>
  *  entries ──StepJudge──┬─ LoadedSearch: LoadedJudge, EarlierSlips ─┐

@@ -24,31 +24,32 @@ import loadwalk.forecast.model.WalkModel;
 /**
  * Forecasts and judges by a Gaussian posterior mixed over a few discrete and one gridded parameter.
  *
- * <p>Why this method. A walk has ten readings, so a large sample method (bootstrap, conformal) has
- * nothing to resample. The physics is linear in the logarithms but for the source resistance and
- * for limits: what is linear is integrated exactly, the resistance runs over a grid, limits and
- * kinds of rails are a handful of alternatives weighed by their evidence. Errors share a scale of
- * which four are kept, so tails are heavy, and a band widens by itself where readings contradict
- * the model. All predictive densities are mixtures of normals; bands are their 2.5 % and 97.5 %
- * points, never narrower than the meters. Nothing is drawn at random and a forecast costs a
- * fraction of a millisecond, so that rehearsals by the ten thousand give what the screen gives.
+ * <p>Why this method: a walk has ten readings, so a large-sample method (bootstrap, conformal) has
+ * nothing to resample. The physics is linear in the logarithms except for source resistance and
+ * limits. The linear part is integrated exactly, the resistance runs over a grid, and limits and
+ * kinds of rails are a handful of alternatives weighted by their evidence. All errors share one
+ * scale, which takes four values; so the tails are heavy, and a band widens by itself when readings
+ * contradict the model. All predictive densities are mixtures of normals. Bands are their 2.5 % and
+ * 97.5 % points, never narrower than the meter's specification. Nothing is drawn at random and a
+ * forecast takes a fraction of a millisecond, so ten thousand rehearsals give the same answers as
+ * the screen.
  *
- * <p>A doubt is not a reading outside its band: at 95 % one honest reading in twenty would be. It
- * is decided by Bayes' rule between honest and slipped ({@link Hypotheses}); only an entry that a
- * slip predicts far better is doubted, and the slip that predicts it best is the one named.
+ * <p>A doubt is not a reading outside its band: at 95 % one honest reading in twenty would be.
+ * Bayes' rule decides between an honest entry and a slip ({@link Hypotheses}). An entry is doubted
+ * only if a slip predicts it far better, and the slip that predicts it best is named.
  *
- * <p>The parts are argued at {@link OutputModel} and {@link EfficiencyModel}. The same evidence
- * always gives the same answer; instances may be shared between threads.
+ * <p>{@link OutputModel} and {@link EfficiencyModel} give the reasons for their parts. The same
+ * evidence always gives the same answer. Instances may be shared between threads.
  */
 public final class StandardForecaster implements Forecaster {
-  /** Models kept between calls: a walk asks for few at once. Chosen by hand. */
+  /** Number of models kept between calls: a walk needs few at once. Chosen by hand. */
   private static final int SLOTS = 16;
 
   private final AtomicReferenceArray<WalkModel> latest = new AtomicReferenceArray<>(SLOTS);
 
   private final StepCautions cautions;
 
-  /** Makes a forecaster; the tables and the wiring of loads are those of its cautions. */
+  /** Creates a forecaster that uses the tables and load wiring of the given cautions. */
   public StandardForecaster(StepCautions cautions) {
     this.cautions = cautions;
   }
@@ -92,9 +93,7 @@ public final class StandardForecaster implements Forecaster {
     return fresh;
   }
 
-  /**
-   * Leaves out the step's own cold load: it bears on the cautions alone, a model tells the rest.
-   */
+  /** Returns the evidence without the step's own cold load, which only the cautions use. */
   private static Evidence withoutOwnColdLoad(Evidence all, Target target) {
     int last = all.observations().size() - 1;
     if (last < 0) {

@@ -1,7 +1,8 @@
 /**
- * The forecaster that Loadwalk goes by: it asks the models, the cautions and the doubts.
+ * The forecaster that Loadwalk uses: it joins models, cautions and doubts.
  *
- * <p>In: {@link loadwalk.forecast.Evidence}. Out: what {@link loadwalk.forecast.Forecaster}
- * promises. Open {@link loadwalk.forecast.standard.StandardForecaster}, its one class.
+ * <p>In: {@link loadwalk.forecast.Evidence}. Out: the answers of {@link
+ * loadwalk.forecast.Forecaster}. Open {@link loadwalk.forecast.standard.StandardForecaster}, its
+ * one class.
  */
 package loadwalk.forecast.standard;
