@@ -8,7 +8,7 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 
 /**
- * The amplifier on the bench; only maker and model are always known.
+ * The amplifier on the bench; everything but maker and model may be unknown.
  *
  * @param maker the maker's name
  * @param model the model's name
@@ -17,8 +17,8 @@ import loadwalk.json.Shaped;
  * @param amplifierClass the class of its output stage, as written: "A", "AB", "B", "D", "G", "H"
  * @param channels how many channels it has
  * @param ratings its rated powers
- * @param minimumStereoOhms the least load each channel is allowed, ohms
- * @param minimumBridgedOhms the least bridged load allowed, ohms
+ * @param minimumStereoOhms the lowest load allowed on each channel, ohms
+ * @param minimumBridgedOhms the lowest bridged load allowed, ohms
  * @param fuses the amplifier's own fuses, amperes each
  * @param regulated whether its rails are regulated, where known
  */
@@ -35,7 +35,7 @@ public record Amplifier(
     List<Double> fuses,
     Optional<Boolean> regulated)
     implements Shaped<Amplifier> {
-  /** Checks and copies. */
+  /** Checks the fields and copies the lists. */
   public Amplifier {
     Checks.text(maker, "maker");
     Checks.text(model, "model");
@@ -46,7 +46,7 @@ public record Amplifier(
     minimumBridgedOhms.ifPresent(ohms -> Checks.positive(ohms, "minimumOhms.bridged"));
   }
 
-  /** Returns an amplifier of which nothing but the name is known. */
+  /** Returns an amplifier known only by its name. */
   public static Amplifier named(String maker, String model) {
     return new Amplifier(
         maker,
@@ -108,7 +108,7 @@ public record Amplifier(
     return maker + " " + model;
   }
 
-  /** Returns the least allowed load in a mode, ohms; bridged falls back to twice stereo. */
+  /** Returns the lowest load allowed in a mode, ohms; bridged falls back to twice stereo. */
   public OptionalDouble minimumOhms(Mode mode) {
     if (mode == Mode.STEREO) {
       return minimumStereoOhms;

@@ -10,12 +10,12 @@ import loadwalk.json.Shaped;
  * Everything on the bench but the amplifier.
  *
  * @param name what the bench is called
- * @param supplies the supplies, taken as in parallel
+ * @param supplies the supplies, assumed to be in parallel
  * @param leads the conductor runs from supply to amplifier, in series
  * @param fuseAmps the bench fuse at the source, amperes, where there is one
  * @param loads the stock of load resistors
  * @param meters the meters
- * @param usableFraction the part of the summed supply current that may be counted on
+ * @param usableFraction the usable part of the summed supply current
  */
 public record Bench(
     String name,
@@ -27,10 +27,10 @@ public record Bench(
     double usableFraction)
     implements Shaped<Bench> {
 
-  /** The part of the summed supply current counted on where the bench does not say. */
+  /** The usable part of the summed supply current where the bench does not state it. */
   public static final double DEFAULT_USABLE_FRACTION = 0.9;
 
-  /** Checks and copies. */
+  /** Checks the fields and copies the lists. */
   public Bench {
     Checks.text(name, "name");
     supplies = List.copyOf(supplies);
@@ -76,7 +76,7 @@ public record Bench(
     }
   }
 
-  /** Returns a bench of which nothing is known. */
+  /** Returns a bench with everything unknown. */
   public static Bench unknown() {
     return named("bench not described");
   }
@@ -92,7 +92,7 @@ public record Bench(
         DEFAULT_USABLE_FRACTION);
   }
 
-  /** Returns the current that may be counted on, amperes, where supplies are known. */
+  /** Returns the usable supply current, amperes, where supplies are known. */
   public OptionalDouble usableAmps() {
     if (supplies.isEmpty()) {
       return OptionalDouble.empty();
@@ -101,7 +101,7 @@ public record Bench(
     return OptionalDouble.of(sum * usableFraction);
   }
 
-  /** Finds the meter that takes a reading, as {@link ReadingId#meteredAs} has it. */
+  /** Finds the meter for a reading, or for the one it is {@link ReadingId#meteredAs metered as}. */
   public Optional<Meter> meterFor(ReadingId id) {
     return named(id).or(() -> named(id.meteredAs()));
   }

@@ -8,12 +8,12 @@ import loadwalk.json.Words;
 
 /** The files that describe an amplifier and a bench, and the words in them. */
 public final class BenchFiles {
-  /** An amplifier's file. */
+  /** The file of an amplifier. */
   public static final FileShape<Amplifier> AMPLIFIER =
       new FileShape<>(
           new Format("amplifier", 1), "an amplifier", false, Amplifier.named("maker", "model"));
 
-  /** A bench's file. */
+  /** The file of a bench. */
   public static final FileShape<Bench> BENCH =
       new FileShape<>(new Format("bench", 1), "a bench", false, Bench.blank());
 
@@ -24,7 +24,7 @@ public final class BenchFiles {
   public static final Words<ReadingId> READINGS =
       Words.of(List.of(ReadingId.values()), ReadingId::key, "is not a reading");
 
-  /** The gauges from 4/0 to 40 by their texts. */
+  /** The gauges from 4/0 to 40 by their printed sizes. */
   static final Words<Integer> GAUGES =
       Words.of(
           IntStream.rangeClosed(Lead.Awg.LEAST, Lead.Awg.MOST).boxed().toList(),

@@ -1,8 +1,6 @@
 package loadwalk.bench;
 
-/**
- * Checks numbers on the way into a record; so a bug in a reader stops here and not on the bench.
- */
+/** Checks the numbers of a record, so that a bug in a reader stops here and not on the bench. */
 final class Checks {
   private Checks() {}
 

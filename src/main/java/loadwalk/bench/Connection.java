@@ -11,21 +11,21 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * How a meter is asked for its reading: where it is, what it is asked, what its reply means.
+ * How to query a meter: where it is, the query to send and what the reply means.
  *
- * <p>Only questions are ever sent. The header of a SCPI query ends in a question mark (IEEE 488.2,
+ * <p>Only queries are ever sent. The header of a SCPI query ends in a question mark (IEEE 488.2,
  * 7.3.1), a semicolon would start another command, and a common query ({@code *TST?}, {@code
  * *CAL?}) or one of the CALibration, DIAGnostic and TEST subsystems does more than read.
  *
  * @param line where the meter is
  * @param query the question, such as {@code MEAS:VOLT:AC?}
- * @param unit the unit of the reply, as told beside it
- * @param scale the reading in its own unit for one unit of the reply; 100 for a clamp of 10 mV/A
- * @param answerMillis the time in which the meter must answer, ms
+ * @param unit the unit of the reply, as the bench file states it
+ * @param scale the reading, in its own unit, for one unit of the reply; 100 for a clamp of 10 mV/A
+ * @param answerMillis how long the meter has to answer, ms
  */
 public record Connection(Line line, String query, String unit, double scale, int answerMillis)
     implements Shaped<Connection> {
-  /** The time in which a meter must answer where its bench does not say, ms. */
+  /** How long a meter has to answer where the bench does not state it, ms. */
   public static final int DEFAULT_ANSWER_MILLIS = 2000;
 
   private static final double LARGEST_SCALE = 1e9;
@@ -56,7 +56,7 @@ public record Connection(Line line, String query, String unit, double scale, int
     return new Connection(Line.BLANKS.get("tcp"), "READ?", own, 1, DEFAULT_ANSWER_MILLIS);
   }
 
-  /** In reading, the unit at hand is that of the meter's reading. */
+  /** When a file is read, {@code unit} comes in as the unit of the meter's reading. */
   @Override
   public Connection shape(Shape in) {
     Line itsLine = in.oneOf("a connection", line, line.key(), Line.BLANKS);
@@ -95,7 +95,7 @@ public record Connection(Line line, String query, String unit, double scale, int
     return text.equals(ascii);
   }
 
-  /** Tells whether a text is one SCPI question that reads and does nothing else. */
+  /** Tells whether a text is a single SCPI query that only reads. */
   static boolean isQuestion(String text) {
     return text.length() <= LONGEST_QUERY
         && QUESTION.matcher(text).matches()
@@ -104,7 +104,7 @@ public record Connection(Line line, String query, String unit, double scale, int
 
   /** Where a meter is. */
   public sealed interface Line extends Shaped<Line> {
-    /** A blank of each kind by its key, in the order in which they are named. */
+    /** A blank of each kind by its key, in the order messages list them. */
     Map<String, Line> BLANKS = blanks();
 
     private static Map<String, Line> blanks() {
@@ -120,14 +120,14 @@ public record Connection(Line line, String query, String unit, double scale, int
     /** Returns the place in words, such as {@code 127.0.0.1:5025}. */
     String text();
 
-    /** Hands itself to who must know each kind. */
+    /** Calls the method of {@code kinds} that fits this kind of line. */
     <R> R to(Kinds<R> kinds);
   }
 
   /**
-   * Knows each kind of line.
+   * One method for each kind of line, so that the compiler finds a missing one.
    *
-   * @param <R> what comes of it
+   * @param <R> the result
    */
   public interface Kinds<R> {
     /** Takes a TCP socket. */

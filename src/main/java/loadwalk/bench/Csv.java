@@ -16,7 +16,7 @@ final class Csv {
   /**
    * A row of a table.
    *
-   * @param where file and line, for sentences
+   * @param where file and line, for messages
    * @param cells the cells by column name
    */
   record Row(String where, Map<String, String> cells) {
@@ -57,7 +57,7 @@ final class Csv {
       return value;
     }
 
-    /** Makes something of the row; what that refuses is said with the row's place. */
+    /** Builds a value from the row; a refusal is reported with the row's file and line. */
     <T> T make(Supplier<T> made) {
       try {
         return made.get();

@@ -16,7 +16,10 @@ final class Curve {
     }
   }
 
-  /** Returns y at x; outside the table the nearest end times (x / end) to the given slope. */
+  /**
+   * Returns y at x; outside the table, y at the nearest end times (x / end) to the power of the
+   * slope.
+   */
   double at(double x, double slopeBelow, double slopeAbove) {
     Map.Entry<Double, Double> low = points.floorEntry(x);
     Map.Entry<Double, Double> high = points.ceilingEntry(x);

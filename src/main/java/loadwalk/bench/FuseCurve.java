@@ -6,15 +6,16 @@ import java.util.TreeMap;
 import loadwalk.text.Sentence;
 
 /**
- * Tells how long a kind of fuse carries a current: between the shortest and the longest time to
- * open, as ISO 8820 states them.
+ * Tells how long a kind of fuse carries a current: the shortest and the longest time to open, as
+ * ISO 8820 states them.
  *
  * <p>Between two points of the table both edges are interpolated on doubly logarithmic scales, the
- * scales on which makers draw the curves. Beyond the table nothing is invented: see {@link Span}.
+ * scales on which makers draw the curves. Nothing is extrapolated beyond the table: see {@link
+ * Span}.
  *
  * @param type what kind of fuse it is
  * @param upToAmps the largest rating made in this kind, amperes
- * @param points the gate at multiples of the rating, rising
+ * @param points the time limits at multiples of the rating, increasing
  */
 public record FuseCurve(String type, double upToAmps, List<Point> points) {
   /** Checks the order. */
@@ -42,7 +43,7 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
    * @param minSeconds the least time to open, seconds
    * @param maxSeconds the longest time to open, seconds, where the standard sets one
    * @param source what states it
-   * @param how read, or from memory with how sure
+   * @param how how it was obtained: read, or from memory with how sure
    */
   public record Point(
       double multiple, double minSeconds, OptionalDouble maxSeconds, String source, String how) {
@@ -59,13 +60,13 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
     }
   }
 
-  /** Where a current lies against the table. */
+  /** Where a current lies relative to the table. */
   public enum Span {
     /** Below the first point: the fuse may never open. */
     BELOW_TABLE,
-    /** Between the first and the last point. */
+    /** From the first to the last point. */
     INSIDE_TABLE,
-    /** Above the last point: it opens at least as fast as there. */
+    /** Above the last point: the fuse opens at least as fast as at that point. */
     ABOVE_TABLE
   }
 
@@ -73,8 +74,8 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
    * The shortest and the longest time to open.
    *
    * @param minSeconds the least time, seconds
-   * @param maxSeconds the longest time, seconds; empty where the fuse need not open at all
-   * @param span where the current lies against the table
+   * @param maxSeconds the longest time, seconds; empty where the fuse may never open
+   * @param span where the current lies relative to the table
    */
   public record Opening(double minSeconds, OptionalDouble maxSeconds, Span span) {
     /** Returns the times in words: "0.75 s to 600 s", "at least 100 h". */

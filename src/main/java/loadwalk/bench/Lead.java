@@ -43,11 +43,11 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
   /**
    * The size of a conductor, in one of the two systems the trade uses.
    *
-   * <p>Sizes are keys of the wire tables, so both write out the equality a record would link at its
-   * first use: that costs more than reading the tables.
+   * <p>Sizes are keys of the wire tables. Both kinds write out {@code equals} and {@code hashCode}:
+   * those a record generates are linked at first use, which takes longer than reading the tables.
    */
   public sealed interface Gauge extends Shaped<Gauge> {
-    /** A blank of each system by its key, in the order in which they are named. */
+    /** A blank of each system by its key, in the order messages list them. */
     Map<String, Gauge> BLANKS = blanks();
 
     private static Map<String, Gauge> blanks() {
@@ -65,7 +65,7 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
     /** Returns the copper cross-section, mm². */
     double areaMm2();
 
-    /** Tells whether it is metric: its tables are those of mm². */
+    /** Tells whether it is metric, so that the mm² tables apply. */
     boolean isMetric();
   }
 
@@ -115,7 +115,7 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
       return false;
     }
 
-    /** Returns the number as it is said: "4", "1/0". */
+    /** Returns the number as people write it: "4", "1/0". */
     String size() {
       return number > 0 ? String.valueOf(number) : 1 - number + "/0";
     }

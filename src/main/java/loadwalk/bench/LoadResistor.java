@@ -9,9 +9,9 @@ import loadwalk.json.Shaped;
  *
  * @param label what it is called
  * @param ohms its nominal or measured value, ohms
- * @param tolerancePercent the half-width of its tolerance or of the measurement, percent
+ * @param tolerancePercent the half-width of its tolerance or of its measurement, percent
  * @param watts its rated dissipation on the heatsink it is mounted on, watts
- * @param count how many there are
+ * @param count how many the owner has
  * @param ppmPerKelvin its temperature coefficient, ppm/K, where known
  */
 public record LoadResistor(
@@ -23,7 +23,7 @@ public record LoadResistor(
     OptionalDouble ppmPerKelvin)
     implements Shaped<LoadResistor> {
   /**
-   * The tolerance of a load that states none, percent: as wirewound resistors are sold (common
+   * The tolerance of a load that states none, percent: usual for wirewound resistors (common
    * practice, no source).
    */
   public static final double DEFAULT_TOLERANCE_PERCENT = 5;

@@ -15,8 +15,8 @@ import loadwalk.text.Sentence;
  * @param percent percent of reading, half-width
  * @param digits least significant digits, half-width
  * @param resolution the value of one digit, in the reading's unit
- * @param band the AC band for which the specification holds, where stated
- * @param connection how it is asked for its reading, where it can be
+ * @param band the AC band the specification covers, where stated
+ * @param connection how to query it, where it can be queried
  */
 public record Meter(
     String label,
@@ -76,12 +76,12 @@ public record Meter(
         in.part("connection", connection, Connection.blank(itsReading)));
   }
 
-  /** Returns this meter with a connection. */
+  /** Returns this meter with the given connection. */
   public Meter connectedBy(Connection by) {
     return new Meter(label, reads, percent, digits, resolution, band, Optional.of(by));
   }
 
-  /** Returns the half-width of the specification at a reading, in the reading's unit. */
+  /** Returns the half-width of the accuracy at a reading, in the reading's unit. */
   public double halfWidth(double reading) {
     return Math.abs(reading) * percent / 100 + digits * resolution;
   }

@@ -22,7 +22,7 @@ public enum Mode {
     return word;
   }
 
-  /** Returns a load of so many ohms in words: "stereo 4 Ω". */
+  /** Returns the mode and a load in words: "stereo 4 Ω". */
   public String load(double ohms) {
     return Sentence.of("{} {} Ω", word, Figures.three(ohms));
   }

@@ -10,9 +10,9 @@ import loadwalk.json.Shaped;
  *
  * @param mode stereo or bridged
  * @param ohms the rated load, ohms
- * @param watts the rated power, watts: per channel in stereo, of the one load when bridged
- * @param supplyVolts the supply at which it is rated, volts, where stated
- * @param thdPercent the distortion at which it is rated, percent, where stated
+ * @param watts the rated power, watts: per channel in stereo, into the one load when bridged
+ * @param supplyVolts the supply volts it is rated at, where stated
+ * @param thdPercent the distortion it is rated at, percent, where stated
  */
 public record Rating(
     Mode mode, double ohms, double watts, OptionalDouble supplyVolts, OptionalDouble thdPercent)

@@ -3,11 +3,11 @@ package loadwalk.bench;
 import java.util.Optional;
 import loadwalk.quantity.Unit;
 
-/** The readings a step may ask for, with the id used in every file and output. */
+/** The readings of a step, each with the id used in every file and output. */
 public enum ReadingId {
   /** RMS volts across one load. */
   OUTPUT_VOLTS("outputVolts", "output volts", Unit.VOLT),
-  /** Watts in one load, where the meter shows watts; stands for {@link #OUTPUT_VOLTS}. */
+  /** Watts in one load, where the meter shows watts; replaces {@link #OUTPUT_VOLTS}. */
   OUTPUT_WATTS("outputWatts", "output watts", Unit.WATT),
   /** RMS volts across the other channel's load, where both channels are measured. */
   OTHER_OUTPUT_VOLTS("otherOutputVolts", "other channel volts", Unit.VOLT),
@@ -23,7 +23,7 @@ public enum ReadingId {
   THD_PERCENT("thdPercent", "THD", Unit.PERCENT),
   /** Frequency of the test tone. */
   FREQUENCY_HERTZ("frequencyHertz", "tone", Unit.HERTZ),
-  /** RMS output volts with the load taken off, generator untouched. */
+  /** RMS output volts with the load disconnected, generator untouched. */
   OPEN_VOLTS("openVolts", "unloaded volts", Unit.VOLT);
 
   private final String key;
@@ -52,8 +52,8 @@ public enum ReadingId {
   }
 
   /**
-   * Returns the reading whose meter takes this one where none is named for it: other volts are read
-   * by moving the leads of the meter of the output; else the reading itself.
+   * Returns the reading whose meter is used where this one has none of its own: other volts are
+   * read by moving the output meter's leads. For all others it is the reading itself.
    */
   public ReadingId meteredAs() {
     return this == OTHER_OUTPUT_VOLTS || this == OPEN_VOLTS ? OUTPUT_VOLTS : this;

@@ -5,28 +5,31 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Says what share of its rating a chassis-mounted wirewound load resistor takes, and for how long.
+ * Computes how many watts a chassis-mounted wirewound load resistor can take, and for how long.
  *
  * <p>The rating holds with the case on its heatsink at 25 °C (MIL-PRF-39009). The burst is an
  * estimate: catalogues commonly allow five times the rating for five seconds, and the wire is
- * assumed to keep all its heat, so the time falls as the watts rise. Each burst starts cold.
+ * assumed to lose no heat, so the time falls as the watts rise. Each burst starts cold.
  */
 public final class ResistorDerating {
   private final Tables tables;
 
-  /** Goes by the limits of the tables. */
+  /** Takes the limits from the tables. */
   public ResistorDerating(Tables tables) {
     this.tables = tables;
   }
 
-  /** Returns the part of a resistor's rating that may be used continuously, 0.75 in stock. */
+  /**
+   * Returns the part of a resistor's rating that may be used continuously; 0.75 in the stock
+   * tables.
+   */
   public double continuousShare() {
     return tables.limit("resistor-continuous-percent") / 100;
   }
 
   /**
-   * Returns how long a resistor may take the watts from cold, seconds; infinite within the
-   * continuous share, 0 above the largest overload that is known.
+   * Returns how long a cold resistor may take the watts, seconds; infinite within the continuous
+   * share, 0 above the largest known overload.
    */
   public double burstSeconds(double watts, double ratedWatts) {
     double multiple =

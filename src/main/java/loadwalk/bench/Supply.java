@@ -4,10 +4,10 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 
 /**
- * One bench supply; several are taken as connected in parallel.
+ * One bench supply; several are assumed to be in parallel.
  *
  * @param volts its setting, volts
- * @param amps the most it delivers, amperes
+ * @param amps its maximum current, amperes
  */
 public record Supply(double volts, double amps) implements Shaped<Supply> {
   /** Checks the numbers. */

@@ -111,7 +111,7 @@ final class TableReader {
     return after;
   }
 
-  /** Refuses a row that leaves the lower of two temperatures at or above the higher. */
+  /** Rejects a row after which the lower of two temperatures is not below the higher. */
   private static void rising(
       Map<String, SourcedNumber> limits, Map<String, Csv.Row> rows, String lower, String higher) {
     Csv.Row row = rows.getOrDefault(higher, rows.get(lower));
@@ -122,7 +122,8 @@ final class TableReader {
   }
 
   /**
-   * Of two kinds made up to the same rating, the operator's own comes first and is the one used.
+   * Reads the kinds of fuse. Of two made up to the same rating, the operator's comes first and is
+   * used.
    */
   private static List<FuseCurve> fuses(List<FuseCurve> before, String text) {
     Map<String, FuseCurve> after = new LinkedHashMap<>();

@@ -6,15 +6,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The wire, fuse and resistor data that the plan and the cautions rest on, each value with its
- * source.
+ * The wire, fuse and resistor data behind the plan and the cautions, each value with its source.
  *
- * <p>{@link #stock()} are the tables that come with Loadwalk; the operator's own tables of the same
- * form take their place row by row through {@link #with(String, String)}.
+ * <p>{@link #stock()} gives the tables that come with Loadwalk; {@link #with(String, String)}
+ * replaces them row by row with the operator's tables of the same form.
  *
- * @param wires resistance at 20 °C by gauge, ohms per kilometre; an AWG size that is missing is
- *     computed
- * @param ampacities current a single conductor may carry for ever, amperes
+ * @param wires resistance at 20 °C by gauge, ohms per kilometre; a missing AWG size is computed
+ * @param ampacities current a single conductor may carry continuously, amperes
  * @param fuses the kinds of fuse, smallest first
  * @param limits single values by key
  */
@@ -41,8 +39,8 @@ public record Tables(
   }
 
   /**
-   * Returns these tables with the rows of one file of the operator in place of the stock ones: a
-   * gauge, a kind of fuse with all its points, or a key at a time.
+   * Returns these tables with rows replaced by those of one of the operator's files: a gauge, a
+   * kind of fuse with all its points, or a key at a time.
    *
    * @param fileName one of {@link #FILE_NAMES}
    * @param text the text of the file
@@ -52,7 +50,7 @@ public record Tables(
     return TableReader.with(this, fileName, text);
   }
 
-  /** Returns a single value by its key; a missing key is a fault of the tables. */
+  /** Returns a single value by its key; throws where the tables lack the key. */
   public double limit(String key) {
     SourcedNumber value = limits.get(key);
     if (value == null) {
@@ -62,8 +60,8 @@ public record Tables(
   }
 
   /**
-   * Returns the smallest kind of fuse made in a rating, amperes; above all ratings, the largest
-   * kind.
+   * Returns the smallest kind of fuse made in a rating, amperes; for a rating above them all, the
+   * largest kind.
    */
   public FuseCurve fuseFor(double ratingAmps) {
     Checks.positive(ratingAmps, "fuse.amps");

@@ -1,7 +1,7 @@
 package loadwalk.bench;
 
 /**
- * What a step does to the amplifier.
+ * What a step measures: the mode, the load and the power.
  *
  * @param stepId the step's id
  * @param kind what is done
@@ -18,7 +18,7 @@ public record Target(String stepId, Kind kind, Mode mode, double ohms, double po
     OPEN_LOAD
   }
 
-  /** Returns a step measured at the limit. */
+  /** Returns a step that measures into a load at the limit. */
   public static Target loaded(String stepId, Mode mode, double ohms) {
     return new Target(stepId, Kind.LOADED, mode, ohms, 1);
   }

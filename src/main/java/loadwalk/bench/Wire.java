@@ -9,8 +9,9 @@ import java.util.TreeMap;
  * Computes resistance, drop, heat and permitted current of copper leads.
  *
  * <p>AWG: diameter 0.127 mm · 92^((36 − n)/39) (ASTM B258) with annealed copper (IACS, IEC 60028);
- * the strands of a real lead add about 2 %. Metric: the maxima of IEC 60228 class 5, between sizes
- * interpolated on area. Copper at temperature t: R(t) = R20 (234.5 + t)/254.5 (IEC 60228).
+ * the stranding of a real lead adds about 2 %. Metric: the maxima of IEC 60228 class 5,
+ * interpolated on area between sizes. Copper at temperature t: R(t) = R20 (234.5 + t)/254.5 (IEC
+ * 60228).
  */
 public final class Wire {
   private static final double REFERENCE_CELSIUS = 20;
@@ -43,19 +44,21 @@ public final class Wire {
     return (celsius - zero) / (REFERENCE_CELSIUS - zero);
   }
 
-  /** Returns the resistance of a run, all its parallel conductors together, ohms, at °C. */
+  /**
+   * Returns the resistance of a run with all its parallel conductors, ohms, at a temperature, °C.
+   */
   public double ohms(Lead lead, double celsius) {
     return ohmsPerMetre(lead.gauge(), celsius) * lead.metres() / lead.parallel();
   }
 
-  /** Returns the resistance of runs in series, ohms, at °C. */
+  /** Returns the resistance of runs in series, ohms, at a temperature, °C. */
   public double ohms(List<Lead> leads, double celsius) {
     return leads.stream().mapToDouble(lead -> ohms(lead, celsius)).sum();
   }
 
   /**
    * Returns the resistance of all lead runs between supply and amplifier at working temperature,
-   * ohms; empty where the bench names no leads.
+   * ohms; empty where the bench lists no leads.
    */
   public OptionalDouble ohms(Bench bench) {
     return bench.leads().isEmpty()
@@ -63,21 +66,21 @@ public final class Wire {
         : OptionalDouble.of(ohms(bench.leads(), workingCelsius()));
   }
 
-  /** Returns the temperature at which leads in use are computed, °C. */
+  /** Returns the temperature assumed for leads in use, °C. */
   public double workingCelsius() {
     return tables.limit("lead-celsius");
   }
 
-  /** Returns the volts lost in a run at a current, amperes, copper at °C. */
+  /** Returns the volts lost in a run at a current, amperes, and a copper temperature, °C. */
   public double dropVolts(Lead lead, double amps, double celsius) {
     return Checks.zeroOrMore(amps, "amps") * ohms(lead, celsius);
   }
 
   /**
    * Returns the current a run may carry continuously, amperes: 33 CFR 183.425 for AWG and ISO 10133
-   * for mm², insulation for 105 °C at 30 °C. Between sizes interpolated on area; below the table in
-   * proportion to area and above it no more than its end, both on the low side. Three and more
-   * conductors side by side count as a bundle.
+   * for mm², insulation for 105 °C at 30 °C. Between sizes it is interpolated on area; below the
+   * table it is proportional to area, and above the table it stays at the last value: both err on
+   * the low side. Three or more conductors side by side count as a bundle.
    */
   public double ampacity(Lead lead) {
     double single = singleAmpacity(lead.gauge());

@@ -1,5 +1,5 @@
 /**
- * Row 1: what stands on the bench, as plain records, and the data tables of wire, fuses and
+ * Row 1: the equipment on the bench as plain records, and the data tables of wire, fuses and
  * resistors.
  *
  * <pre>
@@ -8,8 +8,8 @@
  *  data/*.csv     ──TableReader──> Tables ──> Wire, FuseCurve, ResistorDerating
  * </pre>
  *
- * <p>Out: ohms, drop, heat and permitted current of a lead, times of a fuse, watts a resistor
- * takes; every table value with its source. Open {@link loadwalk.bench.Bench} and {@link
+ * <p>Out: ohms, drop, heat and permitted current of a lead, opening times of a fuse, watts a
+ * resistor takes; every table value has its source. Open {@link loadwalk.bench.Bench} and {@link
  * loadwalk.bench.ReadingId} first, {@link loadwalk.bench.Tables} for the data.
  */
 package loadwalk.bench;

@@ -3,13 +3,13 @@ package loadwalk.json;
 import loadwalk.text.Visible;
 
 /**
- * One thing that is wrong with a file.
+ * One fault of a file.
  *
  * @param file the file's name as given
  * @param line the line, from 1
  * @param column the column, from 1
  * @param key the key it concerns, empty where none
- * @param sentence what is wrong, one sentence without a full stop
+ * @param sentence the fault in one sentence, without a full stop
  */
 public record Fault(String file, int line, int column, String key, String sentence) {
 

@@ -3,9 +3,9 @@ package loadwalk.json;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects everything that is wrong with one file, up to a limit. */
+/** Collects the faults of one file, up to a limit. */
 public final class Faults {
-  /** The most faults kept of one file. */
+  /** The most faults kept for one file. */
   public static final int MOST = 100;
 
   private final String file;
@@ -15,7 +15,7 @@ public final class Faults {
   /**
    * Starts an empty collection.
    *
-   * @param file the file's name as it is to be shown
+   * @param file the file's name as shown to people
    */
   public Faults(String file) {
     this.file = file;
@@ -24,7 +24,7 @@ public final class Faults {
   /**
    * Adds a fault.
    *
-   * @param place where it stands
+   * @param place where it is in the file
    * @param key the key it concerns, empty where none
    * @param sentence what is wrong, without a full stop
    */
@@ -38,17 +38,17 @@ public final class Faults {
     }
   }
 
-  /** Tells whether nothing is wrong so far. */
+  /** Tells whether no fault has been found so far. */
   public boolean isEmpty() {
     return list.isEmpty();
   }
 
-  /** Returns how many faults were found so far, those beyond the limit too. */
+  /** Returns how many faults have been found so far, including those beyond the limit. */
   public int count() {
     return count;
   }
 
-  /** Returns the faults in the order in which they were found. */
+  /** Returns the faults in the order they were found. */
   public List<Fault> list() {
     return List.copyOf(list);
   }

@@ -16,8 +16,8 @@ import loadwalk.text.Visible;
 /**
  * Reads the keys of one object, collecting every fault instead of stopping at the first.
  *
- * <p>Ask for each known key, then call {@link #build}: it reports the keys nobody asked for and
- * makes the record only when nothing was wrong.
+ * <p>Ask for each known key, then call {@link #build}: it reports the keys that were not asked for
+ * and makes the record only if there was no fault.
  */
 public final class Fields {
   private static final int LONGEST_TEXT = 200;
@@ -38,7 +38,7 @@ public final class Fields {
    * Opens an object; any other value is a fault.
    *
    * @param node the value that should be an object
-   * @param what what it should describe, such as "an amplifier"
+   * @param what what the object should describe, such as "an amplifier"
    * @param faults where faults go
    */
   public static Optional<Fields> of(Node node, String what, Faults faults) {
@@ -71,7 +71,7 @@ public final class Fields {
     return object.get(key);
   }
 
-  /** Adds a fault at the whole object. */
+  /** Adds a fault for the whole object. */
   void fault(String sentence) {
     faults.add(object.place(), "", sentence);
   }
@@ -81,14 +81,14 @@ public final class Fields {
     faults.add(place(key), key, sentence);
   }
 
-  /** Adds a fault where a key that must be there is not. */
+  /** Adds a fault if a required key is missing. */
   public void require(String key) {
     if (node(key).isEmpty()) {
       faults.add(object.place(), key, Sentence.of("key {} is missing", Visible.quoted(key)));
     }
   }
 
-  /** Reads a number from least to most, where the key is there. */
+  /** Reads a number from least to most; empty where the key is missing. */
   OptionalDouble number(String key, double least, double most) {
     Optional<Node> node = node(key);
     return node.isEmpty() ? OptionalDouble.empty() : number(key, node.get(), least, most);
@@ -115,7 +115,7 @@ public final class Fields {
     return number;
   }
 
-  /** Reads a whole number from least to most, where the key is there. */
+  /** Reads a whole number from least to most; empty where the key is missing. */
   OptionalLong whole(String key, long least, long most) {
     OptionalDouble number = number(key, least, most);
     if (number.isEmpty()) {
@@ -139,17 +139,19 @@ public final class Fields {
     return out;
   }
 
-  /** Reads a text of one line, not blank, at most 200 characters, where the key is there. */
+  /**
+   * Reads a one-line text, not blank, of at most 200 characters; empty where the key is missing.
+   */
   Optional<String> text(String key) {
     return text(key, LONGEST_TEXT, false);
   }
 
   /**
-   * Reads a text that is not blank, where the key is there.
+   * Reads a text that is not blank; empty where the key is missing.
    *
    * @param key the key
    * @param longest the most characters
-   * @param lines whether line breaks and tabs may stand in it
+   * @param lines whether line breaks and tabs are allowed
    */
   Optional<String> text(String key, int longest, boolean lines) {
     Optional<Node> node = node(key);
@@ -185,7 +187,7 @@ public final class Fields {
             Sentence.of("{} must not hold control characters: {}", key, Visible.quoted(text)));
   }
 
-  /** Reads a list of texts of one line; empty where the key is missing. */
+  /** Reads a list of one-line texts; empty where the key is missing. */
   List<String> texts(String key) {
     List<String> out = new ArrayList<>();
     for (Node item : items(key)) {
@@ -194,7 +196,7 @@ public final class Fields {
     return out;
   }
 
-  /** Reads true or false, where the key is there; null counts as not known. */
+  /** Reads true or false; empty where the key is missing or null, which means unknown. */
   Optional<Boolean> flag(String key) {
     Optional<Node> node = node(key);
     if (node.isEmpty() || node.get().isNull()) {
@@ -207,7 +209,7 @@ public final class Fields {
     return truth;
   }
 
-  /** Reads a word out of a given set, where the key is there. */
+  /** Reads a word from a given set; empty where the key is missing. */
   <T> Optional<T> word(String key, Map<String, T> words) {
     Optional<String> text = text(key);
     if (text.isEmpty()) {
@@ -226,12 +228,12 @@ public final class Fields {
     return Optional.ofNullable(value);
   }
 
-  /** Opens the object of a key, where the key is there. */
+  /** Opens the object of a key; empty where the key is missing. */
   Optional<Fields> object(String key) {
     return node(key).flatMap(node -> of(node, Visible.quoted(key), faults));
   }
 
-  /** Reads a list of objects; empty where the key is missing, faulty ones left out. */
+  /** Reads a list of objects, leaving out faulty ones; empty where the key is missing. */
   <T> List<T> objects(String key, Function<Fields, Optional<T>> reader) {
     List<T> out = new ArrayList<>();
     for (Node item : items(key)) {
@@ -266,8 +268,8 @@ public final class Fields {
   }
 
   /**
-   * Reports the keys that nobody asked for, then makes the record if the object has no fault. What
-   * the record itself refuses becomes a fault at the object.
+   * Reports the keys that were not asked for, then makes the record if the object has no fault. An
+   * exception from the record becomes a fault of the object.
    */
   <T> Optional<T> build(Supplier<T> maker) {
     object.members().forEach(this::reportUnknown);

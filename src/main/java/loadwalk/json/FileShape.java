@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A record that is kept in a file of its own, and that may stand within other texts too.
+ * How a record is kept in a file of its own, or embedded in another JSON text.
  *
  * @param format the format that the file states
  * @param what what the file describes, such as "an amplifier"
- * @param comments whether comments in the file are passed over
+ * @param comments whether the file may contain comments
  * @param blank holds the defaults
  * @param <T> the record
  */
@@ -47,7 +47,7 @@ public record FileShape<T extends Shaped<T>>(
    * Reads the record inside another text, where the format may be left out.
    *
    * @param node the object
-   * @param faults where faults go; nothing is found exactly when one is added
+   * @param faults where faults go; the result is empty exactly when one is added
    */
   public Optional<T> embedded(Node node, Faults faults) {
     return read(node, false, blank, faults);
@@ -59,7 +59,7 @@ public record FileShape<T extends Shaped<T>>(
         .flatMap(fields -> ShapeReader.read(fields, own));
   }
 
-  /** Returns all that would keep a record, once written, from being read again. */
+  /** Returns the faults that would stop a record from being read back once it is written. */
   public List<Fault> faults(T value) {
     return read(text(value).getBytes(StandardCharsets.UTF_8), "").faults();
   }

@@ -34,7 +34,7 @@ public record Format(String kind, int number) {
         .flatMap(Format::of);
   }
 
-  /** Returns the text as it stands in a file. */
+  /** Returns the text as written in a file. */
   public String text() {
     return "loadwalk-" + kind + "/" + number;
   }
@@ -69,7 +69,8 @@ public record Format(String kind, int number) {
   }
 
   /**
-   * Compares as equals does, which a record links at its first use, at the cost of a whole read.
+   * Compares like {@code equals}; the one a record generates is linked at first use, which takes as
+   * long as reading a file.
    */
   private boolean isSame(Format other) {
     return kind.equals(other.kind) && number == other.number;

@@ -22,12 +22,12 @@ public final class JsonOut {
     void write(JsonGenerator out) throws IOException;
   }
 
-  /** Returns what the body writes, on one line without a line break at its end. */
+  /** Returns what the body writes on one line, with no line break at the end. */
   public static String line(Body body) {
     return written(body, false);
   }
 
-  /** Returns what the body writes, indented, with a line break at its end. */
+  /** Returns what the body writes, indented, with a line break at the end. */
   public static String pretty(Body body) {
     return written(body, true) + "\n";
   }
@@ -46,7 +46,7 @@ public final class JsonOut {
     return text.toString();
   }
 
-  /** Writes a number as a value, without decimals where it is whole. */
+  /** Writes a number as a value, without decimals if it is whole. */
   public static void number(JsonGenerator out, double value) throws IOException {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("JSON has no number for " + value);
@@ -58,7 +58,7 @@ public final class JsonOut {
     }
   }
 
-  /** Writes a key with a number, without decimals where it is whole. */
+  /** Writes a key with a number, without decimals if it is whole. */
   public static void number(JsonGenerator out, String key, double value) throws IOException {
     out.writeFieldName(key);
     number(out, value);
@@ -84,7 +84,7 @@ public final class JsonOut {
     out.writeEndArray();
   }
 
-  /** What an object of an array holds. */
+  /** The content of one object in an array. */
   @FunctionalInterface
   public interface Content<T> {
     /** Writes the keys of one item. */

@@ -21,19 +21,19 @@ import loadwalk.text.Visible;
 /**
  * Reads strict JSON into a tree that remembers the place of every key and value.
  *
- * <p>Refused with a fault, never with an exception: duplicate keys, text after the end, NaN and
- * Infinity, nesting deeper than {@value #DEEPEST}, numbers too large for a double, more than 4 MiB,
- * text that is not UTF-8, lone surrogates. A UTF-8 byte order mark is passed over.
+ * <p>These are faults, never exceptions: duplicate keys, text after the end, NaN and Infinity,
+ * nesting deeper than {@value #DEEPEST}, numbers too large for a double, more than 4 MiB, text that
+ * is not UTF-8, lone surrogates. A UTF-8 byte order mark is ignored.
  *
  * @param file the name used in faults
- * @param comments whether comments in the manner of Java are passed over
+ * @param comments whether Java-style comments are allowed and ignored
  * @param firstLine the number of the text's first line, 1 for a whole file
  */
 public record JsonText(String file, boolean comments, int firstLine) {
-  /** The most bytes, or characters of a text, that are looked at. */
+  /** The most bytes, or characters of a text, that are read. */
   public static final int LARGEST = 4 << 20;
 
-  /** The deepest nesting taken. */
+  /** The deepest nesting allowed. */
   public static final int DEEPEST = 64;
 
   private static final int LONGEST_NUMBER = 64;
@@ -45,7 +45,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
     return new JsonText(file, false, 1);
   }
 
-  /** Returns a reader of a whole file in which comments are passed over. */
+  /** Returns a reader of a whole file that ignores comments. */
   public static JsonText commented(String file) {
     return new JsonText(file, true, 1);
   }
@@ -95,7 +95,9 @@ public record JsonText(String file, boolean comments, int firstLine) {
     }
   }
 
-  /** Looking at each text once more costs as much as reading it, so most are spared it. */
+  /**
+   * Tells whether a text may hold lone surrogates; the full check takes as long as reading it.
+   */
   private static boolean mayHoldSurrogates(String body) {
     byte[] latin = body.getBytes(StandardCharsets.ISO_8859_1);
     boolean same = new String(latin, StandardCharsets.ISO_8859_1).equals(body);
@@ -135,7 +137,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
     return new Node.Place(line, column);
   }
 
-  /** Ends the reading of a text that is JSON but not taken. */
+  /** Stops the reading of a text that is JSON but not allowed. */
   private static final class Refused extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private final transient Node.Place place;

@@ -9,7 +9,9 @@ public final class Nearest {
 
   private Nearest() {}
 
-  /** Returns the candidate with the least distance, the first of equals, or "" if there is none. */
+  /**
+   * Returns the nearest candidate, the first if several are equally near, or "" if there are none.
+   */
   public static String of(String word, Collection<String> candidates) {
     String best = "";
     int least = Integer.MAX_VALUE;
@@ -28,8 +30,8 @@ public final class Nearest {
   }
 
   /**
-   * Counts the insertions, deletions, replacements and swaps of neighbours between two words: the
-   * restricted Damerau-Levenshtein distance.
+   * Counts the insertions, deletions, replacements and swaps of adjacent letters between two words:
+   * the restricted Damerau-Levenshtein distance.
    */
   static int distance(String a, String b) {
     int[][] d = new int[a.length() + 1][b.length() + 1];

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One JSON value that remembers where it stood. */
+/** One JSON value that remembers its place in the text. */
 public sealed interface Node {
   /** Returns where the value starts. */
   Place place();

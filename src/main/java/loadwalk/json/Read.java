@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The outcome of reading a file: what it holds, or everything that is wrong with it.
+ * The outcome of reading a file: its content, or all its faults.
  *
  * @param <T> what the file holds
  */
 public sealed interface Read<T> {
-  /** Returns what the file holds, if nothing is wrong with it. */
+  /** Returns the content of the file, if it has no faults. */
   Optional<T> found();
 
-  /** Returns everything that is wrong; empty only if there is a value. */
+  /** Returns all faults; empty only if there is content. */
   List<Fault> faults();
 
   /**

@@ -10,25 +10,25 @@ import java.util.Set;
 import loadwalk.text.Sentence;
 
 /**
- * What a record goes through field by field, in the order of the file.
+ * Reads or writes a record field by field, in the order of the file.
  *
  * <pre>
- * writing:  value ──> key and value in the file, and the value comes back as it was
- * reading:  what stands in the file ──> comes back; the value where the key is missing
+ * writing:  value ──> key and value in the file; the value comes back unchanged
+ * reading:  what the file holds ──> comes back; the given value where the key is missing
  * </pre>
  *
- * <p>Fields must be there unless their method says otherwise. What a file holds against the limits
- * is a fault, and the value comes back in its stead, so that the rest is read too.
+ * <p>Fields are required unless their method says otherwise. Whatever breaks a limit is a fault;
+ * the given value then comes back instead, so that the rest is read too.
  */
 public interface Shape {
-  /** The most characters of a text where nothing else is said. */
+  /** The most characters of a text unless stated otherwise. */
   int LONGEST_TEXT = 200;
 
   /**
    * Goes through a text that is not blank.
    *
    * @param longest the most characters
-   * @param lines whether line breaks and tabs may stand in it
+   * @param lines whether line breaks and tabs are allowed
    */
   String text(String key, String value, int longest, boolean lines);
 
@@ -41,13 +41,13 @@ public interface Shape {
   /** Goes through true or false. */
   boolean flag(String key, boolean value);
 
-  /** Goes through a word out of a set. */
+  /** Goes through a word from a set. */
   <E> E word(String key, E value, Words<E> words);
 
   /** Goes through a list of numbers, each from least to most. */
   List<Double> numbers(String key, List<Double> values, double least, double most);
 
-  /** Goes through a list of texts of one line. */
+  /** Goes through a list of one-line texts. */
   List<String> texts(String key, List<String> values);
 
   /** Goes through a moment, milliseconds since 1970. */
@@ -57,17 +57,17 @@ public interface Shape {
   <T extends Shaped<T>> T part(String key, T value);
 
   /**
-   * Goes through a list of objects.
+   * Goes through a list of objects of one shape.
    *
-   * @param blank holds the defaults of each
+   * @param blank holds the defaults of each object
    */
   <T extends Shaped<T>> List<T> list(String key, List<T> values, T blank);
 
   /**
-   * Goes through the rest of this object, whose fields hang on a word in it.
+   * Goes through the rest of this object, whose fields depend on a word in it.
    *
    * @param tag the key of the word
-   * @param value the value to be written; what comes back where the word is none
+   * @param value the value to write; it comes back where the file's word is unknown
    * @param kinds a blank of each kind by its word
    */
   <T extends Shaped<T>> T kind(String tag, T value, Words<T> kinds);
@@ -76,36 +76,36 @@ public interface Shape {
   <T extends Shaped<T>> T embedded(String key, T value, FileShape<T> file);
 
   /**
-   * Makes known the keys of an object that are words of a set.
+   * Goes through the keys of an object, each a word from a set.
    *
-   * @param given the keys to be written
-   * @return the keys written, or found
+   * @param given the keys to write
+   * @return the keys written or found
    */
   <E> Set<E> keys(Words<E> words, Set<E> given);
 
-  /** Tells whether a file holds a key; in writing, whether it is to be written. */
+  /** Tells whether the file holds a key; when writing, returns {@code given}. */
   boolean has(String key, boolean given);
 
-  /** Tells whether a file holds a text under a key; in writing, whether a text is to be written. */
+  /** Tells whether the file holds a text under a key; when writing, returns {@code given}. */
   boolean isText(String key, boolean given);
 
-  /** Refuses what was read, for a reason that lies in the object as a whole. */
+  /** Reports a fault of the whole object that was read. */
   void refuse(String sentence);
 
-  /** Refuses what was read under a key. */
+  /** Reports a fault of the value that was read under a key. */
   void refuse(String key, String sentence);
 
-  /** Goes through a text of one line that is not blank. */
+  /** Goes through a one-line text that is not blank. */
   default String text(String key, String value) {
     return text(key, value, LONGEST_TEXT, false);
   }
 
-  /** Goes through a text of one line that may be missing. */
+  /** Goes through a one-line text that may be missing. */
   default Optional<String> text(String key, Optional<String> value) {
     return has(key, value.isPresent()) ? Optional.of(text(key, value.orElse(""))) : value;
   }
 
-  /** Goes through a text of one line with a default. */
+  /** Goes through a one-line text with a default. */
   default String textOr(String key, String value) {
     return has(key, true) ? text(key, value) : value;
   }
@@ -162,17 +162,17 @@ public interface Shape {
     return has(key, true) ? whole(key, value, least, most) : value;
   }
 
-  /** Goes through true, false, or null for what is not known; it may be missing. */
+  /** Goes through true, false, or null for unknown; it may be missing. */
   default Optional<Boolean> flag(String key, Optional<Boolean> value) {
     return has(key, value.isPresent()) ? Optional.of(flag(key, value.orElse(false))) : value;
   }
 
-  /** Goes through what is true where it is written. */
+  /** Goes through a flag that is written only when true. */
   default boolean flagOr(String key, boolean value) {
     return has(key, value) ? flag(key, value) : value;
   }
 
-  /** Goes through a list of numbers that is written where it has any. */
+  /** Goes through a list of numbers that is written only if not empty. */
   default List<Double> numbersOr(String key, List<Double> values, double least, double most) {
     return has(key, !values.isEmpty()) ? numbers(key, values, least, most) : values;
   }
@@ -182,16 +182,16 @@ public interface Shape {
     return has(key, value.isPresent()) ? Optional.of(part(key, value.orElse(blank))) : value;
   }
 
-  /** Goes through a list of objects that is written where it has any. */
+  /** Goes through a list of objects that is written only if not empty. */
   default <T extends Shaped<T>> List<T> listOr(String key, List<T> values, T blank) {
     return has(key, !values.isEmpty()) ? list(key, values, blank) : values;
   }
 
   /**
-   * Goes through the fields of one kind out of several, each of which has a key of its own.
+   * Goes through the fields of one of several kinds, told apart by which key is there.
    *
    * @param what what needs the key, such as "a lead"
-   * @param value the value to be written; what comes back where it cannot be told which kind it is
+   * @param value the value to write; it comes back where the file does not show which kind it is
    * @param own the key of the value's kind
    * @param blanks a blank of each kind by its key
    */

@@ -23,7 +23,7 @@ final class ShapeReader implements Shape {
    *
    * @param fields the object
    * @param blank holds the defaults
-   * @return the record; nothing exactly when a fault was added
+   * @return the record; empty exactly when a fault was added
    */
   static <T> Optional<T> read(Fields fields, Shaped<T> blank) {
     ShapeReader reader = new ShapeReader(fields);
@@ -115,7 +115,7 @@ final class ShapeReader implements Shape {
     return fields.faults().count() > before ? values : read;
   }
 
-  /** Of an object whose word is not known, nothing else is said. */
+  /** Reports no further faults of an object whose word is unknown. */
   @Override
   public <T extends Shaped<T>> T kind(String tag, T value, Words<T> kinds) {
     fields.require(tag);

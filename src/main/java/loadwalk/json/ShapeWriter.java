@@ -147,7 +147,7 @@ public final class ShapeWriter implements Shape {
 
   @Override
   public void refuse(String sentence) {
-    // What is written was made by the record itself, which refuses what cannot be.
+    // The record checked its values when it was made.
   }
 
   @Override

@@ -1,15 +1,15 @@
 package loadwalk.json;
 
 /**
- * A record that says once how it looks in a file: key, limits and default of each field.
+ * A record that describes its form in a file once: key, limits and default of each field.
  *
- * @param <T> the record, or the sealed type that it is one of
+ * @param <T> the record, or the sealed type it belongs to
  */
 public interface Shaped<T> {
   /**
-   * Goes through the fields in the order of the file, and makes the record of what each call gives
-   * back. Reading asks this of a blank record, whose values are the defaults of the fields; writing
-   * asks it of the record to be written.
+   * Goes through the fields in the order of the file and makes a record from what the calls return.
+   * Reading calls this on a blank record, which holds the defaults; writing calls it on the record
+   * to write.
    */
   T shape(Shape in);
 }

@@ -6,27 +6,26 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * The words a field may hold, each with what it stands for.
+ * The words a field may hold, each with its meaning.
  *
- * @param strange what is said of any other word in a journal, such as "is no reading"
+ * @param strange what the fault says of any other word in a journal, such as "is no reading"
  * @param all the meanings by their words, in order
- * @param word tells the word of a meaning
- * @param <E> what a word stands for
+ * @param word gives the word of a meaning @param <E> the meaning of a word
  */
 public record Words<E>(String strange, Map<String, E> all, Function<E, String> word) {
   private static final String LATER = "is a word this version does not know";
 
-  /** Makes the words of meanings. */
+  /** Makes the set of words for some meanings. */
   public static <E> Words<E> of(List<E> meanings, Function<E, String> word) {
     return of(meanings, word, LATER);
   }
 
   /**
-   * Makes the words of meanings, and says what is said of any other.
+   * Makes the set of words for some meanings, with the fault for any other word.
    *
-   * @param meanings what can be meant, in order
-   * @param word tells the word of a meaning
-   * @param strange what is said of any other word in a journal
+   * @param meanings the meanings, in order
+   * @param word gives the word of a meaning @param strange what the fault says of any other word in
+   *     a journal
    */
   public static <E> Words<E> of(List<E> meanings, Function<E, String> word, String strange) {
     Map<String, E> all = new LinkedHashMap<>();

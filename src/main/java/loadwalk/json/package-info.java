@@ -1,5 +1,5 @@
 /**
- * Row 0: strict JSON that remembers where each key stood; writing JSON.
+ * Row 0: reads strict JSON with the place of each key, and writes JSON.
  *
  * <pre>
  *  text ──JsonText──> Node ──ShapeReader──> a record     (Read.Good)
@@ -7,8 +7,8 @@
  *  a record ──ShapeWriter──> JsonOut ──> text
  * </pre>
  *
- * <p>A record says once, by its {@link loadwalk.json.Shape}, how it looks in a file; reading and
- * writing both go by it. A reader never stops at the first fault and never throws for what a file
- * holds. Open {@link loadwalk.json.Shaped} first.
+ * <p>A record describes its form in a file once, through {@link loadwalk.json.Shape}; reading and
+ * writing both use that. A reader does not stop at the first fault and does not throw for what a
+ * file holds. Open {@link loadwalk.json.Shaped} first.
  */
 package loadwalk.json;

@@ -28,8 +28,8 @@ public final class DesignFit {
    *
    * @param design one row a point, one column a function fⱼ
    * @param y one value a point
-   * @throws IllegalArgumentException if no point is spare, a number is not finite, or columns
-   *     depend on one another
+   * @throws IllegalArgumentException if there are no more points than columns, a number is not
+   *     finite, or columns depend on one another
    */
   public static DesignFit of(double[][] design, double[] y) {
     int columns = design.length == 0 ? 0 : design[0].length;
@@ -93,8 +93,8 @@ public final class DesignFit {
   /**
    * Returns (JᵀJ)⁻¹ by way of J = QR, as R⁻¹R⁻ᵀ.
    *
-   * @param singular the share of a column that must be its own, or the parameters are not told
-   *     apart
+   * @param singular the least independent part of a column; below it the parameters cannot be
+   *     separated
    */
   static double[][] inverseNormal(double[][] jacobian, double singular) {
     int columns = jacobian[0].length;

@@ -11,7 +11,7 @@ public final class HarmonicFit {
   private static final int MOST_ROUNDS = 40;
   private static final double SETTLED = 1e-11;
 
-  /** The part of a column that must be its own for the samples to tell it. */
+  /** The least independent part of a column for the samples to determine its coefficient. */
   private static final double SINGULAR = 1e-12;
 
   private final double hertz;
@@ -47,11 +47,10 @@ public final class HarmonicFit {
   /**
    * Fits the frequency too.
    *
-   * @param startHertz a frequency that drifts from the true one by less than half a period over the
-   *     samples
+   * @param startHertz a first frequency, off by less than half a period over all the samples
    * @param harmonics how many, the fundamental counted, all below half the sample rate
    * @throws IllegalArgumentException if the samples are too short or not finite, or the search does
-   *     not settle
+   *     not converge
    */
   public static HarmonicFit near(
       double startHertz, int harmonics, double[] samples, double samplesPerSecond) {
@@ -124,7 +123,7 @@ public final class HarmonicFit {
     return Math.atan2(-c[2 * n], c[2 * n - 1]);
   }
 
-  /** Returns the rms of what is left, divided by samples minus parameters. */
+  /** Returns the rms of the residuals, with divisor samples minus parameters. */
   public double residualRms() {
     return residualRms;
   }
@@ -143,9 +142,10 @@ public final class HarmonicFit {
   }
 
   /**
-   * Solves the normal equations; about the middle sample the columns hardly depend on one another.
+   * Solves the normal equations; with time from the middle sample the columns are nearly
+   * independent.
    *
-   * @param before the coefficients about which the frequency is let free, null to hold it
+   * @param before the coefficients to linearise the frequency about; null holds the frequency fixed
    */
   private static Solution solve(double[] samples, double omega, int harmonics, double[] before) {
     int n = 2 * harmonics + (before == null ? 1 : 2);

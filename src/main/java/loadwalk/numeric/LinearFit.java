@@ -26,7 +26,7 @@ public record LinearFit(
     double weightedSquares,
     int degreesOfFreedom) {
 
-  /** Checks that the sums can stem from a fit. */
+  /** Checks that the sums can come from a fit. */
   public LinearFit {
     Samples.finite(intercept, "intercept");
     Samples.finite(slope, "slope");
@@ -68,7 +68,7 @@ public record LinearFit(
       spread += weights[i] * dx * dx;
       products += weights[i] * dx * (y[i] - yMean);
     }
-    // Equal x that do not average to themselves exactly leave a spread of rounding only.
+    // Rounding in the mean of equal x leaves a tiny spread that is not real.
     requireSpread(spread, sum * Math.pow(1e-14 * xMean, 2));
     double slope = products / spread;
     double squares = 0;
@@ -84,7 +84,7 @@ public record LinearFit(
     return intercept + slope * x;
   }
 
-  /** Tells whether the residuals say anything about the scatter: there are spare points. */
+  /** Tells whether the residuals show the scatter: there are more points than parameters. */
   public boolean hasScatter() {
     return degreesOfFreedom > 0;
   }
@@ -92,7 +92,8 @@ public record LinearFit(
   /**
    * Returns s, the residual standard deviation of a point of weight 1, in the unit of y.
    *
-   * @throws IllegalStateException if no point is spare, so that nothing is known of the scatter
+   * @throws IllegalStateException if there are no more points than parameters, so the scatter is
+   *     unknown
    */
   public double residualSd() {
     if (!hasScatter()) {
@@ -123,7 +124,7 @@ public record LinearFit(
   }
 
   /**
-   * Returns the standard uncertainty of the line at x where the scatter is known beforehand.
+   * Returns the standard uncertainty of the line at x for a scatter already known.
    *
    * @param sd the standard deviation of a point of weight 1, in the unit of y
    */

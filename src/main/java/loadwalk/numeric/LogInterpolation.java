@@ -8,14 +8,14 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Finds the volts at which the distortion reaches a limit, by interpolating the logarithm of THD
- * against volts between the two readings that hold the limit between them.
+ * Finds the volts at which the distortion reaches a limit, by interpolating log THD against volts
+ * between the two readings on either side of it.
  */
 public sealed interface LogInterpolation {
-  /** Returns the volts at the limit, where the readings hold it between them. */
+  /** Returns the volts at the limit, where readings lie on both sides of it. */
   Optional<Found> found();
 
-  /** Returns what is missing, where they do not. */
+  /** Returns what is missing, where they do not lie on both sides. */
   Optional<String> missing();
 
   /**
@@ -40,7 +40,7 @@ public sealed interface LogInterpolation {
    * The volts at the limit.
    *
    * @param volts rms output at the limit
-   * @param u its standard uncertainty, the bend between the readings included
+   * @param u its standard uncertainty, with the bend between the readings included
    */
   record Found(double volts, double u) implements LogInterpolation {
     @Override

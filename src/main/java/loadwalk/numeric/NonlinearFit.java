@@ -19,13 +19,16 @@ final class NonlinearFit {
   private static final int MOST_EVALUATIONS = 20_000;
   private static final double TOLERANCE = 1e-14;
 
-  /** A long first step is quick, but can leap to where the curve is flat and never come back. */
+  /**
+   * The first steps to try: a long one is quick but may land where the curve is flat and stay
+   * there.
+   */
   private static final double[] FIRST_STEPS = {100, 1, 0.1};
 
-  /** Above the noise of derivatives taken by differences. */
+  /** The least independent part of a column, above the noise of numerical derivatives. */
   private static final double SINGULAR = 1e-9;
 
-  /** Stands for a height that overflows, so that the search steps back from there. */
+  /** Replaces a y that overflows, so that the search steps back. */
   private static final double OFF_THE_MAP = 1e100;
 
   private static final double STEP = Math.cbrt(Math.ulp(1.0));
@@ -40,7 +43,7 @@ final class NonlinearFit {
     this.residualSd = residualSd;
   }
 
-  /** Gives the height of a curve at x for given parameters. */
+  /** A curve y(x) with parameters. */
   @FunctionalInterface
   public interface Curve {
     /** Returns y at x. */
@@ -76,9 +79,10 @@ final class NonlinearFit {
    * Fits the parameters of a curve to points.
    *
    * @param start the parameters to begin from
-   * @throws IllegalArgumentException if no point is spare or a number is not finite
-   * @throws NoFitException if the search does not settle or the points do not tell the parameters
-   *     apart
+   * @throws IllegalArgumentException if there are no more points than parameters or a number is not
+   *     finite
+   * @throws NoFitException if the search does not converge or the points cannot separate the
+   *     parameters
    */
   static NonlinearFit of(Curve curve, double[] x, double[] y, double[] start)
       throws NoFitException {

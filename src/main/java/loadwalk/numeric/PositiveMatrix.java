@@ -12,9 +12,9 @@ public record PositiveMatrix(double[][] inverse, double logDeterminant) {
   /**
    * Inverts a matrix given by its lower half.
    *
-   * @param singular the part of a diagonal element that must be left once the rows above are taken
-   *     out of it: 0 asks for no more than a positive one
-   * @throws IllegalArgumentException if less is left, so the rows depend on one another
+   * @param singular the least part of a diagonal element that may remain after the rows above are
+   *     eliminated; 0 only requires it to be positive
+   * @throws IllegalArgumentException if less remains, because the rows depend on one another
    */
   public static PositiveMatrix of(double[][] matrix, double singular) {
     double[][] lower = cholesky(matrix, singular);

@@ -17,7 +17,7 @@ final class Propagation {
   }
 
   /**
-   * Returns the covariance of two results of the same inputs (JCGM 100:2008, H.2.3).
+   * Returns the covariance of two results computed from the same inputs (JCGM 100:2008, H.2.3).
    *
    * @param first the sensitivity of the first result to each input
    * @param second the sensitivity of the second result to each input

@@ -2,12 +2,12 @@ package loadwalk.numeric;
 
 import org.hipparchus.distribution.continuous.TDistribution;
 
-/** Returns quantiles of the normal and Student t distributions. */
+/** Computes quantiles of the normal and Student t distributions. */
 public final class Quantiles {
-  /** How far p may lie from one half for the first of the formulas to hold. */
+  /** The first formula holds for p within this distance of one half. */
   private static final double MIDDLE = 0.425;
 
-  /** √(−ln p) up to which the second of them holds. */
+  /** The second formula holds for √(−ln p) up to this. */
   private static final double TAIL = 5;
 
   private static final double[] MIDDLE_OVER = {
@@ -59,11 +59,12 @@ public final class Quantiles {
   private Quantiles() {}
 
   /**
-   * Returns the z below which a standard normal variable falls with the probability, to 15 digits.
+   * Returns the z that a standard normal variable stays below with the given probability, to 15
+   * digits.
    *
    * <p>Source: Wichura, algorithm AS 241, Applied Statistics 37 (1988) 477 (coefficients from
-   * memory; held to a statistics library in the tests). Written here because every brief needs it
-   * and a library's distributions take 20 ms to load.
+   * memory; the tests compare them with a statistics library). Written here because every brief
+   * needs it and a library's distributions take 20 ms to load.
    *
    * @throws IllegalArgumentException if the probability is not between 0 and 1, ends excluded
    */
@@ -91,7 +92,7 @@ public final class Quantiles {
   }
 
   /**
-   * Returns the t below which Student's t falls with the probability.
+   * Returns the t that a Student t variable stays below with the given probability.
    *
    * @param degreesOfFreedom above 0; infinite gives the normal distribution
    */

@@ -11,7 +11,7 @@ final class Samples {
           name + " needs at least " + atLeast + " numbers, got " + values.length);
     }
     for (int i = 0; i < values.length; i++) {
-      // The name of each place would cost more than all the sums, so only a wrong one gets it.
+      // Naming every element would cost more than the sums, so only a bad one is named.
       if (!Double.isFinite(values[i])) {
         finite(values[i], name + "[" + i + "]");
       }

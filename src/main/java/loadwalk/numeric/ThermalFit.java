@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Says how a temperature settles, from readings of a warm-up taken as T(t) = T∞ − (T∞ − T₀)e^(−t/τ)
- * with t counted from the first reading.
+ * The settling of a temperature, fitted to warm-up readings as T(t) = T∞ − (T∞ − T₀)e^(−t/τ) with t
+ * counted from the first reading.
  */
 public sealed interface ThermalFit {
   /**
@@ -36,7 +36,7 @@ public sealed interface ThermalFit {
       Slope now,
       double residualSd)
       implements ThermalFit {
-    /** Returns the temperature the curve gives some minutes after the first reading. */
+    /** Returns the temperature of the curve at a time in minutes after the first reading. */
     public double celsiusAt(double minutes) {
       return endCelsius - (endCelsius - startCelsius) * Math.exp(-minutes / tauMinutes);
     }
@@ -48,7 +48,7 @@ public sealed interface ThermalFit {
   }
 
   /**
-   * Readings from which the end of the warm-up cannot be told.
+   * Readings that do not show where the warm-up will end.
    *
    * @param reason why, one sentence
    */
@@ -59,15 +59,15 @@ public sealed interface ThermalFit {
     }
   }
 
-  /** Returns the curve where the readings tell its end. */
+  /** Returns the curve, where the readings show its end. */
   Optional<Settling> settling();
 
   /**
    * Fits the curve.
    *
-   * @param minutes the time of each reading, rising
+   * @param minutes the time of each reading, increasing
    * @param celsius the temperature of each
-   * @throws IllegalArgumentException if a number is not finite or the times do not rise
+   * @throws IllegalArgumentException if a number is not finite or the times do not increase
    */
   static ThermalFit of(double[] minutes, double[] celsius) {
     Samples.sameLength(minutes, celsius, "minutes and celsius");

@@ -1,11 +1,14 @@
 package loadwalk.quantity;
 
 /**
- * Returns the factor that expands a standard uncertainty so that it covers what k = 2 covers of a
- * normal distribution, 95.45 % (JCGM 100:2008, G.3.2 and table G.2).
+ * Computes the factor that expands a standard uncertainty to cover 95.45 %, as k = 2 does for a
+ * normal distribution (JCGM 100:2008, G.3.2 and table G.2).
  */
 final class Coverage {
-  /** From here on k = 2 is right within 1.3 %, less than the second digit of an uncertainty. */
+  /**
+   * From here on k = 2 is right within 1.3 %, which is less than the second digit of an
+   * uncertainty.
+   */
   static final double MANY_DEGREES = 100;
 
   private static final double[] DEGREES = {
@@ -23,10 +26,10 @@ final class Coverage {
   private Coverage() {}
 
   /**
-   * Returns the factor; between the lines of the table it is interpolated in 1/ν, which never gives
-   * less than Student's t, because t is convex in 1/ν (G.6.4 allows it).
+   * Returns the factor; between the rows of the table it is interpolated in 1/ν (allowed by G.6.4),
+   * which never gives less than Student's t, because t is convex in 1/ν.
    *
-   * @param degreesOfFreedom ν_eff, 1 or more; infinite where everything is known
+   * @param degreesOfFreedom ν_eff, 1 or more; infinite where no part was estimated
    */
   static double factor(double degreesOfFreedom) {
     if (!(degreesOfFreedom >= 1)) {

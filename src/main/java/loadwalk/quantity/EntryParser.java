@@ -11,21 +11,21 @@ import java.util.regex.Pattern;
 import loadwalk.text.Sentence;
 
 /**
- * Reads what an operator types where a reading is asked for.
+ * Reads a reading that an operator types.
  *
  * <p>It accepts a decimal point or comma ({@code 13.4}, {@code 13,4}, {@code .5}), an exponent
  * ({@code 1.2e3}), unambiguous thousands marks ({@code 1,234.5}, {@code 1.234,5}), a fraction
  * ({@code 1/2}, {@code 1 1/2}, {@code ½}), the letter-for-point code of IEC 60062 ({@code 1k2},
  * {@code 4R7}), a prefix ({@code 950m}), a unit in any case ({@code 13.4v}, {@code 16 amps}) and
  * temperatures in °F. A lone comma before exactly three digits is refused, since {@code 1,234}
- * reads as both 1.234 and 1234; mega is accepted for ohms and hertz only, since nobody means {@code
- * 950MV}.
+ * reads as both 1.234 and 1234; mega is accepted for ohms and hertz only, since {@code 950MV} is
+ * never meant.
  */
 public final class EntryParser {
-  /** The longest entry that is read, in characters. */
+  /** The longest entry accepted, in characters. */
   public static final int LONGEST = 64;
 
-  /** The largest number taken, in SI units. */
+  /** The largest number accepted, in SI units. */
   public static final double LARGEST = 1e12;
 
   private static final double FRACTION_RESOLUTION = 1e-3;
@@ -57,7 +57,7 @@ public final class EntryParser {
    * Reads one entry; never throws, whatever the text.
    *
    * <p>The resolution of the number is one step of the last digit typed: 13.40 gives 0.01, 950m
-   * gives 0.001, 1k2 gives 100. A fraction is exact as meant and gets a thousandth of its value.
+   * gives 0.001, 1k2 gives 100. For a fraction it is a thousandth of the value.
    *
    * @param text what was typed, or null for nothing
    * @param expected the unit a bare number is in
@@ -201,7 +201,7 @@ public final class EntryParser {
     return problem(Sentence.of("{} is not a number with a known unit", quoted()));
   }
 
-  /** Returns what is wrong, with what would be accepted behind it. */
+  /** Returns what is wrong, followed by what is accepted. */
   private Typed problem(String wrong) {
     return new Typed.Problem(Sentence.of("{}; {}.", wrong, accepted()));
   }

@@ -3,7 +3,7 @@ package loadwalk.quantity;
 import java.util.Map;
 import loadwalk.text.Visible;
 
-/** Folds the many forms of a character to one for reading, and shows typed text safely. */
+/** Folds variant forms of a character into one for reading, and shows typed text safely. */
 final class EntryText {
   private static final int SHOWN = 24;
   private static final Map<Character, String> FOLDED =
@@ -38,7 +38,9 @@ final class EntryText {
 
   private EntryText() {}
 
-  /** Returns the text with digits of any script, spaces, signs and unit letters made uniform. */
+  /**
+   * Returns the text with digits of any script, spaces, signs and unit letters in one form each.
+   */
   static String folded(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.codePoints().forEach(c -> fold(c, out));
@@ -58,7 +60,7 @@ final class EntryText {
     }
   }
 
-  /** Returns the text cut short, with everything that cannot be seen written as its code. */
+  /** Returns the text cut short, with invisible characters written as codes. */
   static String shown(String text) {
     return Visible.coded(text, SHOWN);
   }

@@ -38,7 +38,7 @@ record Numeral(BigDecimal value, BigDecimal step) {
     return Optional.of(ofDigits(digits, decimals, exponent));
   }
 
-  /** Makes a number of the digits before and after the decimal mark and a power of ten. */
+  /** Makes a number from the digits before and after the decimal mark and a power of ten. */
   static Numeral ofDigits(String whole, String decimals, int exponent) {
     int scale = decimals.length() - exponent;
     return new Numeral(
@@ -46,7 +46,7 @@ record Numeral(BigDecimal value, BigDecimal step) {
         new BigDecimal(BigInteger.ONE, scale));
   }
 
-  /** Finds the mark that separates decimals: the last kind of mark if it stands once, else 0. */
+  /** Finds the decimal mark: the last kind of mark if it occurs once, otherwise 0. */
   private static char decimalMark(String mantissa) {
     int last = Math.max(mantissa.lastIndexOf(','), mantissa.lastIndexOf('.'));
     if (last < 0) {

@@ -8,13 +8,13 @@ import loadwalk.text.Sentence;
 /**
  * Prints numbers with their unit, in engineering prefixes.
  *
- * <p>No prefix stands from 0.1 up to below 1000 (watts: below 10 000), so that half an ohm is 0.50
- * Ω and not 500 mΩ. A number that is not finite is printed as "unknown".
+ * <p>There is no prefix from 0.1 to below 1000 (watts: below 10 000), so that half an ohm is 0.50 Ω
+ * and not 500 mΩ. A number that is not finite is printed as "unknown".
  *
  * @param ascii whether only ASCII may be used: "+-", "ohm", "degC"
  */
 public record Printer(boolean ascii) {
-  /** Prints with the signs of UTF-8. */
+  /** Prints with UTF-8 signs. */
   public static final Printer UTF8 = new Printer(false);
 
   /** Prints in ASCII only. */
@@ -28,9 +28,9 @@ public record Printer(boolean ascii) {
   private static final double EDGE = 1e-9;
 
   /**
-   * Prints value ± U (k = 2, more where it rests on few readings): two significant digits of U, the
-   * value rounded to the same place (JCGM 100:2008, 7.2.6). A value without uncertainty is printed
-   * alone.
+   * Prints value ± U (k = 2, or more where it comes from few readings): two significant digits of
+   * U, the value rounded to the same place (JCGM 100:2008, 7.2.6). A value without uncertainty is
+   * printed alone.
    */
   public String quantity(Quantity quantity) {
     double expanded = quantity.expanded();
@@ -50,7 +50,7 @@ public record Printer(boolean ascii) {
   }
 
   /**
-   * Prints a value to significant digits, trailing zeros kept: "13.40 V".
+   * Prints a value to a number of significant digits, trailing zeros kept: "13.40 V".
    *
    * @param digits how many significant digits, 1 or more
    */
@@ -88,7 +88,7 @@ public record Printer(boolean ascii) {
 
   /**
    * Prints a range as "12.6 to 13.9 V", to a tenth of the leading digit of its width and rounded
-   * outwards, so that what lies inside also lies inside what is printed.
+   * outwards, so that the printed range contains the whole range.
    */
   public String range(double low, double high, Unit unit) {
     if (!Double.isFinite(low) || !Double.isFinite(high) || !(low <= high)) {

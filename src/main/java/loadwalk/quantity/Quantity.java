@@ -10,15 +10,15 @@ import java.util.TreeMap;
  * Holds a value with its standard uncertainty (k = 1), split by the source each part comes from.
  *
  * <p>Keeping the signed part of every source lets equal sources cancel or add before they are
- * squared, so that {@code x.minus(x)} is 0 ± 0 (JCGM 100:2008, 5.2). Sources with different names
- * are taken as independent.
+ * squared, so that {@code x.minus(x)} is 0 ± 0 (JCGM 100:2008, 5.2). Different sources are assumed
+ * independent.
  *
  * @param value the estimate, finite, in the unit
  * @param unit the unit of value and contributions
  * @param contributions the signed part of the standard uncertainty by source, each finite, in the
  *     unit
- * @param degreesOfFreedom of the parts that were estimated from few readings (type A), by source, 1
- *     or more; a part that is not named here is taken as known (JCGM 100:2008, G.4.3)
+ * @param degreesOfFreedom those of the parts that were estimated from few readings (type A), by
+ *     source, 1 or more; a part not listed counts as known (JCGM 100:2008, G.4.3)
  */
 public record Quantity(
     double value,
@@ -26,7 +26,7 @@ public record Quantity(
     Map<String, Double> contributions,
     Map<String, Double> degreesOfFreedom) {
 
-  /** The coverage factor of a printed uncertainty that does not rest on few readings. */
+  /** The coverage factor of a printed uncertainty that does not come from few readings. */
   public static final double COVERAGE_FACTOR = 2.0;
 
   /** Checks that every number is finite and copies the parts. */
@@ -40,7 +40,7 @@ public record Quantity(
     degreesOfFreedom = Map.copyOf(degreesOfFreedom);
   }
 
-  /** Makes a quantity all of whose parts are known. */
+  /** Makes a quantity whose parts are all known. */
   public Quantity(double value, Unit unit, Map<String, Double> contributions) {
     this(value, unit, contributions, Map.of());
   }
@@ -73,8 +73,8 @@ public record Quantity(
   }
 
   /**
-   * Returns the coverage factor k: 2, or as much more as parts estimated from few readings ask for
-   * to cover the same 95.45 % (JCGM 100:2008, G.4.1 and table G.2).
+   * Returns the coverage factor k: 2, or more where parts estimated from few readings need it to
+   * cover the same 95.45 % (JCGM 100:2008, G.4.1 and table G.2).
    */
   public double coverageFactor() {
     return Coverage.factor(effectiveDegreesOfFreedom());
@@ -82,7 +82,7 @@ public record Quantity(
 
   /**
    * Returns ν_eff = u⁴ / Σ(uᵢ⁴/νᵢ) by Welch–Satterthwaite (JCGM 100:2008, equation G.2b); infinite
-   * where no part was estimated from readings. It is never below the least νᵢ.
+   * where no part was estimated from readings. It is never below the smallest νᵢ.
    */
   public double effectiveDegreesOfFreedom() {
     double u = u();
@@ -142,7 +142,7 @@ public record Quantity(
     return new Quantity(result, resultUnit, parts, degreesOfFreedom);
   }
 
-  /** Returns this with one more independent part of the standard uncertainty. */
+  /** Returns this with another independent part of the standard uncertainty. */
   public Quantity withPart(String source, double u) {
     Map<String, Double> parts = new TreeMap<>(contributions);
     parts.merge(source, u, Math::hypot);
@@ -150,9 +150,9 @@ public record Quantity(
   }
 
   /**
-   * Returns this with one more independent part that was estimated from readings (type A).
+   * Returns this with another independent part, estimated from readings (type A).
    *
-   * @param source the name of the part, not one that is there already
+   * @param source the name of the part, not yet used here
    * @param u the standard uncertainty
    * @param degrees its degrees of freedom, 1 or more: for n readings n − 1 (JCGM 100:2008, 4.2.6)
    */

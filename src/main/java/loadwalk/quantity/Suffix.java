@@ -12,8 +12,8 @@ import java.util.Set;
  *
  * @param unit the unit, or null where only a prefix was typed
  * @param powerOfTen the prefix
- * @param offset taken off before the factor, for degrees Fahrenheit
- * @param factor what one typed unit is in SI units
+ * @param offset what to subtract before the factor applies, for degrees Fahrenheit
+ * @param factor one typed unit in SI units
  */
 record Suffix(Unit unit, int powerOfTen, double offset, double factor) {
   private static final Map<String, Suffix> UNITS = new HashMap<>();
@@ -49,17 +49,17 @@ record Suffix(Unit unit, int powerOfTen, double offset, double factor) {
     }
   }
 
-  /** Returns a unit without prefix. */
+  /** Returns a suffix of a unit without prefix. */
   static Suffix none(Unit unit) {
     return new Suffix(unit, 0, 0, 1);
   }
 
   /**
-   * Reads a suffix; an m alone is metres where metres are wanted, refused where seconds are (it may
-   * be meant as minutes), else a thousandth.
+   * Reads a suffix. A lone m is metres where metres are wanted, refused where seconds are (it may
+   * mean minutes), and otherwise a thousandth.
    *
    * @param text what follows the digits, not empty
-   * @param wanted the units asked for
+   * @param wanted the units that may be typed
    */
   static Optional<Suffix> read(String text, Set<Unit> wanted) {
     String word = text.replace(" ", "");
@@ -96,7 +96,7 @@ record Suffix(Unit unit, int powerOfTen, double offset, double factor) {
     return offset == 0 && factor == 1;
   }
 
-  /** Tells whether the prefix is used with a unit; mega only where it can be meant. */
+  /** Tells whether the prefix is used with a unit; mega only where it makes sense. */
   boolean mayStandBefore(Unit used) {
     return switch (used) {
       case OHM, HERTZ, ONE -> true;

@@ -5,10 +5,10 @@ import java.util.Optional;
 /** The outcome of reading what an operator typed: a number with a unit, or a problem. */
 public sealed interface Typed {
 
-  /** Returns the number, where it is one. */
+  /** Returns the number, if the text is one. */
   Optional<Number> number();
 
-  /** Returns what is wrong, where it is no number. */
+  /** Returns what is wrong, if the text is not a number. */
   Optional<String> problem();
 
   /**
@@ -31,7 +31,7 @@ public sealed interface Typed {
   }
 
   /**
-   * Text that cannot be taken as a number.
+   * Text that cannot be read as a number.
    *
    * @param sentence what is wrong and what would be accepted, one sentence
    */

@@ -1,6 +1,6 @@
 package loadwalk.quantity;
 
-/** The units of the bench, SI inside; prefixes exist only where text is read or printed. */
+/** The units of the bench, SI throughout; prefixes exist only where text is read or printed. */
 public enum Unit {
   VOLT("V", "V"),
   AMPERE("A", "A"),

@@ -5,8 +5,8 @@ import java.text.Normalizer;
 /**
  * Puts text into ASCII, always the same way: 40 °C is "40 degC", 4 Ω is "4 ohm", é is e.
  *
- * <p>Signs become longer, so what is laid out in columns is put into ASCII first. What has no
- * spelling, and whatever would steer a terminal, is a question mark.
+ * <p>Some signs become longer, so put text into ASCII before laying it out in columns. A character
+ * that has no spelling or would control a terminal becomes a question mark.
  */
 public final class Ascii {
   private static final String UNKNOWN = "?";
@@ -14,7 +14,7 @@ public final class Ascii {
 
   private Ascii() {}
 
-  /** Returns the text in printable ASCII; only line feeds stay beside it. */
+  /** Returns the text in printable ASCII; line feeds stay. */
   public static String of(String text) {
     int from = 0;
     while (from < text.length() && stays(text.charAt(from))) {
@@ -40,7 +40,7 @@ public final class Ascii {
     return code >= ' ' && code < END || code == '\n';
   }
 
-  /** Returns the spelling of a sign of the trade or of print, or null. */
+  /** Returns the spelling of a technical or typographic sign, or null. */
   private static String sign(int code) {
     return switch (code) {
       case '\t' -> " ";
@@ -84,7 +84,7 @@ public final class Ascii {
     };
   }
 
-  /** Takes the marks off a letter, and takes apart what is written as one sign: ½, ², ﬁ. */
+  /** Strips a letter of its marks and splits combined signs: ½, ², ﬁ. */
   private static String letters(int code) {
     if (Character.isSpaceChar(code)) {
       return " ";

@@ -3,7 +3,10 @@ package loadwalk.text;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Reckons and fits text in columns of a terminal: marks take none, East Asian wide signs two. */
+/**
+ * Measures and fits text in terminal columns: combining marks take none, wide East Asian characters
+ * two.
+ */
 public final class Columns {
   private static final int FIRST_MARK = 0x300;
   private static final int FIRST_WIDE = 0x1100;
@@ -46,16 +49,16 @@ public final class Columns {
             || (code >= 0x20000 && code <= 0x3fffd));
   }
 
-  /** Returns the text with blanks behind it, or before it, up to a width. */
+  /** Returns the text padded with blanks to a width, after it or before it. */
   public static String padded(String text, int width, boolean before) {
     String blanks = " ".repeat(Math.max(0, width - of(text)));
     return before ? blanks + text : text + blanks;
   }
 
   /**
-   * Returns the text if it fits, else its beginning with "…" behind it, in ASCII "...".
+   * Returns the text if it fits, otherwise its beginning followed by "…", in ASCII "...".
    *
-   * @param width the columns there are
+   * @param width the columns available
    * @param ascii whether only ASCII may be used
    */
   public static String shortened(String text, int width, boolean ascii) {
@@ -72,11 +75,11 @@ public final class Columns {
   }
 
   /**
-   * Breaks a text at blanks, and within a word only where it is longer than a line. Blanks at a
-   * break go, and several in a row count as one; a no-break space never breaks.
+   * Breaks a text at blanks, and within a word only if the word is longer than a line. Blanks at a
+   * break are dropped, several in a row count as one, and a no-break space never breaks.
    *
    * @param first the columns of the first line
-   * @param rest the columns of each further line; both are 1 or more, below that taken as 1
+   * @param rest the columns of each further line; less than 1 counts as 1
    */
   public static List<String> wrapped(String text, int first, int rest) {
     if (!text.contains("  ") && of(text) <= first) {
@@ -140,7 +143,7 @@ public final class Columns {
     return c == ' ' || c == '\n' || c == '\t';
   }
 
-  /** Returns where a text ends that fills at most so many columns, marks with their letter. */
+  /** Returns the end of the longest beginning that fits the width, marks kept with their letter. */
   private static int fitting(String text, int width) {
     int used = 0;
     int at = 0;

@@ -3,13 +3,13 @@ package loadwalk.text;
 import java.util.Optional;
 
 /**
- * Fills the slots of a sentence that stands whole in the source.
+ * Fills the slots of a sentence that is written whole in the source.
  *
- * <p>A sentence in one piece can be read, checked and put right as prose; one that is glued
- * together cannot. {@code Sentence.of("The fuse of {} A does not protect {}.", amps, name)}: each
- * {@code {}} takes the next word, number or text. Numbers with a unit or a fraction come already
- * printed, by {@code quantity.Printer}, so a bare {@code double} is refused. The template is a
- * literal, and so is each branch where two are to choose from: a test counts its slots.
+ * <p>A sentence in one piece can be read, checked and corrected as prose; one glued together
+ * cannot. {@code Sentence.of("The fuse of {} A does not protect {}.", amps, name)}: each {@code {}}
+ * takes the next word, number or text. Numbers with a unit or a fraction are printed by {@code
+ * quantity.Printer} first, so a bare {@code double} is refused. The template is a literal, or a
+ * choice between literals: a test counts the slots.
  */
 public final class Sentence {
   private static final String SLOT = "{}";
@@ -21,9 +21,10 @@ public final class Sentence {
    * Returns the sentence with its slots filled in order.
    *
    * @param template the whole sentence, {@code {}} for each slot
-   * @param slots what goes into the slots: text, characters, whole numbers, or what prints itself
-   * @throws IllegalArgumentException if slots and their fillings differ in number, or one of these
-   *     is null, optional or a number with a fraction
+   * @param slots the values for the slots: text, characters, whole numbers, or objects that print
+   *     themselves
+   * @throws IllegalArgumentException if the number of values differs from the number of slots, or a
+   *     value is null, optional or a number with a fraction
    */
   public static String of(String template, Object... slots) {
     StringBuilder out = new StringBuilder(template.length() + USUAL_WORD * slots.length);
@@ -47,8 +48,8 @@ public final class Sentence {
    * Returns the sentence for one or for many: {@code plural(n, "1 walk", "{} walks")}.
    *
    * @param count how many there are
-   * @param one the whole sentence where there is one of them
-   * @param many the whole sentence else, with one slot for the count
+   * @param one the whole sentence for a count of one
+   * @param many the whole sentence for any other count, with one slot for it
    */
   public static String plural(long count, String one, String many) {
     return count == 1 ? of(one) : of(many, count);

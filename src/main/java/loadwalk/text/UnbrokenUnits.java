@@ -6,7 +6,7 @@ import java.util.Set;
  * Keeps a number, its uncertainty and its unit on one line: the spaces between them do not break.
  */
 public final class UnbrokenUnits {
-  /** A space at which no line is broken. */
+  /** The no-break space. */
   public static final char SPACE = '\u00a0';
 
   private static final Set<String> UNITS =
@@ -16,7 +16,7 @@ public final class UnbrokenUnits {
 
   private UnbrokenUnits() {}
 
-  /** Returns a text in which numbers hold on to their units. */
+  /** Returns the text with no-break spaces between numbers and their units. */
   public static String held(String text) {
     StringBuilder out = null;
     for (int i = text.indexOf(' ', 1); i >= 0; i = text.indexOf(' ', i + 1)) {
@@ -28,7 +28,7 @@ public final class UnbrokenUnits {
     return out == null ? text : out.toString();
   }
 
-  /** Returns a text with plain spaces again. */
+  /** Returns the text with plain spaces again. */
   public static String released(String text) {
     return text.replace(SPACE, ' ');
   }

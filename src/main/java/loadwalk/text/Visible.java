@@ -1,10 +1,10 @@
 package loadwalk.text;
 
 /**
- * Makes text that somebody typed, or that stands in a file, safe to show: on one line, cut short,
- * and what would steer a terminal or turn the reading direction is written as its code.
+ * Makes text that was typed or read from a file safe to show: on one line, cut short, with
+ * characters that would control a terminal or change the reading direction written as codes.
  *
- * <p>HTML, Markdown, CSV and SVG escape their own signs where they are written, behind this.
+ * <p>HTML, Markdown, CSV and SVG writers escape their special characters after this.
  */
 public final class Visible {
   /** The longest name shown, code points. */
@@ -21,7 +21,7 @@ public final class Visible {
 
   private Visible() {}
 
-  /** Tells whether a character shows itself and does nothing else. */
+  /** Tells whether a character is visible and has no other effect. */
   public static boolean is(int code) {
     if (code >= ' ' && code < ASCII_END) {
       return true;
@@ -50,7 +50,7 @@ public final class Visible {
   }
 
   /**
-   * Returns a text on one line: line breaks and tabs as blanks, what cannot be seen as its code.
+   * Returns a text on one line: line breaks and tabs as blanks, invisible characters as codes.
    *
    * @param most the most code points of it that are shown; a text that is cut ends in "…"
    */
@@ -62,7 +62,7 @@ public final class Visible {
   }
 
   /**
-   * Returns a text in which every character can be seen: line breaks and tabs too as their code.
+   * Returns a text with every invisible character as its code, line breaks and tabs too.
    *
    * @param most the most code points of it that are shown; a text that is cut ends in "…"
    */
@@ -81,14 +81,14 @@ public final class Visible {
     return at < text.length() ? out.append('…').toString() : out.toString();
   }
 
-  /** Returns a word of a file or of what was typed, between quotes, cut to 40 code points. */
+  /** Returns a word from a file or from typed text, in quotes, cut to 40 code points. */
   public static String quoted(String text) {
     return "«" + coded(text, QUOTED) + "»";
   }
 
   /**
-   * Returns a text in which every character takes one cell of a screen: what takes none or two, or
-   * is no character by itself, is a question mark, and line breaks and tabs are blanks.
+   * Returns a text in which every character takes one screen cell: one that takes none or two, or
+   * is half a character, becomes a question mark; line breaks and tabs become blanks.
    */
   public static String cells(String text) {
     StringBuilder out = null;
@@ -104,14 +104,15 @@ public final class Visible {
   }
 
   /**
-   * Returns the character if it does not steer a terminal, layout included; else a question mark.
+   * Returns the character, or a question mark for a control character that is not a line break or
+   * tab.
    */
   public static char harmless(char c) {
     boolean layout = c == '\n' || c == '\r' || c == '\t';
     return Character.isISOControl(c) && !layout ? INSTEAD : c;
   }
 
-  /** Most texts are plain, and a ledger has many: they are told apart without another copy. */
+  /** Recognises plain text without a copy: a ledger has many texts, and most are plain. */
   private static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);

@@ -1,8 +1,8 @@
 /**
- * Row −1, beneath all others: text that people read. A sentence is a whole template with slots
- * ({@link loadwalk.text.Sentence}; {@code .ci/sentences} prints them all). What others typed is
- * made safe first, then put into ASCII where that is wanted, and only then laid out: signs become
- * longer. Open {@link loadwalk.text.Sentence} first.
+ * Row −1, below all others: text that people read. A sentence is a whole template with slots
+ * ({@link loadwalk.text.Sentence}; {@code .ci/sentences} prints them all). Typed text is made safe
+ * first, then put into ASCII if wanted, and only then laid out, because ASCII is longer. Open
+ * {@link loadwalk.text.Sentence} first.
  *
  * <pre>
  *   template, words ──> Sentence ──> Visible ──> Ascii ──> Columns ──> lines of a screen or page
