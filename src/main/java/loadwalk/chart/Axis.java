@@ -45,7 +45,8 @@ public record Axis(String label, boolean logarithmic, boolean fromZero, List<Tic
   /**
    * A mark on an axis.
    *
-   * @param value its position @param label its text
+   * @param value its position
+   * @param label its text
    */
   public record Tick(double value, String label) {
     /** Checks the number. */

@@ -31,7 +31,8 @@ public record Chart(String title, Axis x, Axis y, List<Series> series, List<Limi
   /**
    * A level drawn across the chart.
    *
-   * @param name its name @param y its height
+   * @param name its name
+   * @param y its height
    */
   public record Limit(String name, double y) {
     /** Checks the number. */

@@ -14,7 +14,7 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.walk.fact.WalkState;
 
-/** Makes the brief of a step from all that is known before it. */
+/** Makes the brief of a step from everything known before the step. */
 public final class Briefing {
   private static final double LEVEL = 0.95;
 
@@ -43,7 +43,10 @@ public final class Briefing {
         planned.id(), LEVEL, Map.of(), Forecast.Demand.unknown(), List.of(), Verdict.CLEAR, basis);
   }
 
-  /** A doubt that waits on an earlier step holds every step that loads the amplifier. */
+  /**
+   * Returns a caution if another step has an open doubt, which holds every step that loads the
+   * amplifier.
+   */
   private static Optional<Caution> heldByDoubt(WalkState state, PlannedStep planned) {
     return state.openDoubts().stream()
         .filter(d -> !d.stepId().equals(planned.id()))

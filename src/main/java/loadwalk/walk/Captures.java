@@ -16,9 +16,9 @@ import loadwalk.walk.fact.Instrument;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
-/** Takes what a captured wave shows as the readings of a step. */
+/** Enters the values of a captured wave as the readings of a step. */
 final class Captures {
-  /** A tone below this part of the limit is not taken for one at the limit. */
+  /** The fraction of the limit below which a tone does not count as being at the limit. */
   private static final double NEAR_LIMIT = 0.8;
 
   private Captures() {}
@@ -64,7 +64,7 @@ final class Captures {
         : Sentence.of("Taken from {}: {}.", capture.file(), volts);
   }
 
-  /** Returns at what the wave shows the output was read, where the step says otherwise. */
+  /** Returns the criterion that the wave shows, if the step has another. */
   private static Optional<Criterion> criterion(Capture capture, double limit, Criterion now) {
     if (capture.atLimit()) {
       return Optional.of(Criterion.THD_LIMIT).filter(c -> c != now);

@@ -8,17 +8,17 @@ import loadwalk.walk.fact.Stamped;
 import loadwalk.wave.file.CaptureSetup;
 
 /**
- * Something that is asked of the outside world, by a walk or by a screen.
+ * An effect: something that a walk or a screen wants done in the outside world.
  *
- * <p>Plain data, so that a test can hold what was asked against what should be; {@link
- * EffectPerformer} does them, and every answer comes back as an event.
+ * <p>Effects are plain data, so that a test can compare them with what is expected. {@link
+ * EffectPerformer} performs them, and every answer comes back as an event.
  */
 public sealed interface Effect {
 
   /**
-   * Has it done.
+   * Performs this effect.
    *
-   * @throws X what the performer throws where it cannot
+   * @throws X what the performer throws if it cannot
    */
   <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X;
 
@@ -43,7 +43,7 @@ public sealed interface Effect {
    * Finds a photo and keeps a copy of it beside the walk's journal.
    *
    * @param walk the walk's name
-   * @param path where it lies, as typed
+   * @param path the path of the photo, as typed
    * @param caption what it shows; the answer, {@link Event.PhotoKept} or {@link
    *     Event.PhotoRefused}, gives it back
    */
@@ -68,7 +68,7 @@ public sealed interface Effect {
    * @param sequence the sequence's name
    * @param amplifier the amplifier
    * @param bench the bench
-   * @param practiceSeed the seed of the practice amplifier, where it is one
+   * @param practiceSeed the seed of the practice amplifier, if it is one
    * @param speed how many warm-up seconds pass in one second
    */
   record OpenWalk(
@@ -80,7 +80,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Open the practice amplifier of a seed. */
+  /** Open a walk of the practice amplifier with a seed. */
   record OpenPractice(String sequence, long seed, int speed) implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -88,7 +88,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Go on with a kept walk. */
+  /** Continue a kept walk. */
   record ResumeWalk(String walk) implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -112,7 +112,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Show the sheet of the walk that is open, or of a kept one. */
+  /** Show the sheet of the open walk or of a kept one. */
   record ShowSheet(String walk) implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -123,8 +123,8 @@ public sealed interface Effect {
   /**
    * Show all walks side by side.
    *
-   * @param sort the index of the order, counted around
-   * @param filter words that each walk shown must hold
+   * @param sort the index of the order, wrapping around
+   * @param filter words that each walk shown must contain
    */
   record ShowLedger(int sort, String filter) implements Effect {
     @Override
@@ -146,7 +146,7 @@ public sealed interface Effect {
     }
   }
 
-  /** End early whatever is being read in the background. */
+  /** Stop the work that runs in the background. */
   record StopWork() implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -167,7 +167,7 @@ public sealed interface Effect {
    *
    * @param file its path
    * @param setup what its samples stand for
-   * @param take whether what it shows enters the current step at once
+   * @param take whether its values enter the current step at once
    */
   record ReadCapture(String file, CaptureSetup setup, boolean take) implements Effect {
     @Override
@@ -176,7 +176,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Note that the cautions of a capture were read and hold. */
+  /** Record that the operator has read and confirmed the cautions of a capture. */
   record ConfirmCautions() implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -184,7 +184,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Let what the last wave read shows enter a step. */
+  /** Enter the values of the last wave read into a step. */
   record TakeCapture(String step) implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -192,7 +192,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Begin to listen to the sound input, or end it. */
+  /** Start or stop listening to the sound input. */
   record Listen(boolean on) implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -200,7 +200,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Hold what the sound input shows, or go on. */
+  /** Hold the values of the sound input, or release them. */
   record Hold(boolean on) implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -208,7 +208,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Keep the held wave as a file, to be taken into a step. */
+  /** Keep the held wave as a file, so that a step can take its values. */
   record KeepHeld(String step) implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
@@ -216,7 +216,7 @@ public sealed interface Effect {
     }
   }
 
-  /** Close the open walk and go home; it stays on disk. */
+  /** Close the open walk and return to the home screen; the walk stays on disk. */
   record CloseWalk() implements Effect {
     @Override
     public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {

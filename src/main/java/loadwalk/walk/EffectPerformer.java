@@ -1,11 +1,11 @@
 package loadwalk.walk;
 
 /**
- * Does what is asked of the outside world: one method for each {@link Effect}, so that none can be
+ * Performs effects in the outside world: one method for each {@link Effect}, so that none can be
  * forgotten.
  *
- * @param <R> what comes of an effect
- * @param <X> what is thrown where it cannot be done
+ * @param <R> the result of an effect
+ * @param <X> what is thrown if an effect fails
  */
 public interface EffectPerformer<R, X extends Exception> {
 

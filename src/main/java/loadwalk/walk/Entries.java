@@ -24,7 +24,7 @@ import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
-/** Takes what an operator typed, judges it, and makes it facts. */
+/** Takes what the operator typed, judges it and turns it into facts. */
 public final class Entries {
   private static final Set<ReadingId> OUTPUTS =
       EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
@@ -33,12 +33,12 @@ public final class Entries {
 
   private final Forecaster forecaster;
 
-  /** Makes the entries that a forecaster judges. */
+  /** Makes entries that are judged by a forecaster. */
   public Entries(Forecaster forecaster) {
     this.forecaster = forecaster;
   }
 
-  /** Takes readings of one step typed at one moment; all are parsed before any is kept. */
+  /** Takes readings of one step typed together; all are parsed before any is kept. */
   Next enter(
       Model model,
       String stepId,
@@ -47,7 +47,7 @@ public final class Entries {
     return enter(model, stepId, texts, instruments, List.of());
   }
 
-  /** Takes readings behind facts that are kept with them or not at all. */
+  /** Takes readings that follow other facts; all are kept together or not at all. */
   Next enter(
       Model model,
       String stepId,
@@ -80,13 +80,16 @@ public final class Entries {
     return Next.keeping(model, facts);
   }
 
-  /** Only a cold load and the heatsink are read before a step runs. */
+  /**
+   * Returns why a step does not take a reading; before it runs, it takes only the cold load and the
+   * heatsink.
+   */
   private static Optional<String> refusal(StepState step, ReadingId id) {
     boolean early = id == ReadingId.LOAD_OHMS || id == ReadingId.SINK_CELSIUS;
     return early && step.status() == Status.BRIEFED ? Optional.empty() : refusal(step);
   }
 
-  /** Returns why a step takes no readings now, or nothing where it does. */
+  /** Returns why a step takes no readings now; empty if it does take them. */
   static Optional<String> refusal(StepState step) {
     if (step.status() == Status.RUNNING || step.status() == Status.DONE) {
       return Optional.empty();
@@ -95,7 +98,7 @@ public final class Entries {
         step.status() == Status.SKIPPED ? "the step was skipped" : "start the step first");
   }
 
-  /** Reads what was typed for a reading; output volts and watts stand for each other. */
+  /** Parses what was typed for a reading; output volts and watts can replace each other. */
   public static Typed parse(ReadingId id, String text) {
     boolean output = id == ReadingId.OUTPUT_VOLTS || id == ReadingId.OUTPUT_WATTS;
     Unit twin = id == ReadingId.OUTPUT_VOLTS ? Unit.WATT : Unit.VOLT;
@@ -118,7 +121,7 @@ public final class Entries {
     return id == ReadingId.OUTPUT_WATTS && unit == Unit.VOLT ? ReadingId.OUTPUT_VOLTS : id;
   }
 
-  /** Judges readings typed at one moment and returns the facts they make. */
+  /** Judges readings typed together and returns the resulting facts. */
   public List<Fact> facts(
       Model model,
       Target target,
@@ -147,7 +150,7 @@ public final class Entries {
 
   /**
    * Judges a step that is about to end without the supply amps it asks for, and returns the doubts
-   * that had waited for them.
+   * that were waiting for them.
    */
   public List<Fact> atEnd(WalkState state, Target target) {
     StepState step = state.step(target.stepId());
@@ -162,7 +165,7 @@ public final class Entries {
         target.stepId(), step, forecaster.judge(before, target, entered), Map.of());
   }
 
-  /** Returns the doubts on readings that were not doubted when they were typed. */
+  /** Returns the doubts on readings that raised none when they were typed. */
   private static List<Fact> freshlyDoubted(
       String stepId, StepState step, List<Doubt> doubts, Map<ReadingId, Typed.Number> typed) {
     List<Fact> facts = new ArrayList<>();
@@ -178,7 +181,7 @@ public final class Entries {
     return facts;
   }
 
-  /** Tells whether a reading is typed now, itself or in its other unit. */
+  /** Tells whether a reading has just been typed, in either of its units. */
   private static boolean isReplaced(ReadingId id, Map<ReadingId, Typed.Number> typed) {
     return typed.containsKey(id)
         || (OUTPUTS.contains(id) && typed.keySet().stream().anyMatch(OUTPUTS::contains));
@@ -191,7 +194,7 @@ public final class Entries {
         : forecaster.judgeSoFar(before, target, entries);
   }
 
-  /** Returns the readings of a step with those typed now in place of their earlier ones. */
+  /** Returns the readings of a step, with those just typed in place of earlier ones. */
   private static Map<ReadingId, Double> withTyped(
       StepState step, Map<ReadingId, Typed.Number> typed) {
     Map<ReadingId, Double> entries = new EnumMap<>(ReadingId.class);

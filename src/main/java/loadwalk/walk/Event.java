@@ -5,7 +5,7 @@ import java.util.Optional;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Stamped;
 
-/** Something that reaches a walk from outside. */
+/** An event: something that reaches a walk from outside. */
 public sealed interface Event
     permits Event.Kept,
         Event.NotKept,
@@ -15,10 +15,10 @@ public sealed interface Event
         Event.Reopened,
         Intent {
 
-  /** Returns the model after this event and what the outside world is asked to do. */
+  /** Returns the model after this event, with the effects to perform. */
   Next reach(Model model, Walker walker);
 
-  /** Returns the clocks that it tells, where it is a tick. */
+  /** Returns this event as a tick, if it is one. */
   default Optional<Tick> tick() {
     return Optional.empty();
   }
@@ -37,7 +37,7 @@ public sealed interface Event
   }
 
   /**
-   * The facts could not be written; nothing of them counts.
+   * The facts could not be written; none of them counts.
    *
    * @param why one sentence
    */
@@ -51,7 +51,7 @@ public sealed interface Event
   /**
    * A photo is on disk.
    *
-   * @param path where it is kept, from the data home on
+   * @param path where it is kept, relative to the data home
    * @param caption what it shows
    * @param sha256 the SHA-256 of its bytes, in hexadecimal
    * @param mediaType {@code image/png} or {@code image/jpeg}
@@ -78,7 +78,7 @@ public sealed interface Event
   }
 
   /**
-   * Time went on.
+   * Time has passed.
    *
    * @param monoNanos a clock that only goes forward, ns
    * @param wallMillis the wall clock, ms since 1970
@@ -95,7 +95,7 @@ public sealed interface Event
     }
   }
 
-  /** The walk was read back from its journal. */
+  /** The walk was read from its journal again. */
   record Reopened(long monoNanos, long wallMillis) implements Event {
     @Override
     public Next reach(Model model, Walker walker) {

@@ -17,12 +17,15 @@ import loadwalk.walk.fact.WalkState;
 /**
  * Decides whether the current step may start; every refusal says why.
  *
- * <p>A heed step starts only when the operator has typed the load that is really connected; a halt
- * must have been lifted with a typed reason as well; a doubt without an answer on another step
- * holds every step that is not clear or that is bridged.
+ * <p>A heed step starts only when the operator has typed the load that is really connected. A halt
+ * must also have been lifted with a typed reason. An open doubt on another step holds every step
+ * that is bridged or not clear.
  */
 public final class Gate {
-  /** How far the typed load may lie from the step's, as a fraction: a slip is 2 or more. */
+  /**
+   * The largest difference between the typed load and the step's, a fraction; a slip is a factor of
+   * 2 or more.
+   */
   private static final double ARM_TOLERANCE = 0.1;
 
   private static final double ROUNDING = 1e-9;
@@ -102,7 +105,7 @@ public final class Gate {
     return target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
   }
 
-  /** Returns why a typed load does not arm a step, or nothing where it does. */
+  /** Returns why a typed load does not arm a step; empty if it does. */
   static Optional<String> armProblem(Target target, double typedOhms) {
     double off = Math.abs(typedOhms / target.ohms() - 1);
     if (off <= ARM_TOLERANCE + ROUNDING) {

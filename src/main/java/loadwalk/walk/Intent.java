@@ -12,33 +12,33 @@ import loadwalk.walk.fact.Capture;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Instrument;
 
-/** Something the operator wants; each says itself what comes of it. */
+/** An intent: something the operator wants; each intent defines its own outcome. */
 public sealed interface Intent extends Event {
 
-  /** An intent that waits its turn: for the disk, then for a walk that goes on. */
+  /** An intent that waits its turn: first for the disk, then for the walk to be running. */
   sealed interface InTurn extends Intent {
     @Override
     default Next reach(Model model, Walker walker) {
       return walker.intended(model.silent(), this);
     }
 
-    /** Returns what comes of it while the walk runs. */
+    /** Returns the outcome while the walk runs. */
     Next whileRunning(Model model, Steps steps);
 
-    /** Returns what comes of it while the walk is paused. */
+    /** Returns the outcome while the walk is paused. */
     default Next whilePaused(Model model) {
       return Next.refused(model, "The walk is paused: go on first.");
     }
 
-    /** Returns what comes of it after a stop whose reason is still to be given. */
+    /** Returns the outcome after a stop that still needs its reason. */
     default Next whileStopped(Model model) {
       return Next.refused(model, "The walk was stopped: say why first.");
     }
   }
 
-  /** An intent about the step to be done now. */
+  /** An intent about the current step. */
   sealed interface OfCurrent extends InTurn {
-    /** Returns what comes of it at that step. */
+    /** Returns the outcome at the current step. */
     Next at(PlannedStep current, Model model, Steps steps);
 
     @Override
@@ -50,9 +50,9 @@ public sealed interface Intent extends Event {
     }
   }
 
-  /** An intent that is taken at any time, the walk running or not. */
+  /** An intent that is accepted at any time, whether or not the walk runs. */
   sealed interface AnyTime extends InTurn {
-    /** Returns what comes of it. */
+    /** Returns the outcome. */
     Next taken(Model model);
 
     @Override
@@ -71,7 +71,7 @@ public sealed interface Intent extends Event {
     }
   }
 
-  /** Start the briefed step; only a clear one starts without arming. */
+  /** Start the briefed step; only a clear step starts without arming. */
   record Begin() implements OfCurrent {
     @Override
     public Next at(PlannedStep current, Model model, Steps steps) {
@@ -133,20 +133,20 @@ public sealed interface Intent extends Event {
   }
 
   /**
-   * Enter several readings of a step taken at one moment; they are judged together.
+   * Enter several readings of a step taken together; they are judged together.
    *
    * @param step the step's id
    * @param texts the values as typed, in order
-   * @param instruments what those were read from for which a meter itself was asked
+   * @param instruments the meters, for the readings taken from a meter directly
    */
   record EnterAll(String step, Map<ReadingId, String> texts, Map<ReadingId, Instrument> instruments)
       implements InTurn {
-    /** Makes values that were typed. */
+    /** Makes an intent whose values were all typed. */
     public EnterAll(String step, Map<ReadingId, String> texts) {
       this(step, texts, Map.of());
     }
 
-    /** Copies the maps, order kept, and makes the texts fit for the journal. */
+    /** Copies the maps, keeping their order, and makes the texts fit for the journal. */
     public EnterAll {
       Map<ReadingId, String> copy = new LinkedHashMap<>(texts);
       copy.replaceAll((id, text) -> JournalText.text(text));
@@ -161,7 +161,7 @@ public sealed interface Intent extends Event {
   }
 
   /**
-   * Take what a captured wave shows as the readings of a step.
+   * Enter the values of a captured wave as the readings of a step.
    *
    * @param step the step's id
    * @param capture what the wave shows
@@ -187,7 +187,7 @@ public sealed interface Intent extends Event {
     }
   }
 
-  /** Say at what the step's output was read. */
+  /** Say at which criterion the step's output was read. */
   record SetCriterion(String step, Criterion criterion) implements InTurn {
     @Override
     public Next whileRunning(Model model, Steps steps) {
@@ -235,7 +235,7 @@ public sealed interface Intent extends Event {
     }
   }
 
-  /** Pass over the current step. */
+  /** Skip the current step. */
   record Skip(String reason) implements OfCurrent {
     /** Makes the text fit for the journal. */
     public Skip {
@@ -248,7 +248,7 @@ public sealed interface Intent extends Event {
     }
   }
 
-  /** Go back to the warm-up before going on. */
+  /** Repeat the warm-up before continuing. */
   record WarmAgain() implements OfCurrent {
     @Override
     public Next at(PlannedStep current, Model model, Steps steps) {
@@ -272,7 +272,7 @@ public sealed interface Intent extends Event {
   /**
    * Attach a photo at the current step.
    *
-   * @param path where it lies, as typed
+   * @param path the path of the photo, as typed
    * @param caption what it shows, as typed
    */
   record Attach(String path, String caption) implements AnyTime {
@@ -282,7 +282,7 @@ public sealed interface Intent extends Event {
       caption = JournalText.text(caption);
     }
 
-    /** Reads one line: the path, in double quotes where it holds spaces, then the caption. */
+    /** Reads one line: the path, in double quotes if it contains spaces, then the caption. */
     public static Attach typed(String line) {
       String text = line.strip();
       int close = text.startsWith("\"") ? text.indexOf('"', 1) : -1;
@@ -333,7 +333,7 @@ public sealed interface Intent extends Event {
     }
   }
 
-  /** Go on after a pause or a stop. */
+  /** Continue after a pause or a stop. */
   record Resume() implements InTurn {
     @Override
     public Next whileRunning(Model model, Steps steps) {
@@ -346,7 +346,7 @@ public sealed interface Intent extends Event {
     }
   }
 
-  /** Try again to write what is not on disk yet. */
+  /** Try again to write the facts that are not on disk yet. */
   record Retry() implements Intent {
     @Override
     public Next reach(Model model, Walker walker) {

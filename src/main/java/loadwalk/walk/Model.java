@@ -9,14 +9,15 @@ import loadwalk.walk.fact.Stamped;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * A walk in progress: what its journal tells and what is not on disk yet.
+ * A walk in progress: what its journal holds, and what is not on disk yet.
  *
  * @param state the fold of the facts on disk
- * @param waiting the facts on their way to disk, oldest first; nothing advances while there are any
- * @param keepProblem why they could not be written, where that failed
+ * @param waiting the facts on their way to disk, oldest first; the walk does not advance while any
+ *     are left
+ * @param keepProblem why they could not be written, if writing failed
  * @param stopping whether the stop key was pressed and its fact is not on disk yet
- * @param clock the clocks as last heard
- * @param message what to tell the operator now
+ * @param clock the clocks at the last tick
+ * @param message the message for the operator now
  */
 public record Model(
     WalkState state,
@@ -32,13 +33,13 @@ public record Model(
   }
 
   /**
-   * The clocks as last heard.
+   * The clocks at the last tick.
    *
    * @param monoNanos the forward-only clock of the last tick, ns; empty before the first
    * @param wallMillis the wall clock, ms since 1970
    * @param warmSeconds the running warm-up clock, seconds
    * @param scale how many warm-up seconds pass in one second; above 1 only on the practice bench
-   * @param retryNanos when writing failed last, ns; empty where it did not
+   * @param retryNanos when writing last failed, ns; empty if it did not
    */
   public record Clock(
       OptionalLong monoNanos,
@@ -59,7 +60,7 @@ public record Model(
     }
   }
 
-  /** Returns a model on a state just read or opened. */
+  /** Returns the model of a walk just read or opened. */
   public static Model of(WalkState state, double scale) {
     double warm = state.step(state.currentId()).warmSeconds();
     Clock clock =
@@ -67,12 +68,12 @@ public record Model(
     return new Model(state, List.of(), Optional.empty(), false, clock, Optional.empty());
   }
 
-  /** Returns whether facts wait for the disk. */
+  /** Tells whether facts are waiting for the disk. */
   public boolean isWriting() {
     return !waiting.isEmpty();
   }
 
-  /** Returns whether the stop screen must show. */
+  /** Tells whether the stop screen must show. */
   public boolean isStopped() {
     return stopping || state.hold() == WalkState.Hold.STOPPED;
   }
@@ -81,7 +82,7 @@ public record Model(
     return new Model(state, waiting, keepProblem, stopping, clock, Optional.of(text));
   }
 
-  /** Returns the model with its message taken down, as every intent takes it. */
+  /** Returns the model without its message; every intent clears it. */
   public Model silent() {
     return message.isEmpty()
         ? this
@@ -106,7 +107,7 @@ public record Model(
     return with(all);
   }
 
-  /** Returns the model after facts could not be written: the walk holds and tries again later. */
+  /** Returns the model after facts could not be written; the walk holds and tries again later. */
   Model notKept(String why) {
     OptionalLong since = OptionalLong.of(clock.monoNanos().orElse(0));
     return failing(Optional.of(why)).with(clock.failedAt(since));

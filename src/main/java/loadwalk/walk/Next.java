@@ -8,7 +8,7 @@ import loadwalk.walk.fact.Fact;
  * The outcome of an update.
  *
  * @param model the new model
- * @param effects what the outside world is asked to do, in order
+ * @param effects the effects to perform, in order
  */
 public record Next(Model model, List<Effect> effects) {
   /** Copies the effects. */
@@ -20,12 +20,12 @@ public record Next(Model model, List<Effect> effects) {
     return new Next(model, List.of());
   }
 
-  /** Tells the operator why an intent is refused; nothing else changes. */
+  /** Returns the model with the reason why an intent is refused; nothing else changes. */
   static Next refused(Model model, String why) {
     return quiet(model.saying(why));
   }
 
-  /** Sends facts to the journal; behind facts already on their way they wait their turn. */
+  /** Sends facts to the journal; they queue behind facts already on their way. */
   static Next keeping(Model model, List<Fact> facts) {
     if (facts.isEmpty()) {
       return quiet(model);

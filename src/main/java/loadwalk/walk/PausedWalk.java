@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import loadwalk.walk.fact.Fact;
 
-/** Takes what sets a paused or stopped walk going again. */
+/** Handles the intents that set a paused or stopped walk going again. */
 public final class PausedWalk {
-  /** Tells what can be done with a paused walk. */
+  /** The message that says what can be done with a paused walk. */
   public static final String TOLD =
       "Everything entered is on disk. You can leave the walk now and resume it another day. Never"
           + " leave a powered amplifier alone.";
@@ -15,7 +15,7 @@ public final class PausedWalk {
 
   private PausedWalk() {}
 
-  /** Goes on; an amplifier that cooled meanwhile is told so first. */
+  /** Resumes the walk; if the amplifier cooled meanwhile, that is recorded first. */
   static Next resume(Model model) {
     List<Fact> facts = new ArrayList<>();
     WarmClock.cooledBetween(model.state(), model.clock().wallMillis()).ifPresent(facts::add);
@@ -23,7 +23,7 @@ public final class PausedWalk {
     return Next.keeping(model, facts);
   }
 
-  /** Takes the reason of a stop, after which the walk is paused. */
+  /** Takes the reason for a stop; the walk is then paused. */
   static Next explain(Model model, String reason) {
     return reason.isBlank()
         ? Next.refused(model, "Say in a few words why it was stopped.")

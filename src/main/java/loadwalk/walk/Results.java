@@ -21,14 +21,14 @@ import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
-/** Computes what the readings of a walk amount to so far. */
+/** Computes the results of the readings of a walk so far. */
 public final class Results {
   private Results() {}
 
   /**
    * Returns the results of every step that has readings, doubted ones included.
    *
-   * @param wire the copper of the leads, by the rules in force
+   * @param wire the wire data for the leads, from the rules in force
    */
   public static WalkResult of(WalkState state, Wire wire) {
     Sequence sequence = state.opened().sequence();
@@ -72,7 +72,7 @@ public final class Results {
     return taken(id, entry);
   }
 
-  /** Returns an entry that no wave stands behind, with its scatter where a meter tells it. */
+  /** Returns an entry that comes from no wave, with its scatter if a meter gave one. */
   public static TakenReading taken(ReadingId id, Entry entry) {
     return entry
         .instrument()

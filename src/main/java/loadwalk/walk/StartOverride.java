@@ -1,12 +1,12 @@
 package loadwalk.walk;
 
-/** What may be passed on the way into a step. */
+/** What may be overridden when a step starts. */
 public enum StartOverride {
-  /** Nothing: a walk with an amplifier on the bench. */
+  /** Nothing: for a walk with an amplifier on the bench. */
   NOTHING,
   /**
-   * A doubt without an answer on another step: a rehearsal, which drives no amplifier. The doubt
-   * stays open, so that the doubted reading is not trusted by any later forecast.
+   * An open doubt on another step: for a rehearsal, which drives no amplifier. The doubt stays
+   * open, so that no later forecast trusts the doubted reading.
    */
   OPEN_DOUBTS
 }

@@ -21,7 +21,7 @@ import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
-/** Takes what the operator wants of a step while the walk runs. */
+/** Handles the operator's intents about a step while the walk runs. */
 final class Steps {
   private static final int REASON_LETTERS = 3;
 
@@ -59,8 +59,8 @@ final class Steps {
   }
 
   /**
-   * Arms and, where nothing else holds the step, starts it; a clear step needs no load typed, but
-   * one that is typed all the same must be the step's.
+   * Arms the step and starts it if nothing else holds it. A clear step needs no typed load; if one
+   * is typed, it must match the step's load.
    */
   Next arm(Model model, PlannedStep planned, String text) {
     Optional<Target> target = Targets.of(model.state(), planned);

@@ -17,21 +17,24 @@ import loadwalk.sequence.Sequence;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
-/** Shows the steps of a walk to the forecast: what each asks, and what has been measured. */
+/**
+ * Prepares the steps of a walk for the forecast: what each step asks, and what has been measured.
+ */
 public final class Targets {
   /** Volts at 1 % THD over volts at the onset of clipping, hard clipper (rms 0.723708/0.707107). */
   static final double ONE_PERCENT_OVER_ONSET = 1.02348;
 
   private Targets() {}
 
-  /** Returns what a step does to the amplifier; empty where it asks nothing of it. */
+  /** Returns what a step does to the amplifier; empty if it does nothing to it. */
   public static Optional<Target> of(WalkState state, PlannedStep planned) {
     return planned.target(state.context(planned));
   }
 
   /**
-   * Returns all that is known before a step: undoubted readings of the steps before it. A step that
-   * an open doubt among these points to is left out with the reading doubted, as either may be off.
+   * Returns everything known before a step: the undoubted readings of the steps before it. If an
+   * open doubt points to an earlier step, that step is left out along with the doubted reading,
+   * since either may be wrong.
    */
   public static Evidence evidenceBefore(WalkState state, String stepId) {
     Set<String> blamed = blamedBefore(state, stepId);

@@ -19,29 +19,29 @@ import loadwalk.walk.fact.WalkState.Hold;
  * Updates a walk: the only place where events become facts.
  *
  * <p>Nothing counts before its record is on disk: an intent makes facts that wait in the model, and
- * {@link Event.Kept} folds them into the state. While facts wait, only the stop key is taken.
+ * {@link Event.Kept} folds them into the state. While facts wait, only the stop key is accepted.
  */
 public final class Walker {
   private final Forecaster forecaster;
   private final Steps steps;
 
-  /** Makes a walker that asks the given forecaster. */
+  /** Makes a walker that uses the given forecaster. */
   public Walker(Forecaster forecaster) {
     this(forecaster, StartOverride.NOTHING);
   }
 
-  /** Makes a walker that lets more pass; for rehearsals alone, where no amplifier is driven. */
+  /** Makes a walker with an override, only for rehearsals, which drive no amplifier. */
   public Walker(Forecaster forecaster, StartOverride override) {
     this.forecaster = forecaster;
     this.steps = new Steps(new Entries(forecaster), override);
   }
 
-  /** Returns the new model and what the outside world is asked to do. */
+  /** Returns the new model and the effects to perform. */
   public Next update(Model model, Event event) {
     return event.reach(model, this);
   }
 
-  /** Takes an intent that waits its turn: for the disk, then for a walk that goes on. */
+  /** Handles an intent that waits its turn: first for the disk, then for the walk to be running. */
   Next intended(Model model, Intent.InTurn intent) {
     if (model.isWriting()) {
       String why = model.keepProblem().orElse("It is being written.");
@@ -65,7 +65,7 @@ public final class Walker {
     return Next.keeping(model.stopping(true), facts);
   }
 
-  /** Tries again to write what waits, if anything does. */
+  /** Tries again to write the waiting facts, if there are any. */
   static Next retry(Model model) {
     if (!model.isWriting()) {
       return Next.quiet(model);
@@ -102,7 +102,7 @@ public final class Walker {
     return followed(told(next, facts), renew);
   }
 
-  /** Says what nothing on the screen shows, such as that a photo is kept. */
+  /** Returns the model with a message about facts that no screen shows, such as a kept photo. */
   private static Model told(Model model, List<Stamped> facts) {
     Model told = model;
     for (Stamped stamped : facts) {
@@ -111,7 +111,7 @@ public final class Walker {
     return told;
   }
 
-  /** Briefs the current step when it is reached, and anew when what it rests on has changed. */
+  /** Briefs the current step when it is reached, and again when its evidence has changed. */
   private Next followed(Model model, boolean renew) {
     WalkState state = model.state();
     Optional<PlannedStep> current = state.current();
@@ -144,7 +144,10 @@ public final class Walker {
     return Next.keeping(heard, facts);
   }
 
-  /** While nobody watched a load may have been changed, so an armed step is armed again. */
+  /**
+   * Returns a new brief for an armed step, so that it is armed again: the load may have been
+   * changed in the meantime.
+   */
   private Optional<Fact> briefedAnew(WalkState state) {
     return state
         .current()

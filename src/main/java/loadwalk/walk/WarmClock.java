@@ -15,19 +15,22 @@ import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * Keeps the warm-up clock from a clock that only goes forward.
+ * Runs the warm-up clock from a clock that only goes forward.
  *
- * <p>A wall clock that jumps changes nothing. Where both clocks together show that the machine was
- * asleep or the program held for long, the amplifier is taken as cooled and the warm-up restarts.
+ * <p>A jump of the wall clock changes nothing. If both clocks together show that the machine slept
+ * or the program was held for long, the amplifier counts as cooled and the warm-up restarts.
  */
 public final class WarmClock {
-  /** A gap after which a warm amplifier is taken as cooled, seconds; common practice, no source. */
+  /** The gap after which a warm amplifier counts as cooled, seconds; common practice, no source. */
   public static final double COOLED_AFTER_SECONDS = 600;
 
   /** How often the warm-up clock is journalled, warm-up seconds. */
   static final double KEPT_EVERY_SECONDS = 15;
 
-  /** A longer gap is a clock that was set, such as one that starts at 1970 without its battery. */
+  /**
+   * The longest gap taken as real, seconds; after a longer one the clock was set, such as one that
+   * starts at 1970 without its battery.
+   */
   private static final double LONGEST_GAP_SECONDS = 366 * 86_400.0;
 
   private static final double NANOS = 1e9;
@@ -37,7 +40,7 @@ public final class WarmClock {
 
   private WarmClock() {}
 
-  /** Hears a tick: moves the clock, keeps its progress, rings at the end. */
+  /** Handles a tick: advances the clock, journals its progress, rings at the end. */
   static Next tick(Model model, Event.Tick tick) {
     Model.Clock before = model.clock();
     double seconds =
@@ -85,7 +88,7 @@ public final class WarmClock {
     return rings ? next.and(new Effect.Bell()) : next;
   }
 
-  /** Returns the running warm-up, where one runs. */
+  /** Returns the running warm-up, if there is one. */
   static Optional<PlannedStep> warming(WalkState state) {
     return state
         .current()
@@ -93,7 +96,9 @@ public final class WarmClock {
         .filter(p -> state.step(p.id()).status() == Status.RUNNING);
   }
 
-  /** Returns the clock of a running warm-up as a fact, so that a hold begins with it on disk. */
+  /**
+   * Returns the clock of a running warm-up as a fact, so that it is on disk before a hold begins.
+   */
   static List<Fact> soFar(Model model) {
     double seconds = model.clock().warmSeconds();
     return warming(model.state())
@@ -117,7 +122,10 @@ public final class WarmClock {
             duration(gapSeconds)));
   }
 
-  /** Returns the fact that the amplifier cooled while nobody watched, where it must be so. */
+  /**
+   * Returns the fact that the amplifier cooled while the walk was not running, if that must be
+   * assumed.
+   */
   static Optional<Fact> cooledBetween(WalkState state, long wallMillis) {
     double gap = (wallMillis - state.lastWallMillis()) / 1000.0;
     if (!isWarm(state) || (gap >= -1 && gap <= COOLED_AFTER_SECONDS)) {
@@ -133,7 +141,7 @@ public final class WarmClock {
             : cooled(state.currentId(), gap));
   }
 
-  /** Tells whether there is warmth that can be lost: some warm-up, and steps left that need it. */
+  /** Tells whether there is warmth to lose: a warm-up has begun and steps are left. */
   private static boolean isWarm(WalkState state) {
     return !state.isFinished()
         && state.plan().stream()
@@ -146,7 +154,7 @@ public final class WarmClock {
                         || s.status() == Status.DONE);
   }
 
-  /** Returns how a warm-up stands: whether the clock and, where known, the slope are content. */
+  /** Returns how steady a warm-up is, by the clock and, if known, the slope of the temperature. */
   public static Steadiness steadiness(WalkState state, PlannedStep planned, double warmSeconds) {
     WarmUp step = planned.step().warmUp().orElseThrow();
     boolean clock = warmSeconds >= step.minutes() * 60;
@@ -156,10 +164,10 @@ public final class WarmClock {
   }
 
   /**
-   * How a warm-up stands.
+   * How steady a warm-up is.
    *
-   * @param clockDone whether the least time has passed
-   * @param celsiusPerMinute the slope of the newest temperatures, K/min, where it can be told
+   * @param clockDone whether the minimum time has passed
+   * @param celsiusPerMinute the slope of the newest temperatures, K/min, if there are enough
    * @param stillRising whether that slope is above what counts as steady
    */
   public record Steadiness(
@@ -170,7 +178,9 @@ public final class WarmClock {
     }
   }
 
-  /** The slope of a straight line through the temperatures of the last five warm-up minutes. */
+  /**
+   * Returns the slope of a straight line through the temperatures of the last five warm-up minutes.
+   */
   private static Optional<Double> slopePerMinute(StepState step, double now) {
     List<double[]> points = new ArrayList<>();
     for (Entry e : step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of())) {

@@ -251,7 +251,8 @@ public record Sheet(
    * @param stepId the step
    * @param plannedMinutes the planned minimum time
    * @param seconds how long it lasted
-   * @param status how far it got @param endedEarly why it ended early, if it did
+   * @param status how far it got
+   * @param endedEarly why it ended early, if it did
    * @param temperatures the heatsink temperatures of its last run
    * @param fit how the temperature settles, if that can be worked out
    */

@@ -14,8 +14,8 @@ import loadwalk.wave.WaveReading;
 import loadwalk.wave.analysis.LimitFinding;
 
 /**
- * What a captured wave shows, as a walk keeps it: small enough for a journal, with the name and
- * hash of the file it came from.
+ * The values of a captured wave as a walk keeps them: small enough for a journal, with the name and
+ * hash of the file.
  *
  * @param file the file's name, without its folder
  * @param sha256 the hash of all its bytes, in hexadecimal
@@ -24,13 +24,13 @@ import loadwalk.wave.analysis.LimitFinding;
  * @param volts the output, rms without DC
  * @param scatterVolts its standard uncertainty without the calibration's
  * @param voltsPerUnit volts at the amplifier for a sample of 1
- * @param calibrationU the relative standard uncertainty of that, where it was stated
+ * @param calibrationU the relative standard uncertainty of {@code voltsPerUnit}, if stated
  * @param calibration how samples became volts, a few words
- * @param thdPercent harmonics 2 to 10 over the fundamental; empty where none can be seen
+ * @param thdPercent harmonics 2 to 10 over the fundamental; empty if none can be seen
  * @param atLimit whether the output was found on a rising tone at that THD
  * @param method how it was found, a few words
  * @param shape what kind of distortion it looks like
- * @param overdriven whether the input that captured was driven to its end, in words
+ * @param overdriven whether the capturing input was overdriven, in words
  * @param cycle one averaged period in volts, from the rising zero crossing of the fundamental
  * @param harmonics harmonic 2, 3, … in percent of the fundamental
  */
@@ -100,7 +100,7 @@ public record Capture(
   }
 
   /**
-   * What was read from which file.
+   * The file and channel that a capture came from.
    *
    * @param name its name without its folder
    * @param sha256 the hash of all its bytes
@@ -108,7 +108,7 @@ public record Capture(
    */
   public record Source(String name, String sha256, int channel) {}
 
-  /** Makes the capture of a tone whose level stands still. */
+  /** Makes the capture of a tone at a steady level. */
   public static Capture of(Source source, WaveReading reading) {
     return of(source, reading, reading.output().value(), reading.output().u());
   }
@@ -198,7 +198,7 @@ public record Capture(
     return new BigDecimal(value).round(TYPED_DIGITS).stripTrailingZeros().toPlainString();
   }
 
-  /** Returns what stands beside a reading that was taken from this. */
+  /** Returns the instrument kept with a reading taken from this capture. */
   public Instrument instrument(String typed, long wallMillis) {
     return new Instrument(meter(), HASH + sha256, typed, wallMillis, 1, 0);
   }
@@ -207,7 +207,7 @@ public record Capture(
     return Sentence.of("capture {}", file);
   }
 
-  /** Tells whether a reading was taken from this. */
+  /** Tells whether a reading was taken from this capture. */
   boolean isSourceOf(Instrument instrument) {
     return instrument.identity().equals(HASH + sha256) && instrument.meter().equals(meter());
   }

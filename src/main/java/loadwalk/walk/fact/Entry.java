@@ -5,16 +5,16 @@ import java.util.Optional;
 import loadwalk.forecast.Doubt;
 
 /**
- * One value an operator entered for a reading; later ones stand beside it, never over it.
+ * One value that the operator entered for a reading; later values are added and never overwrite it.
  *
  * @param text what was typed
  * @param value the value in SI units, finite
  * @param resolution one step of the last digit typed, in the reading's unit
  * @param doubts what contradicted it when it was entered
- * @param stoodBy the operator's reason for insisting, where given
- * @param order the count of entries in the step up to this one, from 1
+ * @param stoodBy the operator's reason for standing by it, if given
+ * @param order its number among the entries of the step, from 1
  * @param warmSeconds the warm-up clock when it was entered, seconds
- * @param instrument what it was read from, where a meter itself was asked
+ * @param instrument what it was read from, if it came from a meter directly
  */
 public record Entry(
     String text,
@@ -30,7 +30,7 @@ public record Entry(
     doubts = List.copyOf(doubts);
   }
 
-  /** Tells whether a doubt on this value waits for its answer. */
+  /** Tells whether a doubt on this value has no answer yet. */
   public boolean isOpen() {
     return !doubts.isEmpty() && stoodBy.isEmpty();
   }

@@ -17,45 +17,47 @@ import loadwalk.text.Sentence;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState.Hold;
 
-/** Something that happened in a walk, as its journal keeps it. */
+/** A fact: something that happened in a walk, as its journal keeps it. */
 public sealed interface Fact extends FactsOfStep {
 
   /**
    * Goes through the fields of the fact as its journal keeps them, see {@link
-   * loadwalk.json.Shaped}. It is not one itself, for this type is loaded before the first frame,
-   * and nothing of JSON should be.
+   * loadwalk.json.Shaped}. A fact does not implement that type: facts are loaded before the first
+   * frame, and no JSON class should be.
    */
   Fact shape(Shape in);
 
   /** Returns the state after this fact; {@link Opened} is the only one that needs no state. */
   WalkState applyTo(WalkState state, long wallMillis);
 
-  /** Tells whether later briefs rest on it, so that one shown already must be made anew. */
+  /**
+   * Tells whether later briefs rest on this fact, so that a brief already shown must be made again.
+   */
   default boolean changesEvidence() {
     return false;
   }
 
-  /** Tells whether the running warm-up clock starts again from what the state says. */
+  /** Tells whether the running warm-up clock restarts from the value in the state. */
   default boolean resetsWarmClock() {
     return false;
   }
 
-  /** Returns what the operator is told once it is on disk, where no screen shows it. */
+  /** Returns the message for the operator once this fact is on disk, if no screen shows it. */
   default Optional<String> toldOnceKept() {
     return Optional.empty();
   }
 
-  /** Returns the walk that it opens; only the first fact of a journal opens one. */
+  /** Returns the fact that opens a walk, if this is one; only the first fact of a journal is. */
   default Optional<Opened> opening() {
     return Optional.empty();
   }
 
-  /** Returns its judgement of a reading, where it holds one. */
+  /** Returns this fact as a judgement of a reading, if it is one. */
   default Optional<OfReading> judgement() {
     return Optional.empty();
   }
 
-  /** Shows a reviewer what it tells of a whole step; most facts tell nothing of one. */
+  /** Calls the reviewer if this fact concerns a whole step; most facts do not. */
   default void showTo(StepReviewer reviewer) {}
 
   /** A fact about one step. */
@@ -89,10 +91,10 @@ public sealed interface Fact extends FactsOfStep {
     /** Returns the reading. */
     ReadingId reading();
 
-    /** Returns what it doubts; empty where it doubts nothing. */
+    /** Returns the doubts; empty if there are none. */
     List<Doubt> doubts();
 
-    /** Returns the value entered with it; empty where an earlier one is judged. */
+    /** Returns the value entered with this fact; empty if it judges an earlier value. */
     Optional<Entered> entered();
 
     @Override
@@ -112,10 +114,10 @@ public sealed interface Fact extends FactsOfStep {
    * @param walk the walk's name
    * @param version the version of Loadwalk that began it
    * @param sequence the sequence, as read
-   * @param sequenceText the sequence file's text, kept so that the walk stands alone
+   * @param sequenceText the sequence file's text, kept so that the walk needs no other file
    * @param amplifier the amplifier
    * @param bench the bench
-   * @param practiceSeed the seed of the practice amplifier, where it is one
+   * @param practiceSeed the seed of the practice amplifier, if it is one
    */
   record Opened(
       String walk,
@@ -126,9 +128,7 @@ public sealed interface Fact extends FactsOfStep {
       Bench bench,
       OptionalLong practiceSeed)
       implements Fact {
-    /**
-     * The largest seed that every reader of a journal takes as it is: numbers are doubles there.
-     */
+    /** The largest seed that every reader of a journal reads exactly; numbers there are doubles. */
     public static final long LARGEST_SEED = 1L << 53;
 
     /** Checks the seed. */
@@ -171,7 +171,7 @@ public sealed interface Fact extends FactsOfStep {
     }
   }
 
-  /** The step's readings are in. */
+  /** The step was finished; its readings are in. */
   record Done(String step) implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
@@ -212,7 +212,7 @@ public sealed interface Fact extends FactsOfStep {
   /**
    * A photo was attached.
    *
-   * @param path where it is kept, from the data home on
+   * @param path where it is kept, relative to the data home
    * @param caption what it shows, as typed
    * @param sha256 the SHA-256 of its bytes, in hexadecimal
    * @param mediaType {@code image/png} or {@code image/jpeg}
@@ -252,7 +252,7 @@ public sealed interface Fact extends FactsOfStep {
     }
   }
 
-  /** The operator stopped at once; a running step must be briefed and armed anew. */
+  /** The operator stopped at once; a running step must be briefed and armed again. */
   record Stopped(String step) implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
@@ -265,7 +265,7 @@ public sealed interface Fact extends FactsOfStep {
     }
   }
 
-  /** The operator said why. */
+  /** The operator said why the walk was stopped. */
   record StopExplained(String reason) implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
@@ -291,7 +291,7 @@ public sealed interface Fact extends FactsOfStep {
     }
   }
 
-  /** The walk goes on. */
+  /** The walk was resumed. */
   record Resumed() implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
@@ -304,7 +304,7 @@ public sealed interface Fact extends FactsOfStep {
     }
   }
 
-  /** The amplifier must be taken as cold; a warm-up that is not over starts from zero. */
+  /** The amplifier counts as cold; an unfinished warm-up starts again from zero. */
   record Cooled(String step, String why) implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
@@ -332,7 +332,7 @@ public sealed interface Fact extends FactsOfStep {
     }
   }
 
-  /** A warm-up is to be done again; the step it is done for must be briefed and armed anew. */
+  /** A warm-up must be repeated; the step that needs it must be briefed and armed again. */
   record WarmAgain(String step) implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {

@@ -12,7 +12,7 @@ import loadwalk.json.Words;
 import loadwalk.result.Criterion;
 import loadwalk.result.LimitPair;
 
-/** The kinds of facts by the words that name them in a journal, each with a blank fact. */
+/** The kinds of facts by their words in a journal, each with a blank fact. */
 final class FactKinds {
   static final Words<Criterion> CRITERIA = Words.of(List.of(Criterion.values()), Criterion::word);
 

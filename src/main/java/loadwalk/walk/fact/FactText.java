@@ -11,11 +11,11 @@ import loadwalk.json.Shaped;
 
 /**
  * Writes the facts of one moment as the body of one journal record, so that they are kept together
- * or not at all, and reads them back.
+ * or not at all; reads them back.
  *
  * <p>A body is {@code {"format"?,"at":"2026-01-31T09:30:00.123Z","facts":[{"fact":…,…,"at"?}]}};
- * only the first record of a walk carries the format, and a fact carries a time only where it
- * differs from the record's: facts that waited for a disk are written together.
+ * only the first record of a walk carries the format. A fact carries a time only if it differs from
+ * the record's, since facts that waited for the disk are written together.
  */
 public final class FactText {
   /** The format named by the first record of a walk. */
@@ -23,7 +23,9 @@ public final class FactText {
 
   private FactText() {}
 
-  /** Returns the body of one record; a fact of another moment than the first carries its own. */
+  /**
+   * Returns the body of one record; a fact from another moment than the first carries its own time.
+   */
   public static String body(List<Stamped> facts) {
     long at = facts.get(0).wallMillis();
     List<Line> lines = facts.stream().map(f -> new Line(f.fact(), f.wallMillis(), at)).toList();
@@ -33,7 +35,7 @@ public final class FactText {
   /**
    * Returns the facts of one record.
    *
-   * @throws UnreadableFact if the body holds something this version does not know
+   * @throws UnreadableFact if the body contains something this version does not know
    */
   public static List<Stamped> read(String body) {
     Read<Node> read = JsonText.strict("journal").read(body);
@@ -49,10 +51,10 @@ public final class FactText {
   }
 
   /**
-   * Returns the walk that the bodies of a journal tell.
+   * Returns the walk recorded in the bodies of a journal.
    *
-   * @throws UnreadableFact if a body holds something this version does not know, or the first fact
-   *     opens no walk
+   * @throws UnreadableFact if a body contains something this version does not know, or the first
+   *     fact does not open a walk
    */
   public static WalkState walk(List<String> bodies) {
     WalkState state = null;

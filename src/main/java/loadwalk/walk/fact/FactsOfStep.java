@@ -11,7 +11,7 @@ import loadwalk.result.Criterion;
 import loadwalk.result.LimitPair;
 import loadwalk.walk.fact.StepState.Status;
 
-/** The facts of one step. Each is a member of {@link Fact}, and is named as one. */
+/** The facts of one step; code names each as a member of {@link Fact}, which inherits them. */
 public interface FactsOfStep {
   /** A brief was shown. */
   record Briefed(String step, Forecast forecast) implements Fact.OfStep {
@@ -91,9 +91,9 @@ public interface FactsOfStep {
   }
 
   /**
-   * A value was entered; a second one for the same reading amends the first.
+   * A value was entered; a second value for the same reading amends the first.
    *
-   * @param instrument what it was read from, where a meter itself was asked
+   * @param instrument what it was read from, if it came from a meter directly
    */
   public record Entered(
       String step,
@@ -191,7 +191,7 @@ public interface FactsOfStep {
     }
   }
 
-  /** The operator said at what the output was read. */
+  /** The operator said at which criterion the output was read. */
   record CriterionSet(String step, Criterion criterion) implements Fact.OfStep {
     @Override
     public StepState change(StepState before) {
@@ -251,7 +251,7 @@ public interface FactsOfStep {
     }
   }
 
-  /** The step was passed over. */
+  /** The step was skipped. */
   record Skipped(String step, String reason) implements Fact.OfStep {
     @Override
     public StepState change(StepState before) {

@@ -4,13 +4,13 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 
 /**
- * What a reading was read from, kept beside it in the journal.
+ * The instrument that a reading came from, kept with it in the journal.
  *
  * @param meter the meter's label on the bench
- * @param identity its reply to {@code *IDN?}, empty where it gave none
- * @param raw its reply as it came, fit to be shown
+ * @param identity its reply to {@code *IDN?}, empty if it gave none
+ * @param raw its raw reply, made fit to show
  * @param wallMillis when the reply came, ms since 1970
- * @param count how many readings its scatter rests on, 1 where there was none to compare
+ * @param count how many readings its scatter rests on, 1 if there was only one
  * @param scatter the standard deviation of those readings, in the reading's unit; type A (JCGM
  *     100:2008, 4.2.2), degrees of freedom count − 1
  */

@@ -17,9 +17,9 @@ import loadwalk.text.Sentence;
 /**
  * Reads the fields of a record from an object of a journal.
  *
- * <p>A journal was written by Loadwalk and summed, so that what is amiss comes from another version
- * or another program: the first thing missing or of another kind makes the record unreadable, keys
- * that are not known are passed over, and limits are those of the records alone.
+ * <p>Loadwalk wrote the journal with checksums, so anything wrong in it comes from another version
+ * or another program. The first field that is missing or of another kind makes the record
+ * unreadable. Unknown keys are ignored, and no limits apply but those of the records.
  *
  * @param object the object
  */
@@ -125,7 +125,7 @@ record JournalShape(Node.Obj object) implements Shape {
     return word(tag, value, kinds).shape(this);
   }
 
-  /** A file of its own is held to its limits wherever it stands. */
+  /** Reads an embedded file, which must keep to its own limits wherever it appears. */
   @Override
   public <T extends Shaped<T>> T embedded(String key, T value, FileShape<T> file) {
     Faults faults = new Faults("journal");

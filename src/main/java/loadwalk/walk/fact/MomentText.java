@@ -6,20 +6,21 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Reads the one form of a time that {@link FactText} writes, {@code 2026-01-31T09:30:00.123Z} with
- * or without its milliseconds; a parser for all of ISO 8601 costs more than the rest of a record.
+ * or without its milliseconds. A parser for all of ISO 8601 would cost more time than the rest of a
+ * record.
  */
 final class MomentText {
   private static final String FORM = "0000-00-00T00:00:00.000Z";
   private static final int WITHOUT_MILLIS = 19;
 
-  /** The days that every month has. */
+  /** The number of days that every month has. */
   private static final int SURE_DAYS = 28;
 
   private MomentText() {}
 
   /**
-   * Returns milliseconds since 1970; empty where the text has another form, or names a day or an
-   * hour that only a calendar can tell.
+   * Returns milliseconds since 1970; empty if the text has another form or names a day or an hour
+   * that needs a calendar.
    */
   static OptionalLong millis(String text) {
     boolean whole = text.length() == FORM.length();

@@ -1,6 +1,6 @@
 package loadwalk.walk.fact;
 
-/** Reviews whole steps of a kept walk; a fact calls the method that fits what it tells of one. */
+/** Reviews whole steps of a kept walk; a fact calls the method that fits it. */
 public interface StepReviewer {
 
   /** Reviews the brief kept of a step. */

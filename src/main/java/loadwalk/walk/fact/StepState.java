@@ -16,18 +16,18 @@ import loadwalk.result.Criterion;
 import loadwalk.result.LimitPair;
 
 /**
- * Where one step of a walk stands.
+ * The state of one step of a walk.
  *
  * @param status how far it has come
- * @param brief the newest brief, where one was shown
+ * @param brief the newest brief, if one was shown
  * @param armedOhms the load the operator typed as connected, ohms
  * @param liftReason why a halt was lifted
  * @param entries every value entered, oldest first, by reading
- * @param criterion what the output reading was taken at
+ * @param criterion the criterion at which the output was read
  * @param pairs volts and THD read together near the limit
  * @param warmSeconds the warm-up clock, seconds
  * @param reason why it was skipped or ended early
- * @param coldAt how many values were in when the warm-up clock last began at zero
+ * @param coldAt how many values had been entered when the warm-up clock last started from zero
  * @param captures the captured waves that were taken, oldest first
  */
 public record StepState(
@@ -53,7 +53,7 @@ public record StepState(
     RUNNING("running"),
     /** Its readings are in. */
     DONE("done"),
-    /** Passed over, with a reason. */
+    /** Skipped, with a reason. */
     SKIPPED("skipped");
 
     private final String word;
@@ -67,7 +67,7 @@ public record StepState(
       return word;
     }
 
-    /** Tells whether nothing more is to be done. */
+    /** Tells whether the step is done or skipped. */
     public boolean isOver() {
       return this == DONE || this == SKIPPED;
     }
@@ -103,7 +103,7 @@ public record StepState(
             List.of());
   }
 
-  /** Returns the newest entry of a reading; of volts and watts only the later one counts. */
+  /** Returns the newest entry of a reading; of output volts and watts only the later one counts. */
   public Optional<Entry> latest(ReadingId id) {
     Optional<Entry> newest = newest(id);
     ReadingId twin =
@@ -123,7 +123,7 @@ public record StepState(
     return all;
   }
 
-  /** Returns the readings whose newest entry carries a doubt that waits for its answer. */
+  /** Returns the readings whose newest entry has an open doubt. */
   public List<ReadingId> openDoubts() {
     List<ReadingId> open = new ArrayList<>();
     for (ReadingId id : entries.keySet()) {
@@ -134,14 +134,14 @@ public record StepState(
     return open;
   }
 
-  /** Returns the captured wave that an entry was read from, where it was. */
+  /** Returns the captured wave that an entry was read from, if any. */
   public Optional<Capture> captureOf(Entry entry) {
     return captures.stream()
         .filter(c -> entry.instrument().filter(c::isSourceOf).isPresent())
         .reduce((first, second) -> second);
   }
 
-  /** Returns the captured wave that the output volts that count were read from. */
+  /** Returns the captured wave that the current output volts were read from, if any. */
   public Optional<Capture> captureOfOutput() {
     return latest(ReadingId.OUTPUT_VOLTS).flatMap(this::captureOf);
   }
@@ -223,7 +223,7 @@ public record StepState(
     return changed(d -> d.warmSeconds = seconds);
   }
 
-  /** The warm-up clock begins at zero; temperatures of the time before tell nothing of it. */
+  /** Returns the step with its warm-up clock at zero; earlier temperatures no longer count. */
   StepState cold() {
     return changed(
         d -> {
@@ -236,7 +236,7 @@ public record StepState(
     return changed(d -> d.reason = Optional.of(why));
   }
 
-  /** Returns a list with one more behind. */
+  /** Returns a list with one more item at its end. */
   static <T> List<T> with(List<T> list, T one) {
     List<T> more = new ArrayList<>(list);
     more.add(one);

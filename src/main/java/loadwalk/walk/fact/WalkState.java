@@ -13,7 +13,7 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.StepContext;
 
 /**
- * A walk as its journal tells it: the fold of its facts.
+ * The state of a walk: the fold of the facts in its journal.
  *
  * @param opened how the walk began
  * @param plan the steps in order
@@ -21,8 +21,8 @@ import loadwalk.sequence.StepContext;
  * @param notes the notes, oldest first
  * @param attachments the photos attached, oldest first
  * @param hold whether the walk runs, is paused or was stopped
- * @param stops the reasons of all stops so far
- * @param cooled why the amplifier must be taken as cold, where it must
+ * @param stops the reasons for all stops so far
+ * @param cooled why the amplifier counts as cold, if it does
  * @param lastWallMillis the wall clock of the newest fact, ms since 1970
  */
 public record WalkState(
@@ -40,12 +40,12 @@ public record WalkState(
   public enum Hold {
     RUNNING,
     PAUSED,
-    /** Stopped at once; the reason is still to be given. */
+    /** Stopped at once; the reason is still missing. */
     STOPPED
   }
 
   /**
-   * A note of the operator.
+   * A note by the operator.
    *
    * @param stepId the step at which it was written
    * @param text the note
@@ -57,7 +57,7 @@ public record WalkState(
    * A photo that belongs to the walk.
    *
    * @param stepId the step at which it was attached
-   * @param path where it is kept, from the data home on, parts divided by slashes
+   * @param path where it is kept, relative to the data home, with slashes
    * @param caption what it shows, as typed
    * @param sha256 the SHA-256 of its bytes, 64 digits
    * @param mediaType {@code image/png} or {@code image/jpeg}
@@ -97,7 +97,7 @@ public record WalkState(
         wallMillis);
   }
 
-  /** Returns the step to be done now: the first that is not over; empty when all are. */
+  /** Returns the current step: the first that is not over; empty when all are. */
   public Optional<PlannedStep> current() {
     for (PlannedStep planned : plan) {
       if (!step(planned.id()).status().isOver()) {
@@ -107,7 +107,7 @@ public record WalkState(
     return Optional.empty();
   }
 
-  /** Returns the id of the step to be done now, or of the last one when all are over. */
+  /** Returns the id of the current step, or of the last step when all are over. */
   public String currentId() {
     return current().map(PlannedStep::id).orElseGet(() -> plan.get(plan.size() - 1).id());
   }
@@ -128,8 +128,8 @@ public record WalkState(
   }
 
   /**
-   * Returns where a step stands. What a recheck repeats goes by what was done; for one further on
-   * in the walk, what is still to be done counts as well.
+   * Returns the context of a step in the plan. A recheck repeats a step that was done; for a
+   * recheck later in the walk, steps still ahead count too.
    */
   public StepContext context(PlannedStep planned) {
     boolean further =
@@ -141,7 +141,7 @@ public record WalkState(
     return status == StepState.Status.DONE || further && !status.isOver();
   }
 
-  /** Returns every doubt that waits for its answer, in the order of the plan. */
+  /** Returns every open doubt, in the order of the plan. */
   public List<OpenDoubt> openDoubts() {
     List<OpenDoubt> open = new ArrayList<>();
     for (PlannedStep p : plan) {
@@ -151,7 +151,7 @@ public record WalkState(
   }
 
   /**
-   * A doubt that waits for its answer.
+   * A doubt without an answer.
    *
    * @param stepId the step
    * @param reading the reading doubted

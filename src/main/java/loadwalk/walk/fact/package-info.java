@@ -6,9 +6,9 @@
  *                           <──          <──
  * </pre>
  *
- * <p>In come facts, from a journal or from the walk that goes on; out comes where the walk stands.
- * A fact says itself what it changes and which fields the journal keeps of it. No forecast is made
- * here: a brief or a doubt is kept in the fact that tells of it. Open {@link
- * loadwalk.walk.fact.Fact} first, then {@link loadwalk.walk.fact.WalkState}.
+ * <p>In: facts, from a journal or from the running walk. Out: the state of the walk. Each fact
+ * defines what it changes and which fields the journal keeps. No forecast is made here: briefs and
+ * doubts are stored in their facts. Open {@link loadwalk.walk.fact.Fact} first, then {@link
+ * loadwalk.walk.fact.WalkState}.
  */
 package loadwalk.walk.fact;

@@ -18,7 +18,8 @@ import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * The practice bench's meters in one walk, read for its current step as an operator would type it.
+ * The meters of the practice bench in one walk, read for its current step as an operator would type
+ * the readings.
  *
  * @param cold the amplifier as it was switched on
  * @param operator who reads and types
@@ -27,7 +28,7 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
   /** How long an operator takes over a loaded step, s; common practice, no source. */
   private static final double LOADED_SECONDS = 20;
 
-  /** Returns the bench of a walk; empty where the walk is not on the practice bench. */
+  /** Returns the bench of a walk; empty if the walk is not on the practice bench. */
   public static Optional<PracticeAnswers> in(Fact.Opened opened) {
     OptionalLong seed = opened.practiceSeed();
     return seed.isPresent()
@@ -37,7 +38,10 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
         : Optional.empty();
   }
 
-  /** Returns what each meter shows now, in the order the step asks; empty where it asks nothing. */
+  /**
+   * Returns what each meter shows now, in the order of the step's readings; empty if it asks for
+   * none.
+   */
   public Map<ReadingId, String> of(WalkState state, double warmSeconds) {
     Optional<Target> target = state.current().flatMap(p -> Targets.of(state, p));
     if (target.isEmpty()) {
@@ -57,8 +61,8 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
   }
 
   /**
-   * Tells whether the meters show the same in two states of a walk, at one reading of its clock:
-   * what is typed changes nothing of it.
+   * Tells whether the meters show the same in two states of a walk at the same warm-up time; typed
+   * values make no difference.
    */
   public static boolean areTheSame(WalkState one, WalkState other) {
     return one == other
@@ -72,7 +76,7 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
 
   /**
    * Returns the output of the practice amplifier while a tone is turned up through the limit; empty
-   * where the step has no load.
+   * if the step has no load.
    */
   public Optional<PracticeTone> tone(WalkState state, double warmSeconds) {
     double hertz = state.opened().sequence().toneHertz();
@@ -83,7 +87,7 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
         .map(t -> now(state, warmSeconds).tone(t.mode(), t.ohms(), hertz));
   }
 
-  /** Takes the rig through all that was done before this moment. */
+  /** Returns the rig after everything done up to this moment. */
   private PracticeRig now(WalkState state, double warmSeconds) {
     PracticeRig rig = cold;
     for (PlannedStep planned : state.plan()) {
@@ -111,7 +115,7 @@ public record PracticeAnswers(PracticeRig cold, SimulatedOperator operator) {
         : rig;
   }
 
-  /** Returns the answers that are not entered yet. */
+  /** Returns the answers not entered yet. */
   public static Map<ReadingId, String> missing(Map<ReadingId, String> answers, StepState step) {
     Map<ReadingId, String> left = new EnumMap<>(ReadingId.class);
     answers.forEach(

@@ -26,15 +26,15 @@ import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * Runs a walk without an operator: the same updates as at the bench, fed with answers written
- * before.
+ * Runs a walk without an operator: the same updates as at the bench, fed with answers written in
+ * advance.
  *
- * <p>Every answer is taken as typed and kept even when doubted; the doubt stays open, so a doubted
- * reading feeds no later forecast. A heed or a halt is noted and passed. The cold load is entered
- * before the step starts, as an operator would, so that a wrong one shows in the brief.
+ * <p>Every answer counts as typed and is kept even if it is doubted. The doubt stays open, so that
+ * a doubted reading feeds no later forecast. A heed or a halt is recorded and passed. The cold load
+ * is entered before the step starts, as an operator would, so that a wrong load shows in the brief.
  */
 public final class Rehearsal {
-  /** Why a step is passed over. */
+  /** The reason given for a skipped step. */
   public static final String NO_ANSWER = "no answer";
 
   private static final String LIFTED = "rehearsed: the halt is noted and passed";
@@ -53,7 +53,7 @@ public final class Rehearsal {
   }
 
   /**
-   * What is to be rehearsed.
+   * The script of a rehearsal.
    *
    * @param opened how the walk begins
    * @param answers what an operator would type, by step and reading id, in order
@@ -64,7 +64,7 @@ public final class Rehearsal {
    * One step as rehearsed.
    *
    * @param step its id
-   * @param brief its brief right before it started
+   * @param brief its brief just before it started
    * @param doubts what contradicted its readings, each once
    */
   public record Rehearsed(String step, Forecast brief, List<Doubt> doubts) {
@@ -75,10 +75,10 @@ public final class Rehearsal {
   }
 
   /**
-   * An answer that could not be taken.
+   * An answer that could not be used.
    *
    * @param step the step's id as given
-   * @param reading the reading's id as given; empty where it concerns the step
+   * @param reading the reading's id as given; empty if it concerns the step
    * @param text one sentence
    */
   public record Problem(String step, String reading, String text) {}
@@ -87,8 +87,8 @@ public final class Rehearsal {
    * A walk as rehearsed.
    *
    * @param steps every step, in order
-   * @param problems the answers that could not be taken
-   * @param state where the walk stands at its end
+   * @param problems the answers that could not be used
+   * @param state the state of the walk at its end
    */
   public record Outcome(List<Rehearsed> steps, List<Problem> problems, WalkState state) {
     /** Copies the lists. */
@@ -143,7 +143,7 @@ public final class Rehearsal {
     return new Rehearsed(id, brief, doubts(id));
   }
 
-  /** Returns the answers of a step that can be taken; each other one becomes a problem. */
+  /** Returns the usable answers of a step; each of the others becomes a problem. */
   private Map<ReadingId, String> sound(PlannedStep planned) {
     Map<ReadingId, String> sound = new LinkedHashMap<>();
     boolean reads = Targets.of(model.state(), planned).isPresent();
@@ -202,7 +202,7 @@ public final class Rehearsal {
     return model.state().step(id);
   }
 
-  /** Updates the walk; what it wants kept counts as kept at once. */
+  /** Updates the walk; facts count as kept at once. */
   private void take(Event event) {
     model = walker.update(model, event).model();
     while (model.isWriting()) {

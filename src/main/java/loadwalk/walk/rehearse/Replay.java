@@ -28,10 +28,10 @@ import loadwalk.walk.fact.UnreadableFact;
 import loadwalk.walk.fact.WalkState;
 
 /**
- * Runs a kept walk through today's rules and tells what would be judged differently.
+ * Runs a kept walk through today's rules and lists what would be judged differently.
  *
- * <p>Each brief and each entry is judged anew from what the journal told at that moment, so one
- * difference does not bring others after it.
+ * <p>Each brief and each entry is judged again from what the journal held at that moment, so that
+ * one difference does not cause others after it.
  */
 public final class Replay implements StepReviewer {
   private final Forecaster forecaster;
@@ -63,14 +63,14 @@ public final class Replay implements StepReviewer {
   }
 
   /**
-   * Something that would be judged differently today.
+   * A judgement that would be different today.
    *
    * @param step the step
    * @param reading the reading, for doubts
-   * @param typed what was typed, for doubts; empty else
-   * @param what what is different
-   * @param kept what the journal tells: a verdict, codes of cautions or of slips
-   * @param today what it would be today
+   * @param typed what was typed, for doubts; empty otherwise
+   * @param what what differs
+   * @param kept the judgement in the journal: a verdict, codes of cautions or of slips
+   * @param today the judgement today
    */
   public record Difference(
       String step,
@@ -90,7 +90,7 @@ public final class Replay implements StepReviewer {
    * Compares a journal with today's rules.
    *
    * @param records the facts of each record, oldest first
-   * @throws UnreadableFact if the first fact opens no walk
+   * @throws UnreadableFact if the first fact does not open a walk
    */
   public static List<Difference> of(Forecaster forecaster, List<List<Stamped>> records) {
     boolean opens =
@@ -120,7 +120,7 @@ public final class Replay implements StepReviewer {
     }
   }
 
-  /** Returns where a run of readings, and of doubts with them or late ones alone, ends. */
+  /** Returns the end of a run of judgements: readings with their doubts, or late doubts alone. */
   private static int entryEnd(List<Stamped> facts, int start) {
     int end = start;
     while (end < facts.size() && facts.get(end).fact().judgement().isPresent()) {
@@ -146,7 +146,10 @@ public final class Replay implements StepReviewer {
     }
   }
 
-  /** Compares what was doubted as a step ended: what had waited for a reading that never came. */
+  /**
+   * Compares the doubts raised at the end of a step, which had waited for a reading that never
+   * came.
+   */
   private void compareEnd(String step, List<Fact.OfReading> kept) {
     target(step)
         .ifPresent(t -> compareSlips(step, kept, judged(entries.atEnd(state, t)), Map.of()));
