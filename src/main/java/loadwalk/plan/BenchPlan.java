@@ -13,10 +13,10 @@ import loadwalk.plan.wiring.WiringSummary;
  * A sequence planned on a bench before anything is connected.
  *
  * @param sequence the sequence's name
- * @param evidence amplifier, bench, conditions and what has been measured so far
+ * @param evidence the amplifier, bench, conditions and measurements so far
  * @param asked what each step asks of the operator, in order
  * @param steps the steps that ask something of the bench, in order
- * @param needs what the bench lacks for the whole sequence, one sentence each
+ * @param needs what the bench needs for the whole sequence, one sentence each
  */
 public record BenchPlan(
     String sequence,
@@ -42,7 +42,7 @@ public record BenchPlan(
    */
   public record Asked(String stepId, String instruction) {}
 
-  /** Returns what a step that is planned asks of the operator. */
+  /** Returns the operator instruction for a planned step. */
   String instruction(StepPlan step) {
     return asked.stream()
         .filter(a -> a.stepId().equals(step.target().stepId()))
@@ -51,12 +51,12 @@ public record BenchPlan(
         .instruction();
   }
 
-  /** Returns an earlier step that asks the same and is answered the same, if there is one. */
+  /** Returns an earlier step with the same load, forecast and cautions, if there is one. */
   public Optional<StepPlan> sameBefore(StepPlan step) {
     return steps.stream().takeWhile(s -> s != step).filter(s -> same(s, step)).findFirst();
   }
 
-  /** Returns the wirings that the steps use, each load once, at its worst watts. */
+  /** Returns the wirings that the steps use, one for each load at its worst-case watts. */
   public List<WiringSummary> wirings(Tables tables) {
     Map<String, WiringSummary> byTitle = new LinkedHashMap<>();
     for (StepPlan step : steps) {
@@ -74,7 +74,7 @@ public record BenchPlan(
         && a.forecast().cautions().equals(b.forecast().cautions());
   }
 
-  /** Returns the gravest verdict of all steps. */
+  /** Returns the most serious verdict of all steps. */
   public Verdict verdict() {
     return steps.stream()
         .map(step -> step.forecast().verdict())

@@ -24,11 +24,11 @@ import loadwalk.sequence.Sequence;
 import loadwalk.sequence.StepContext;
 
 /**
- * Plans a bench for a sequence.
+ * Plans the use of a bench for a sequence.
  *
  * <p>Worked by hand in src/test/EVIDENCE.md and again in a test: a lead's drop is I·R and its heat
- * I²·R (Ohm, Joule), a supply's share its part of the summed ratings, a fuse's time that of its
- * table at current over rating.
+ * I²·R (Ohm, Joule), a supply's share is in proportion to its rating, and a fuse's time comes from
+ * its table at current over rating.
  */
 final class BenchPlanner {
   private final Forecaster forecaster;
@@ -40,10 +40,11 @@ final class BenchPlanner {
   /**
    * Prepares a planner.
    *
-   * @param forecaster what tells the readings and cautions; it should rest on the same cautions
-   * @param cautions what tells how stressed each part is
+   * @param forecaster gives the readings and cautions; it should use the same cautions as {@code
+   *     cautions}
+   * @param cautions gives the stress on each part
    * @param tables wire, fuse and resistor data
-   * @param bank what wires the loads
+   * @param bank wires the loads
    */
   public BenchPlanner(
       Forecaster forecaster, StepCautions cautions, Tables tables, WiringLoadBank bank) {
@@ -59,7 +60,7 @@ final class BenchPlanner {
    *
    * @param sequence the sequence
    * @param amplifier the amplifier with its ratings
-   * @param bench the bench, {@link Bench#unknown()} where there is none yet
+   * @param bench the bench, or {@link Bench#unknown()} if there is none yet
    * @param observations what has been measured so far, oldest first
    */
   BenchPlan plan(

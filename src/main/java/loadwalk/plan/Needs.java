@@ -18,18 +18,18 @@ import loadwalk.forecast.Evidence;
 import loadwalk.plan.wiring.WiringAnswer;
 import loadwalk.text.Sentence;
 
-/** Says what a bench lacks for a whole sequence: supply, fuse, leads, load resistors. */
+/** Lists what a bench needs for a whole sequence: supply, fuse, leads, load resistors. */
 final class Needs {
-  /** Ratings commonly made (common practice, no source), amperes. */
+  /** Common fuse ratings, amperes (common practice, no source). */
   private static final double[] FUSES = {
     5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 225, 250, 300, 350,
     400, 500
   };
 
-  /** Sizes commonly sold (common practice, no source), thinnest first. */
+  /** Common wire sizes, thinnest first (common practice, no source). */
   private static final int[] GAUGES = {18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3};
 
-  /** The length of a lead where none is described, metres each way. Common practice, no source. */
+  /** The lead length assumed if none is described, metres each way. Common practice, no source. */
   private static final double METRES_EACH_WAY = 1;
 
   private final Tables tables;
@@ -87,7 +87,7 @@ final class Needs {
                 "{} The bench has {} A usable.", buy, Figures.three(usable.getAsDouble())));
   }
 
-  /** Returns the rating of the fuse on the bench if it will do, else of the one to get. */
+  /** Returns the rating of the fuse on the bench if it is suitable, otherwise of the one to buy. */
   private OptionalDouble fuseRating() {
     OptionalDouble own = bench.fuseAmps();
     return own.isPresent() && own.getAsDouble() >= worstAmps
@@ -146,7 +146,7 @@ final class Needs {
             Figures.three(worstAmps), Figures.three(tables.limit("drop-percent"))));
   }
 
-  /** Tells what to buy for each load that has no wiring, at its worst watts. */
+  /** Returns what to buy for each load that cannot be wired, at its worst-case watts. */
   private List<String> loads() {
     Map<String, StepPlan> worst = new LinkedHashMap<>();
     for (StepPlan step : steps) {

@@ -16,7 +16,7 @@ import loadwalk.plan.wiring.WiringAnswer;
 import loadwalk.plan.wiring.WiringPicture;
 import loadwalk.plan.wiring.WiringSummary;
 
-/** Writes a plan as JSON; a band is [low, expected, high], what is not known is left out. */
+/** Writes a plan as JSON; a band is [low, expected, high], and unknown values are left out. */
 public final class PlanJson {
   private final Tables tables;
   private final JsonGenerator out;

@@ -19,11 +19,11 @@ import loadwalk.plan.wiring.WiringLoadBank;
 import loadwalk.sequence.Sequence;
 
 /**
- * Holds the one set of rules that walk, plan, rehearsal, replay, screens and sheet go by: the data
- * tables, the way loads are wired, and the forecaster and planner that rest on both.
+ * The one set of rules that walk, plan, rehearsal, replay, screens and sheet share: the data
+ * tables, the wiring of loads, and the forecaster and planner that use both.
  *
- * <p>Nothing is made before it is asked for, on whatever thread asks, so the way to the first frame
- * is free of tables and forecasts.
+ * <p>Each part is made on first use, on the calling thread, so that no table or forecast delays the
+ * first frame.
  */
 public final class Rules implements Forecaster {
   private volatile Data data;
@@ -31,7 +31,7 @@ public final class Rules implements Forecaster {
 
   private Rules() {}
 
-  /** The tables, and the wire that is computed from them. */
+  /** The tables, and the wire data computed from them. */
   private record Data(Tables tables, Wire wire) {
     static Data of(Map<String, String> ownTables) {
       Tables tables = Tables.stock();
@@ -42,7 +42,7 @@ public final class Rules implements Forecaster {
     }
   }
 
-  /** What foretells and plans. */
+  /** The forecaster and the planner. */
   private record Judgement(Forecaster forecaster, BenchPlanner planner) {
     static Judgement of(Tables tables) {
       WiringLoadBank bank = new WiringLoadBank(tables);
@@ -53,10 +53,10 @@ public final class Rules implements Forecaster {
   }
 
   /**
-   * Makes the rules with the operator's own tables before the stock ones. Own tables are read at
-   * once, because what is wrong in them is told before anything else.
+   * Makes rules in which the operator's own tables take precedence over the stock tables. Own
+   * tables are read immediately, because their faults are reported before anything else.
    *
-   * @param ownTables the text of each own table by the name of its file; empty for the stock ones
+   * @param ownTables the text of each own table by file name; empty for the stock tables
    * @throws IllegalArgumentException with one sentence that names file, line and column
    */
   public static Rules of(Map<String, String> ownTables) {
@@ -93,7 +93,7 @@ public final class Rules implements Forecaster {
     }
   }
 
-  /** Makes everything now, on a thread that has the time. */
+  /** Makes everything now; call it on a background thread. */
   public void prepare() {
     judgement();
   }
@@ -103,7 +103,7 @@ public final class Rules implements Forecaster {
     return data().tables();
   }
 
-  /** Returns the copper of the leads, by the tables. */
+  /** Returns the wire data for the leads, computed from the tables. */
   public Wire wire() {
     return data().wire();
   }

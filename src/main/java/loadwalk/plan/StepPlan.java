@@ -13,16 +13,16 @@ import loadwalk.plan.wiring.WiringAnswer;
 import loadwalk.plan.wiring.WiringSummary;
 
 /**
- * What one step will do to the bench.
+ * The demands of one step on the bench.
  *
  * @param target the step
  * @param forecast its forecast with cautions and verdict
- * @param shares what each supply gives, in the order of the bench
- * @param leads what each run loses, in the order of the bench
- * @param terminalVolts volts left at the amplifier's terminals with the supplies as set
- * @param fuses when each fuse opens
- * @param wiring how the load is wired, where a load is connected and the stock is known
- * @param stresses what is stressed, worst first
+ * @param shares the current from each supply, in the order of the bench
+ * @param leads the loss in each run, in the order of the bench
+ * @param terminalVolts volts at the amplifier's terminals with the supplies as set
+ * @param fuses when each fuse blows
+ * @param wiring how the load is wired, if one is connected and the stock is known
+ * @param stresses the stressed parts, worst first
  */
 public record StepPlan(
     Target target,
@@ -41,18 +41,18 @@ public record StepPlan(
     stresses = List.copyOf(stresses);
   }
 
-  /** Returns the supply current where it can be told. */
+  /** Returns the supply current, if it can be forecast. */
   public Optional<Band> amps() {
     return forecast.band(ReadingId.SUPPLY_AMPS);
   }
 
-  /** Returns the output volts, those without a load where none is connected. */
+  /** Returns the output volts; the unloaded volts if no load is connected. */
   public Optional<Band> output() {
     Optional<Band> open = forecast.band(ReadingId.OPEN_VOLTS);
     return open.isPresent() ? open : forecast.band(ReadingId.OUTPUT_VOLTS);
   }
 
-  /** Returns how the load is wired, at its worst watts, where a way was found. */
+  /** Returns how the load is wired, at its worst-case watts, if a wiring was found. */
   Optional<WiringSummary> wired(Tables tables) {
     double watts = Math.max(0, forecast.demand().loadWatts().map(Band::high).orElse(0.0));
     return wiring
@@ -60,12 +60,12 @@ public record StepPlan(
         .map(found -> WiringSummary.of(target.mode(), watts, found, tables));
   }
 
-  /** Returns why the load cannot be wired, where it cannot. */
+  /** Returns why the load cannot be wired; empty if it can. */
   public Optional<WiringAnswer.None> unwired() {
     return wiring.flatMap(WiringAnswer::lacking);
   }
 
-  /** Returns what gives first: what is stressed most against what it bears. */
+  /** Returns the part that would fail first: the one most stressed relative to its limit. */
   public Optional<Stress> givesFirst() {
     return stresses.stream().findFirst();
   }
@@ -75,27 +75,27 @@ public record StepPlan(
    *
    * @param number which supply, from 1
    * @param ratedAmps the most it delivers, amperes
-   * @param amps its part by its rating, amperes
-   * @param worstAmps its part where it alone goes to its limit before the others join, amperes
+   * @param amps its share in proportion to its rating, amperes
+   * @param worstAmps its share if it alone reaches its limit before the others contribute, amperes
    */
   public record SupplyShare(int number, double ratedAmps, double amps, double worstAmps) {}
 
   /**
-   * What one run loses.
+   * The loss in one run.
    *
    * @param label the run
-   * @param volts the volts lost, expected and at worst
-   * @param watts the watts lost, expected and at worst
+   * @param volts the volts lost, expected and worst case
+   * @param watts the watts lost, expected and worst case
    */
   public record LeadLoss(String label, Band volts, Band watts) {}
 
   /**
-   * When a fuse opens.
+   * When a fuse blows.
    *
    * @param label "amplifier" or "bench"
    * @param type the kind of fuse assumed from its rating
-   * @param expected the gate of time at the expected current
-   * @param worst the gate of time at the worst
+   * @param expected the earliest and latest time at the expected current
+   * @param worst the earliest and latest time at the worst-case current
    */
   public record FuseTime(
       String label, String type, FuseCurve.Opening expected, FuseCurve.Opening worst) {}

@@ -7,7 +7,7 @@
  *                                   └─ wiring: each load from the resistors on the bench
  * </pre>
  *
- * <p>In: a sequence, an amplifier, a bench, what has been measured so far. Out: what each step asks
+ * <p>In: a sequence, an amplifier, a bench and the measurements so far. Out: what each step demands
  * of supplies, leads, fuses and loads, with the forecast and cautions of the walk. {@link
  * loadwalk.plan.Rules} is the one set of rules: it makes tables, wiring, forecaster and planner
  * once, for walk, plan, rehearsal, replay, screens and sheet. Open {@link

@@ -10,20 +10,20 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Compares each bridged step with the stereo step in which a channel saw the same load: two equal
- * channels give V_bridged(R) = 2·V_stereo(R/2), from the definition of a bridge.
+ * Compares each bridged step with the stereo step in which each channel drove the same load. By the
+ * definition of a bridge, two equal channels give V_bridged(R) = 2·V_stereo(R/2).
  *
- * <p>The gain of one meter cancels in the ratio. Loads that are not exactly R and R/2 move the
- * volts by r/(R + r) of their relative error, r being the fitted series resistance.
+ * <p>The gain of one meter cancels in the ratio. If the loads are not exactly R and R/2, the volts
+ * shift by r/(R + r) of the loads' relative error, where r is the fitted series resistance.
  */
 final class Bridges {
   private Bridges() {}
 
   /**
-   * Returns the comparisons.
+   * Returns one comparison for each bridged step that has a stereo counterpart.
    *
-   * @param steps the steps that stand for their loads
-   * @param fit the output as one source, where it is known
+   * @param steps the steps whose results represent their loads
+   * @param fit the output modelled as one source, where known
    */
   static List<BridgeComparison> of(List<StepResult> steps, Optional<OutputFit> fit) {
     double series = fit.map(f -> Math.max(0, f.seriesOhms().value())).orElse(0.0);

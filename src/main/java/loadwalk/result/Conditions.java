@@ -1,10 +1,10 @@
 package loadwalk.result;
 
 /**
- * The conditions that a walk's readings were taken under.
+ * The conditions under which a walk's readings were taken.
  *
  * @param limitThdPercent the distortion at which volts are read, percent
- * @param supplyVolts the volts the supply was to be set to at the amplifier's terminals
+ * @param supplyVolts the supply volts specified at the amplifier's terminals
  * @param toneHertz the test tone, hertz
  */
 record Conditions(double limitThdPercent, double supplyVolts, double toneHertz) {

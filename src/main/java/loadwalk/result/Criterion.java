@@ -2,13 +2,15 @@ package loadwalk.result;
 
 import java.util.Optional;
 
-/** At what point the output was read; different ones are never compared silently. */
+/**
+ * The point at which the output was read; results at different points are never compared silently.
+ */
 public enum Criterion {
-  /** The stated total harmonic distortion was reached. */
+  /** The output reached the stated total harmonic distortion. */
   THD_LIMIT("thd-limit", "at the THD limit"),
-  /** The tops of the wave just began to flatten, judged by eye or by a light. */
+  /** The peaks of the wave just began to flatten, judged by eye or by an indicator light. */
   CLIPPING_ONSET("clipping-onset", "at the onset of clipping"),
-  /** The output was held below both. */
+  /** The output stayed below both. */
   BELOW_LIMIT("below-limit", "below the limit");
 
   private final String word;
@@ -19,17 +21,17 @@ public enum Criterion {
     this.text = text;
   }
 
-  /** Returns the word used in files and JSON output. */
+  /** Returns the name used in files and JSON output. */
   public String word() {
     return word;
   }
 
-  /** Returns the words used on screens and sheets. */
+  /** Returns the phrase used on screens and sheets. */
   public String text() {
     return text;
   }
 
-  /** Finds the criterion with the given word. */
+  /** Finds a criterion by its name in files. */
   public static Optional<Criterion> ofWord(String word) {
     for (Criterion criterion : values()) {
       if (criterion.word.equals(word)) {

@@ -12,17 +12,18 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * The volts lost between supply and amplifier.
+ * Computes the volts lost between the supply and the amplifier.
  *
- * <p>Where the bench names its supplies: the highest setting less the volts read at the terminals.
- * Else, where it names its leads: current times the resistance of the copper. Where both are known
- * a drop far above that of the copper is told, as a bad joint shows in no other way.
+ * <p>If the bench lists its supplies, the drop is the highest supply setting minus the volts read
+ * at the terminals. If it lists only its leads, the drop is the current times the resistance of the
+ * copper. If it lists both, a drop far above that of the copper gets a remark, because nothing else
+ * reveals a bad joint.
  */
 final class LeadDrop {
-  /** Half-width taken for the setting of a supply, percent (common practice, no source). */
+  /** Half-width assumed for a supply's voltage setting, percent (common practice, no source). */
   private static final double SETTING_PERCENT = 1;
 
-  /** Half-width taken for copper, percent: 25 K of temperature are 10 % (0.393 %/K, IEC 60228). */
+  /** Half-width assumed for copper, percent: a change of 25 K is 10 % (0.393 %/K, IEC 60228). */
   private static final double COPPER_PERCENT = 10;
 
   private final Bench bench;
@@ -35,7 +36,7 @@ final class LeadDrop {
     this.remarks = remarks;
   }
 
-  /** Returns the drop at a current; empty where the bench names neither supplies nor leads. */
+  /** Returns the drop at a current; empty if the bench lists neither supplies nor leads. */
   Optional<Quantity> of(Quantity terminalVolts, Quantity amps) {
     Optional<Quantity> copper = copper(amps);
     Optional<Quantity> measured =

@@ -1,7 +1,7 @@
 package loadwalk.result;
 
 /**
- * One point near the limit.
+ * One pair of volts and distortion measured near the limit.
  *
  * @param volts RMS volts across one load, above 0
  * @param thdPercent the distortion there, percent, above 0

@@ -14,18 +14,18 @@ import loadwalk.text.Sentence;
 /**
  * Finds the volts at the limit from points near it, with {@link LogInterpolation}.
  *
- * <p>What is common to all points stays apart from what the interpolation adds: the gain of the
- * voltmeter scales the result, and an error of the distortion meter common to all points is the
- * same as another limit, so it moves the volts along the curve.
+ * <p>Errors common to all points are kept apart from what the interpolation adds. The gain of the
+ * voltmeter scales the result. An error of the distortion meter that is common to all points acts
+ * like a different limit, so it moves the volts along the curve.
  */
 final class LimitVolts {
   /**
-   * Half-width taken for a distortion meter that the bench does not name, percent of reading.
+   * Half-width assumed for a distortion meter that the bench does not list, percent of reading.
    * Common practice, no source.
    */
   private static final double ASSUMED_THD_PERCENT = 10;
 
-  /** Step of the limit for the slope of volts by the logarithm of THD, a fraction. */
+  /** Change of the limit used to find the slope of volts against ln THD, a fraction. */
   private static final double SLOPE_STEP = 1e-4;
 
   private final Bench bench;
@@ -38,7 +38,7 @@ final class LimitVolts {
     this.remarks = remarks;
   }
 
-  /** Returns the volts at the limit; empty, with a remark, where the points do not give them. */
+  /** Returns the volts at the limit; empty, with a remark, if the points do not determine them. */
   Optional<Quantity> of(MeasuredStep step, double limitThdPercent) {
     List<LogInterpolation.Point> points =
         step.pairs().stream()
@@ -68,7 +68,7 @@ final class LimitVolts {
             .withPart(thdSource(), slope * relativeThdU(limitThdPercent)));
   }
 
-  /** Returns dV/d(ln THD) at the limit, on the side of it where points are; 0 at the last one. */
+  /** Returns dV/d(ln THD) at the limit, taken on the side that has points; 0 at the last point. */
   private static double slope(double limit, List<LogInterpolation.Point> points, double volts) {
     for (double way : new double[] {1, -1}) {
       Optional<LogInterpolation.Found> moved =

@@ -11,31 +11,33 @@ import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
-/** Chooses the load that the power of a step is computed with. */
+/** Chooses the load resistance used to compute the power of a step. */
 final class LoadChoice {
   /**
-   * The half-width taken for a load of which the bench says nothing, percent: that of common power
-   * resistors.
+   * The half-width assumed for a load that the bench does not describe, percent: the usual
+   * tolerance of power resistors.
    */
   static final double ASSUMED_PERCENT = 5;
 
   /**
-   * How far a resistor may lie from the load asked for and still be it, a fraction. Chosen by hand.
+   * How far a resistor may differ from the specified load and still count as that load, a fraction.
+   * Chosen by hand.
    */
   private static final double NEAR = 0.1;
 
-  /** How far an integer number of equal resistors may lie from it, a fraction. Chosen by hand. */
+  /** How far a network of equal resistors may differ from it, a fraction. Chosen by hand. */
   private static final double NEAR_NETWORK = 0.02;
 
   private LoadChoice() {}
 
   /**
-   * Returns the measured load, else the resistor of the stock with that value, else equal resistors
-   * of the stock in series or parallel, else the nominal load ±5 %; says which.
+   * Returns the load and adds a remark on its origin. The first of these that is available is used:
+   * the measured load, the resistor in stock with that value, equal resistors in stock wired in
+   * series or parallel, the nominal load ±5 %.
    *
    * <p>A tolerance is rectangular, u = a/√3 (JCGM 100:2008, 4.3.7). A network of parts with the
-   * same relative tolerance has no wider one itself: its value grows in proportion to its parts and
-   * rises with each.
+   * same relative tolerance has no wider tolerance itself, because its value rises with each part
+   * and scales with all of them.
    */
   static Quantity of(
       MeasuredStep step, Bench bench, ReadingUncertainty readings, List<Remark> remarks) {

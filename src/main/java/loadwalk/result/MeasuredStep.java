@@ -14,12 +14,12 @@ import loadwalk.bench.Target;
  *
  * @param stepId the step's id
  * @param kind what was done
- * @param mode how the load was connected; for idle any
- * @param ohms the nominal load, ohms, above 0; NaN where none was connected
- * @param criterion at what point the output was read
+ * @param mode how the load was connected; any value for an idle step
+ * @param ohms the nominal load, ohms, above 0; NaN if none was connected
+ * @param criterion the point at which the output was read
  * @param readings the readings by id
- * @param pairs points near the limit, in any order; empty where the limit was read directly
- * @param recheckOf the id of the step that this one measured again
+ * @param pairs points near the limit, in any order; empty if the limit was read directly
+ * @param recheckOf the id of the step that this one rechecks
  */
 public record MeasuredStep(
     String stepId,
@@ -31,7 +31,7 @@ public record MeasuredStep(
     List<LimitPair> pairs,
     Optional<String> recheckOf) {
 
-  /** Checks and copies. */
+  /** Checks the values and copies the collections. */
   public MeasuredStep {
     Objects.requireNonNull(stepId, "stepId");
     Objects.requireNonNull(kind, "kind");
@@ -50,7 +50,7 @@ public record MeasuredStep(
     pairs = List.copyOf(pairs);
   }
 
-  /** Returns a reading where it was taken. */
+  /** Returns a reading, if it was taken. */
   public Optional<TakenReading> reading(ReadingId id) {
     return Optional.ofNullable(readings.get(id));
   }

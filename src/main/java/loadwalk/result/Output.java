@@ -7,9 +7,9 @@ import loadwalk.quantity.Quantity;
 import loadwalk.text.Sentence;
 
 /**
- * The output of one step: volts and watts in one load, and in the other where it was measured.
+ * The output of one step: volts and watts in one load, and watts in the other if it was measured.
  *
- * @param criterion at what point the output stands
+ * @param criterion the point at which the output was taken
  * @param volts RMS volts across one load
  * @param power the power in that load
  * @param other the power in the other load
@@ -20,7 +20,7 @@ record Output(
     Optional<Power> power,
     Optional<Quantity> other) {
 
-  /** Reads the output of a step into a load; without volts or watts it is empty. */
+  /** Computes the output of a step into a load; empty without volts or watts. */
   static Output of(
       MeasuredStep step,
       Quantity loadOhms,

@@ -5,12 +5,12 @@ import java.util.Objects;
 import loadwalk.quantity.Quantity;
 
 /**
- * The output at the limit as one source: V(R) = E·R/(R + r), for one channel.
+ * The output of one channel at the limit, modelled as one source: V(R) = E·R/(R + r).
  *
  * @param openVolts E, the volts at the limit extrapolated to no load
  * @param seriesOhms r, the sag of rails, supply and output stage as one resistance
- * @param stepIds the steps the fit rests on
- * @param worstResidual the largest |measured − fitted| over measured, a fraction
+ * @param stepIds the steps used in the fit
+ * @param worstResidual the largest |measured − fitted| divided by measured, a fraction
  */
 public record OutputFit(
     Quantity openVolts, Quantity seriesOhms, List<String> stepIds, double worstResidual) {
@@ -21,7 +21,7 @@ public record OutputFit(
     stepIds = List.copyOf(stepIds);
   }
 
-  /** Returns the fitted volts of one channel into a load, ohms. */
+  /** Returns the fitted volts of one channel into a load in ohms. */
   public double voltsAt(double channelOhms) {
     return openVolts.value() * channelOhms / (channelOhms + seriesOhms.value());
   }

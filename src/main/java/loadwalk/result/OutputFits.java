@@ -11,11 +11,11 @@ import loadwalk.quantity.Unit;
 /**
  * Fits V(R) = E·R/(R + r) to the volts at the limit.
  *
- * <p>1/V = 1/E + (r/E)·(1/R) is a straight line in 1/R, fitted with equal weights: at one relative
- * uncertainty 1/V is known about equally well everywhere. A bridged load R counts as R/2 with V/2
- * for each channel. The slope and intercept are sums over the points, so every source of
- * uncertainty of a point is carried to them with its sign; where points are spare their scatter
- * about the line is added (JCGM 100:2008, H.3).
+ * <p>1/V = 1/E + (r/E)·(1/R) is a straight line in 1/R, fitted with equal weights: at equal
+ * relative uncertainty, 1/V is known about equally well everywhere. A bridged load R counts as R/2
+ * at V/2 for each channel. The slope and intercept are sums over the points, so each source of
+ * uncertainty in a point carries through to them with its sign. With more than two points, their
+ * scatter about the line is added (JCGM 100:2008, H.3).
  */
 final class OutputFits {
   private OutputFits() {}
@@ -63,7 +63,9 @@ final class OutputFits {
     return Optional.of(fit);
   }
 
-  /** Returns u of slope over intercept from the scatter of the points. */
+  /**
+   * Returns the standard uncertainty of slope/intercept that comes from the scatter of the points.
+   */
   private static double ratioScatter(LinearFit line, double r) {
     double a = line.intercept();
     double variance =
@@ -89,7 +91,7 @@ final class OutputFits {
           step.loadOhms().orElseThrow().scaledBy(part));
     }
 
-    /** Returns 1/V with the error of 1/R turned into one of 1/V along the line. */
+    /** Returns 1/V, with the error of 1/R converted to an error of 1/V along the line. */
     Quantity inverse(double slope) {
       double v = volts.value();
       double r = ohms.value();

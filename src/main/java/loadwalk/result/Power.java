@@ -8,10 +8,10 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * The power in one load with the budget of its uncertainty.
+ * The power in one load with its uncertainty budget.
  *
  * @param watts the power
- * @param budget its parts, largest first
+ * @param budget the contributions to its uncertainty, largest first
  */
 record Power(Quantity watts, List<BudgetLine> budget) {
   Power {
@@ -21,11 +21,11 @@ record Power(Quantity watts, List<BudgetLine> budget) {
   /**
    * Computes P = V²/R with ∂P/∂V = 2V/R and ∂P/∂R = −V²/R² (JCGM 100:2008, 5.1.2, equation 10).
    *
-   * <p>As ∂P/∂V vanishes at 0 V, the next term of the series, ½(∂²P/∂V²)²·u⁴ = 2u⁴/R², is added as
-   * a part of √2·u²/R of its own (JCGM 100:2008, note to 5.1.2; JCGM 101:2008, 9.4 shows what its
-   * absence does).
+   * <p>Because ∂P/∂V vanishes at 0 V, the next term of the series, ½(∂²P/∂V²)²·u⁴ = 2u⁴/R², is
+   * added as a separate contribution of √2·u²/R (JCGM 100:2008, note to 5.1.2; JCGM 101:2008, 9.4
+   * shows the effect of leaving it out).
    *
-   * @param source names the reading, so that its second-order part is independent of others
+   * @param source the reading's name, which keeps its second-order term independent of the others
    */
   static Power ofVolts(Quantity volts, Quantity ohms, String source) {
     double v = volts.value();
@@ -47,12 +47,12 @@ record Power(Quantity watts, List<BudgetLine> budget) {
   }
 
   /**
-   * Computes the power from watts that a meter worked out with a load it assumed: P = W·Rₙ/R, with
-   * ∂P/∂W = Rₙ/R and ∂P/∂R = −W·Rₙ/R². It is V²/R with V = √(W·Rₙ).
+   * Computes the power from the watts shown by a meter that assumes a load: P = W·Rₙ/R, with ∂P/∂W
+   * = Rₙ/R and ∂P/∂R = −W·Rₙ/R². This equals V²/R with V = √(W·Rₙ).
    *
    * @param shown the watts shown
    * @param assumedOhms the load the meter assumed, exact
-   * @param ohms the load that is connected
+   * @param ohms the load actually connected
    */
   static Power ofWatts(Quantity shown, double assumedOhms, Quantity ohms) {
     double r = ohms.value();
@@ -69,10 +69,10 @@ record Power(Quantity watts, List<BudgetLine> budget) {
   }
 
   /**
-   * Returns the volts behind watts shown: V = √(W·Rₙ), u(V) = u(W)·√(Rₙ/W)/2.
+   * Returns the volts that correspond to the watts shown: V = √(W·Rₙ), u(V) = u(W)·√(Rₙ/W)/2.
    *
-   * <p>The derivative has no bound at 0 W. There the watts cannot lie above u(W) by more than
-   * itself, so u(V) is held to √(u(W)·Rₙ).
+   * <p>The derivative is unbounded at 0 W. There the true watts can be at most about u(W), so u(V)
+   * is limited to √(u(W)·Rₙ).
    */
   static Quantity voltsOfWatts(Quantity shown, double assumedOhms) {
     double w = shown.value();

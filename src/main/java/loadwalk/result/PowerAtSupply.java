@@ -8,14 +8,14 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Estimates the power at another supply voltage; never a measurement.
+ * An estimate of the power at another supply voltage; never a measurement.
  *
  * @param watts the estimate
- * @param supplyVolts the supply volts it is for
- * @param assumption one sentence that opens with "estimate" and says what it rests on
+ * @param supplyVolts the supply volts that the estimate applies to
+ * @param assumption one sentence that begins with "estimate" and states the assumption
  */
 public record PowerAtSupply(Quantity watts, double supplyVolts, String assumption) {
-  /** Checks that nothing is missing. */
+  /** Rejects missing parts. */
   public PowerAtSupply {
     Objects.requireNonNull(watts, "watts");
     Objects.requireNonNull(assumption, "assumption");
@@ -28,14 +28,14 @@ public record PowerAtSupply(Quantity watts, double supplyVolts, String assumptio
   /**
    * Estimates power at other supply volts.
    *
-   * <p>Unregulated rails follow the supply, so output volts are in proportion to it and P ∝ V²
-   * (from the class-B relation P = V²/2R at full swing). Regulated rails do not follow, P stays.
-   * Where it is not known which, P lies between the two, equally likely anywhere: the middle with u
-   * = half-width/√3 (JCGM 100:2008, 4.3.7).
+   * <p>Unregulated rails follow the supply, so output volts are proportional to it and P ∝ V² (from
+   * the class-B relation P = V²/2R at full swing). Regulated rails do not follow it, so P does not
+   * change. If the type is unknown, P lies between the two, with every value equally likely: the
+   * midpoint with u = half-width/√3 (JCGM 100:2008, 4.3.7).
    *
    * @param measured the measured watts
    * @param measuredAt the supply volts they were measured at, above 0
-   * @param supplyVolts the supply volts asked for, above 0
+   * @param supplyVolts the supply volts to estimate for, above 0
    * @param regulated whether the amplifier's rails are regulated, where known
    */
   public static PowerAtSupply of(

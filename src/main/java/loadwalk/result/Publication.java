@@ -12,9 +12,9 @@ import loadwalk.text.Sentence;
 /**
  * Chooses the power that a sheet states for each load.
  *
- * <p>The value at the stated limit comes first, then the onset of clipping, then what was read
- * below both; criteria are never mixed. Of runs at the same criterion the first stands where all
- * agree, else the lowest.
+ * <p>A value at the stated limit takes precedence, then one at the onset of clipping, then one
+ * below both; criteria are never mixed. Among runs at the same criterion, the first is published if
+ * all agree, otherwise the lowest.
  */
 final class Publication {
   private Publication() {}

@@ -12,8 +12,8 @@ import loadwalk.quantity.Quantity;
  * @param fromStepId the run it comes from: the first one or a recheck
  * @param totalWatts the power in all loads
  * @param perLoad the power in one load: the mean of the channels in stereo
- * @param criterion at what point it was read
- * @param why one sentence saying why this run, where there was a choice; empty else
+ * @param criterion the point at which it was read
+ * @param why why this run was chosen, in one sentence; empty if there was no choice
  */
 public record PublishedPower(
     Mode mode,
@@ -23,7 +23,7 @@ public record PublishedPower(
     Quantity perLoad,
     Criterion criterion,
     String why) {
-  /** Checks that nothing is missing. */
+  /** Rejects missing parts. */
   public PublishedPower {
     Objects.requireNonNull(mode, "mode");
     Objects.requireNonNull(fromStepId, "fromStepId");

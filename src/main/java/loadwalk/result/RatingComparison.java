@@ -5,15 +5,15 @@ import java.util.Optional;
 import loadwalk.quantity.Quantity;
 
 /**
- * Sets the measured power beside its rating.
+ * The measured power compared with its rating.
  *
  * @param ratingWatts the rated power, watts: per channel in stereo, of the one load when bridged
- * @param measured the measured power of the same one load, watts; the lower channel where both were
+ * @param measured the measured power in the same load, watts; the lower channel if both were
  *     measured
  * @param ratio measured over rated, with the uncertainty of the measured power
- * @param decibels ten times the decimal logarithm of the ratio; minus infinity at 0 W
+ * @param decibels ten times the decimal logarithm of the ratio; negative infinity at 0 W
  * @param verdict what the measurement shows
- * @param note why the two are not like for like, where they are not
+ * @param note why the two are not like for like; empty if they are
  */
 public record RatingComparison(
     double ratingWatts,
@@ -37,18 +37,18 @@ public record RatingComparison(
       this.text = text;
     }
 
-    /** Returns the word used in JSON output. */
+    /** Returns the name used in JSON output. */
     public String word() {
       return word;
     }
 
-    /** Returns the words used on screens and sheets. */
+    /** Returns the phrase used on screens and sheets. */
     public String text() {
       return text;
     }
   }
 
-  /** Checks that nothing is missing. */
+  /** Rejects missing parts. */
   public RatingComparison {
     Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(ratio, "ratio");

@@ -15,21 +15,23 @@ import loadwalk.text.Sentence;
 /** Judges a measured power against its rating (JCGM 106:2012, 8.3.3). */
 final class RatingJudge {
   /**
-   * How far supply volts may differ and still count as the rated ones, a fraction. Chosen by hand.
+   * How far the supply volts may differ and still count as the rated volts, a fraction. Chosen by
+   * hand.
    */
   private static final double SAME_VOLTS = 0.02;
 
   /**
-   * How far a THD limit may differ and still count as the rated one, a fraction. Chosen by hand.
+   * How far the THD limit may differ and still count as the rated limit, a fraction. Chosen by
+   * hand.
    */
   private static final double SAME_THD = 0.01;
 
   private RatingJudge() {}
 
   /**
-   * Compares one load's power with its rating.
+   * Compares the power in one load with its rating.
    *
-   * @param terminalVolts the volts read at the terminals; the walk's setting where they were not
+   * @param terminalVolts the volts read at the terminals; the walk's setting if they were not read
    */
   static RatingComparison compare(
       Rating rating,

@@ -12,29 +12,31 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Gives a raw reading the uncertainty of the meter that took it.
+ * Adds to a raw reading the uncertainty of the meter that took it.
  *
- * <p>A specification ±(percent of reading + digits) is two rectangular distributions of half-width
- * a, each with u = a/√3 (JCGM 100:2008, 4.3.7). They are kept as two sources: the percent part is
- * the meter's gain, the same in every reading of one function; the digits differ from reading to
- * reading. A reading typed more coarsely than the meter shows adds ± half a step, also rectangular
- * (JCGM 100:2008, F.2.2.1). Where the meter was read again and again, the scatter stands beside
- * them as type A (4.2.2) with its degrees of freedom (4.2.6).
+ * <p>A specification of ±(percent of reading + digits) is treated as two rectangular distributions
+ * of half-width a, each with u = a/√3 (JCGM 100:2008, 4.3.7). They stay separate sources: the
+ * percent part is the meter's gain, the same for every reading of one function; the digits part
+ * varies from reading to reading. A reading typed with fewer digits than the meter shows adds ±
+ * half a step, also rectangular (JCGM 100:2008, F.2.2.1). If the meter took repeated readings,
+ * their scatter is added as type A (4.2.2) with its degrees of freedom (4.2.6).
  */
 final class ReadingUncertainty {
   /**
-   * Half-width taken for a meter that the bench does not name, percent of reading. Common practice,
-   * no source.
+   * Half-width assumed for a meter that the bench does not list, percent of reading. Common
+   * practice, no source.
    */
   static final double ASSUMED_PERCENT = 1;
 
   /**
-   * Half-width taken for a meter that the bench does not name, steps of the last digit typed.
+   * Half-width assumed for a meter that the bench does not list, steps of the last digit typed.
    * Common practice, no source.
    */
   static final double ASSUMED_DIGITS = 2;
 
-  /** The least reading, in its unit, that anything is divided by; less is nothing on a bench. */
+  /**
+   * The smallest reading, in its unit, used as a divisor; anything less counts as zero on a bench.
+   */
   static final double LEAST = 1e-6;
 
   private final Bench bench;
@@ -49,12 +51,12 @@ final class ReadingUncertainty {
     this.remarks = remarks;
   }
 
-  /** Returns a reading of a step with its uncertainty, where it was taken. */
+  /** Returns a reading of a step with its uncertainty, if it was taken. */
   Optional<Quantity> of(MeasuredStep step, ReadingId id) {
     return step.reading(id).map(this::of);
   }
 
-  /** Returns the reading with its uncertainty; adds a remark where that is assumed. */
+  /** Returns the reading with its uncertainty; adds a remark if the uncertainty is assumed. */
   Quantity of(TakenReading taken) {
     ReadingId id = taken.id();
     if (taken.captured().isPresent()) {
@@ -91,8 +93,9 @@ final class ReadingUncertainty {
   }
 
   /**
-   * A wave says how far its own reading scatters; its calibration holds for every reading taken
-   * with it. A THD is a ratio, which no calibration of volts touches.
+   * Returns a reading taken from a captured wave. The wave gives the scatter of its own reading;
+   * its calibration applies to every reading taken with it. THD is a ratio, so a calibration in
+   * volts does not affect it.
    */
   private Quantity captured(TakenReading taken, TakenReading.Captured by) {
     ReadingId id = taken.id();

@@ -5,15 +5,15 @@ import java.util.Optional;
 import loadwalk.quantity.Quantity;
 
 /**
- * Compares two runs at the same load.
+ * The comparison of two runs at the same load.
  *
  * @param firstId the id of the earlier step
  * @param recheckId the id of the later step
- * @param difference total watts of the later less the earlier; parts of equal source cancel; empty
- *     where the two cannot be compared
- * @param limitWatts the largest |difference| that still agrees, watts; 0 where not compared
+ * @param difference total watts of the later minus the earlier, with uncertainty from shared
+ *     sources cancelled; empty if the two cannot be compared
+ * @param limitWatts the largest |difference| that counts as agreement, watts; 0 if not compared
  * @param outcome whether they agree
- * @param text one sentence saying so
+ * @param text the outcome in one sentence
  */
 public record RecheckAgreement(
     String firstId,
@@ -23,7 +23,7 @@ public record RecheckAgreement(
     Outcome outcome,
     String text) {
 
-  /** The outcomes of a comparison of two runs. */
+  /** The possible outcomes of the comparison. */
   public enum Outcome {
     AGREES("agrees"),
     DISAGREES("disagrees"),
@@ -35,13 +35,13 @@ public record RecheckAgreement(
       this.word = word;
     }
 
-    /** Returns the word used in JSON output. */
+    /** Returns the name used in JSON output. */
     public String word() {
       return word;
     }
   }
 
-  /** Checks that nothing is missing. */
+  /** Rejects missing parts. */
   public RecheckAgreement {
     Objects.requireNonNull(firstId, "firstId");
     Objects.requireNonNull(recheckId, "recheckId");

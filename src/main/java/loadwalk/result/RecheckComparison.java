@@ -7,11 +7,12 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Compares two runs at one load: they agree when |P₁ − P₂| ≤ k·√(u₁² + u₂²), k = 2 or as much more
- * as few readings ask for.
+ * Compares two runs at one load: they agree when |P₁ − P₂| ≤ k·√(u₁² + u₂²), with k = 2, or larger
+ * if there are few readings.
  *
- * <p>Only the parts that do not cancel count (JCGM 100:2008, 5.2): what both runs share — the gain
- * of the same meter, the tolerance of the same load — moves both alike. Resolution and digits stay.
+ * <p>Only contributions that do not cancel count (JCGM 100:2008, 5.2). What both runs share, such
+ * as the gain of the same meter or the tolerance of the same load, shifts both equally. Resolution
+ * and digits remain.
  */
 final class RecheckComparison {
   private RecheckComparison() {}

@@ -3,20 +3,21 @@ package loadwalk.result;
 import java.util.Objects;
 
 /**
- * Says in one sentence what a result rests on.
+ * One sentence on the basis of a result.
  *
  * @param code a fixed word for programs, such as {@code total-is-twice-one}
  * @param text one short sentence without a full stop
  */
 public record Remark(String code, String text) {
-  /** Checks that nothing is missing. */
+  /** Rejects missing parts. */
   public Remark {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(text, "text");
   }
 
   /**
-   * Compares as a record does, without linking that at run time, which costs more than a remark.
+   * Compares like the generated record method, but avoids its run-time linking, which costs more
+   * than the remark itself.
    */
   @Override
   public boolean equals(Object other) {

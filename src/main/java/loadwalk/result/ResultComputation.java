@@ -15,7 +15,10 @@ import loadwalk.bench.Wire;
 import loadwalk.quantity.Quantity;
 import loadwalk.text.Sentence;
 
-/** Turns the raw readings of a walk into its results; the same readings give the same results. */
+/**
+ * Computes the results of a walk from its raw readings; the same readings always give the same
+ * results.
+ */
 public final class ResultComputation {
   private ResultComputation() {}
 
@@ -23,11 +26,11 @@ public final class ResultComputation {
    * Computes the results of a walk, finished or not.
    *
    * @param limitThdPercent the distortion at which volts are read, percent
-   * @param supplyVolts the volts the supply was to be set to at the terminals
+   * @param supplyVolts the supply volts specified at the amplifier's terminals
    * @param toneHertz the test tone, hertz
    * @param wire the copper of the leads
    * @param taken the steps in the order they were done
-   * @throws IllegalArgumentException if two steps have one id, or a condition is not above 0
+   * @throws IllegalArgumentException if two steps have the same id, or a condition is not above 0
    */
   public static WalkResult walk(
       Amplifier amplifier,
@@ -67,7 +70,7 @@ public final class ResultComputation {
     return new ReadingUncertainty(bench, toneHertz, stepId, new ArrayList<>()).of(taken);
   }
 
-  /** Fits the output to the criterion with most loads; the stated limit wins a tie. */
+  /** Fits the output at the criterion that has the most loads; the stated limit wins a tie. */
   private static Optional<OutputFit> fit(List<StepResult> standing, List<Remark> remarks) {
     Map<Criterion, List<StepResult>> byCriterion =
         standing.stream()

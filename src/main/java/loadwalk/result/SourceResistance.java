@@ -12,17 +12,17 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * The resistance of the output from its volts with and without the load: Rₛ = R·(V₀/V − 1), damping
- * factor = nominal R/Rₛ (IEC 60268-3, from memory). The gain of one meter cancels in V₀/V.
+ * The source resistance of the output, from its volts with and without the load: Rₛ = R·(V₀/V − 1),
+ * damping factor = nominal R/Rₛ (IEC 60268-3, from memory). The gain of one meter cancels in V₀/V.
  *
  * @param ohms the source resistance
- * @param dampingFactor empty where the resistance is not resolved
+ * @param dampingFactor empty if the resistance is not resolved
  */
 record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFactor) {
   private static final SourceResistance UNKNOWN =
       new SourceResistance(Optional.empty(), Optional.empty());
 
-  /** Returns what the first step with unloaded volts tells; adds remarks on what it rests on. */
+  /** Computes the resistance from the first step with unloaded volts; adds remarks on its basis. */
   static SourceResistance of(
       List<MeasuredStep> steps, Bench bench, double toneHertz, List<Remark> remarks) {
     for (MeasuredStep open : steps) {
@@ -35,7 +35,7 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
     return UNKNOWN;
   }
 
-  /** Returns the step whose loaded volts go with the unloaded ones. */
+  /** Returns the step whose loaded volts belong with the unloaded volts. */
   private static Optional<MeasuredStep> loadedFor(MeasuredStep open, List<MeasuredStep> steps) {
     if (open.ohms() > 0 && hasVolts(open)) {
       return Optional.of(open);

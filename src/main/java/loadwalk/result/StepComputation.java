@@ -13,7 +13,7 @@ import loadwalk.bench.Wire;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 
-/** Turns the readings of one step into its result. */
+/** Computes the result of one step from its readings. */
 final class StepComputation {
   private final Amplifier amplifier;
   private final Bench bench;
@@ -101,7 +101,10 @@ final class StepComputation {
     return new Output(step.criterion(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
-  /** Returns the sum of the channels; twice the one that was measured where both are loaded. */
+  /**
+   * Returns the total of the channels; twice the measured channel if both are loaded and only one
+   * was measured.
+   */
   private Quantity total(Quantity one, Optional<Quantity> other) {
     if (step.mode() == Mode.BRIDGED) {
       return one;

@@ -8,27 +8,27 @@ import loadwalk.bench.Target;
 import loadwalk.quantity.Quantity;
 
 /**
- * What the readings of one step amount to; a part is empty where its readings are missing.
+ * The result of one step; a value is empty if its readings are missing.
  *
  * @param stepId the step's id
  * @param kind what was done
  * @param mode how the load was connected
- * @param ohms the nominal load, ohms; NaN where none was connected
- * @param criterion at what point the output stands: the THD limit where it was interpolated
+ * @param ohms the nominal load, ohms; NaN if none was connected
+ * @param criterion the point at which the output was taken: the THD limit if it was interpolated
  * @param outputVolts RMS volts across one load
  * @param watts the power in that load
- * @param otherWatts the power in the other channel's load, where it was measured
+ * @param otherWatts the power in the other channel's load, if it was measured
  * @param totalWatts the power in all loads
  * @param inputWatts supply volts times supply amperes
- * @param supplyAmps what the supply gave
+ * @param supplyAmps the current drawn from the supply
  * @param efficiency total over input, a fraction
- * @param heatWatts input less total
- * @param loadOhms the load the power was computed with
- * @param leadDropVolts supply setting less the volts at the amplifier, else what the copper of the
- *     leads drops; a remark says which
- * @param leadWatts the power lost on that way
- * @param rating the measured power beside its rating, where there is one
- * @param remarks what the results rest on
+ * @param heatWatts input minus total
+ * @param loadOhms the load resistance used to compute the power
+ * @param leadDropVolts supply setting minus the volts at the amplifier, or the computed drop of the
+ *     copper leads; a remark says which
+ * @param leadWatts the power lost between supply and amplifier
+ * @param rating the measured power compared with its rating, if there is one
+ * @param remarks the basis of the results
  * @param budget the uncertainty budget of {@code watts}
  */
 public record StepResult(
@@ -51,7 +51,7 @@ public record StepResult(
     Optional<RatingComparison> rating,
     List<Remark> remarks,
     List<BudgetLine> budget) {
-  /** How far nominal loads may differ and be the same, a fraction. Chosen by hand. */
+  /** How far nominal loads may differ and still count as the same, a fraction. Chosen by hand. */
   private static final double SAME_OHMS = 1e-3;
 
   /** Copies the lists. */
@@ -66,12 +66,12 @@ public record StepResult(
     return kind == Target.Kind.LOADED && outputVolts.isPresent() && totalWatts.isPresent();
   }
 
-  /** Tells whether another step had the same load, nominally. */
+  /** Tells whether another step had the same nominal load. */
   boolean sameLoad(StepResult other) {
     return mode == other.mode && sameOhms(ohms, other.ohms);
   }
 
-  /** Tells whether two nominal loads are the same, to 1 in 1000; NaN never is. */
+  /** Tells whether two nominal loads are the same, to 1 in 1000; NaN never equals anything. */
   static boolean sameOhms(double one, double other) {
     return Math.abs(one - other) <= SAME_OHMS * Math.abs(one);
   }

@@ -10,13 +10,13 @@ import loadwalk.bench.ReadingId;
  *
  * @param id what was read
  * @param value the reading in SI units, finite
- * @param resolution the value of one step of the last digit typed, in the reading's unit; 0 where
- *     it was not typed
- * @param scatter the standard deviation of readings like this one, type A (JCGM 100:2008, 4.2.2),
- *     in the reading's unit; 0 where it is not known
- * @param scatterDegrees the degrees of freedom of the scatter, 1 or more (4.2.6); infinite where it
- *     is not known
- * @param captured what a captured wave says of its own uncertainty, where no meter took the reading
+ * @param resolution the value of one step of the last digit typed, in the reading's unit; 0 if it
+ *     was not typed
+ * @param scatter the standard deviation of repeated readings, type A (JCGM 100:2008, 4.2.2), in the
+ *     reading's unit; 0 if unknown
+ * @param scatterDegrees the degrees of freedom of the scatter, 1 or more (4.2.6); infinite if
+ *     unknown
+ * @param captured the uncertainty from a captured wave, if no meter took the reading
  */
 public record TakenReading(
     ReadingId id,
@@ -28,8 +28,8 @@ public record TakenReading(
   /**
    * The uncertainty of a reading that was taken from a captured wave.
    *
-   * @param calibration how samples became volts, the same words where it is the same calibration
-   * @param calibrationU the relative standard uncertainty of that, where it was stated
+   * @param calibration how samples were converted to volts; equal text means the same calibration
+   * @param calibrationU the relative standard uncertainty of the calibration, if stated
    */
   public record Captured(String calibration, OptionalDouble calibrationU) {}
 
@@ -53,12 +53,12 @@ public record TakenReading(
     }
   }
 
-  /** Makes a reading whose scatter is not known. */
+  /** Makes a reading with unknown scatter. */
   public TakenReading(ReadingId id, double value, double resolution) {
     this(id, value, resolution, 0, Double.POSITIVE_INFINITY, Optional.empty());
   }
 
-  /** Makes a reading that a meter took again and again, with its scatter's degrees of freedom. */
+  /** Makes a reading from repeated meter readings, with the degrees of freedom of their scatter. */
   public TakenReading(
       ReadingId id, double value, double resolution, double scatter, double scatterDegrees) {
     this(id, value, resolution, scatter, scatterDegrees, Optional.empty());

@@ -9,17 +9,17 @@ import java.util.Optional;
 import loadwalk.quantity.Quantity;
 
 /**
- * What the readings of a walk amount to.
+ * The results of a walk.
  *
  * @param steps the step results in the order of the steps
- * @param outputFit the output as one source, from two or more different loads
+ * @param outputFit the output modelled as one source, from two or more different loads
  * @param sourceResistance R·(V₀/V − 1) from the unloaded volts, ohms
- * @param dampingFactor the nominal load over the source resistance; empty where that is not
+ * @param dampingFactor the nominal load divided by the source resistance; empty if that is not
  *     resolved
  * @param rechecks one comparison for each recheck
- * @param bridges one comparison for each bridged step with its stereo equal
+ * @param bridges one comparison for each bridged step that has a stereo counterpart
  * @param published the power of each load, by the id of its first step, in order
- * @param remarks what these results rest on
+ * @param remarks the basis of these results
  */
 public record WalkResult(
     List<StepResult> steps,

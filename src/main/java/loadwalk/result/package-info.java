@@ -1,5 +1,5 @@
 /**
- * Row 2: what the readings of a step amount to, with uncertainty and conditions.
+ * Row 2: results computed from readings, with uncertainty and conditions.
  *
  * <pre>
  *  readings as typed ──> MeasuredStep ──StepComputation──> StepResult ─┐
@@ -7,8 +7,9 @@
  *  bench, ratings, meters ──────────────────────────────────────────┘
  * </pre>
  *
- * <p>A step gives watts, efficiency, lead drop and its comparison with the rating; a walk adds
- * bridging, source resistance, rechecks and the power that may be published. Equal sources of error
- * cancel or add before they are squared. Open {@link loadwalk.result.ResultComputation} first.
+ * <p>A step gives watts, efficiency, lead drop and a comparison with the rating. A walk adds
+ * bridging, source resistance, rechecks and the power that may be published. Errors from the same
+ * source cancel or add before they are squared. Open {@link loadwalk.result.ResultComputation}
+ * first.
  */
 package loadwalk.result;

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Collects networks that meet a request, the closest in value for each selection of resistors. */
+/**
+ * Collects networks that meet a request, keeping the closest in value for each selection of
+ * resistors.
+ */
 final class Candidates {
-  /** Room for the last bits of sums of resistors, a fraction. */
+  /** Allowance for rounding in sums of resistors, a fraction. */
   static final double ROUNDING = 1e-12;
 
   private final Stock stock;
@@ -36,12 +39,12 @@ final class Candidates {
   /**
    * A network that meets the request.
    *
-   * @param selection the resistors it takes
-   * @param size how many
-   * @param off how far its value is off, ohms
+   * @param selection the resistors it uses
+   * @param size how many resistors it uses
+   * @param off how far its value is from the one requested, ohms
    * @param join how the two grids are joined
    * @param first the first grid
-   * @param second the second grid, where there is one
+   * @param second the second grid, if there is one
    */
   record Candidate(
       long selection, int size, double off, byte join, Grid first, Optional<Grid> second) {}
@@ -75,7 +78,9 @@ final class Candidates {
     stale = true;
   }
 
-  /** Tells whether a network of a size could still take fewer resistors in all than the best. */
+  /**
+   * Tells whether a network of this size could still use fewer resistors in total than the best.
+   */
   boolean mayImprove(int size) {
     List<Candidate> known = best();
     if (known.isEmpty()) {
@@ -85,7 +90,7 @@ final class Candidates {
     return request.loads() == 1 ? size < total : size + Math.min(size, smallest) < total;
   }
 
-  /** Returns the best networks, one for each load; empty where there are none. */
+  /** Returns the best networks, one for each load; empty if there are none. */
   List<Candidate> best() {
     if (stale) {
       List<Candidate> least = leastSelections();
@@ -95,7 +100,10 @@ final class Candidates {
     return best;
   }
 
-  /** A selection that holds another that will do is never needed, in no best pair either. */
+  /**
+   * Returns the selections that contain no other suitable selection. The rest are never needed, not
+   * even in a best pair.
+   */
   private List<Candidate> leastSelections() {
     List<Candidate> sorted =
         bySelection.values().stream()

@@ -7,9 +7,9 @@ import java.util.Optional;
 /**
  * Builds every series-parallel network, size by size, from the networks of all smaller selections.
  *
- * <p>Of two networks of the same resistors and the same value only the one that bears more watts is
- * kept: in any larger network it can take the other's place. So nothing is lost, and the count of
- * networks stays far below that of all drawings.
+ * <p>If two networks have the same resistors and the same value, only the one that handles more
+ * watts is kept, because it can replace the other in any larger network. Nothing is lost, and the
+ * number of networks stays far below the number of possible drawings.
  */
 final class ExactSearch {
   private final Stock stock;
@@ -37,19 +37,19 @@ final class ExactSearch {
     ends[1] = store.size();
   }
 
-  /** Returns where the networks of up to a size end in the store. */
+  /** Returns the position in the store after the last network of up to this size. */
   int end(int size) {
     return ends[size];
   }
 
-  /** Returns up to what size all networks have been looked at. */
+  /** Returns the size up to which every network has been examined. */
   int done() {
     return done;
   }
 
   /**
-   * Builds sizes for as long as a larger network could still be better and the joins to try stay
-   * within a budget.
+   * Builds networks size by size, as long as a larger one could still be better and the number of
+   * joins stays within a budget.
    */
   void run(int largest, long budget) {
     long left = budget;

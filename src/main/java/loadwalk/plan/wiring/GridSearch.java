@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Looks beyond the reach of the exact search: grids of equal small networks, plain rows and columns
- * of any mix, and any two of these in series or in parallel.
+ * Searches beyond the reach of the exact search: grids of equal small networks, plain rows and
+ * columns of any mix, and any two of these in series or in parallel.
  *
- * <p>A large load is large for its watts, and watts spread best over equal branches, so that good
- * large networks are repetitive. Nothing is proved here.
+ * <p>A large load uses many resistors to handle its watts, and watts spread best over equal
+ * branches, so good large networks are repetitive. This search proves nothing.
  */
 final class GridSearch {
-  /** Grids looked at: bounds the time of a search. Chosen by hand. */
+  /** Most grids examined; limits the search time. Chosen by hand. */
   private static final int MOST_GRIDS = 12_000;
 
-  /** Mixes looked at. Chosen by hand. */
+  /** Most mixes examined. Chosen by hand. */
   private static final long MOST_MIXES = 12_000;
 
   private final Stock stock;
@@ -25,7 +25,7 @@ final class GridSearch {
   private final WiringRequest request;
   private final List<Block> blocks = new ArrayList<>();
 
-  /** A grid with its value and the most watts it bears. */
+  /** A grid with its value and the most watts it can handle. */
   private record Block(Candidates.Grid grid, long selection, double ohms, double watts) {}
 
   GridSearch(Stock stock, NetworkStore store, Candidates candidates, WiringRequest request) {
@@ -35,7 +35,7 @@ final class GridSearch {
     this.request = request;
   }
 
-  /** Looks through all grids and their pairs. */
+  /** Searches all grids and their pairs. */
   void run(ExactSearch exact) {
     for (int size = 1; size <= exact.done() && blocks.size() < MOST_GRIDS; size++) {
       for (int node = exact.end(size - 1); node < exact.end(size); node++) {
@@ -71,7 +71,7 @@ final class GridSearch {
     }
   }
 
-  /** Adds every mix of kinds all in parallel and all in series. */
+  /** Adds every mix of kinds wired all in parallel or all in series. */
   private void mixes(ExactSearch exact) {
     long count = 1;
     for (int kind = 0; kind < stock.kindCount(); kind++) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import loadwalk.text.Sentence;
 
-/** Notes which resistor ends meet at which node, from left to right. */
+/** Records which resistor ends meet at which node, from left to right. */
 final class Joints {
   private final Map<String, List<String>> ends = new LinkedHashMap<>();
   private final String left;
@@ -14,27 +14,27 @@ final class Joints {
   private int resistors;
   private int nodes;
 
-  /** Starts between the two terminals of an amplifier. */
+  /** Starts with the two terminals of an amplifier. */
   Joints(String left, String right) {
     this.left = left;
     this.right = right;
     ends.put(left, new ArrayList<>());
   }
 
-  /** Names a new node. */
+  /** Returns the name of a new node. */
   String node() {
     nodes++;
     return Sentence.of("node {}", nodes);
   }
 
-  /** Notes the next resistor between two nodes. */
+  /** Records the next resistor, between two nodes. */
   void resistor(String from, String to) {
     resistors++;
     ends.computeIfAbsent(from, node -> new ArrayList<>()).add(Sentence.of("R{} left", resistors));
     ends.computeIfAbsent(to, node -> new ArrayList<>()).add(Sentence.of("R{} right", resistors));
   }
 
-  /** Returns one string a joint, the right terminal last: "L+ to R1 left, R3 left". */
+  /** Returns one string for each joint, the right terminal last: "L+ to R1 left, R3 left". */
   List<String> words() {
     ends.put(right, ends.remove(right));
     List<String> out = new ArrayList<>();

@@ -12,7 +12,7 @@ import loadwalk.text.Sentence;
 /** A load made of resistors in series and parallel. */
 public sealed interface Network {
 
-  /** Returns the value, ohms, every resistor at its nominal or measured value. */
+  /** Returns the value in ohms, with every resistor at its nominal or measured value. */
   double ohms();
 
   /** Returns the resistors from left to right. */
@@ -20,8 +20,8 @@ public sealed interface Network {
 
   /**
    * Returns the value with its uncertainty: each tolerance is rectangular (JCGM 100, 4.3.7), and
-   * resistors of one kind are taken to deviate together, as a batch or a common meter makes them;
-   * this is the larger of the two ways to count.
+   * resistors of one kind are assumed to deviate together, as those from one batch or measured with
+   * one meter do. This gives the larger uncertainty of the two possible assumptions.
    */
   Quantity value();
 
@@ -33,24 +33,27 @@ public sealed interface Network {
   List<Heat> heats(double watts);
 
   /**
-   * Returns the largest watts in the whole with every resistor at most at a share of its rating.
+   * Returns the most watts in the whole network that keep every resistor within a share of its
+   * rating.
    */
   double mostWatts(double share);
 
   /** Returns the network on one line: "(A #1 + A #2) || B #1". */
   String formula();
 
-  /** Returns the network as a member of a formula: in brackets unless it is one resistor. */
+  /** Returns the formula as part of a larger one: in brackets unless it is a single resistor. */
   default String member() {
     return "(" + formula() + ")";
   }
 
-  /** Returns what stands one after the other in it: itself, unless it is wired in series. */
+  /** Returns the members wired in series, or the network itself if it is not a series network. */
   default List<Network> inSeries() {
     return List.of(this);
   }
 
-  /** Returns what stands side by side in it: itself, unless it is wired in parallel. */
+  /**
+   * Returns the members wired in parallel, or the network itself if it is not a parallel network.
+   */
   default List<Network> inParallel() {
     return List.of(this);
   }
@@ -61,19 +64,19 @@ public sealed interface Network {
   /** Draws it, resistor by resistor from left to right. */
   WiringBlock draw(WiringPicture picture);
 
-  /** Returns the hottest resistor, measured against its rating, with watts in the whole. */
+  /** Returns the resistor most heavily loaded relative to its rating. */
   default Heat hottest(double watts) {
     return heats(watts).stream().max((a, b) -> Double.compare(a.share(), b.share())).orElseThrow();
   }
 
   /**
-   * What one resistor takes.
+   * The power in one resistor.
    *
    * @param part the resistor
-   * @param watts the watts it takes
+   * @param watts the watts in it
    */
   record Heat(Part part, double watts) {
-    /** Returns the watts over the rating. */
+    /** Returns the watts divided by the rating. */
     double share() {
       return watts / part.ratedWatts();
     }
@@ -149,7 +152,7 @@ public sealed interface Network {
   }
 
   /**
-   * Networks one after the other: the same current through all.
+   * Networks in series: the same current flows through all.
    *
    * @param members two or more networks
    */
@@ -216,7 +219,7 @@ public sealed interface Network {
   }
 
   /**
-   * Networks side by side: the same volts across all.
+   * Networks in parallel: the same volts are across all.
    *
    * @param members two or more networks
    */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loadwalk.bench.LoadResistor;
 
-/** Turns found rows of the store into networks of numbered resistors. */
+/** Builds networks of numbered resistors from the rows found in the store. */
 final class NetworkBuilder {
   private final Stock stock;
   private final NetworkStore store;
@@ -16,7 +16,7 @@ final class NetworkBuilder {
     taken = new int[stock.kindCount()];
   }
 
-  /** Returns a network of resistors that no earlier one has taken. */
+  /** Returns a network of resistors that no earlier network uses. */
   Network build(Candidates.Candidate candidate) {
     Network first = grid(candidate.first());
     return candidate
@@ -52,7 +52,7 @@ final class NetworkBuilder {
     return joined(store.join(node), List.of(node(store.left(node)), node(store.right(node))));
   }
 
-  /** Joins networks; members joined in the same way become one row, as they are wired. */
+  /** Joins networks; members joined in the same way become one row, just as they are wired. */
   private static Network joined(byte join, List<Network> members) {
     if (members.size() == 1) {
       return members.get(0);

@@ -2,7 +2,7 @@ package loadwalk.plan.wiring;
 
 import java.util.Arrays;
 
-/** Holds many networks as rows of plain arrays: a tree of two-way joins over kinds of resistor. */
+/** Many networks as rows of plain arrays: each is a tree of two-way joins of kinds of resistor. */
 final class NetworkStore {
   static final byte PART = 0;
   static final byte SERIES = 1;
@@ -24,7 +24,7 @@ final class NetworkStore {
     return ohms[node];
   }
 
-  /** Returns the most watts in the whole with no part above what it may take. */
+  /** Returns the most watts in the whole network that keep every part within its limit. */
   double watts(int node) {
     return watts[node];
   }
@@ -60,7 +60,7 @@ final class NetworkStore {
         right);
   }
 
-  /** Puts a join of the same value and selection in the place of a node that no other uses yet. */
+  /** Replaces a node that no other node uses yet with a join of the same value and selection. */
   void replace(int node, byte join, int left, int right, double newWatts) {
     joins[node] = join;
     lefts[node] = left;
@@ -72,7 +72,10 @@ final class NetworkStore {
     return join == SERIES ? a + b : a * b / (a + b);
   }
 
-  /** In series the same current, in parallel the same volts: the weaker member sets the limit. */
+  /**
+   * Returns the watts limit of a join. Current is equal in series and volts are equal in parallel,
+   * so the weaker member sets the limit.
+   */
   static double joinedWatts(byte join, double a, double aWatts, double b, double bWatts) {
     return join == SERIES
         ? Math.min(aWatts / a, bWatts / b) * (a + b)

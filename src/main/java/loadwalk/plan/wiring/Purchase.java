@@ -8,20 +8,19 @@ import loadwalk.bench.Figures;
 import loadwalk.bench.LoadResistor;
 import loadwalk.text.Sentence;
 
-/** Finds the fewest resistors of one kind that make a load possible that was not. */
+/** Finds the fewest resistors of one kind to buy so that a load becomes possible. */
 final class Purchase {
-  /** Values commonly sold, ohms, the likeliest first. Common practice, no source. */
+  /** Common values, ohms, most likely first. Common practice, no source. */
   private static final double[] COMMON_OHMS = {1, 2, 4, 8, 0.5, 10, 16};
 
-  /** Watts of a chassis-mounted resistor commonly sold. Common practice, no source. */
+  /** Rating of a common chassis-mount resistor, watts. Common practice, no source. */
   private static final double COMMON_WATTS = 100;
 
   /** Its tolerance, percent. Common practice, no source. */
   private static final double COMMON_TOLERANCE_PERCENT = 5;
 
   /**
-   * The most bought resistors that are tried together with the stock: keeps a search quick. Chosen
-   * by hand.
+   * The most bought resistors tried together with the stock; keeps a search quick. Chosen by hand.
    */
   private static final int MOST_MIXED = 6;
 
@@ -33,7 +32,7 @@ final class Purchase {
     this.request = request;
   }
 
-  /** Returns what to buy; empty where no count up to the largest stock would do. */
+  /** Returns what to buy; empty if no count up to the largest stock is enough. */
   Optional<LoadResistor> smallest() {
     List<LoadResistor> kinds = kinds();
     Optional<LoadResistor> alone =
@@ -51,7 +50,7 @@ final class Purchase {
     return alone;
   }
 
-  /** The owner's own kinds first, then values that every shop has. */
+  /** Returns the owner's own kinds first, then values that every shop sells. */
   private List<LoadResistor> kinds() {
     List<LoadResistor> kinds = new ArrayList<>(stock);
     double watts = stock.stream().mapToDouble(LoadResistor::watts).max().orElse(COMMON_WATTS);

@@ -7,14 +7,14 @@ import loadwalk.bench.LoadResistor;
 /**
  * The owner's resistors, with the counts of a selection packed into one long.
  *
- * <p>Each kind has a field wide enough for its count and one guard bit above it, so that two
- * selections are added by one addition and held against the stock by one subtraction.
+ * <p>Each kind has a field wide enough for its count and one guard bit above it, so one addition
+ * adds two selections and one subtraction checks them against the stock.
  */
 final class Stock {
-  /** The most resistors looked through: more would not be one person's load bank. */
+  /** The most resistors searched; a larger stock is not one person's load bank. */
   static final int MOST = 200;
 
-  /** The bits of a long that counts may take: one for the sign and one for a carry stay free. */
+  /** The bits of a long available for counts; the sign bit and one carry bit stay free. */
   private static final int MOST_BITS = 62;
 
   private final List<LoadResistor> kinds;
@@ -45,7 +45,7 @@ final class Stock {
   /**
    * Packs a stock.
    *
-   * @throws IllegalArgumentException with one sentence where it is too large to look through
+   * @throws IllegalArgumentException with one sentence if the stock is too large to search
    */
   static Stock of(List<LoadResistor> kinds) {
     long total = kinds.stream().mapToLong(LoadResistor::count).sum();
@@ -97,12 +97,12 @@ final class Stock {
     return size;
   }
 
-  /** Tells whether a sum of two selections is inside the stock. */
+  /** Tells whether the stock contains a sum of two selections. */
   boolean holds(long sum) {
     return ((all | guards) - sum & guards) == guards;
   }
 
-  /** Tells whether a selection is inside another. */
+  /** Tells whether another selection contains this one. */
   boolean inside(long selection, long other) {
     return ((other | guards) - selection & guards) == guards;
   }
@@ -119,7 +119,7 @@ final class Stock {
     return copies;
   }
 
-  /** Visits every selection of a size inside another, in a fixed order. */
+  /** Visits every selection of a given size contained in another, in a fixed order. */
   void forEachOfSize(long inside, int size, LongConsumer visit) {
     choose(inside, 0, size, 0, visit);
   }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** Finds the node of one selection that has a given value; equal means to about 11 digits. */
 final class ValueIndex {
-  /** Bits of a double left out of a comparison: 11 digits are kept. */
+  /** Bits of a double ignored in a comparison; 11 digits remain. */
   private static final int IGNORED_BITS = 16;
 
   private long[] keys = new long[64];
@@ -20,7 +20,7 @@ final class ValueIndex {
     used = 0;
   }
 
-  /** Returns the slot of a value: {@link #node} of it is negative where there is none yet. */
+  /** Returns the slot of a value: {@link #node} of it is negative if there is none yet. */
   int slot(double ohms) {
     if (2 * used >= nodes.length) {
       grow();

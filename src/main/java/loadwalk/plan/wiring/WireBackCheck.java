@@ -8,34 +8,38 @@ import loadwalk.bench.Wire;
 import loadwalk.text.Sentence;
 
 /**
- * Compares the volts really lost between supply and amplifier with what the leads should lose.
+ * The comparison of the volts measured as lost between supply and amplifier with the expected loss
+ * of the leads.
  *
  * <p>R = (V at the supply − V at the terminals) / I by Ohm's law, against copper at working
- * temperature. What is lost beyond that is lost in joints: lugs, clamps, fuse holders.
+ * temperature. Any further loss is in the joints: lugs, clamps, fuse holders.
  *
- * @param state what came out
+ * @param state the outcome
  * @param text one sentence with the numbers
  */
 public record WireBackCheck(State state, String text) {
-  /** The least current at which a drop tells anything, amperes. Chosen by hand. */
+  /** The lowest current at which a drop is meaningful, amperes. Chosen by hand. */
   private static final double LEAST_AMPS = 1;
 
-  /** Heat in the joints from which it is told as a danger, watts. Common practice, no source. */
+  /** Heat in the joints that is reported as a danger, watts. Common practice, no source. */
   private static final double MUCH_WATTS = 10;
 
-  /** Volts lost over those the leads should lose from which joints are named. Chosen by hand. */
+  /** Ratio of measured to expected loss above which the joints are blamed. Chosen by hand. */
   private static final double FAR_ABOVE = 1.5;
 
-  /** The same below which the leads as described are doubted. Chosen by hand. */
+  /**
+   * Ratio of measured to expected loss below which the description of the leads is doubted. Chosen
+   * by hand.
+   */
   private static final double FAR_BELOW = 0.5;
 
-  /** What a comparison comes to. */
+  /** The possible outcomes of a comparison. */
   public enum State {
-    /** The leads lose what they should, or too little more to matter. */
+    /** The leads lose what is expected, or too little more to matter. */
     AGREES,
     /** A joint wastes tens of watts. */
     BAD_JOINT,
-    /** They lose far less than computed: the leads are not the ones entered. */
+    /** The leads lose far less than computed, so they are not the leads entered. */
     LESS_THAN_ENTERED,
     /** The readings do not allow a comparison. */
     CANNOT_TELL

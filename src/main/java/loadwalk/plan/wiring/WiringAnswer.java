@@ -6,18 +6,18 @@ import loadwalk.bench.LoadResistor;
 
 /** The outcome of a search for a wiring. */
 public sealed interface WiringAnswer {
-  /** Returns the wiring where one was found. */
+  /** Returns the wiring, if one was found. */
   Optional<Found> wired();
 
-  /** Returns what is lacking where none was found. */
+  /** Returns what is missing, if no wiring was found. */
   Optional<None> lacking();
 
   /**
    * A wiring.
    *
-   * @param loads the networks, one for each load, no resistor in two of them
+   * @param loads the networks, one for each load; no resistor is in two of them
    * @param request what was asked
-   * @param fewest whether it is proved that no wiring needs fewer resistors
+   * @param fewest whether it is proven that no wiring needs fewer resistors
    */
   record Found(List<Network> loads, WiringRequest request, boolean fewest) implements WiringAnswer {
     /** Copies the list. */
@@ -39,7 +39,7 @@ public sealed interface WiringAnswer {
   /**
    * No wiring.
    *
-   * @param sentence why, and whether that is proved
+   * @param sentence why there is none, and whether that is proven
    * @param purchase the fewest resistors found that would make it possible
    */
   record None(String sentence, Optional<LoadResistor> purchase) implements WiringAnswer {

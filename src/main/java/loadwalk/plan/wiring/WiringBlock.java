@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A rectangle of text whose wire enters and leaves on one line.
+ * A rectangle of text whose wire enters and leaves on the same line.
  *
  * @param lines its lines, all of one length
  * @param wire the line of the wire, from 0
@@ -19,7 +19,7 @@ record WiringBlock(List<String> lines, int wire) {
     return lines.get(0).length();
   }
 
-  /** Returns blocks one after the other. */
+  /** Returns blocks joined in a row. */
   static WiringBlock row(List<WiringBlock> blocks) {
     int above = blocks.stream().mapToInt(WiringBlock::wire).max().orElseThrow();
     int below = blocks.stream().mapToInt(b -> b.lines().size() - b.wire()).max().orElseThrow();
@@ -37,7 +37,7 @@ record WiringBlock(List<String> lines, int wire) {
     return new WiringBlock(lines, above);
   }
 
-  /** Returns blocks side by side, one drawn under the other. */
+  /** Returns blocks joined in parallel, each drawn below the one before. */
   static WiringBlock stack(List<WiringBlock> blocks) {
     int width = blocks.stream().mapToInt(WiringBlock::width).max().orElseThrow();
     List<String> lines = new ArrayList<>();

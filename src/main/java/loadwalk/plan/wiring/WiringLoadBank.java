@@ -15,17 +15,18 @@ import loadwalk.bench.Tables;
 import loadwalk.forecast.LoadBank;
 
 /**
- * Wires each load from the stock by search, and remembers what it found.
+ * Finds a wiring for each load from the stock and remembers it.
  *
- * <p>Watts are rounded up to two digits before the search, so that a forecast that moves a little
- * keeps its wiring and costs no new search. A wiring that bears the watts with no time limit is
- * preferred; failing that, one that bears a reading of ten seconds, then one of the shortest burst.
+ * <p>Watts are rounded up to two digits before the search, so a small change in the forecast keeps
+ * the wiring and needs no new search. A wiring that handles the watts with no time limit is
+ * preferred, then one that lasts for a ten-second reading, then one that lasts for the shortest
+ * burst.
  */
 public final class WiringLoadBank implements LoadBank {
   /** How long a load is held for one reading, seconds. Common practice, no source. */
   private static final double READING_SECONDS = 10;
 
-  /** Answers kept, the oldest given up: some kilobytes. */
+  /** Most answers kept, a few kilobytes; the oldest is dropped first. */
   private static final int MOST_REMEMBERED = 500;
 
   private final ResistorDerating derating;
@@ -42,7 +43,7 @@ public final class WiringLoadBank implements LoadBank {
 
   private record Key(List<LoadResistor> stock, int loads, double ohms, double watts) {}
 
-  /** Prepares the bank with what resistors bear. */
+  /** Prepares the bank with the tables of resistor limits. */
   public WiringLoadBank(Tables tables) {
     derating = new ResistorDerating(tables);
     double most = tables.limit("resistor-burst-multiple");
@@ -54,10 +55,10 @@ public final class WiringLoadBank implements LoadBank {
    * Returns the wiring of a load, or why there is none.
    *
    * @param stock the owner's resistors
-   * @param mode stereo, two such loads at once, or bridged, one
+   * @param mode stereo for two such loads at once, bridged for one
    * @param ohms the load, ohms
    * @param watts the most watts in one load
-   * @throws IllegalArgumentException with one sentence where the stock is too large to look through
+   * @throws IllegalArgumentException with one sentence if the stock is too large to search
    */
   public synchronized WiringAnswer wiring(
       List<LoadResistor> stock, Mode mode, double ohms, double watts) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Draws a network in plain ASCII and lists which terminal goes to which.
+ * Draws a network in plain ASCII and lists its connections.
  *
  * <p>Resistors are called R1, R2 and so on from left to right; each has a left and a right
  * terminal.
@@ -14,7 +14,9 @@ public final class WiringPicture {
 
   private WiringPicture() {}
 
-  /** Returns the drawing, one string a line, with the amplifier's two terminals at its ends. */
+  /**
+   * Returns the drawing, one string for each line, with the amplifier's two terminals at its ends.
+   */
   public static List<String> lines(Network network, String leftTerminal, String rightTerminal) {
     WiringBlock block = network.draw(new WiringPicture());
     List<String> out = new ArrayList<>();
@@ -30,7 +32,7 @@ public final class WiringPicture {
     return out;
   }
 
-  /** Returns which resistor each R is, one string each: "R1 = 4 ohm #1 (4 ohm, 100 W)". */
+  /** Returns which resistor each R stands for, one string each: "R1 = 4 ohm #1 (4 ohm, 100 W)". */
   public static List<String> legend(Network network) {
     List<String> out = new ArrayList<>();
     List<Network.Part> parts = network.parts();

@@ -4,14 +4,15 @@ package loadwalk.plan.wiring;
  * A load to be wired.
  *
  * @param ohms the value wanted, ohms
- * @param watts the most watts in one load; 0 where not known
+ * @param watts the most watts in one load; 0 if unknown
  * @param loads how many equal loads at once from one stock: 2 in stereo, 1 bridged
- * @param tolerancePercent how far the value may be off, percent
- * @param share the part of its rating that a resistor may take: 0.75 continuous, more in a burst
+ * @param tolerancePercent how far the value may be from the one wanted, percent
+ * @param share the fraction of its rating allowed for each resistor: 0.75 continuous, more in a
+ *     burst
  */
 public record WiringRequest(
     double ohms, double watts, int loads, double tolerancePercent, double share) {
-  /** How far the value of a load may be off where nobody says, percent. */
+  /** The tolerance for a load's value if none is specified, percent. */
   public static final double DEFAULT_TOLERANCE_PERCENT = 5;
 
   /** Checks the numbers. */
@@ -34,7 +35,7 @@ public record WiringRequest(
     }
   }
 
-  /** Returns the same with another share of the rating. */
+  /** Returns this request with another share of the rating. */
   public WiringRequest withShare(double newShare) {
     return new WiringRequest(ohms, watts, loads, tolerancePercent, newShare);
   }

@@ -9,29 +9,29 @@ import loadwalk.text.Sentence;
 /**
  * Finds how to wire loads from the resistors the owner has.
  *
- * <p>Within the tolerance and with no resistor above its share, the fewest resistors win; of
- * equally few, the closest value. All series-parallel networks are looked at for as long as that
- * takes a bounded count of steps, which covers any stock of up to seven; beyond it come grids and
- * pairs of grids. The same question always gets the same answer.
+ * <p>Within the tolerance and with no resistor above its share, the network with the fewest
+ * resistors wins; a tie goes to the closest value. All series-parallel networks are searched within
+ * a bounded number of steps, which covers any stock of up to seven resistors; beyond that, grids
+ * and pairs of grids are searched. The same request always gets the same answer.
  */
 public final class WiringSearch {
-  /** Networks built in one search, which bounds its time. Chosen by hand. */
+  /** Most networks built in one search; limits its time. Chosen by hand. */
   private static final long BUDGET = 1_500_000;
 
-  /** The same where a first answer is enough. Chosen by hand. */
+  /** Most networks built if a first answer is enough. Chosen by hand. */
   private static final long SMALL_BUDGET = 60_000;
 
   private final List<LoadResistor> stock;
 
-  /** Takes the owner's stock of resistors. */
+  /** Prepares a search of the owner's stock of resistors. */
   public WiringSearch(List<LoadResistor> stock) {
     this.stock = List.copyOf(stock);
   }
 
   /**
-   * Finds a wiring, or says why there is none and what to buy.
+   * Finds a wiring, or the reason why there is none and what to buy.
    *
-   * @throws IllegalArgumentException with one sentence where the stock is too large to look through
+   * @throws IllegalArgumentException with one sentence if the stock is too large to search
    */
   public WiringAnswer find(WiringRequest request) {
     WiringAnswer answer = search(stock, request, BUDGET);
@@ -43,7 +43,7 @@ public final class WiringSearch {
     return new WiringAnswer.None(lacking.get().sentence(), purchase);
   }
 
-  /** Finds a wiring quickly, with less of the exact search and no word on what to buy. */
+  /** Finds a wiring quickly, with a shorter exact search and no advice on what to buy. */
   static WiringAnswer quick(List<LoadResistor> stock, WiringRequest request) {
     return search(stock, request, SMALL_BUDGET);
   }
@@ -76,7 +76,7 @@ public final class WiringSearch {
     return new WiringAnswer.Found(best.stream().map(builder::build).toList(), request, resolved);
   }
 
-  /** Returns why no wiring at all can do, where a sum shows it. */
+  /** Returns why no wiring at all is possible, if simple arithmetic shows it. */
   private static Optional<String> impossible(
       List<LoadResistor> kinds, int total, WiringRequest request) {
     double bears = request.share() * kinds.stream().mapToDouble(k -> k.watts() * k.count()).sum();

@@ -10,14 +10,14 @@ import loadwalk.quantity.Printer;
 import loadwalk.text.Sentence;
 
 /**
- * A found wiring at the watts a step brings.
+ * A wiring found for a load, at the watts of a step.
  *
  * @param title which load it is: "stereo 4 Ω"
  * @param loads each load with its terminals
- * @param watts the watts in one load at worst; 0 where not known
- * @param burstSeconds how long that may last from cold; infinite where without limit, 0 where not
- *     at all
- * @param fewest whether it is proved that no wiring needs fewer resistors
+ * @param watts the worst-case watts in one load; 0 if unknown
+ * @param burstSeconds how long the load can take them from cold, seconds; infinite if without
+ *     limit, 0 if not at all
+ * @param fewest whether it is proven that no wiring needs fewer resistors
  */
 public record WiringSummary(
     String title, List<Load> loads, double watts, double burstSeconds, boolean fewest) {
@@ -29,13 +29,13 @@ public record WiringSummary(
   /**
    * One load.
    *
-   * @param plus the name of its one amplifier terminal
+   * @param plus the name of one amplifier terminal
    * @param minus the name of the other
    * @param network how it is wired
    */
   public record Load(String plus, String minus, Network network) {}
 
-  /** Returns a found wiring as a step uses it. */
+  /** Returns the summary of a found wiring for one step. */
   public static WiringSummary of(Mode mode, double watts, WiringAnswer.Found found, Tables tables) {
     List<Load> loads = new ArrayList<>();
     for (int i = 0; i < found.loads().size(); i++) {
@@ -53,7 +53,7 @@ public record WiringSummary(
     return new WiringSummary(title, loads, watts, burst, found.fewest());
   }
 
-  /** Returns how long the watts may last, in words. */
+  /** Returns how long the load can take the watts, in words. */
   public String burstWords() {
     if (Double.isInfinite(burstSeconds)) {
       return "no time limit";
@@ -63,7 +63,7 @@ public record WiringSummary(
         : "overloaded: no known burst allows it";
   }
 
-  /** Returns value, hottest resistor and total heat of one load, one line. */
+  /** Returns the value, hottest resistor and total heat of one load on one line. */
   public String words(Load load) {
     Network.Heat hottest = load.network().hottest(watts);
     return Sentence.of(

@@ -11,9 +11,9 @@
  * </pre>
  *
  * <p>In: a load in ohms and watts, and the stock of resistors. Out: the network with the fewest
- * resistors, none overloaded, with its drawing, joints and heat; or why there is none and what to
- * buy. {@link loadwalk.plan.wiring.WiringLoadBank} answers for a whole bench and remembers; {@link
- * loadwalk.plan.wiring.WireBackCheck} compares the supply leads with the volts really lost. Open
- * {@link loadwalk.plan.wiring.WiringSearch} first.
+ * resistors, none overloaded, with its drawing, joints and heat; or the reason why there is none
+ * and what to buy. {@link loadwalk.plan.wiring.WiringLoadBank} answers for a whole bench and
+ * remembers its answers; {@link loadwalk.plan.wiring.WireBackCheck} compares the expected loss of
+ * the supply leads with the measured loss. Open {@link loadwalk.plan.wiring.WiringSearch} first.
  */
 package loadwalk.plan.wiring;
