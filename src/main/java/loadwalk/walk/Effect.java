@@ -166,7 +166,7 @@ public sealed interface Effect {
    * Read a captured wave from a file.
    *
    * @param file its path
-   * @param setup what its samples stand for
+   * @param setup its channel and calibration
    * @param take whether its values enter the current step at once
    */
   record ReadCapture(String file, CaptureSetup setup, boolean take) implements Effect {

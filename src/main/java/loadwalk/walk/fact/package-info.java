@@ -3,7 +3,7 @@
  *
  * <pre>
  *  body of a journal record ──> FactText ──> Fact ── applyTo ──> WalkState, one StepState a step
- *                           <──          <──
+ *                           &lt;──          &lt;──
  * </pre>
  *
  * <p>In: facts, from a journal or from the running walk. Out: the state of the walk. Each fact
