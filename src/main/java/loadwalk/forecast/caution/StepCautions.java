@@ -102,7 +102,7 @@ public final class StepCautions {
    *
    * @param evidence all that is known before the step
    * @param target the step
-   * @param readings the forecast band of each reading that can be told
+   * @param readings the forecast band of each reading that can be predicted
    * @param demand what the step asks of the bench
    */
   public Outcome of(
@@ -132,7 +132,7 @@ public final class StepCautions {
    *
    * @param evidence all that is known before the step
    * @param target the step
-   * @param readings the forecast band of each reading that can be told
+   * @param readings the forecast band of each reading that can be predicted
    * @param demand what the step asks of the bench
    */
   public List<Stress> stresses(
@@ -148,7 +148,7 @@ public final class StepCautions {
    * Returns the volts lost in all lead runs; empty if no leads are entered or the current cannot be
    * predicted.
    *
-   * @param readings the forecast band of each reading that can be told
+   * @param readings the forecast band of each reading that can be predicted
    */
   public Optional<Band> leadVolts(Bench bench, Map<ReadingId, Band> readings) {
     return Optional.ofNullable(readings.get(ReadingId.SUPPLY_AMPS))

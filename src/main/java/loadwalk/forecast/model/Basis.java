@@ -5,20 +5,20 @@ import java.util.List;
 import loadwalk.bench.Target;
 import loadwalk.text.Sentence;
 
-/** Says what a forecast rests on, and why it is wide where it is. */
+/** Words what a forecast is based on and, if it is wide, why. */
 public final class Basis {
   /**
-   * The scale of the errors from which a forecast is said to be wide for it, times the usual.
-   * Chosen by hand.
+   * Error scale, relative to the usual, from which the basis calls a forecast wide because of
+   * contradicting readings. Chosen by hand.
    */
   private static final double CONTRADICTED = 3;
 
-  /** The probability from which one kind of rails is named. Chosen by hand. */
+  /** Probability from which one kind of rails is named. Chosen by hand. */
   private static final double TOLD = 0.9;
 
   private Basis() {}
 
-  /** Returns short sentences: what the forecast rests on first. */
+  /** Returns short sentences, starting with what the forecast is based on. */
   public static String sentences(WalkModel model, Target target) {
     List<String> said = new ArrayList<>();
     said.add(source(model));

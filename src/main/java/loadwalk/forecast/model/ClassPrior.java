@@ -4,11 +4,11 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What the class of an amplifier tells of its efficiency at the limit.
+ * The efficiency at the limit that the class of an amplifier suggests.
  *
- * <p>The figures are common practice, no source, and held by the experiment: class B reaches π/4 of
- * what the rails deliver and loses more in saturation and the converter; class D loses some ten
- * percent in each of both.
+ * <p>The figures are common practice, no source, and checked by the experiment: class B reaches π/4
+ * of the power that the rails deliver and loses more in saturation and the converter; class D loses
+ * some ten percent in each of the two.
  *
  * @param mean the middle of ln η
  * @param spread the standard deviation of ln η
@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 record ClassPrior(double mean, double spread, double switching) {
 
-  /** Returns the prior of a class as written on the amplifier. */
+  /** Returns the prior for the class as written on the amplifier. */
   static ClassPrior of(Optional<String> amplifierClass) {
     String name = amplifierClass.map(c -> c.trim().toUpperCase(Locale.ROOT)).orElse("");
     return switch (name) {

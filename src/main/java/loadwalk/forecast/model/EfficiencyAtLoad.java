@@ -1,25 +1,25 @@
 package loadwalk.forecast.model;
 
 /**
- * What is told of the efficiency at one load, for any volts there.
+ * The predicted efficiency at one load, as a function of the volts.
  *
  * @param parts the parts of a mixture
  * @param anchor ln of the channel volts at which the means of the parts hold
- * @param logLoads ln of this load over that at the anchor, 0 where it is the same or not known
- * @param ways how it goes with the volts
+ * @param logLoads ln of the ratio of this load to that at the anchor, 0 if equal or unknown
+ * @param ways how the efficiency changes with the volts
  */
 public record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Ways ways) {
-  /** The weight below which a part of a product is left out. Chosen by hand. */
+  /** Weight below which a part of a product is left out. Chosen by hand. */
   private static final double LEAST_WEIGHT = 1e-3;
 
   /** Keeps a density above 0 in floating point, so that its logarithm is finite. */
   private static final double LEAST_DENSITY = 1e-300;
 
-  /** The parts to make room for, per part of the volts. */
+  /** Initial capacity in parts, per part of the volts. */
   private static final int USUAL_PRODUCTS = 12;
 
   /**
-   * One part.
+   * One part of the mixture.
    *
    * @param weight its probability
    * @param mean the middle of ln η at the anchor
@@ -27,12 +27,12 @@ public record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Way
    */
   record Part(double weight, double mean, double variance) {}
 
-  /** How the efficiency goes with the volts. */
+  /** The possible changes of the efficiency with the volts. */
   interface Ways {
-    /** Returns what may be at a slope of ln v over ln x; the weights sum to one. */
+    /** Returns the possible ways at a slope of ln v over ln x; the weights sum to one. */
     Way[] at(double slope);
 
-    /** Returns the one way of a known β. */
+    /** Returns the single way for a known β. */
     static Ways always(double beta) {
       Way[] only = {new Way(1, beta, 0)};
       return slope -> only;
@@ -40,7 +40,7 @@ public record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Way
   }
 
   /**
-   * One way in which the efficiency may go: η ∝ v^β.
+   * One way in which the efficiency may change: η ∝ v^β.
    *
    * @param weight its probability
    * @param beta β
@@ -106,7 +106,7 @@ public record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Way
     return builder.build();
   }
 
-  /** Adds what one way tells of the current; products of little weight are left out. */
+  /** Adds the current predicted by one way; products of little weight are left out. */
   private void addParts(Mixture.Builder builder, double share, Way way, Spot spot, double own) {
     for (Part part : parts) {
       double weight = way.weight() * part.weight();
@@ -118,11 +118,11 @@ public record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Way
   }
 
   /**
-   * Volts at which a current is told.
+   * The volts at which a current is predicted.
    *
-   * @param output ln of the watts of both channels over the supply volts
-   * @param fall ln of the channel volts over those at the anchor
-   * @param idle the idle current, whose error widens what is told
+   * @param output ln of the ratio of both channels' watts to the supply volts
+   * @param fall ln of the ratio of the channel volts to those at the anchor
+   * @param idle the idle current, whose error widens the prediction
    */
   private record Spot(double output, double fall, IdleModel idle) {
     double mean(Part part, Way way) {
@@ -141,7 +141,7 @@ public record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Way
     return new Spot(output, logVolts - anchor, idle);
   }
 
-  /** Returns ln of the density of a current above idle where the channel's volts are known. */
+  /** Returns ln of the density of a current above idle for known channel volts. */
   double logDensity(
       double logAbove, double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
     return logDensity(logAbove, spot(logVolts, channelOhms, supplyVolts, idle), waysAt(logVolts));
@@ -161,7 +161,7 @@ public record EfficiencyAtLoad(Part[] parts, double anchor, double logLoads, Way
     return Math.log(Math.max(LEAST_DENSITY, density)) - 0.5 * Math.log(2 * Math.PI);
   }
 
-  /** Returns ln of the density of the current above idle where it is highest. */
+  /** Returns ln of the peak density of the current above idle. */
   public double highest(double logVolts, double channelOhms, double supplyVolts, IdleModel idle) {
     Spot spot = spot(logVolts, channelOhms, supplyVolts, idle);
     Way[] likely = waysAt(logVolts);

@@ -1,27 +1,27 @@
 package loadwalk.forecast.model;
 
 /**
- * How the efficiency falls with the volts from a load measured to a heavier one: η ∝ v^β.
+ * The fall of the efficiency with the volts, from a measured load to a heavier one: η ∝ v^β.
  *
- * <p>What makes the volts fall shows in how fast they do. Rails that sag and a converter at the end
- * of its power lose in step with the output, β ≈ ¼, and take the volts down with the root of the
- * load at most. Resistance in the output stage and a current limit leave class B drawing what it
- * drew, β ≈ 1, and a current limit takes the volts down with the load itself. A switching stage
- * gives back what it does not deliver, β ≈ 0, but for what its own resistance turns into heat. So
- * each β has a share that goes with the slope of ln v over ln x. (Energy balance of each stage; the
- * shares and spreads are common practice, no source.) A fall seen before, at a slope alike, is
- * likely to have the same cause.
+ * <p>How fast the volts fall shows the cause. With sagging rails, or a converter at its power
+ * limit, the losses follow the output: β ≈ ¼, and the volts fall at most with the square root of
+ * the load. With resistance in the output stage or a current limit, class B draws the same current
+ * as before: β ≈ 1; under a current limit the volts fall in proportion to the load. A switching
+ * stage returns the energy that it does not deliver: β ≈ 0, apart from the heat in its own
+ * resistance. So the share of each β depends on the slope of ln v over ln x. (Energy balance of
+ * each stage; the shares and spreads are common practice, no source.) A fall seen before at a
+ * similar slope is likely to have the same cause.
  */
 final class EfficiencyFall implements EfficiencyAtLoad.Ways {
   /**
-   * The slopes of ln v over ln x at which the shares are given; straight lines between them. Chosen
-   * by hand.
+   * Slopes of ln v over ln x at which the shares are given, with linear interpolation between them.
+   * Chosen by hand.
    */
   private static final double[] SLOPES = {0.35, 0.55, 0.70, 0.85};
 
   /**
    * β of a switching stage, sagging rails, several causes at once, resistance or current limit.
-   * Energy balance of each stage, rounded; held by the experiment.
+   * Energy balance of each stage, rounded; checked by the experiment.
    */
   private static final double[] BETAS = {0.07, 0.25, 0.55, 0.95};
 
@@ -29,8 +29,8 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
   private static final double[] SPREADS = {0.07, 0.08, 0.2, 0.025};
 
   /**
-   * Shares of each β by slope where the supply current is that of the load: classes A to H. Set on
-   * the experiment.
+   * Shares of each β by slope if the supply current follows the load current: classes A to H. Set
+   * on the experiment.
    */
   private static final double[][] LINEAR = {
     {0.03, 0.02, 0.02, 0.02},
@@ -48,26 +48,26 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
   };
 
   /**
-   * Slopes for the last β: where the volts fall slowly the supply sags along, which takes a little
-   * off it. Set on the experiment.
+   * Slopes for the last β: if the volts fall slowly the supply sags too, which lowers β a little.
+   * Set on the experiment.
    */
   private static final double[] LAST_SLOPES = {0.1, 0.4, 0.85};
 
   /** The last β at these slopes. Set on the experiment. */
   private static final double[] LAST_BETAS = {0.9, 0.95, 1};
 
-  /** The fall of ln v from which β is read off it; less is scatter. Set on the experiment. */
+  /** Fall of ln v from which β is derived; a smaller fall is scatter. Set on the experiment. */
   private static final double LEAST_FALL = 0.03;
 
   /** Standard deviation of the change of ln η between two readings. Set on the experiment. */
   private static final double FALL_SCATTER = 0.024;
 
-  /** What every cause keeps, so that none is ruled out by one reading. Chosen by hand. */
+  /** Smallest share of each cause, so that no single reading rules one out. Chosen by hand. */
   private static final double LEAST_SHARE = 1e-6;
 
   /**
-   * The probability that falls at like slopes have the same cause, on top of the next. Set on the
-   * experiment.
+   * Probability that falls at similar slopes have the same cause, in addition to {@link
+   * #SAME_CAUSE_ANYWAY}. Set on the experiment.
    */
   private static final double SAME_CAUSE = 0.72;
 
@@ -75,7 +75,7 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
   private static final double SAME_CAUSE_ANYWAY = 0.2;
 
   /**
-   * The difference of slopes, as a standard deviation, at which they count as alike. Set on the
+   * Standard deviation of the difference between slopes that count as similar. Set on the
    * experiment.
    */
   private static final double LIKE_SLOPES = 0.3;
@@ -85,11 +85,11 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
   private final double[] seenShares;
 
   /**
-   * Takes the last fall of the volts.
+   * Starts from the last fall of the volts.
    *
    * @param switching the probability that the output stage is switching
-   * @param logLoads ln of the heavier load over the lighter, below 0
-   * @param fall the change of ln v, below 0 where there was a fall; NaN where none was seen
+   * @param logLoads ln of the ratio of the heavier load to the lighter, below 0
+   * @param fall the change of ln v, below 0 for a fall; NaN if none was seen
    * @param change the change of ln η
    */
   EfficiencyFall(double switching, double logLoads, double fall, double change) {
@@ -98,7 +98,7 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
     seenShares = fall < -LEAST_FALL ? seen(change / fall, FALL_SCATTER / -fall) : null;
   }
 
-  /** Knows of no fall yet. */
+  /** Starts with no fall seen yet. */
   EfficiencyFall(double switching) {
     this(switching, Double.NaN, Double.NaN, Double.NaN);
   }
@@ -121,7 +121,7 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
     return Math.exp(-0.5 * z * z);
   }
 
-  /** Returns the shares after a β was seen, by Bayes' rule. */
+  /** Returns the shares given an observed β, by Bayes' rule. */
   private double[] seen(double beta, double noise) {
     double[] shares = new double[BETAS.length];
     double total = 0;

@@ -9,12 +9,12 @@ import loadwalk.numeric.PositiveMatrix;
 /**
  * Predicts the supply current above idle from the output, through the efficiency at the limit.
  *
- * <p>η = 2 v²/x over Vs (I − I idle). Its logarithm is a random walk from load to load, started by
- * what the class of the amplifier tells, with scatter on top; all is normal, so the posterior is
- * exact for each of a few common scales of the errors, which are mixed by their evidence. Where a
- * load was measured before, that measurement decides. Where no amperes are read at all, what the
- * class tells holds at the greatest load measured. At other loads the efficiency goes with the
- * volts as {@link EfficiencyFall} tells.
+ * <p>η = 2 v²/x over Vs (I − I idle). Its logarithm is a random walk from load to load, starting
+ * from the prior of the amplifier's class, plus scatter. Everything is normal, so the posterior is
+ * exact for each of a few common error scales, which are mixed by their evidence. If the load was
+ * measured before, that measurement decides. If no amperes are read at all, the class prior applies
+ * at the greatest load measured. At other loads the efficiency changes with the volts as {@link
+ * EfficiencyFall} describes.
  */
 public final class EfficiencyModel {
   /** Standard deviation of ln η between readings at one load. Set on the experiment. */
@@ -27,35 +27,32 @@ public final class EfficiencyModel {
   private static final double WALK = 0.02;
 
   /**
-   * Standard deviation of a step of ln η per fall of ln v: a limit changes what the current tells.
-   * Set on the experiment.
+   * Standard deviation of a step of ln η per fall of ln v: a limit changes the relation between
+   * current and output. Set on the experiment.
    */
   private static final double STEP_PER_FALL = 0.5;
 
-  /** Common scales of the errors, times the usual. Chosen by hand. */
+  /** Common error scales, relative to the usual. Chosen by hand. */
   private static final double[] SCALES = {0.8, 1.5, 4, 12};
 
-  /**
-   * What is held of each scale beforehand; the last is an amplifier like no other. Set on the
-   * experiment.
-   */
+  /** Prior of each scale; the last is for an amplifier like no other. Set on the experiment. */
   private static final double[] SCALE_PRIORS = {0.60, 0.37, 0.029, 0.001};
 
-  /** The least variance of ln η left, against rounding. */
+  /** Smallest variance of ln η, against rounding. */
   private static final double LEAST_VARIANCE = 1e-8;
 
-  /** Loads nearer than this, octaves, are one load: 3.5 %. */
+  /** Loads closer than this, octaves, count as one load: 3.5 %. */
   private static final double LEAST_OCTAVES = 0.05;
 
-  /**
-   * The ratio of loads from which a fall of the volts between them tells its cause. Chosen by hand.
-   */
+  /** Ratio of loads from which a fall of the volts between them shows its cause. Chosen by hand. */
   private static final double APART = 1.2;
 
   private final ClassPrior prior;
   private final int size;
 
-  /** ln of the channel volts at the greatest load measured, with amperes or without; else NaN. */
+  /**
+   * ln of the channel volts at the greatest load measured, with or without amperes; NaN if none.
+   */
   private final double lightest;
 
   private final double lightestOhms;
@@ -65,7 +62,7 @@ public final class EfficiencyModel {
   private final double[] cumulative;
   private final double[] scatter;
 
-  /** ln η of each reading over what the class tells. */
+  /** Deviation of ln η of each reading from the class prior. */
   private final double[] residuals;
 
   private final EfficiencyFall fall;
@@ -74,9 +71,9 @@ public final class EfficiencyModel {
   private final double[] shares = new double[SCALES.length];
 
   /**
-   * Takes the readings of a walk.
+   * Fits the readings of a walk.
    *
-   * @param supply the supply volts at a current, amperes, for readings that came without them
+   * @param supply the supply volts at a current, amperes, for readings without them
    */
   EfficiencyModel(
       ClassPrior prior, IdleModel idle, List<WalkReadings.Point> all, DoubleUnaryOperator supply) {
@@ -121,7 +118,7 @@ public final class EfficiencyModel {
     return Math.log(2) + 2 * logChannelVolts - Math.log(channelOhms);
   }
 
-  /** Returns what is told of ln η at a load, for any volts there. */
+  /** Returns the prediction of ln η at a load, as a function of the volts. */
   EfficiencyAtLoad at(double channelOhms) {
     int near = nearest(channelOhms);
     boolean same = near >= 0 && Math.abs(channelOhms / ohms[near] - 1) < LimitOnset.SAME_LOAD;
@@ -153,8 +150,8 @@ public final class EfficiencyModel {
   }
 
   /**
-   * Tells a load that was measured before: its current comes again, whatever the scatter of the
-   * volts, which is in the efficiency and in the volts alike and cancels (β = 2).
+   * Returns the prediction at a load measured before: it draws the same current again. The scatter
+   * of the volts does not matter, because it is in efficiency and volts alike and cancels (β = 2).
    */
   private EfficiencyAtLoad again(int near) {
     double volts = 0;
@@ -189,7 +186,7 @@ public final class EfficiencyModel {
     return near;
   }
 
-  /** Returns the variance of the walk up to a load, from the nearest one measured. */
+  /** Returns the variance of the random walk at a load, from the nearest load measured. */
   private double position(int near, double channelOhms) {
     if (near < 0) {
       return 0;
@@ -204,7 +201,7 @@ public final class EfficiencyModel {
     return WALK * WALK * octaves + fall * fall;
   }
 
-  /** Tells how the efficiency went with the volts at the last fall of the volts. */
+  /** Returns how the efficiency changed at the last fall of the volts. */
   private EfficiencyFall lastFall() {
     for (int i = size - 1; i > 0; i--) {
       double fall = logVolts[i] - logVolts[i - 1];

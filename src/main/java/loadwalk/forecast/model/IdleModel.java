@@ -3,46 +3,46 @@ package loadwalk.forecast.model;
 import java.util.OptionalDouble;
 
 /**
- * Knows or guesses the idle current.
+ * The idle current, measured or guessed.
  *
- * @param amps the idle current reckoned with, amperes
+ * @param amps the idle current used in calculations, amperes
  * @param error its standard deviation, amperes
- * @param measured whether it was read
+ * @param measured whether it was measured
  */
 public record IdleModel(double amps, double error, boolean measured) {
-  /**
-   * Idle current of a car amplifier of which nothing is known, amperes. Common practice, no source.
-   */
+  /** Idle current of an unknown car amplifier, amperes. Common practice, no source. */
   private static final double TYPICAL_AMPS = 1.0;
 
-  /** Standard deviation of ln of the idle current where it is guessed. Set on the experiment. */
+  /** Standard deviation of ln of a guessed idle current. Set on the experiment. */
   private static final double LOG_SPREAD = 0.9;
 
   /**
-   * Standard deviation of ln of the idle current read again: it drifts with the heat. Set on the
-   * experiment.
+   * Standard deviation of ln of a repeated idle reading: the current drifts with temperature. Set
+   * on the experiment.
    */
   private static final double AGAIN_SPREAD = 0.08;
 
-  /** The least idle current reckoned with, amperes: keeps the logarithm finite. */
+  /** Smallest idle current used in calculations, amperes: keeps the logarithm finite. */
   private static final double LEAST_AMPS = 0.01;
 
-  /** The least part of a supply current that is not idle current. Chosen by hand. */
+  /** Smallest part of a supply current that is not idle current. Chosen by hand. */
   private static final double LEAST_PART = 0.03;
 
   /** Standard deviation of a guessed idle current, a fraction of it. Chosen by hand. */
   private static final double GUESS_ERROR = 0.7;
 
   /**
-   * Idle current of the smallest amplifier, amperes, where only the fuses are known. Common
-   * practice, no source.
+   * Idle current of the smallest amplifier, amperes, if only the fuses are known. Common practice,
+   * no source.
    */
   private static final double GUESS_AMPS = 0.25;
 
-  /** What each ampere of the fuses adds to it: a hundredth. Common practice, no source. */
+  /** Idle current added per ampere of the fuses: a hundredth. Common practice, no source. */
   private static final double GUESS_PER_FUSE_AMP = 0.01;
 
-  /** Takes the idle current read, or a guess from the amplifier's fuses, amperes. */
+  /**
+   * Returns the model of the idle current read, or of a guess from the amplifier's fuses, amperes.
+   */
   static IdleModel of(OptionalDouble read, OptionalDouble fuseAmps) {
     if (read.isPresent() && read.getAsDouble() >= 0) {
       return new IdleModel(read.getAsDouble(), AGAIN_SPREAD * read.getAsDouble(), true);
@@ -57,7 +57,7 @@ public record IdleModel(double amps, double error, boolean measured) {
         Math.log(Math.max(LEAST_AMPS, amps)), measured ? AGAIN_SPREAD : LOG_SPREAD);
   }
 
-  /** Returns ln of the current above idle, never less than a small part of the whole. */
+  /** Returns ln of the current above idle, which is never less than a small part of the whole. */
   double logAbove(double supplyAmps) {
     return Math.log(above(supplyAmps));
   }
@@ -67,7 +67,10 @@ public record IdleModel(double amps, double error, boolean measured) {
     return supplyAmps / above(supplyAmps);
   }
 
-  /** Returns the standard deviation that the idle current's error brings to ln of the rest. */
+  /**
+   * Returns the standard deviation of ln of the current above idle that the idle current's error
+   * causes.
+   */
   double relativeError(double supplyAmps) {
     return Math.min(1, error / above(supplyAmps));
   }

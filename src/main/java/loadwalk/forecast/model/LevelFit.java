@@ -3,7 +3,7 @@ package loadwalk.forecast.model;
 import loadwalk.numeric.PositiveMatrix;
 
 /**
- * Generalised least squares for one unknown level under correlated errors, with prediction.
+ * A generalised least-squares fit of one unknown level under correlated errors, with prediction.
  *
  * <p>Model: e_i = level + error_i, errors normal with covariance C. With a flat prior the level's
  * posterior is normal, and so is the prediction of a new value whose errors have covariances k with
@@ -65,7 +65,7 @@ final class LevelFit {
     return logDeterminant + Math.log(sum);
   }
 
-  /** Returns how a new value of given covariances follows from the old. */
+  /** Returns the prediction of a new value from its covariances with the old ones. */
   Prediction toward(double[] covariances, double variance) {
     int n = covariances.length;
     double[] weights = new double[n];
@@ -88,7 +88,7 @@ final class LevelFit {
   }
 
   /**
-   * How a new value follows from the old ones.
+   * The prediction of a new value from the old ones.
    *
    * @param weights the weights of the old values, summing to 1
    * @param variance the variance of the prediction

@@ -1,64 +1,64 @@
 package loadwalk.forecast.model;
 
 /**
- * Allows for limits that set in below the loads measured so far.
+ * Allows for limits that set in below the least load measured so far.
  *
- * <p>A current limit takes the volts down with the load (slope 1 of ln v over ln x), a converter at
- * the end of its power takes them down with its root (slope ½, a little more as the supply sags
- * too). Where in the octaves ahead it sets in is unknown, so the volts are spread evenly from where
- * they go without a limit down to where they go if it sets in at once. Halving the load never
- * raises the volts, and a current limit is the steepest fall there is.
+ * <p>Under a current limit the volts fall in proportion to the load (slope 1 of ln v over ln x);
+ * with a converter at its power limit they fall with its square root (slope ½, a little more
+ * because the supply sags too). The load at which a limit sets in is unknown, so the volts are
+ * spread evenly from their value without a limit down to their value if the limit sets in at once.
+ * Halving the load never raises the volts, and a current limit is the steepest fall there is.
  */
 final class LimitOnset {
   /**
-   * The part by which two loads may differ and count as the same: wiring and tolerance of
-   * resistors. Chosen by hand.
+   * Largest difference between two loads that count as the same, a fraction: wiring and tolerance
+   * of resistors. Chosen by hand.
    */
   static final double SAME_LOAD = 0.03;
 
-  /**
-   * Chance per octave of load that a limit sets in, where the load is rated. Set on the experiment.
-   */
+  /** Chance per octave of load that a limit sets in, at rated loads. Set on the experiment. */
   private static final double RATE_ABOVE = 0.018;
 
   /** The same below the least rated load. Set on the experiment. */
   private static final double RATE_BELOW = 0.23;
 
   /**
-   * The rate added below this load of a channel, ohms, whatever is rated: car amplifiers are built
-   * for 2 to 4 Ω a channel (common practice, no source).
+   * Load per channel, ohms, below which {@link #RATE_LOW} is added whatever the ratings: car
+   * amplifiers are built for 2 to 4 Ω per channel (common practice, no source).
    */
   private static final double LOW_OHMS = 2;
 
-  /** What is added per octave below {@link #LOW_OHMS}. Set on the experiment. */
+  /** Rate added per octave below {@link #LOW_OHMS}. Set on the experiment. */
   private static final double RATE_LOW = 0.42;
 
   /**
-   * The chance that a limit seen at the greatest load measured is gone above it. Set on the
-   * experiment.
+   * Chance that a limit seen at the greatest load measured is gone above it. Set on the experiment.
    */
   private static final double RELEASED = 0.15;
 
   /**
-   * Slopes of ln v over ln x below a limit: converter at its end, current limit, foldback. The
-   * first a little above ½ as the supply sags too; set on the experiment.
+   * Slopes of ln v over ln x below a limit: converter at its power limit, current limit, foldback.
+   * The first is a little above ½ because the supply sags too. Set on the experiment.
    */
   private static final double[] SLOPES = {0.54, 1, 1.35};
 
-  /** The share of each. Set on the experiment. */
+  /** Share of each. Set on the experiment. */
   private static final double[] SLOPE_WEIGHTS = {0.6, 0.39, 0.01};
 
-  /** How much steeper a further limit must be than the one that rules. Chosen by hand. */
+  /** Smallest extra slope of a further limit over the one already active. Chosen by hand. */
   private static final double LEAST_STEEPER = 0.05;
 
-  /** How many normals an even spread is made of. Chosen by hand. */
+  /** Number of normals that make up an even spread. Chosen by hand. */
   private static final int STRATA = 7;
 
-  /** Standard deviation of each of these, in widths of one: overlaps to an even density. */
+  /**
+   * Standard deviation of each of these, as a fraction of its width: they overlap to an even
+   * density.
+   */
   private static final double STRATUM_DEVIATION = 0.35;
 
   /**
-   * The least standard deviation of each, ln volts: the knee is soft and the meter scatters. Set on
+   * Smallest standard deviation of each, ln volts: the knee is soft and the meter scatters. Set on
    * the experiment.
    */
   private static final double SOFTNESS = 0.012;
@@ -66,16 +66,16 @@ final class LimitOnset {
   private final double leastRatedOhms;
 
   /**
-   * Makes a rule.
+   * Creates the rule for one amplifier.
    *
-   * @param leastRatedOhms the least load a channel is meant for, ohms
+   * @param leastRatedOhms the least rated load of a channel, ohms
    */
   LimitOnset(double leastRatedOhms) {
     this.leastRatedOhms = leastRatedOhms;
   }
 
   /**
-   * What has been measured.
+   * The range of loads measured.
    *
    * @param leastOhms the least load, ohms
    * @param mostOhms the greatest load, ohms
@@ -95,9 +95,9 @@ final class LimitOnset {
   }
 
   /**
-   * Adds a prediction to a builder, with the chance of a steeper limit where it extrapolates.
+   * Adds a prediction to a builder, with the chance of a steeper limit if it extrapolates.
    *
-   * @param slope the slope of the limit that rules already, 0 where none does
+   * @param slope the slope of the limit already active, 0 if none is
    */
   void extend(
       Mixture.Builder builder, double share, Mixture told, double ohms, Reach reach, double slope) {
@@ -116,7 +116,7 @@ final class LimitOnset {
     told.addTo(builder, share - total);
   }
 
-  /** Adds weight spread evenly from the smooth prediction to a furthest value. */
+  /** Adds weight spread evenly from the smooth prediction to the furthest value. */
   private static void spread(
       Mixture.Builder builder, double weight, Mixture smooth, double furthest) {
     double mean = smooth.mean();

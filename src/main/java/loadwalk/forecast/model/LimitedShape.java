@@ -3,10 +3,11 @@ package loadwalk.forecast.model;
 import java.util.List;
 
 /**
- * A limit of given slope below a load: E and r above it, a line of ln v over ln x below.
+ * An output with a limit of given slope below a load: E and r above it, a line of ln v over ln x
+ * below.
  *
- * <p>The knee of a real limit is soft and a converter's end is between the slopes, so the line may
- * wander by a few percent an octave.
+ * <p>The knee of a real limit is soft and a converter at its power limit is between the slopes, so
+ * the line may wander by a few percent per octave.
  */
 final class LimitedShape implements OutputShape {
   /**
@@ -21,22 +22,25 @@ final class LimitedShape implements OutputShape {
    */
   private static final double BRIDGE = 0.008;
 
-  /** Common scales of the errors, times the usual. Chosen by hand. */
+  /** Common error scales, relative to the usual. Chosen by hand. */
   private static final double[] SCALES = {0.75, 1.3, 3};
 
-  /** What is held of each scale beforehand. Set on the experiment. */
+  /** Prior of each scale. Set on the experiment. */
   private static final double[] SCALE_PRIORS = {0.5, 0.4, 0.1};
 
-  /** The least width of the gap in which the line may begin, ln volts. Chosen by hand. */
+  /** Smallest width of the gap in which the line may begin, ln volts. Chosen by hand. */
   private static final double LEAST_GAP = 0.02;
 
   /** Standard deviation of the edges of that gap, ln volts. Chosen by hand. */
   private static final double GAP_EDGE = 0.03;
 
-  /** The load at which the walk begins, ohms: above any that is measured. */
+  /** Load at which the random walk begins, ohms: above any measured load. */
   private static final double WALK_ORIGIN_OHMS = 16;
 
-  /** The weight of the line between the last load above and the first below: either may hold. */
+  /**
+   * Weight of the line between the last load above the limit and the first below: either part may
+   * apply.
+   */
   private static final double LOWER_IN_GAP = 0.5;
 
   private final SmoothShape above;
@@ -50,7 +54,7 @@ final class LimitedShape implements OutputShape {
   private final double[] shares = new double[SCALES.length];
   private final double logEvidence;
 
-  /** Fits a line through all readings: the limit is at work at every load measured. */
+  /** Fits a line through all readings: the limit is active at every load measured. */
   LimitedShape(List<WalkReadings.Point> points, double slope, double scatter) {
     this(null, Double.POSITIVE_INFINITY, points, slope, scatter);
   }
@@ -59,7 +63,7 @@ final class LimitedShape implements OutputShape {
    * Fits the lower part.
    *
    * @param above the fit of the readings above the limit
-   * @param leastOhmsAbove the least load among these, ohms
+   * @param leastOhmsAbove the least load among those above, ohms
    * @param points the readings below
    * @param slope the slope of ln v over ln x below
    * @param scatter the standard deviation of ln of a volts reading
@@ -164,7 +168,7 @@ final class LimitedShape implements OutputShape {
     return base + Math.log(total);
   }
 
-  /** Returns ln of the density of where the line begins: evenly within the gap. */
+  /** Returns ln of the density of the start of the line, which is even within the gap. */
   private double onset() {
     double room = slope * Math.log(leastOhmsAbove / mostOhms);
     double begin = fit.level(residuals) + slope * Math.log(mostOhms);

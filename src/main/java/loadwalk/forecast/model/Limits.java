@@ -5,32 +5,32 @@ import java.util.List;
 import java.util.TreeMap;
 
 /**
- * Looks for a limit that has set in among the loads measured already.
+ * Looks for a limit that set in among the loads already measured.
  *
- * <p>Where the volts fall much faster from one load to the next than before, the readings are split
- * there: above, E and r; below, a straight line of ln v over ln x whose slope is that of a limit.
- * Each split is weighed by its evidence against none, with the chance that a limit sets in just
- * there as its prior.
+ * <p>If the volts fall much faster from one load to the next than before, the readings are split
+ * there: above, E and r; below, a straight line of ln v over ln x with the slope of a limit. Each
+ * split is weighed by its evidence against no split; its prior is the chance that a limit sets in
+ * at that load.
  */
 final class Limits {
   /** Fall of ln v per octave of load from which a limit is looked for. Set on the experiment. */
   private static final double LEAST_FALL = 0.08;
 
   /**
-   * Mean fall per octave from which the limit may have set in above all loads measured. Set on the
-   * experiment.
+   * Mean fall of ln v per octave from which the limit may have set in above all loads measured. Set
+   * on the experiment.
    */
   private static final double LEAST_MEAN_FALL = 0.15;
 
-  /** How many times steeper than the fall before it a fall must be. Set on the experiment. */
+  /** Factor by which a fall must be steeper than the one before it. Set on the experiment. */
   private static final double STEEPER = 1.4;
 
-  /** The part by which loads may differ and be taken as one here. Chosen by hand. */
+  /** Largest difference between loads that count as one here, a fraction. Chosen by hand. */
   private static final double ONE_LOAD = 0.1;
 
   private Limits() {}
 
-  /** Returns the loads of a channel, ohms, from which on down a limit may have set in. */
+  /** Returns the loads of a channel, ohms, at and below which a limit may have set in. */
   static List<Double> candidates(List<WalkReadings.Point> points) {
     TreeMap<Double, double[]> means = new TreeMap<>();
     for (WalkReadings.Point point : points) {

@@ -5,25 +5,25 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 
 /**
- * How near a meter can tell a reading.
+ * The smallest width of a band: the specification of the meter.
  *
- * <p>Where the bench names no meter ±(1 % + 2 digits) of a 2000-count meter is taken (common
- * practice, no source).
+ * <p>If the bench names no meter, ±(1 % + 2 digits) of a 2000-count meter applies (common practice,
+ * no source).
  */
 public final class MeterFloor {
   /**
-   * Half-width of a meter that the bench does not name, a fraction of the reading. Common practice,
-   * no source.
+   * Half-width for a meter that the bench does not name, a fraction of the reading. Common
+   * practice, no source.
    */
   private static final double DEFAULT_PART = 0.01;
 
-  /** The steps of its last digit added to that. Common practice, no source. */
+  /** Steps of the last digit added to that. Common practice, no source. */
   private static final double DEFAULT_DIGITS = 2;
 
-  /** The counts of its display: 3½ digits. */
+  /** Counts of its display: 3½ digits. */
   private static final double COUNTS = 2000;
 
-  /** Half-width at a reading of nothing, in its unit. Chosen by hand. */
+  /** Half-width at a reading of zero, in its unit. Chosen by hand. */
   private static final double LEAST_HALF_WIDTH = 0.01;
 
   private MeterFloor() {}

@@ -6,50 +6,58 @@ import loadwalk.numeric.Quantiles;
 /**
  * A weighted sum of normal densities: the form of every predictive density here.
  *
- * <p>A mixture is what a posterior over a few discrete and one gridded parameter leaves behind once
- * the linear parameters are integrated out in closed form. It can be skewed and heavy tailed, and
- * its density costs one exponential per part.
+ * <p>A mixture results when a posterior has a few discrete parameters and one on a grid, and the
+ * linear parameters are integrated out in closed form. It can be skewed and heavy-tailed, and its
+ * density costs one exponential per part.
  */
 public final class Mixture {
   private static final double LOG_ROOT_TWO_PI = 0.5 * Math.log(2 * Math.PI);
 
-  /** The part of the whole weight below which a part is left out: nothing a doubt could rest on. */
+  /** Share of the total weight below which a part is left out: too little to affect a doubt. */
   private static final double LEAST_WEIGHT = 1e-7;
 
-  /** Half the squared distance from which e^−x is left out: the least double is near e^−708. */
+  /**
+   * Half the squared distance from which e^−x is left out: the smallest normal double is near
+   * e^−708.
+   */
   private static final double FAR = 600;
 
   /**
-   * Standard deviations beyond a bound from which what is left is taken as at that distance: the
-   * formulas lose their digits.
+   * Standard deviations beyond a bound at which the distance is capped: further out the formulas
+   * lose their digits.
    */
   private static final double FAR_BEYOND = -6;
 
-  /** Standard deviations below a bound from which it takes nothing away, 1e-9. */
+  /** Standard deviations below a bound from which the bound cuts off nothing, 1e-9. */
   private static final double FAR_BELOW = 6;
 
-  /** The height over the tallest from which a part may hold the highest point. Chosen by hand. */
+  /**
+   * Height relative to the tallest part from which a part may contain the highest point. Chosen by
+   * hand.
+   */
   private static final double TALL = 0.5;
 
-  /** The least part of the variance left by a bound, against rounding. Chosen by hand. */
+  /** Smallest part of the variance that a bound leaves, against rounding. Chosen by hand. */
   private static final double LEAST_VARIANCE_LEFT = 0.05;
 
-  /** To how much a quantile is found; the argument is a logarithm, so 0.01 %. */
+  /** Accuracy of a quantile; the argument is a logarithm, so 0.01 %. */
   private static final double QUANTILE_WIDTH = 1e-4;
 
-  /** The probability off which a quantile is near enough. */
+  /** Error in probability at which a quantile is close enough. */
   private static final double QUANTILE_PART = 2e-5;
 
-  /** Parts that room is made for at first. */
+  /** Initial capacity in parts. */
   private static final int USUAL_PARTS = 24;
 
-  /** Cells a compressed mixture is merged into, by place. Chosen by hand. */
+  /** Number of cells, by position, into which a compressed mixture is merged. Chosen by hand. */
   private static final int BINS = 24;
 
-  /** Widths over the narrowest up to which parts are merged with their like. Chosen by hand. */
+  /**
+   * Width classes relative to the narrowest part; parts are merged within a class. Chosen by hand.
+   */
   private static final double[] WIDTH_CLASSES = {2.5, 8, Double.POSITIVE_INFINITY};
 
-  /** The least width of a cell, where all parts lie at one place. */
+  /** Smallest width of a cell, for parts all in one place. */
   private static final double LEAST_STEP = 1e-9;
 
   private final double[] weights;
@@ -67,7 +75,7 @@ public final class Mixture {
     return new Builder().add(1, mean, deviation).build();
   }
 
-  /** Returns the natural logarithm of the density, far out in the tails too. */
+  /** Returns the natural logarithm of the density, valid far out in the tails too. */
   public double logDensity(double at) {
     double sum = 0;
     double nearest = Double.POSITIVE_INFINITY;
@@ -82,7 +90,7 @@ public final class Mixture {
     return sum > 0 ? Math.log(sum) - LOG_ROOT_TWO_PI : logDensityFarOut(at, nearest);
   }
 
-  /** Returns ln of the density where it is highest, as far as the middles of tall parts tell. */
+  /** Returns ln of the peak density, taken as the highest value at the middles of tall parts. */
   public double highest() {
     double tallest = 0;
     for (int i = 0; i < weights.length; i++) {
@@ -106,7 +114,7 @@ public final class Mixture {
     return Math.log(sum) - nearest - LOG_ROOT_TWO_PI;
   }
 
-  /** Returns the probability of lying at or below a value. */
+  /** Returns the probability at or below a value. */
   double cumulative(double at) {
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {
@@ -116,10 +124,10 @@ public final class Mixture {
   }
 
   /**
-   * Returns the value below which a part p of the probability lies, to 1e-4.
+   * Returns the p-quantile, to 1e-4.
    *
-   * <p>Newton's method, the density costing nothing beside the distribution; a step that leaves the
-   * bracket is replaced by its middle.
+   * <p>Newton's method, because the density costs nothing beyond the distribution; a step that
+   * leaves the bracket is replaced by the middle of the bracket.
    */
   double quantile(double p) {
     double low = Double.POSITIVE_INFINITY;
@@ -185,8 +193,8 @@ public final class Mixture {
   }
 
   /**
-   * Returns the mixture with neighbouring parts of like width merged, each with its mean and
-   * variance kept, so that products of mixtures stay small.
+   * Returns the mixture with neighbouring parts of similar width merged, keeping mean and variance,
+   * so that products of mixtures stay small.
    */
   Mixture compressed() {
     if (weights.length <= BINS) {
@@ -228,12 +236,12 @@ public final class Mixture {
   }
 
   /**
-   * Returns the mixture with what lies above a bound taken away, each part as the normal of the
-   * same mean and variance as what is left of it (truncated normal, textbook form, from memory).
+   * Returns the mixture cut off above a bound. Each part becomes the normal with the mean and
+   * variance of its remainder (truncated normal, textbook form, from memory).
    *
    * @param bound where to cut
    * @param softness the standard deviation of the bound
-   * @param certainty the part of the weight that the bound holds for; the rest stays as it is
+   * @param certainty the share of the weight to which the bound applies; the rest is unchanged
    */
   Mixture heldBelow(double bound, double softness, double certainty) {
     Builder builder = new Builder();
@@ -259,12 +267,12 @@ public final class Mixture {
     return builder.build();
   }
 
-  /** Takes one part: its weight, mean and standard deviation. */
+  /** A receiver of parts: weight, mean and standard deviation. */
   interface PartTaker {
     void take(double weight, double mean, double deviation);
   }
 
-  /** Hands over all parts one by one. */
+  /** Passes all parts to a receiver, one by one. */
   void forEach(PartTaker taker) {
     for (int i = 0; i < weights.length; i++) {
       taker.take(weights[i], means[i], deviations[i]);
@@ -289,19 +297,19 @@ public final class Mixture {
     }
   }
 
-  /** Gathers parts; weights need not sum to one. */
+  /** A builder that collects parts; weights need not sum to one. */
   public static final class Builder {
     private double[] weights;
     private double[] means;
     private double[] deviations;
     private int size;
 
-    /** Makes room for the usual number of parts. */
+    /** Creates a builder with the usual capacity. */
     public Builder() {
       this(USUAL_PARTS);
     }
 
-    /** Makes room for so many parts; more can follow. */
+    /** Creates a builder with a capacity in parts; it grows if needed. */
     public Builder(int parts) {
       weights = new double[parts];
       means = new double[parts];
@@ -321,7 +329,7 @@ public final class Mixture {
       return this;
     }
 
-    /** Returns the mixture, its weights scaled to one, parts of no weight left out. */
+    /** Returns the mixture with weights scaled to sum to one and negligible parts left out. */
     public Mixture build() {
       double total = 0;
       for (int i = 0; i < size; i++) {

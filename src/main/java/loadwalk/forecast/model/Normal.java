@@ -2,7 +2,7 @@ package loadwalk.forecast.model;
 
 /** The standard normal distribution, by rational approximation. */
 final class Normal {
-  /** Standard deviations from which the table says 0 or 1: 1e-9. */
+  /** Standard deviations beyond which the table gives 0 or 1: 1e-9. */
   private static final double REACH = 6;
 
   /** Cells of the table, for an error below 5e-7. */
@@ -17,7 +17,7 @@ final class Normal {
   /** The density at 0: 1/√(2π). */
   private static final double HEIGHT = 0.3989422804014327;
 
-  /** Standard deviations beyond which the formula is below its own error. */
+  /** Standard deviations beyond which the value is below the formula's own error. */
   private static final double BEYOND = 8;
 
   static {
@@ -55,7 +55,7 @@ final class Normal {
     return HEIGHT * Math.exp(-0.5 * z * z);
   }
 
-  /** Returns the cumulative probability where the density is known already. */
+  /** Returns the cumulative probability, given the density. */
   static double cumulative(double z, double density) {
     double size = Math.abs(z);
     if (size > BEYOND) {

@@ -4,74 +4,70 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Predicts one channel's volts at the limit for every load, from ratings and readings.
+ * Predicts the volts of one channel at the limit for every load, from ratings and readings.
  *
- * <p>Everything is told of what one channel does into the load that it sees, so that a stereo
- * reading forecasts the bridged one of twice the load and the reverse. Model of a reading:
+ * <p>The model describes one channel into the load it drives, so a stereo reading forecasts the
+ * bridged one into twice the load, and the reverse. Model of a reading:
  *
  * <pre>ln v = ln E − ln(1 + r/x) + κ ln(Vs/V0) + δ(x) + bridge offset + scatter</pre>
  *
  * with x the load of the channel, κ = 1 for rails that follow the supply and 0 for regulated ones,
- * δ a random walk over octaves of load that stands for all that E and r do not describe. Given r, κ
- * and a common scale of the errors all is linear and normal, so ln E and δ are integrated in closed
- * form; r runs over a grid that closes in on its posterior, κ over two values, the scale over four,
- * which makes the tails heavy and lets the band widen by itself where the readings contradict the
- * model. A limit may have set in ({@link LimitedShape}) or may set in below the least load measured
- * so far ({@link LimitOnset}).
+ * and δ a random walk over octaves of load for everything that E and r do not describe. Given r, κ
+ * and a common error scale, everything is linear and normal, so ln E and δ are integrated in closed
+ * form. r runs over a grid that is refined around its posterior, κ over two values, and the scale
+ * over four, which makes the tails heavy and lets the band widen by itself when readings contradict
+ * the model. A limit may have set in ({@link LimitedShape}) or may set in below the least load
+ * measured so far ({@link LimitOnset}).
  */
 public final class OutputModel {
   /**
-   * The change of ln of the supply volts from which readings tell whether the rails follow. Set on
-   * the experiment.
+   * Change of ln of the supply volts from which readings show whether the rails follow. Set on the
+   * experiment.
    */
   private static final double LEAST_VARIATION = 0.004;
 
   /**
-   * Slopes of ln v over ln x of a limit among the loads measured: converter at its end, between,
-   * current limit. Set on the experiment.
+   * Slopes of ln v over ln x of a limit among the loads measured: converter at its power limit,
+   * between, current limit. Set on the experiment.
    */
   private static final double[] LIMIT_SLOPES = {0.54, 0.75, 1};
 
-  /** The share of each. Set on the experiment. */
+  /** Share of each. Set on the experiment. */
   private static final double[] LIMIT_SHARES = {0.6, 0.05, 0.35};
 
-  /** The chance that a limit is at work at every load measured. Set on the experiment. */
+  /** Chance that a limit is active at every load measured. Set on the experiment. */
   private static final double LIMITED_ALL_ALONG = 0.05;
 
   /**
-   * ln of supply volts off what was expected below which the output is left as it is. Chosen by
-   * hand.
+   * Difference of ln of the supply volts from those expected below which the output is left
+   * unchanged. Chosen by hand.
    */
   private static final double LEAST_OFF = 0.02;
 
-  /** The share below which a shape is left out. Chosen by hand. */
+  /** Share below which a shape is left out. Chosen by hand. */
   private static final double LEAST_SHARE = 1e-5;
 
-  /**
-   * The ratio of loads up to which a reading belongs to the lower part of a limit. Chosen by hand.
-   */
+  /** Ratio of loads up to which a reading belongs to the lower part of a limit. Chosen by hand. */
   private static final double ONE_LOAD = 1.1;
 
-  /** The share of unlimited shapes from which they tell the kind of rails. Chosen by hand. */
+  /** Share of unlimited shapes from which they show the kind of rails. Chosen by hand. */
   private static final double TELLING = 0.5;
 
-  /**
-   * The share of regulated rails that hold their volts whatever the supply does. Chosen by hand.
-   */
+  /** Share of regulated rails that hold their volts whatever the supply does. Chosen by hand. */
   private static final double FIRM = 0.7;
 
-  /** The share that follows by half. Chosen by hand. */
+  /** Share that follows by half. Chosen by hand. */
   private static final double HALF_FOLLOWING = 0.3;
 
-  /** Standard deviation of how far those follow, of the change. Chosen by hand. */
+  /** Standard deviation of how far those follow, as a fraction of the change. Chosen by hand. */
   private static final double HALF_FOLLOWING_SPREAD = 0.2;
 
   /** The same for rails that follow. Chosen by hand. */
   private static final double FOLLOWING_SPREAD = 0.1;
 
   /**
-   * The range and step of ln of the source resistance in ohms that the prior is summed over: 4 mΩ
-   * to 5 Ω.
+   * Lower end of the grid of ln of the source resistance in ohms over which the prior is summed:
+   * from 4 mΩ to 5 Ω.
    */
   private static final double LOWEST = -5.5;
 
@@ -82,8 +78,8 @@ public final class OutputModel {
   private static final double STEP = 0.25;
 
   /**
-   * How far the volts fall below the least rated load, of the fall of ln of the load, in two equal
-   * parts. Chosen by hand.
+   * Fall of ln of the volts below the least rated load, as a fraction of the fall of ln of the
+   * load, in two equal parts. Chosen by hand.
    */
   private static final double[] DROPS = {0.25, 0.6};
 
@@ -116,7 +112,7 @@ public final class OutputModel {
   }
 
   /**
-   * What the model rests on besides the readings.
+   * The input of the model besides the readings.
    *
    * @param supplyVolts the supply volts of the sequence
    * @param regulatedProbability the prior probability that the rails are regulated, between 0 and 1
@@ -124,13 +120,13 @@ public final class OutputModel {
    */
   record Setup(double supplyVolts, double regulatedProbability, double voltsScatter) {}
 
-  /** Returns the probability that the rails are regulated, NaN where no reading can tell. */
+  /** Returns the probability that the rails are regulated, NaN if no reading can show it. */
   double regulatedProbability() {
     double both = railsTold ? shares[0] + shares[1] : 0;
     return both > TELLING ? shares[0] / both : Double.NaN;
   }
 
-  /** Tells how many times wider than usual the readings scatter about the model. */
+  /** Returns how many times wider than usual the readings scatter about the model. */
   double scale() {
     double sum = points.isEmpty() ? 1 : 0;
     for (int i = 0; i < shares.length; i++) {
@@ -139,12 +135,12 @@ public final class OutputModel {
     return sum;
   }
 
-  /** Tells whether any reading has been taken. */
+  /** Returns whether any reading has been taken. */
   public boolean measured() {
     return !points.isEmpty();
   }
 
-  /** Tells whether a load as heavy has been measured already. */
+  /** Returns whether a load as heavy has been measured already. */
   boolean reaches(double channelOhms) {
     return channelOhms > leastOhms * (1 - LimitOnset.SAME_LOAD);
   }
@@ -167,11 +163,11 @@ public final class OutputModel {
   }
 
   /**
-   * Lets the volts follow a supply that is off what was expected, where no reading has told yet
-   * whether they do.
+   * Returns the density of the volts if the supply differs from that expected and no reading has
+   * yet shown whether the volts follow it.
    *
-   * @param steady the density of ln volts at the supply expected
-   * @param off ln of the supply volts entered over those expected
+   * @param steady the density of ln volts at the expected supply volts
+   * @param off ln of the ratio of the supply volts entered to those expected
    */
   Mixture following(Mixture steady, double off) {
     if (railsTold || Math.abs(off) < LEAST_OFF) {
@@ -185,7 +181,7 @@ public final class OutputModel {
     return builder.build();
   }
 
-  /** Returns what has been measured, with the level of a shape at the edge that is passed. */
+  /** Returns the range of loads measured, with the level of a shape at the nearer edge. */
   private LimitOnset.Reach reach(int shape, double channelOhms) {
     double level = 0;
     if (channelOhms < leastOhms) {

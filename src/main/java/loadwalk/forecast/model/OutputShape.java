@@ -6,10 +6,12 @@ interface OutputShape {
   /** Returns ln of the probability density of the readings under this shape. */
   double logEvidence();
 
-  /** Returns the common scale of the errors under this shape. */
+  /** Returns the common error scale under this shape. */
   double scale();
 
-  /** Returns the slope of ln v over ln x at the least loads where a limit rules there, else 0. */
+  /**
+   * Returns the slope of ln v over ln x at the least loads if a limit is active there, otherwise 0.
+   */
   double slope();
 
   /** Returns the density of ln of the channel volts that a new reading should show. */

@@ -6,37 +6,37 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 
 /**
- * What ratings and fuses tell of the output before the first reading.
+ * The output that ratings and fuses suggest before the first reading.
  *
- * <p>Ratings of car amplifiers are off by 3 dB either way, so a rating is taken as a flat density
- * of ±3 dB with soft shoulders and a thin wide tail, the same error for all ratings of one
- * amplifier. Without ratings the fuses tell the order of size: they are chosen near the current at
- * full power (common practice, no source). Without either, any car amplifier from 5 W to 1 kW a
- * channel will do.
+ * <p>Ratings of car amplifiers are off by up to 3 dB either way. So a rating is a flat density of
+ * ±3 dB with soft shoulders and a thin wide tail, with the same error for all ratings of one
+ * amplifier. Without ratings the fuses give the order of magnitude: they are chosen near the
+ * current at full power (common practice, no source). Without either, the amplifier may be any from
+ * 5 W to 1 kW per channel.
  */
 final class RatingPrior {
   /**
-   * Half of the flat part, as ln of volts: ratings are off by 3 dB either way. Common practice, no
-   * source.
+   * Half of the flat part, as ln of volts: ratings are off by up to 3 dB either way. Common
+   * practice, no source.
    */
   private static final double FLAT = 3 * Math.log(10) / 20;
 
-  /** How many normals the flat part is made of. Chosen by hand. */
+  /** Number of normals that make up the flat part. Chosen by hand. */
   private static final int STRATA = 10;
 
   /** Standard deviation of its shoulders, ln volts. Set on the experiment. */
   private static final double SHOULDER = 0.025;
 
-  /** The share of ratings that are off by more. Set on the experiment. */
+  /** Share of ratings that are off by more. Set on the experiment. */
   private static final double TAIL_WEIGHT = 0.003;
 
   /** Standard deviation of ln volts of these. Chosen by hand. */
   private static final double TAIL = 0.5;
 
-  /** Ratings below this, watts, are no ratings of a car amplifier. Common practice, no source. */
+  /** Watts below which a rating is not that of a car amplifier. Common practice, no source. */
   private static final double LEAST_WATTS = 0.5;
 
-  /** Ratings above this, watts, are none either. Common practice, no source. */
+  /** Watts above which a rating is not that of a car amplifier. Common practice, no source. */
   private static final double MOST_WATTS = 5000;
 
   /**
@@ -46,8 +46,9 @@ final class RatingPrior {
   private static final double RATING_SCATTER = 0.08;
 
   /**
-   * The usual source resistance of a channel, ohms: regulated rails leave that of the output stage,
-   * others sag by more; 2 Ω takes 1.9 or 1.8 times the power of 4 Ω (common practice, no source).
+   * ln of the usual source resistance of a channel, ohms: with regulated rails it is that of the
+   * output stage, other rails sag more; 2 Ω takes 1.9 or 1.8 times the power of 4 Ω (common
+   * practice, no source).
    */
   private static final double REGULATED_LOG_SOURCE_OHMS = Math.log(0.07);
 
@@ -61,36 +62,40 @@ final class RatingPrior {
   private static final double SAGGING_SPREAD = 0.8;
 
   /**
-   * ln of supply volts over those of the sequence where a rating does not state them: 13.8, 14.4
-   * and 12 V. Common practice, no source.
+   * ln of the ratio of supply volts to those of the sequence if a rating does not state them: 13.8,
+   * 14.4 and 12 V. Common practice, no source.
    */
   private static final double[] USUAL_SHIFTS = {0, Math.log(14.4 / 13.8), Math.log(12 / 13.8)};
 
-  /** The share of each. Chosen by hand. */
+  /** Share of each. Chosen by hand. */
   private static final double[] USUAL_WEIGHTS = {0.7, 0.15, 0.15};
 
-  /** Watts out over volts times amperes of the fuses. Common practice, no source. */
+  /**
+   * Ratio of watts out to supply volts times the amperes of the fuses. Common practice, no source.
+   */
   private static final double FUSED_EFFICIENCY = 0.5;
 
   /**
-   * Watts into both channels at {@link #REFERENCE_OHMS} of an amplifier of which nothing is known.
-   * Common practice, no source.
+   * Watts of both channels at {@link #REFERENCE_OHMS} for an unknown amplifier. Common practice, no
+   * source.
    */
   private static final double UNKNOWN_WATTS = 140;
 
-  /** The load of a channel for which fuses are chosen, ohms. Common practice, no source. */
+  /** Load per channel for which fuses are chosen, ohms. Common practice, no source. */
   private static final double REFERENCE_OHMS = 2;
 
-  /** Standard deviation of ln volts where fuses tell the size. Set on the experiment. */
+  /** Standard deviation of ln volts if fuses give the order of magnitude. Set on the experiment. */
   private static final double FUSED_SPREAD = 0.55;
 
-  /** The same where nothing does: from 5 W to 1 kW a channel. Chosen by hand. */
+  /** The same if nothing does: from 5 W to 1 kW per channel. Chosen by hand. */
   private static final double UNKNOWN_SPREAD = 0.75;
 
-  /** ln of supply volts that counts as no difference. Chosen by hand. */
+  /** Difference of ln of supply volts that counts as none. Chosen by hand. */
   private static final double SAME_SUPPLY = 0.01;
 
-  /** The ratio to the watts of the fuses beyond which a rating cannot be. Chosen by hand. */
+  /**
+   * Ratio to the watts that the fuses allow beyond which a rating is impossible. Chosen by hand.
+   */
   private static final double MOST_AGAINST_FUSES = 12;
 
   private final double[] channelOhms;
@@ -120,22 +125,22 @@ final class RatingPrior {
             .orElse(Double.NaN);
   }
 
-  /** Tells whether any rating bears on the forecast. */
+  /** Returns whether any rating affects the forecast. */
   boolean rated() {
     return logVolts.length > 0;
   }
 
-  /** Tells whether a rating was left out because it cannot be. */
+  /** Returns whether a rating was left out as impossible. */
   boolean absurd() {
     return absurd;
   }
 
-  /** Tells whether the fuses tell the order of size. */
+  /** Returns whether the fuses give the order of magnitude. */
   boolean fused() {
     return !Double.isNaN(fuseLogWatts);
   }
 
-  /** Returns the least load a rating names, as a channel sees it, ohms; NaN where none does. */
+  /** Returns the least rated load per channel, ohms; NaN if no rating names a load. */
   double leastChannelOhms() {
     double least = Double.NaN;
     for (double ohms : channelOhms) {
@@ -158,7 +163,7 @@ final class RatingPrior {
     return log;
   }
 
-  /** Returns the density of ln of the source resistance where no ratings tell it. */
+  /** Returns the density of ln of the source resistance if no ratings show it. */
   private double usual(double logSourceOhms) {
     double stiff = (logSourceOhms - REGULATED_LOG_SOURCE_OHMS) / REGULATED_SPREAD;
     double soft = (logSourceOhms - SAGGING_LOG_SOURCE_OHMS) / SAGGING_SPREAD;
@@ -166,7 +171,7 @@ final class RatingPrior {
         + (1 - regulated) * Normal.density(soft) / SAGGING_SPREAD;
   }
 
-  /** Returns ln of the middle of the channel volts expected into a load. */
+  /** Returns ln of the middle of the expected channel volts into a load. */
   double logVolts(double ohms, double sourceOhms) {
     if (rated()) {
       return level(sourceOhms) - Math.log1p(sourceOhms / ohms);

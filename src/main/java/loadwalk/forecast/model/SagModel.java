@@ -10,14 +10,14 @@ import loadwalk.forecast.Observation;
 /**
  * Predicts the supply volts at the amplifier's terminals from the current.
  *
- * <p>Vs = V0 − R I with normal priors on V0 and R, a Bayesian line in closed form; the scatter
- * grows with what the readings show about it. Where the current is not read, the one told by the
- * output stands for it: it is off by much the same factor at every load, which R takes up.
+ * <p>Vs = V0 − R I with normal priors on V0 and R: a Bayesian line in closed form, whose scatter
+ * grows with the residuals of the readings. If the current is not read, the one estimated from the
+ * output replaces it; that is off by much the same factor at every load, and R absorbs the factor.
  */
 final class SagModel {
   /**
-   * Standard deviation of the supply volts without current about the setting, volts. Common
-   * practice, no source.
+   * Standard deviation of the supply volts at no current about the setting, volts. Common practice,
+   * no source.
    */
   private static final double SET_SPREAD = 0.12;
 
@@ -32,12 +32,12 @@ final class SagModel {
    */
   private static final double SCATTER = 0.006;
 
-  /** How many readings that scatter is worth. Chosen by hand. */
+  /** Number of readings that this prior scatter is worth. Chosen by hand. */
   private static final double PRIOR_FREEDOM = 5;
 
   /**
-   * The least supply volts told, a fraction of the setting: below it amplifiers switch off. Common
-   * practice, no source.
+   * Lowest supply volts predicted, a fraction of the setting: below that amplifiers switch off.
+   * Common practice, no source.
    */
   private static final double LEAST_VOLTS = 0.5;
 
@@ -50,8 +50,8 @@ final class SagModel {
    * Fits the readings of a walk.
    *
    * @param usualAmps the current expected into 4 Ω before the first reading, amperes
-   * @param drawn the current of a step as read or else as told by its output, amperes; NaN where
-   *     neither tells
+   * @param drawn the current of a step as read, or otherwise as estimated from its output, amperes;
+   *     NaN if neither is known
    */
   SagModel(Evidence evidence, double usualAmps, ToDoubleFunction<Observation> drawn) {
     setVolts = evidence.conditions().supplyVolts();
@@ -85,14 +85,16 @@ final class SagModel {
     return Math.max(LEAST_VOLTS * setVolts, estimate[0] - estimate[1] * amps);
   }
 
-  /** Returns the standard deviation of a supply volts reading at a current that is itself told. */
+  /**
+   * Returns the standard deviation of a supply volts reading at a current that is itself predicted.
+   */
   double deviation(double amps, double ampsDeviation) {
     double variance = covariance[0] - 2 * amps * covariance[1] + amps * amps * covariance[2];
     double through = estimate[1] * ampsDeviation;
     return Math.sqrt(Math.max(0, variance) + scatter * scatter + through * through);
   }
 
-  /** The supply volts of a step with the current at which they stood. */
+  /** The supply volts of a step and the current at which they were read. */
   private record Told(double volts, double amps) {}
 
   private static List<Told> told(
@@ -109,10 +111,11 @@ final class SagModel {
   }
 
   /**
-   * Returns the 97.5 % point of Student's t over that of the normal: what a scatter known from few
-   * readings costs. Near enough in closed form, as it is needed anew for every reading (Abramowitz
-   * and Stegun, 26.7.5, from memory; 1 % low at five degrees). {@code Quantity.coverageFactor} is
-   * exact at another level, 95.45 %; taking it here would move every band of the supply volts.
+   * Returns the ratio of the 97.5 % point of Student's t to that of the normal: the widening for a
+   * scatter known from few readings. The closed form is accurate enough, and quick, because every
+   * reading needs it again (Abramowitz and Stegun, 26.7.5, from memory; 1 % low at five degrees).
+   * {@code Quantity.coverageFactor} is exact at a different level, 95.45 %; using it here would
+   * move every band of the supply volts.
    */
   private static double student(double freedom) {
     double z = StepBands.TAIL_QUANTILE * StepBands.TAIL_QUANTILE;

@@ -9,23 +9,25 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Observation;
 
-/** Tells the heatsink's temperature from the one read last. */
+/** Predicts the heatsink temperature from the last reading. */
 final class SinkTemperature {
-  /** How far the heatsink may cool from one step to the next, K. Chosen by hand. */
+  /** Largest cooling of the heatsink from one step to the next, K. Chosen by hand. */
   private static final double FALL = 8;
 
-  /** How far it may warm, K. Chosen by hand. */
+  /** Largest warming from one step to the next, K. Chosen by hand. */
   private static final double RISE = 14;
 
-  /** How many such rises a warm-up may bring. Chosen by hand. */
+  /** Number of such rises that a warm-up may bring. Chosen by hand. */
   private static final double WARM_UP_RISES = 3;
 
-  /** What it warms by in most steps, K. Chosen by hand. */
+  /** Warming in most steps, K. Chosen by hand. */
   private static final double USUAL_RISE = 1;
 
   private SinkTemperature() {}
 
-  /** Returns the band of the next heatsink reading, degrees Celsius, where one was read before. */
+  /**
+   * Returns the band of the next heatsink reading, degrees Celsius, if there is an earlier reading.
+   */
   static Optional<Band> band(Evidence evidence, Target target) {
     List<Observation> observations = evidence.observations();
     for (int i = observations.size() - 1; i >= 0; i--) {

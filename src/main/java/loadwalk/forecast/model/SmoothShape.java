@@ -2,28 +2,33 @@ package loadwalk.forecast.model;
 
 import java.util.List;
 
-/** The output model for one kind of rails: a posterior over source resistance and error scale. */
+/**
+ * An output without a limit, for one kind of rails: a posterior over source resistance and error
+ * scale.
+ */
 final class SmoothShape implements OutputShape {
   /** Nodes of the grid of ln of the source resistance. Chosen by hand. */
   private static final int NODES = 21;
 
-  /** How many times the grid closes in. Chosen by hand. */
+  /** Number of times the grid is refined. Chosen by hand. */
   private static final int ROUNDS = 3;
 
-  /** Where it begins, ln of ohms: 4 mΩ. */
+  /** Lower end of the grid, ln of ohms: 4 mΩ. */
   private static final double LOWEST = -5.5;
 
-  /** Where it ends, ln of ohms: 5 Ω. */
+  /** Upper end of the grid, ln of ohms: 5 Ω. */
   private static final double HIGHEST = 1.6;
 
-  /** How far ln of the posterior may lie below its height and be kept: 6e-6 of it. */
+  /**
+   * Distance of ln of the posterior below its peak up to which a node is kept: 6e-6 of the peak.
+   */
   private static final double KEPT = 12;
 
-  /** Common scales of the errors, times the usual. Chosen by hand. */
+  /** Common error scales, relative to the usual. Chosen by hand. */
   private static final double[] SCALES = {0.75, 1.3, 3, 9};
 
   /**
-   * ln of what is held of each scale beforehand; the last is an amplifier like no other. Set on the
+   * ln of the prior of each scale; the last is for an amplifier like no other. Set on the
    * experiment.
    */
   private static final double[] LOG_SCALE_PRIORS = {
@@ -39,10 +44,10 @@ final class SmoothShape implements OutputShape {
    */
   private static final double BRIDGE = 0.008;
 
-  /** The load at which the walk begins, ohms: above any that is measured. */
+  /** Load at which the random walk begins, ohms: above any measured load. */
   private static final double WALK_ORIGIN_OHMS = 16;
 
-  /** The part of the width within which nodes become one part. Chosen by hand. */
+  /** Fraction of the width within which nodes become one part. Chosen by hand. */
   private static final double MERGED = 0.6;
 
   private final List<WalkReadings.Point> points;
@@ -54,7 +59,10 @@ final class SmoothShape implements OutputShape {
   private final LevelFit fit;
   private final double[] ohms;
 
-  /** The first point with the load of each point, so that its droop is worked out once. */
+  /**
+   * For each point, the first point with the same load, so that the droop of a load is worked out
+   * once.
+   */
   private final int[] first;
 
   private double logEvidence;
@@ -132,7 +140,7 @@ final class SmoothShape implements OutputShape {
     return builder.build();
   }
 
-  /** Adds the nodes as parts, neighbours that lie within a fraction of the width as one. */
+  /** Adds the nodes as parts, merging neighbours within a fraction of the width. */
   private static void merge(
       Mixture.Builder builder, double[] weights, double[] means, double width) {
     double total = 0;
@@ -206,7 +214,7 @@ final class SmoothShape implements OutputShape {
     normalise();
   }
 
-  /** Fills nodes with log weights and returns the best marginal. */
+  /** Fills the nodes with log weights and returns the best marginal. */
   private double weigh(RatingPrior prior, double[] levels, double low, double step) {
     int n = levels.length;
     double volume = 0.5 * fit.logVolume();

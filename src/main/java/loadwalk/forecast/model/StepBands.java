@@ -12,42 +12,45 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.numeric.Quantiles;
 
-/** The band of every reading of a step, and what the step asks of the bench but for its leads. */
+/** The band of every reading of a step and its demand on the bench, except the lead losses. */
 public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   private static final double TAIL = (1 - Band.LEVEL) / 2;
 
-  /** The point of the normal at which the upper tail of a band begins. */
+  /** Normal quantile at which the upper tail of a band begins. */
   static final double TAIL_QUANTILE = -Quantiles.normalQuantile(TAIL);
 
   /**
-   * The most that volts rise when the load is taken off, a fraction. Common practice, no source.
+   * Largest rise of the volts when the load is taken off, a fraction. Common practice, no source.
    */
   private static final double MOST_UNLOADED_RISE = 0.12;
 
-  /** Standard deviation of ln of one channel over the other. Common practice, no source. */
+  /**
+   * Standard deviation of ln of the ratio of one channel to the other. Common practice, no source.
+   */
   private static final double OTHER_CHANNEL_SPREAD = 0.01;
 
   /** Standard deviation of ln of the heat. Chosen by hand. */
   private static final double LOSS_SPREAD = 0.15;
 
   /**
-   * Volts over the setting of a supply that gives way: 10 V of 13.8. Common practice, no source.
+   * Volts of a supply that gives way, a fraction of the setting: 10 V of 13.8. Common practice, no
+   * source.
    */
   private static final double WEAKEST_SUPPLY = 0.73;
 
-  /** What they rise by in most amplifiers, a fraction. Common practice, no source. */
+  /** Rise of the unloaded volts in most amplifiers, a fraction. Common practice, no source. */
   private static final double USUAL_UNLOADED_RISE = 0.02;
 
-  /** The least heat over the output: no amplifier is better. Common practice, no source. */
+  /** Smallest ratio of heat to output: no amplifier is better. Common practice, no source. */
   private static final double LEAST_LOSS = 0.02;
 
-  /** Where supplies of a rating begin to limit, a fraction of it. Common practice, no source. */
+  /** Fraction of their rating at which supplies begin to limit. Common practice, no source. */
   private static final double LIMITED_AT = 0.95;
 
   /** Standard deviations across a band of 95 %, rounded. */
   private static final double DEVIATIONS_IN_BAND = 4;
 
-  /** Tells the bands of a step. */
+  /** Returns the bands of a step. */
   static StepBands of(WalkModel model, Target target) {
     return switch (target.kind()) {
       case IDLE -> idle(model);
@@ -131,8 +134,8 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
   }
 
   /**
-   * Widens the lower end to what the supplies deliver at most; the upper end stays what the
-   * amplifier asks for, because that is what fuses and leads must bear.
+   * Widens the lower end to the most that the supplies deliver. The upper end remains the current
+   * the amplifier draws, because fuses and leads must carry it.
    */
   private static Band deliverable(WalkModel model, Band asked) {
     double most = LIMITED_AT * model.deliverableAmps();
@@ -150,7 +153,7 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     return new Band(low, middle, middle + half);
   }
 
-  /** Returns the band times a factor whose ln has a standard deviation of its own. */
+  /** Returns the band times a factor, widened by the standard deviation of ln of the factor. */
   private static Band spread(Band band, double factor, double deviation) {
     double own = TAIL_QUANTILE * deviation;
     double down = Math.hypot(Math.log(band.middle() / band.low()), own);

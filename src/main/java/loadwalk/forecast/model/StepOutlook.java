@@ -6,11 +6,11 @@ import loadwalk.bench.Target;
 /**
  * The predictive densities of one loaded step, at the limit or at a part of the power.
  *
- * @param channelOhms the load that each channel sees, ohms
- * @param supplyVolts the supply volts reckoned with
+ * @param channelOhms the load that each channel drives, ohms
+ * @param supplyVolts the supply volts used in calculations
  * @param logVolts the density of ln of one channel's volts
- * @param efficiency what is told of the efficiency at this load
- * @param asked what the amplifier asks of the supply
+ * @param efficiency the predicted efficiency at this load
+ * @param asked the current that the amplifier demands of the supply
  */
 public record StepOutlook(
     double channelOhms,
@@ -19,85 +19,84 @@ public record StepOutlook(
     EfficiencyAtLoad efficiency,
     Asked asked) {
   /**
-   * Standard deviation of ln volts where the operator only aims at a part of the power. Common
+   * Standard deviation of ln volts if the operator only aims at a part of the power. Common
    * practice, no source.
    */
   private static final double AIM_SPREAD = 0.15;
 
   /**
-   * The exponent of the current over the volts below the limit: 1 in class B, 2 in class D. Chosen
-   * by hand.
+   * Exponent of the current as a power of the volts below the limit: 1 in class B, 2 in class D.
+   * Chosen by hand.
    */
   private static final double PARTIAL_EXPONENT = 1.3;
 
-  /**
-   * How well the current below the limit is known, standard deviation of its ln. Chosen by hand.
-   */
+  /** Standard deviation of ln of the current below the limit. Chosen by hand. */
   private static final double PARTIAL_SPREAD = 0.2;
 
   /**
-   * The chance that supplies asked for more than their rating give way; many bear more. Set on the
+   * Chance that supplies loaded beyond their rating give way; many can take more. Set on the
    * experiment.
    */
   private static final double GIVES_WAY = 0.3;
 
   /**
-   * ln of the current asked over that delivered at which a supply has switched off. Chosen by hand.
+   * ln of the ratio of current demanded to current delivered at which a supply has switched off.
+   * Chosen by hand.
    */
   private static final double MOST_EXCESS = 0.6;
 
-  /** The chance below which giving way is left out. Chosen by hand. */
+  /** Chance of giving way below which it is left out. Chosen by hand. */
   private static final double LEAST_OVERLOAD = 0.005;
 
-  /** Standard deviations beyond which less than LEAST_OVERLOAD / GIVES_WAY of any density lies. */
+  /**
+   * Standard deviations above the mean beyond which any density has less than LEAST_OVERLOAD /
+   * GIVES_WAY.
+   */
   private static final double FAR_OFF = 7.7;
 
   /**
-   * ln of the supply volts over those expected below which a supply is seen to give way. Set on the
-   * experiment.
+   * ln of the ratio of supply volts to those expected below which a supply is seen to give way. Set
+   * on the experiment.
    */
   private static final double SEEN_SAG = -0.04;
 
-  /**
-   * The share of the supplies giving way at which their volts do not show it. Set on the
-   * experiment.
-   */
+  /** Share of supplies giving way whose volts do not show it. Set on the experiment. */
   private static final double UNSEEN_OVERLOAD = 0.4;
 
-  /** How many normals the fall of an overload is spread over. Chosen by hand. */
+  /** Number of normals over which the fall in an overload is spread. Chosen by hand. */
   private static final int STRATA = 4;
 
-  /** The least excess reckoned with, ln of amperes. Chosen by hand. */
+  /** Smallest excess used in calculations, ln of amperes. Chosen by hand. */
   private static final double LEAST_EXCESS = 0.03;
 
   /**
-   * Standard deviations above the mean at which the current stands where it is too much: the mean
-   * of the upper half of a normal.
+   * Standard deviations above the mean assumed for a current that is too high: the mean of the
+   * upper half of a normal.
    */
   private static final double EXCESS_DEVIATIONS = 0.8;
 
-  /** The most that volts fall over the excess. Chosen by hand. */
+  /** Largest fall of the volts, as a multiple of the excess. Chosen by hand. */
   private static final double MOST_FALL = 1.1;
 
-  /** Standard deviation of each stratum, of the excess. Chosen by hand. */
+  /** Standard deviation of each stratum, as a fraction of the excess. Chosen by hand. */
   private static final double FALL_SPREAD = 0.1;
 
-  /** The least that supplies deliver above idle, amperes: keeps the logarithm finite. */
+  /** Smallest current above idle that supplies deliver, amperes: keeps the logarithm finite. */
   private static final double LEAST_ROOM = 0.1;
 
-  /** The least entry reckoned with, amperes: keeps the logarithm finite. */
+  /** Smallest entry used in calculations, amperes: keeps the logarithm finite. */
   private static final double LEAST_AMPS = 1e-6;
 
   /** Standard deviation of ln of volts that were entered. */
   private static final double KNOWN = 1e-3;
 
   /**
-   * Tells a step.
+   * Returns the outlook of a step.
    *
    * @param model what is known of the walk
    * @param target the step
-   * @param loadOhms the load to reckon with, ohms
-   * @param entered the supply volts entered, NaN where they are to be told too
+   * @param loadOhms the load to calculate with, ohms
+   * @param entered the supply volts entered, NaN if they are to be predicted too
    */
   public static StepOutlook of(WalkModel model, Target target, double loadOhms, double entered) {
     boolean bridged = target.mode() == Mode.BRIDGED;
@@ -139,16 +138,16 @@ public record StepOutlook(
     return new StepOutlook(ohms, supply, volts, efficiency, new Asked(above, overload));
   }
 
-  /** Tells whether supplies with a limit may be asked for more than at any load so far. */
+  /** Returns whether supplies with a limit may be loaded more heavily than at any load so far. */
   private static boolean mayOverload(WalkModel model, double channelOhms) {
     return model.deliverableAmps() < Double.POSITIVE_INFINITY
         && !model.output().reaches(channelOhms);
   }
 
   /**
-   * Tells whether the current above idle may come near a room at all: by Cantelli's inequality 1.7
-   * % of no density lie more than 7.7 standard deviations above its mean, and less than that gives
-   * no overload of note.
+   * Returns whether the current above idle can come near the given room. By Cantelli's inequality,
+   * at most 1.7 % of any density is more than 7.7 standard deviations above its mean, too little
+   * for a noticeable overload.
    */
   private static boolean isNear(
       double room, EfficiencyAtLoad efficiency, Mixture volts, double ohms, double supply) {
@@ -158,20 +157,20 @@ public record StepOutlook(
     return above + FAR_OFF * deviation > Math.log(room);
   }
 
-  /** Returns what the supplies deliver above the idle current, amperes. */
+  /** Returns the current that the supplies deliver above idle, amperes. */
   private static double room(WalkModel model) {
     return Math.max(LEAST_ROOM, model.deliverableAmps() - model.idle().amps());
   }
 
   /**
-   * What the amplifier asks of the supply.
+   * The current that the amplifier demands of the supply.
    *
    * @param logAbove the density of ln of the current above idle
    * @param overload the probability that the supplies give way
    */
   public record Asked(Mixture logAbove, double overload) {}
 
-  /** Returns ln of the density of an amperes entry where the channel's volts are known. */
+  /** Returns ln of the density of an amperes entry for known channel volts. */
   public double logAmpsDensity(WalkModel model, Target target, double logVolts, double amps) {
     double entered = Math.max(amps, LEAST_AMPS);
     double logAbove = model.idle().logAbove(entered);
@@ -192,7 +191,7 @@ public record StepOutlook(
         : above(model, target, logVolts.compressed(), channelOhms, supplyVolts, efficiency);
   }
 
-  /** Returns ln of the density of an amperes entry where the volts are not known. */
+  /** Returns ln of the density of an amperes entry for unknown volts. */
   public static double logAmpsDensity(WalkModel model, Mixture logAbove, double amps) {
     double entered = Math.max(amps, LEAST_AMPS);
     return logAbove.logDensity(model.idle().logAbove(entered))
@@ -218,7 +217,10 @@ public record StepOutlook(
     return limit.affine(1, -PARTIAL_EXPONENT * rise, PARTIAL_SPREAD);
   }
 
-  /** Takes the volts down where the supplies give way: by the excess current, or less. */
+  /**
+   * Returns the volts lowered by up to about the excess current, for the chance that the supplies
+   * give way.
+   */
   private static Mixture overloaded(Mixture volts, Mixture above, double overload, double logRoom) {
     double excess = above.mean() + EXCESS_DEVIATIONS * above.deviation() - logRoom;
     excess = Math.min(MOST_EXCESS, Math.max(LEAST_EXCESS, excess));

@@ -3,29 +3,29 @@ package loadwalk.forecast.model;
 import java.util.List;
 
 /**
- * Holds a forecast below the least load measured to the way in which volts bend.
+ * An upper bound on the volts below the least load measured, from the bend of the volts.
  *
- * <p>ln v over ln x is concave: source resistance, a converter at its end and a current limit all
- * make the volts fall faster the lower the load, none slower. So from the least load measured down
- * they fall at least as fast as between it and the next one.
+ * <p>ln v over ln x is concave: source resistance, a converter at its power limit and a current
+ * limit all make the volts fall faster the lower the load, never slower. So below the least load
+ * measured they fall at least as fast as between it and the next one up.
  *
- * @param bound the highest ln of a channel's volts, endless where fewer than two loads are measured
- * @param softness its standard deviation, from the readings it rests on
+ * @param bound the highest ln of a channel's volts, infinite if fewer than two loads are measured
+ * @param softness its standard deviation, from the readings behind it
  */
 record VoltsFallBound(double bound, double softness) {
   /** Standard deviation of ln of a volts reading. Set on the experiment. */
   private static final double SCATTER = 0.0065;
 
   /**
-   * Standard deviation of ln volts of what sets a bridged reading apart from a stereo one, and of
-   * drift. Set on the experiment.
+   * Standard deviation of ln volts from drift and from the difference between bridged and stereo
+   * readings. Set on the experiment.
    */
   private static final double LOOSE = 0.008;
 
-  /** The probability that the volts bend this way at all. Chosen by hand. */
+  /** Probability that the volts bend this way at all. Chosen by hand. */
   private static final double CERTAINTY = 0.99;
 
-  /** Tells the bound at a load of a channel, ohms. */
+  /** Returns the bound at a load of a channel, ohms. */
   static VoltsFallBound of(List<WalkReadings.Point> points, double channelOhms) {
     Load least = Load.above(points, 0);
     Load next = Load.above(points, least.ohms() * (1 + LimitOnset.SAME_LOAD));
@@ -41,14 +41,14 @@ record VoltsFallBound(double bound, double softness) {
         least.logVolts() - octaves * fall, Math.hypot(SCATTER * Math.sqrt(variance), LOOSE));
   }
 
-  /** Returns a density of ln of a channel's volts held below the bound. */
+  /** Returns a density of ln of a channel's volts, held below the bound. */
   Mixture hold(Mixture density) {
     return bound == Double.POSITIVE_INFINITY
         ? density
         : density.heldBelow(bound, softness, CERTAINTY);
   }
 
-  /** What was read at the least load above a limit: its mean and how many readings. */
+  /** The readings at one load: their mean and their number. */
   private record Load(double ohms, double logVolts, int count) {
     static Load above(List<WalkReadings.Point> points, double limit) {
       double least = Double.POSITIVE_INFINITY;

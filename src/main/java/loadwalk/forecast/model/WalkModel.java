@@ -11,43 +11,41 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Observation;
 
-/** All that the evidence of one walk tells of the steps still to come. */
+/** The models fitted to the evidence of one walk, which predict the steps still to come. */
 public final class WalkModel {
   /**
-   * Amperes over the rating of the supplies from which they have shown that they bear more. Chosen
-   * by hand.
+   * Ratio of amperes to the rating of the supplies from which they have shown that they can deliver
+   * more. Chosen by hand.
    */
   private static final double BEYOND_RATING = 1.1;
 
-  /** The load of a channel for which supplies are chosen, ohms. Common practice, no source. */
+  /** Load per channel for which supplies are chosen, ohms. Common practice, no source. */
   private static final double USUAL_OHMS = 4;
 
-  /** The source resistance of a channel taken for that, ohms. Common practice, no source. */
+  /** Source resistance of a channel assumed at that load, ohms. Common practice, no source. */
   private static final double USUAL_SOURCE_OHMS = 0.12;
 
-  /** The efficiency taken for that. Common practice, no source. */
+  /** Efficiency assumed at that load. Common practice, no source. */
   private static final double USUAL_EFFICIENCY = 0.6;
 
-  /** The least current taken for that, amperes. Chosen by hand. */
+  /** Smallest current assumed at that load, amperes. Chosen by hand. */
   private static final double LEAST_USUAL_AMPS = 3;
 
   /** Standard deviation of ln of a volts reading. Set on the experiment. */
   private static final double VOLTS_SCATTER = 0.006;
 
-  /** The probability that what is written of the rails is so. Chosen by hand. */
+  /** Probability that the stated kind of rails is right. Chosen by hand. */
   private static final double STATED = 0.97;
 
-  /** What is left for the opposite. */
+  /** Probability that it is wrong. */
   private static final double STATED_NOT = 0.03;
 
-  /**
-   * The probability that rails are regulated where nothing is written. Common practice, no source.
-   */
+  /** Probability that rails are regulated if nothing is stated. Common practice, no source. */
   private static final double REGULATED = 0.35;
 
   /**
-   * The least load of a channel where neither a minimum nor a rating is known, ohms. Common
-   * practice, no source.
+   * Least load of a channel if neither a minimum nor a rating is known, ohms. Common practice, no
+   * source.
    */
   private static final double LEAST_OHMS = 2;
 
@@ -85,7 +83,7 @@ public final class WalkModel {
     deliverableAmps = sum > 0 && !exceeded(points, sum) ? sum : Double.POSITIVE_INFINITY;
   }
 
-  /** Returns what the models rest on. */
+  /** Returns the evidence behind the models. */
   public Evidence evidence() {
     return evidence;
   }
@@ -113,14 +111,14 @@ public final class WalkModel {
   }
 
   /**
-   * Returns the most the supplies deliver, amperes; endless where they are not described or have
+   * Returns the most the supplies deliver, amperes; infinite if they are not described or have
    * delivered more.
    */
   double deliverableAmps() {
     return deliverableAmps;
   }
 
-  /** Returns what is told of a loaded step before anything is entered. */
+  /** Returns the prediction of a loaded step before anything is entered. */
   public StepOutlook outlook(Target target) {
     return outlooks.computeIfAbsent(
         target, step -> StepOutlook.of(this, step, step.ohms(), Double.NaN));
@@ -136,13 +134,19 @@ public final class WalkModel {
     return known;
   }
 
-  /** Returns the supply current of a step as read, or that of idling, else NaN. */
+  /**
+   * Returns the supply current of a step as read, or otherwise the idle current at an idle step and
+   * NaN elsewhere.
+   */
   private double standingAmps(Observation observation) {
     boolean idling = observation.target().kind() == Target.Kind.IDLE;
     return observation.reading(ReadingId.SUPPLY_AMPS).orElse(idling ? idle.amps() : Double.NaN);
   }
 
-  /** Returns the supply current of a step: as read, else as its output tells, else NaN. */
+  /**
+   * Returns the supply current of a step as read, or estimated from its output, or NaN if neither
+   * is known.
+   */
   private double drawnAmps(Observation observation) {
     Target target = observation.target();
     double standing = standingAmps(observation);
@@ -159,14 +163,14 @@ public final class WalkModel {
     return idle.amps() + Math.exp(logWatts) / supply;
   }
 
-  /** Returns the current into 4 Ω that ratings or fuses let expect, amperes. */
+  /** Returns the supply current into 4 Ω expected from ratings or fuses, amperes. */
   private double usualAmps(double supply) {
     double volts = prior.logVolts(USUAL_OHMS, USUAL_SOURCE_OHMS);
     double watts = Math.exp(EfficiencyModel.logOutput(volts, USUAL_OHMS));
     return Math.max(LEAST_USUAL_AMPS, watts / (USUAL_EFFICIENCY * supply));
   }
 
-  /** Tells whether the supplies have delivered more than their rating already. */
+  /** Returns whether the supplies have already delivered more than their rating. */
   private static boolean exceeded(List<WalkReadings.Point> points, double amps) {
     return points.stream().anyMatch(p -> p.supplyAmps() > BEYOND_RATING * amps);
   }

@@ -14,15 +14,18 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.caution.StepCautions;
 
-/** Brings the readings of a walk to what one channel does into the load that it sees. */
+/** Converts the readings of a walk to those of one channel into the load it drives. */
 public final class WalkReadings {
-  /** The part by which a resistor may differ from the load asked for and be of that value. */
+  /**
+   * Largest difference between a resistor and the requested load that still counts as the same
+   * value, a fraction.
+   */
   private static final double SAME_NOMINAL = 0.01;
 
-  /** Room for the last bits of a subtraction. */
+  /** Allowance for floating-point error in a subtraction. */
   private static final double FLOATING = 1e-9;
 
-  /** The newest readings that a model rests on: more cost time and tell little. Chosen by hand. */
+  /** Number of newest readings that a model uses: more cost time and add little. Chosen by hand. */
   private static final int MOST_POINTS = 14;
 
   private WalkReadings() {}
@@ -30,11 +33,11 @@ public final class WalkReadings {
   /**
    * One loaded step at the limit.
    *
-   * @param channelOhms the load that each channel sees, ohms
+   * @param channelOhms the load that each channel drives, ohms
    * @param bridged whether it was measured bridged
    * @param logVolts ln of one channel's volts
-   * @param supplyVolts the supply volts, NaN where not read
-   * @param supplyAmps the supply amperes, NaN where not read
+   * @param supplyVolts the supply volts, NaN if not read
+   * @param supplyAmps the supply amperes, NaN if not read
    */
   record Point(
       double channelOhms,
@@ -66,12 +69,14 @@ public final class WalkReadings {
     return size <= MOST_POINTS ? points : List.copyOf(points.subList(size - MOST_POINTS, size));
   }
 
-  /** Tells whether a step loads the amplifier at its limit with a load that is known. */
+  /** Returns whether a step drives a known load at the amplifier's limit. */
   public static boolean atLimit(Target target) {
     return target.kind() == Target.Kind.LOADED && target.ohms() > 0;
   }
 
-  /** Returns the load to reckon with: the measured one where it is credible, else the nominal. */
+  /**
+   * Returns the load to calculate with: the measured one if credible, otherwise the nominal one.
+   */
   public static double loadOhms(Bench bench, Target target, Map<ReadingId, Double> readings) {
     Double measured = readings.get(ReadingId.LOAD_OHMS);
     boolean credible = measured != null && loadBand(bench, target.ohms()).holds(measured);
@@ -79,8 +84,8 @@ public final class WalkReadings {
   }
 
   /**
-   * Returns what a cold load check should read, ohms: the load within its tolerance and the
-   * meter's, as {@link StepCautions#coldLoad} has it.
+   * Returns the expected band of a cold load check, ohms: the load within its tolerance and the
+   * meter's, by the rule of {@link StepCautions#coldLoad}.
    */
   public static Band loadBand(Bench bench, double ohms) {
     double stock =
@@ -95,7 +100,7 @@ public final class WalkReadings {
     return new Band(Math.max(0, ohms - half), ohms, ohms + half);
   }
 
-  /** Returns the reading of an output: volts where they are entered, else watts. */
+  /** Returns the reading to use for the output: volts if entered, otherwise watts. */
   public static ReadingId output(Map<ReadingId, Double> readings) {
     return readings.containsKey(ReadingId.OUTPUT_VOLTS)
             || !readings.containsKey(ReadingId.OUTPUT_WATTS)
@@ -103,7 +108,10 @@ public final class WalkReadings {
         : ReadingId.OUTPUT_WATTS;
   }
 
-  /** Returns the volts across one load, from volts or else from watts; NaN where neither is. */
+  /**
+   * Returns the volts across one load, from volts or, failing that, from watts; NaN if neither was
+   * entered.
+   */
   public static double volts(Map<ReadingId, Double> readings, double ohms) {
     Double volts = readings.get(ReadingId.OUTPUT_VOLTS);
     if (volts != null) {
@@ -118,7 +126,7 @@ public final class WalkReadings {
     return target.mode() == Mode.BRIDGED ? volts / 2 : volts;
   }
 
-  /** Returns the idle current measured last, amperes, where it was. */
+  /** Returns the last measured idle current, amperes, if there is one. */
   static OptionalDouble idleAmps(Evidence evidence) {
     OptionalDouble idle = OptionalDouble.empty();
     for (Observation observation : evidence.observations()) {
