@@ -10,7 +10,8 @@ import java.util.function.Function;
  *
  * @param strange what the fault says of any other word in a journal, such as "is no reading"
  * @param all the meanings by their words, in order
- * @param word gives the word of a meaning @param <E> the meaning of a word
+ * @param word gives the word of a meaning
+ * @param <E> the meaning of a word
  */
 public record Words<E>(String strange, Map<String, E> all, Function<E, String> word) {
   private static final String LATER = "is a word this version does not know";
@@ -24,8 +25,8 @@ public record Words<E>(String strange, Map<String, E> all, Function<E, String> w
    * Makes the set of words for some meanings, with the fault for any other word.
    *
    * @param meanings the meanings, in order
-   * @param word gives the word of a meaning @param strange what the fault says of any other word in
-   *     a journal
+   * @param word gives the word of a meaning
+   * @param strange what the fault says of any other word in a journal
    */
   public static <E> Words<E> of(List<E> meanings, Function<E, String> word, String strange) {
     Map<String, E> all = new LinkedHashMap<>();

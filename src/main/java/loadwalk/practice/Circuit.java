@@ -6,24 +6,24 @@ import loadwalk.practice.OperatingPoint.Limit;
 /**
  * Solves supply, rails and output together for one load.
  *
- * <p>All follows from the rail volts v: the clip level, the load and rail currents, and what the
- * supply would have to give. The slack of each constraint (supply line, converter regulation,
+ * <p>Everything follows from the rail volts v: the clip level, the load and rail currents, and what
+ * the supply has to deliver. The slack of each constraint (supply line, converter regulation,
  * converter power, supply current) is continuous in v; at v = saturation no current flows and all
- * slacks are positive, at the unloaded rail the least is not. So the least slack changes its sign
- * inside the bracket and halving it converges for every circuit, to a double's precision in about
- * 50 steps; there is no step that could diverge.
+ * slacks are positive, at the unloaded rail the least is not. So the least slack changes sign
+ * inside the bracket, and bisection converges for every circuit, to a double's precision in about
+ * 50 steps; no step can diverge.
  *
  * @param amplifier the amplifier
  * @param source supplies and leads
  * @param mode how the load is connected
- * @param ohms the load really connected, each of two in stereo
+ * @param ohms the true value of the load; in stereo, of each of the two
  * @param celsius the heatsink temperature
  */
 public record Circuit(
     PracticeAmplifier amplifier, SourceLine source, Mode mode, double ohms, double celsius) {
   private static final int MOST_HALVINGS = 200;
 
-  /** The sharpness of the onset of current limiting: the higher the later and harder. */
+  /** The sharpness of the onset of current limiting: a higher value limits later and harder. */
   private static final double LIMIT_KNEE = 10;
 
   /** Checks the numbers. */
@@ -31,7 +31,7 @@ public record Circuit(
     PracticeAmplifier.positive(ohms, "ohms");
   }
 
-  /** Returns the point at the given shape of the output wave. */
+  /** Returns the operating point for an output wave of the given shape. */
   public OperatingPoint at(Clipper.Shape shape) {
     double low = amplifier.stage().saturationVolts();
     double high = unloadedRail();
@@ -52,7 +52,7 @@ public record Circuit(
     return rails.regulated() ? Math.min(most, rails.regulatedVolts()) : most;
   }
 
-  /** All that follows from the rail volts; slack is the least of the constraints' slacks. */
+  /** Everything that follows from the rail volts; slack is the least slack of all constraints. */
   private record State(
       double railVolts,
       double clipVolts,
@@ -70,7 +70,7 @@ public record Circuit(
         : unregulated(rail, clip, railAmps);
   }
 
-  /** Joins rail and current limit smoothly: the onset of limiting is never a sharp corner. */
+  /** Blends rail and current limit smoothly: limiting never sets in at a sharp corner. */
   private double clipVolts(double rail) {
     PracticeAmplifier.Stage stage = amplifier.stage();
     double byRail = Math.max(0, rail - stage.saturationVolts());
@@ -92,8 +92,8 @@ public record Circuit(
 
   /**
    * An ideal step-up with series resistance: supply current is ratio times rail current. Where the
-   * converter limits, the power missing between line and rail is its own loss; where the supplies
-   * limit, their volts are what the rail still needs.
+   * converter limits, the power lost between line and rail counts as its loss; where the supplies
+   * limit, their volts are those the rail still needs.
    */
   private State unregulated(double rail, double clip, double railAmps) {
     PracticeAmplifier.Rails rails = amplifier.rails();
@@ -140,7 +140,7 @@ public record Circuit(
         limit);
   }
 
-  /** Returns the terminal volts while the supplies hold their volts. */
+  /** Returns the volts at the terminals while the supplies hold their setting. */
   private double lineVolts(double supplyAmps) {
     return source.volts() - source.ohms() * supplyAmps;
   }
@@ -180,7 +180,7 @@ public record Circuit(
     return mode.channelOhms(ohms) + amplifier.stage().ohmsAt(celsius);
   }
 
-  /** Returns the sum of both channels' squared currents over this channel's alone. */
+  /** Returns the ratio of both channels' summed squared currents to this channel's. */
   private double squaredShares() {
     double other = amplifier.stage().otherChannel();
     double bridged = (1 + other) / 2;

@@ -2,9 +2,9 @@ package loadwalk.practice;
 
 /**
  * Bends a sine against the rails: {@code y = s / (1 + |s|^knee)^(1/knee)}, s in units of the clip
- * level; a knee of 40 and more is close to a hard clipper.
+ * level; a knee of 40 or more is close to a hard clipper.
  *
- * @param knee the sharpness of the bend, from 4
+ * @param knee the sharpness of the bend, 4 or more
  */
 public record Clipper(double knee) {
   private static final int POINTS = 128;
@@ -21,9 +21,9 @@ public record Clipper(double knee) {
   /**
    * The shape of a driven output, in units of the clip level.
    *
-   * @param drive the peak the sine would have without the bend
+   * @param drive the peak of the sine if it were not bent
    * @param rms the rms value
-   * @param meanMagnitude the mean of the magnitude: what a push-pull stage draws from its rails
+   * @param meanMagnitude the mean magnitude, which is what a push-pull stage draws from its rails
    * @param thdPercent the distortion, percent of the fundamental
    */
   public record Shape(double drive, double rms, double meanMagnitude, double thdPercent) {
@@ -32,7 +32,7 @@ public record Clipper(double knee) {
       return new Shape(peak, peak / Math.sqrt(2), 2 * peak / Math.PI, 0);
     }
 
-    /** Returns the sine that carries a part of this shape's power. */
+    /** Returns the sine with a given part of this shape's power. */
     Shape atPowerFraction(double fraction) {
       return fraction >= 1 ? this : sine(Math.sqrt(2 * fraction) * rms);
     }
@@ -55,7 +55,7 @@ public record Clipper(double knee) {
     return new Shape(drive, Math.sqrt(squares), magnitudes, 100 * thd);
   }
 
-  /** Returns the shape at which the distortion reaches a limit, by halving the range of drives. */
+  /** Returns the shape at which the distortion reaches a limit, found by bisection on the drive. */
   public Shape atThd(double thdPercent) {
     double low = 0.05;
     double high = MOST_DRIVE;

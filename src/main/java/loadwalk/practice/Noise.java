@@ -3,8 +3,8 @@ package loadwalk.practice;
 import java.util.Random;
 
 /**
- * Draws numbers that depend on a seed and on what they are for, and on nothing else, so that the
- * same question always gets the same answer.
+ * Draws random numbers that depend only on a seed and a purpose, so that the same question always
+ * gets the same answer.
  */
 final class Noise {
   private Noise() {}
@@ -19,12 +19,14 @@ final class Noise {
     return 2 * new Random(mix(seed, what)).nextDouble() - 1;
   }
 
-  /** Returns a generator of its own for a purpose. */
+  /** Returns a separate generator for each purpose. */
   static Random generator(long seed, Object... what) {
     return new Random(mix(seed, what));
   }
 
-  /** Stirs seed and purpose; names and numbers only, whose hash codes never change. */
+  /**
+   * Mixes seed and purpose; a purpose holds only names and numbers, whose hash codes never change.
+   */
   private static long mix(long seed, Object... what) {
     long mixed = seed * 0x9E3779B97F4A7C15L;
     for (Object part : what) {

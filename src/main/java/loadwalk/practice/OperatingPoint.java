@@ -3,19 +3,19 @@ package loadwalk.practice;
 import java.util.Objects;
 
 /**
- * Where amplifier, supply and load come to rest; power balances: in = out + all heats.
+ * The state in which amplifier, supply and load balance: power in = power out + all heat.
  *
- * @param railVolts one rail, volts
+ * @param railVolts the volts of one rail
  * @param outputVolts rms volts across one load: this channel's, or the bridged load's
  * @param otherOutputVolts rms volts across the other channel's load; equal to outputVolts bridged
- * @param openVolts rms volts that this output would show with its load taken off, drive untouched
+ * @param openVolts rms volts of this output with its load disconnected, drive untouched
  * @param supplyVolts volts at the amplifier's terminals
  * @param supplyAmps supply current
  * @param outputWatts power in all loads together
  * @param stageHeatWatts heat of the output stages
  * @param converterHeatWatts heat of the converter
- * @param idleHeatWatts heat of what flows without a tone
- * @param limitedBy what holds the output down
+ * @param idleHeatWatts heat of the idle current
+ * @param limitedBy what limits the output
  */
 public record OperatingPoint(
     double railVolts,
@@ -34,7 +34,7 @@ public record OperatingPoint(
     Objects.requireNonNull(limitedBy, "limitedBy");
   }
 
-  /** What holds the output down. */
+  /** What limits the output. */
   public enum Limit {
     /** The rails, sagging or regulated: the ordinary case. */
     RAILS,

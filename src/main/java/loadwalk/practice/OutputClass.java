@@ -15,7 +15,7 @@ public enum OutputClass {
     this.word = word;
   }
 
-  /** Returns the letters printed on the case. */
+  /** Returns the class as printed on the case. */
   public String word() {
     return word;
   }

@@ -4,9 +4,9 @@ import java.util.Objects;
 import loadwalk.bench.Amplifier;
 
 /**
- * A simulated amplifier: what its maker printed, and what is really inside.
+ * A simulated amplifier: what its maker claims, and what is really inside.
  *
- * @param printed what is on the case and in the leaflet, optimistic or modest
+ * @param printed the data on the case and in the leaflet, optimistic or modest
  * @param rails the converter that makes the rails
  * @param stage the output stage of one channel
  * @param sink the heatsink
@@ -20,7 +20,7 @@ public record PracticeAmplifier(Amplifier printed, Rails rails, Stage stage, Sin
     Objects.requireNonNull(sink, "sink");
   }
 
-  /** Returns the practice amplifier of a seed: 1 is friendly, later ones are less so. */
+  /** Returns the practice amplifier for a seed: 1 is friendly, later ones are less so. */
   public static PracticeAmplifier ofSeed(long seed) {
     return PracticeCatalogue.amplifier(seed);
   }
@@ -28,12 +28,12 @@ public record PracticeAmplifier(Amplifier printed, Rails rails, Stage stage, Sin
   /**
    * The converter between supply and rails.
    *
-   * @param ratio one rail's volts over the supply's without load; for a regulated converter the
-   *     most it can step up
+   * @param ratio the ratio of one rail's volts to the supply's without load; for a regulated
+   *     converter its highest step-up
    * @param regulatedVolts one rail's volts that a regulated converter holds; 0 where unregulated
-   * @param ohms the rail's fall per ampere of rail current
-   * @param watts the most the converter delivers to the rails
-   * @param efficiency what reaches the rails of what is drawn, above 0 up to 1
+   * @param ohms the drop of the rail per ampere of rail current
+   * @param watts the most power the converter delivers to the rails
+   * @param efficiency the part of the power drawn that reaches the rails, above 0 up to 1
    * @param idleAmps the supply current without a tone
    */
   public record Rails(
@@ -63,13 +63,13 @@ public record PracticeAmplifier(Amplifier printed, Rails rails, Stage stage, Sin
    * The output stage.
    *
    * @param outputClass its class
-   * @param saturationVolts what it leaves of the rail at the peak, volts
+   * @param saturationVolts the rail volts it cannot use at the peak
    * @param ohms the source resistance of one channel at 25 °C
-   * @param ohmsPerKelvin the fraction by which that rises per kelvin
+   * @param ohmsPerKelvin the fraction by which the resistance rises per kelvin
    * @param peakAmps the current limit of one channel, peak
-   * @param efficiency what a class D stage passes on of what it draws; 1 for push-pull
-   * @param otherChannel the other channel's volts over this one's
-   * @param clipper how it bends at the rail
+   * @param efficiency the part of the power drawn that a class D stage passes on; 1 for push-pull
+   * @param otherChannel the ratio of the other channel's volts to this one's
+   * @param clipper how it bends the wave at the rail
    */
   public record Stage(
       OutputClass outputClass,
@@ -99,9 +99,9 @@ public record PracticeAmplifier(Amplifier printed, Rails rails, Stage stage, Sin
   }
 
   /**
-   * The heatsink, of first order.
+   * The heatsink, a first-order system.
    *
-   * @param kelvinPerWatt its rise per watt of heat in the end
+   * @param kelvinPerWatt its final rise per watt of heat
    * @param timeConstantSeconds how long 63 % of a rise takes
    */
   public record Sink(double kelvinPerWatt, double timeConstantSeconds) {

@@ -11,12 +11,12 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 
 /**
- * The simulated bench: what its file says, and what is really there.
+ * The simulated bench: what its file says, and how it really is.
  *
  * @param described the bench as the operator would describe it
- * @param source supplies and leads as the amplifier sees them
+ * @param source supplies and leads as seen from the amplifier
  * @param roomCelsius the temperature of the room
- * @param seed what its meters' and loads' own errors are drawn from
+ * @param seed the seed of the errors of its meters and loads
  */
 public record PracticeBench(Bench described, SourceLine source, double roomCelsius, long seed) {
   private static final double SUPPLY_VOLTS = 13.8;
@@ -24,7 +24,10 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
   private static final double FUSE_AMPS = 150;
   private static final double LOAD_TOLERANCE_PERCENT = 1;
 
-  /** Supplies that hold their setting to 0.2 mΩ, leads of about 1.4 mΩ, joints the rest. */
+  /**
+   * The source resistance: 0.2 mΩ in the supplies, about 1.4 mΩ in the leads, the rest in the
+   * joints.
+   */
   private static final double SOURCE_OHMS = 0.002;
 
   /** Returns the bench called "Practice bench". */
@@ -48,12 +51,12 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
     return new PracticeBench(bench, source, room, seed);
   }
 
-  /** Returns what a load of a nominal value really is, ohms: within 0.4 % of it. */
+  /** Returns the true value of a nominal load, ohms: within 0.4 % of nominal. */
   double trueOhms(double nominalOhms) {
     return nominalOhms * (1 + 0.004 * Noise.signed(seed, "load", nominalOhms));
   }
 
-  /** Returns what a meter shows for a true value: its own gain error, scatter, and rounding. */
+  /** Returns what a meter shows for a true value, with its gain error, scatter and rounding. */
   double shown(ReadingId id, double value, double scatterFraction, Object... occasion) {
     Meter meter = described.meterFor(id).orElseThrow();
     double gain = 0.5 * meter.percent() / 100 * Noise.signed(seed, "gain", meter.label());

@@ -13,7 +13,7 @@ import loadwalk.practice.PracticeAmplifier.Rails;
 import loadwalk.practice.PracticeAmplifier.Sink;
 import loadwalk.practice.PracticeAmplifier.Stage;
 
-/** Holds the practice amplifiers: five with a character of their own, the rest drawn by seed. */
+/** Makes the practice amplifiers: five have a distinct character, the rest are drawn by seed. */
 final class PracticeCatalogue {
   private static final double COPPER_PER_KELVIN = 0.004;
   private static final String[] MAKERS = {
@@ -49,7 +49,7 @@ final class PracticeCatalogue {
         new Sink(0.3, 320));
   }
 
-  /** A small converter that gives out below two ohms. */
+  /** A small converter that collapses below two ohms. */
   private static PracticeAmplifier collapsing() {
     Rails rails = new Rails(1.95, 0, 0.12, 260, 0.85, 1.1);
     Stage stage =
@@ -61,7 +61,7 @@ final class PracticeCatalogue {
         new Sink(0.7, 600));
   }
 
-  /** Regulated rails and output devices that limit at one ohm. */
+  /** Regulated rails, and output devices that limit current at one ohm. */
   private static PracticeAmplifier currentLimited() {
     Rails rails = new Rails(3.2, 27, 0.02, 500, 0.82, 2.3);
     Stage stage =
@@ -85,7 +85,7 @@ final class PracticeCatalogue {
         new Sink(1.2, 500));
   }
 
-  /** Twice its true power in the leaflet, on rails that sag at once. */
+  /** A leaflet that claims twice the true power, and rails that sag at once. */
   private static PracticeAmplifier boastful() {
     Rails rails = new Rails(1.5, 0, 0.6, 160, 0.8, 0.7);
     Stage stage =

@@ -10,14 +10,15 @@ import loadwalk.bench.Target;
 /**
  * A practice amplifier on the practice bench at one moment.
  *
- * <p>Readings depend on the seed, the moment and what is asked, so asking twice at one moment gives
- * the same numbers, and a moment later the scatter is another.
+ * <p>A reading depends on the seed, the moment and what is read: reading twice at one moment gives
+ * the same number, and a moment later the scatter differs.
  *
  * @param amplifier the amplifier
  * @param bench the bench
- * @param limit how the output is bent at 1 % THD; finding it costs more than all else here
+ * @param limit the shape of the output at 1 % THD; it is kept because it takes the longest to
+ *     compute
  * @param sinkCelsius the heatsink temperature
- * @param elapsedSeconds the time since it was switched on
+ * @param elapsedSeconds the time since switch-on
  */
 public record PracticeRig(
     PracticeAmplifier amplifier,
@@ -30,7 +31,7 @@ public record PracticeRig(
   private static final double VOLTS_SCATTER = 0.002;
   private static final double AMPS_SCATTER = 0.004;
 
-  /** Returns a cold amplifier just switched on, everything drawn from one seed. */
+  /** Returns a cold amplifier just switched on, with everything drawn from one seed. */
   public static PracticeRig ofSeed(long seed) {
     PracticeBench bench = PracticeBench.ofSeed(seed);
     return cold(PracticeAmplifier.ofSeed(seed), bench);
@@ -53,7 +54,7 @@ public record PracticeRig(
   }
 
   /**
-   * Runs into a load; the heatsink follows T∞ − (T∞ − T₀)e^(−t/τ) with the heat of its start.
+   * Runs into a load; the heatsink follows T∞ − (T∞ − T₀)e^(−t/τ) with the heat at the start.
    *
    * @param seconds how long
    * @param mode how the load is connected
@@ -75,14 +76,17 @@ public record PracticeRig(
     return new PracticeRig(amplifier, bench, limit, celsius, seconds);
   }
 
-  /** Returns the true operating point at a part of the power at the limit, without meters. */
+  /**
+   * Returns the true operating point, not the meters' readings, at a part of the power at the
+   * limit.
+   */
   OperatingPoint point(Mode mode, double ohms, double powerFraction) {
     Circuit circuit =
         new Circuit(amplifier, bench.source(), mode, bench.trueOhms(ohms), sinkCelsius);
     return circuit.at(limit.atPowerFraction(powerFraction));
   }
 
-  /** Returns the output while a tone is turned up through the limit. */
+  /** Returns the output of a tone that is turned up through the limit. */
   public PracticeTone tone(Mode mode, double ohms, double hertz) {
     Clipper clipper = amplifier.stage().clipper();
     return new PracticeTone(clipper, limit, point(mode, ohms, 1).outputVolts(), hertz);
@@ -92,9 +96,9 @@ public record PracticeRig(
    * Reads the meters.
    *
    * @param mode how the load is connected
-   * @param ohms the nominal load; of no account where idle
+   * @param ohms the nominal load; ignored when idle
    * @param kind what the operator does; a loaded reading is taken at the limit of 1 % THD
-   * @return every reading that such a step may ask for, in the order it is taken
+   * @return every reading that such a step may need, in the order they are taken
    */
   public Map<ReadingId, Double> read(Mode mode, double ohms, Target.Kind kind) {
     Map<ReadingId, Double> readings = new EnumMap<>(ReadingId.class);

@@ -1,11 +1,12 @@
 package loadwalk.practice;
 
 /**
- * The output of a practice amplifier while its tone is turned up through the limit, over and over.
+ * The output of a practice amplifier while its tone is turned up through the limit, again and
+ * again.
  *
  * @param clipper how the output stage bends at the rail
- * @param limit its shape at the limit
- * @param limitVolts rms volts there
+ * @param limit the shape of the output at the limit
+ * @param limitVolts rms volts at the limit
  * @param hertz the tone
  */
 public record PracticeTone(Clipper clipper, Clipper.Shape limit, double limitVolts, double hertz) {
@@ -19,7 +20,7 @@ public record PracticeTone(Clipper clipper, Clipper.Shape limit, double limitVol
     PracticeAmplifier.positive(hertz, "hertz");
   }
 
-  /** Returns the volts at a time from the start, s; each rise begins anew after twelve seconds. */
+  /** Returns the volts at a time from the start, s; a new rise begins every twelve seconds. */
   public double volts(double seconds) {
     double part = seconds / RISE_SECONDS - Math.floor(seconds / RISE_SECONDS);
     double decibels = FROM_DB + (TO_DB - FROM_DB) * part;

@@ -12,10 +12,11 @@ import loadwalk.bench.Target;
 import loadwalk.quantity.Unit;
 
 /**
- * Reads a rig's meters and types them the way people do: units or not, a decimal comma now and then
- * (but none before three digits, which reads as thousands), milli where a number is small.
+ * Reads a rig's meters and types the way people do: with or without units, now and then with a
+ * decimal comma (but never before three digits, which would read as thousands), and in milli for
+ * small numbers.
  *
- * @param seed what the manner of typing is drawn from
+ * @param seed the seed of the way of typing
  */
 public record SimulatedOperator(long seed) {
   private static final double COMMA = 0.15;
@@ -23,7 +24,7 @@ public record SimulatedOperator(long seed) {
   private static final double MILLI = 0.3;
 
   /**
-   * Returns the texts for every reading that a step asks for, in the order they are taken.
+   * Returns the text typed for every reading of a step, in the order they are taken.
    *
    * @param rig the rig at this moment
    * @param mode how the load is connected

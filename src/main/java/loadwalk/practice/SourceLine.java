@@ -1,11 +1,11 @@
 package loadwalk.practice;
 
 /**
- * The supplies and leads as the amplifier's terminals see them.
+ * The supplies and leads as seen from the amplifier's terminals.
  *
- * @param volts the volts without current
+ * @param volts the volts at no current
  * @param ohms the resistance of supplies and leads together
- * @param amps the current limit, from which on the volts fall
+ * @param amps the current limit, above which the volts fall
  */
 public record SourceLine(double volts, double ohms, double amps) {
   /** Checks the numbers. */

@@ -7,8 +7,8 @@
  *  PracticeBench ──────────────┘                                 SimulatedOperator ──> what is typed
  * </pre>
  *
- * <p>It solves a circuit and shares no formula with the forecast, which it is there to test. The
- * same question at the same moment gets the same answer. Open {@link loadwalk.practice.PracticeRig}
- * first.
+ * <p>It solves a circuit and shares no formula with the forecast, because it exists to test the
+ * forecast. The same question at the same moment gets the same answer. Open {@link
+ * loadwalk.practice.PracticeRig} first.
  */
 package loadwalk.practice;

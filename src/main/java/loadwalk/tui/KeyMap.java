@@ -6,7 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import loadwalk.view.canvas.Key;
 
-/** Knows Lanterna's names of keys, so that nothing else has to. */
+/** Translates Lanterna's names of keys, so that no other class needs them. */
 public final class KeyMap {
   private static final Map<KeyType, Key.Kind> KINDS = new EnumMap<>(KeyType.class);
 

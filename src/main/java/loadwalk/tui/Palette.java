@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import loadwalk.view.canvas.Style;
 
-/** Gives each style its look, from the sixteen colours or without any. */
+/** The look of each style, in the sixteen colours or in none. */
 enum Palette {
   COLOUR {
     @Override
@@ -51,7 +51,7 @@ enum Palette {
   /** Returns the look of a style. */
   abstract Ink ink(Style style);
 
-  /** Makes the terminal write in a style from here on. */
+  /** Switches the terminal to a style. */
   void put(Style style, Terminal terminal) throws IOException {
     Ink ink = ink(style);
     terminal.resetColorAndSGR();

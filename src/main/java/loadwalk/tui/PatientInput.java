@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 
 /**
- * Waits a moment after an escape that stands last, so that a sequence arriving in pieces is not
- * taken for the Escape key and letters.
+ * Waits a moment after a trailing escape, so that a sequence arriving in pieces is not read as the
+ * Escape key and letters.
  */
 final class PatientInput extends InputStream {
   private static final int ESCAPE = 0x1b;
@@ -61,7 +61,7 @@ final class PatientInput extends InputStream {
     }
   }
 
-  /** Tells whether the bytes end with an escape whose sequence has no final letter yet. */
+  /** Tells whether the bytes end inside an escape sequence that has no final letter yet. */
   static boolean endsInsideSequence(byte[] bytes, int from, int count) {
     int at = from + count - 1;
     while (at >= from && bytes[at] != ESCAPE && isInner(bytes[at])) {

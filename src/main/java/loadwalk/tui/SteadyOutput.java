@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Arrays;
 
-/** Buffers what is painted, but sends the question for the cursor's place at once. */
+/** Buffers what is painted, but sends the query for the cursor position at once. */
 final class SteadyOutput extends BufferedOutputStream {
   private static final int SIZE = 1 << 15;
   private static final byte[] WHERE = {0x1b, '[', '6', 'n'};

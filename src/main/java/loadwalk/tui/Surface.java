@@ -8,11 +8,11 @@ import loadwalk.view.canvas.Size;
 import loadwalk.view.canvas.Style;
 
 /**
- * Puts frames on a terminal, only the cells that changed.
+ * Paints frames on a terminal, writing only the cells that changed.
  *
- * <p>Lanterna's own screen keeps two buffers of cells and compares them whole at each refresh,
- * which costs more than everything else a key does. A frame is a cell a column, so the difference
- * of two frames is written as it is found: runs of neighbouring cells in one style.
+ * <p>Lanterna's screen keeps two buffers of cells and compares all of them at each refresh, which
+ * takes longer than all other work for a key. A frame has one cell a column, so the differences
+ * between two frames are written as they are found, in runs of neighbouring cells of one style.
  */
 public final class Surface {
   private final Terminal terminal;
@@ -35,7 +35,7 @@ public final class Surface {
   /**
    * Returns the size to paint for.
    *
-   * @throws IOException if the terminal cannot be asked
+   * @throws IOException if the terminal does not give its size
    */
   public Size size() throws IOException {
     TerminalSize size = terminal.getTerminalSize();
@@ -51,7 +51,7 @@ public final class Surface {
    * Shows a frame.
    *
    * @return how many cells were painted
-   * @throws IOException if the terminal cannot be written
+   * @throws IOException if the terminal cannot be written to
    */
   public int show(Frame frame) throws IOException {
     boolean whole = shown == null || !shown.size().equals(frame.size());

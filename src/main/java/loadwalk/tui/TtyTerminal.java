@@ -22,7 +22,7 @@ import loadwalk.text.Sentence;
  * that Ctrl-C, Ctrl-Z and Ctrl-\ arrive as keys and Ctrl-S cannot freeze the screen.
  */
 public final class TtyTerminal extends UnixTerminal {
-  /** The keys that stand for the two ends of a pasted text; no keyboard sends them. */
+  /** The keys that mark the two ends of pasted text; no keyboard sends them. */
   static final KeyStroke PASTE_BEGIN = new KeyStroke(KeyType.F18);
 
   static final KeyStroke PASTE_END = new KeyStroke(KeyType.F19);
@@ -34,7 +34,7 @@ public final class TtyTerminal extends UnixTerminal {
   private static final int STTY_SECONDS = 5;
   private static final TerminalSize FALLBACK = new TerminalSize(80, 24);
 
-  // Set from the super constructor, so neither may have an initialiser.
+  // Set by the super constructor, so neither may have an initialiser.
   private String saved;
   private volatile TerminalSize known;
   private Runnable onResize;
@@ -58,7 +58,7 @@ public final class TtyTerminal extends UnixTerminal {
                     new BasicCharacterPattern(PASTE_END, "\u001b[201~".toCharArray())));
   }
 
-  /** Tells whether standard input and output are both a terminal. */
+  /** Tells whether standard input and output are both terminals. */
   public static boolean isThere() {
     if (System.console() == null) {
       return false;
@@ -67,7 +67,7 @@ public final class TtyTerminal extends UnixTerminal {
       Object terminal = Console.class.getMethod("isTerminal").invoke(System.console());
       return Boolean.TRUE.equals(terminal);
     } catch (ReflectiveOperationException beforeJava22) {
-      // Before Java 22 there is a console only where both ends are a terminal.
+      // Before Java 22 there is a console only if both ends are terminals.
       return true;
     }
   }
@@ -115,7 +115,8 @@ public final class TtyTerminal extends UnixTerminal {
   }
 
   /**
-   * Only kept here: the signal's handler is made by reflection, which the first frame waits for.
+   * Only keeps the listener: making the signal handler takes reflection, which would delay the
+   * first frame.
    */
   @Override
   protected void registerTerminalResizeListener(Runnable resized) {
@@ -125,7 +126,7 @@ public final class TtyTerminal extends UnixTerminal {
   /**
    * Listens for changes of the window's size from now on; call it once the first frame is shown.
    *
-   * @throws IOException if the size of the window cannot be asked
+   * @throws IOException if the terminal does not give its size
    */
   public void listenForResizes() throws IOException {
     super.registerTerminalResizeListener(
@@ -133,7 +134,7 @@ public final class TtyTerminal extends UnixTerminal {
           known = null;
           onResize.run();
         });
-    // The window may have changed before anything listened.
+    // The window may have changed before this listened.
     TerminalSize before = known;
     known = null;
     if (!findTerminalSize().equals(before)) {
@@ -151,14 +152,14 @@ public final class TtyTerminal extends UnixTerminal {
     return size;
   }
 
-  /** Gives the terminal back as it was, for the time the program is suspended. */
+  /** Restores the terminal while the program is suspended. */
   public void lend() throws IOException {
     exitPrivateMode();
     flush();
     restoreTerminalSettings();
   }
 
-  /** Asks for the cursor's place, twice: the answer ends a read that waits for a key. */
+  /** Asks for the cursor position, twice: the answer ends a read that waits for a key. */
   public void wakeReader() throws IOException {
     byte[] where = "\u001b[6n".getBytes(StandardCharsets.US_ASCII);
     writeToTerminal(where);
@@ -166,7 +167,7 @@ public final class TtyTerminal extends UnixTerminal {
     flush();
   }
 
-  /** Drops what has come and nobody read, so that it is not typed into the shell afterwards. */
+  /** Discards unread input, so that it does not end up in the shell. */
   public void forgetInput() throws IOException {
     FileInputStream left = new FileInputStream(FileDescriptor.in);
     while (left.available() > 0) {
@@ -174,7 +175,7 @@ public final class TtyTerminal extends UnixTerminal {
     }
   }
 
-  /** Takes the terminal again after it was lent. */
+  /** Sets the terminal up again after {@link #lend}. */
   public void takeBack() throws IOException {
     String before = saved;
     saveTerminalSettings();

@@ -1,19 +1,19 @@
 package loadwalk.wave;
 
 /**
- * Says how many volts at the amplifier one unit of a capture stands for.
+ * The volts at the amplifier for one unit of a capture.
  *
  * @param voltsPerUnit volts at the amplifier's output for a sample of 1, above 0
  * @param relativeU its relative standard uncertainty, 0 where none was stated
- * @param from where it comes from
+ * @param from its source
  */
 public record Calibration(double voltsPerUnit, double relativeU, Origin from) {
-  /** The calibration of a capture about which nothing is known. */
+  /** The calibration of a capture with nothing known about it. */
   public static final Calibration NONE = new Calibration(1, 0, Origin.NOTHING);
 
   /** Where the volts of a sample come from. */
   public enum Origin {
-    /** Nothing was given: volts are only parts of full scale. */
+    /** Nothing was given: volts are parts of full scale. */
     NOTHING("none: volts are parts of full scale"),
     /** The volts of full scale, behind a divider. */
     FULL_SCALE("volts per full scale and divider ratio"),
@@ -33,7 +33,7 @@ public record Calibration(double voltsPerUnit, double relativeU, Origin from) {
       return words;
     }
 
-    /** Tells whether these are the words of it, as a journal kept them. */
+    /** Tells whether these words from a journal mean this origin. */
     public boolean isIn(String kept) {
       return words.equals(kept);
     }
@@ -49,9 +49,9 @@ public record Calibration(double voltsPerUnit, double relativeU, Origin from) {
   }
 
   /**
-   * Takes the peak volts at the input that make full scale, behind a divider.
+   * Returns a calibration from the peak volts of full scale, behind a divider.
    *
-   * @param volts peak volts at the input for full scale
+   * @param volts peak volts at the input at full scale
    * @param divider volts at the amplifier for one volt at the input, 1 where there is no divider
    */
   public static Calibration fullScale(double volts, double divider) {
@@ -60,17 +60,17 @@ public record Calibration(double voltsPerUnit, double relativeU, Origin from) {
     return new Calibration(volts * divider, 0, Origin.FULL_SCALE);
   }
 
-  /** Takes samples that are volts already, behind a divider. */
+  /** Returns a calibration of samples that are volts already, behind a divider. */
   public static Calibration volts(double divider) {
     requirePositive(divider, "divider ratio");
     return new Calibration(divider, 0, Origin.FILE);
   }
 
   /**
-   * Takes one voltage that was measured while a capture was made.
+   * Returns a calibration from one voltage measured during the capture.
    *
    * @param volts the rms volts at the amplifier
-   * @param captured the rms that the capture shows, in its units
+   * @param captured the rms of the capture, in its own units
    */
   public static Calibration knownVoltage(double volts, double captured) {
     requirePositive(volts, "known volts");
@@ -78,12 +78,12 @@ public record Calibration(double voltsPerUnit, double relativeU, Origin from) {
     return new Calibration(volts / captured, 0, Origin.KNOWN_VOLTAGE);
   }
 
-  /** Tells whether it was given; otherwise volts are only parts of full scale. */
+  /** Tells whether a calibration was given; otherwise volts are parts of full scale. */
   public boolean known() {
     return from != Origin.NOTHING;
   }
 
-  /** Returns where it comes from, in a few words. */
+  /** Returns its source in a few words. */
   public String how() {
     return from.words();
   }

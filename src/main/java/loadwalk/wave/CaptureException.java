@@ -1,6 +1,6 @@
 package loadwalk.wave;
 
-/** Says in one sentence why a capture cannot be read or judged. */
+/** Thrown with one sentence why a capture cannot be read or judged. */
 public final class CaptureException extends Exception {
   private static final long serialVersionUID = 1;
 

@@ -5,6 +5,6 @@ package loadwalk.wave;
  *
  * @param number 2 for twice the frequency
  * @param hertz its frequency
- * @param percent its rms against the fundamental's
+ * @param percent its rms as a percentage of the fundamental's
  */
 public record Harmonic(int number, double hertz, double percent) {}

@@ -1,6 +1,6 @@
 package loadwalk.wave;
 
-/** What kind of distortion a wave shows, named only as far as its numbers go. */
+/** The kind of distortion in a wave, named only as far as the numbers show it. */
 public enum WaveShape {
   CLEAN("no distortion to name"),
   HARD_CLIP_BOTH("hard clipping on both sides"),

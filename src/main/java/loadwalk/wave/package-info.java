@@ -1,5 +1,5 @@
 /**
- * Row 2: test tones and captured waves: what a wave reads, in volts, THD and clipping.
+ * Row 2: test tones and captured waves, and their readings: volts, THD and clipping.
  *
  * <pre>
  *  tone:  Tone ──WavWriter──> a test tone
@@ -11,9 +11,9 @@
  *                                  spectrum: Fft, blocks, harmonic bands
  * </pre>
  *
- * <p>Here are the results; the rooms make them. Samples are fractions of the input's full scale
- * until {@link loadwalk.wave.Calibration} makes volts of them. Nothing here opens a file or a sound
- * card. Open {@link loadwalk.wave.WaveReading} first, then {@link
+ * <p>This package holds the results; the rooms compute them. Samples are fractions of the input's
+ * full scale until {@link loadwalk.wave.Calibration} turns them into volts. Nothing here opens a
+ * file or a sound card. Open {@link loadwalk.wave.WaveReading} first, then {@link
  * loadwalk.wave.analysis.WaveAnalysis}.
  */
 package loadwalk.wave;

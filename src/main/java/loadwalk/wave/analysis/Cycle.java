@@ -1,6 +1,6 @@
 package loadwalk.wave.analysis;
 
-/** Averages a wave over its periods, sorted by the phase of the fundamental. */
+/** Averages a wave over its periods, by the phase of the fundamental. */
 final class Cycle {
   static final int POINTS = 256;
 
@@ -10,7 +10,7 @@ final class Cycle {
   /**
    * Adds samples.
    *
-   * @param turnsAtFrom periods since a rising zero crossing, at the sample from
+   * @param turnsAtFrom periods since a rising zero crossing, at the first sample
    * @param turnsPerSample periods a sample
    */
   void add(double[] samples, int from, int to, double turnsAtFrom, double turnsPerSample) {
@@ -42,7 +42,7 @@ final class Cycle {
     }
   }
 
-  /** Returns how many points of the period were met by samples. */
+  /** Returns how many points of the period have samples. */
   int met() {
     int met = 0;
     for (long count : counts) {
@@ -51,7 +51,9 @@ final class Cycle {
     return met;
   }
 
-  /** Returns the averaged period; points between those met lie on straight lines. */
+  /**
+   * Returns the averaged period; points without samples lie on straight lines between those with.
+   */
   double[] points() {
     double[] points = new double[POINTS];
     if (met() == 0) {

@@ -7,14 +7,14 @@ import loadwalk.numeric.DesignFit;
 import loadwalk.wave.WaveShape;
 
 /**
- * Judges the shape of an averaged period: a sine is laid through its flanks, and where the wave
- * leaves that sine tells clipping, a dead zone or straight flanks.
+ * Judges the shape of an averaged period: a sine is fitted to its flanks, and the way the wave
+ * departs from that sine shows clipping, a dead zone or straight flanks.
  */
 final class CycleShape {
-  /** A side is cut when its peak stays below the flanks' sine by more than this part. */
+  /** A side is cut if its peak falls short of the fitted sine by more than this part. */
   private static final double LEAST_CUT = 0.003;
 
-  /** How much of the missing peak a flat top may still rise. */
+  /** The part of the missing peak by which a flat top may still rise. */
   private static final double FLAT = 0.15;
 
   private static final double LEAST_DEAD_ZONE = 0.003;
@@ -43,7 +43,7 @@ final class CycleShape {
     }
   }
 
-  /** What a period shows. */
+  /** The findings for a period. */
   record Judged(boolean top, boolean bottom, double topPart, double bottomPart, WaveShape shape) {
     static final Judged NOTHING = new Judged(false, false, 0, 0, WaveShape.UNNAMED);
   }
@@ -51,7 +51,7 @@ final class CycleShape {
   /**
    * Judges a period.
    *
-   * @param thdPercent harmonics 2 to 10, for the least distortion worth a name
+   * @param thdPercent the THD of harmonics 2 to 10; a very low one gets no name
    */
   static Judged judge(Cycle average, double thdPercent) {
     double[] points = average.points();
@@ -63,7 +63,7 @@ final class CycleShape {
     try {
       return new CycleShape(points).judged(thdPercent);
     } catch (IllegalArgumentException e) {
-      // A wave without flanks, such as a square, leaves too few points for the sine.
+      // A wave without flanks, such as a square, has too few points to fit the sine.
       return Judged.NOTHING;
     }
   }
@@ -85,14 +85,14 @@ final class CycleShape {
       WaveShape one = top ? WaveShape.HARD_CLIP_TOP : WaveShape.HARD_CLIP_BOTTOM;
       return top && bottom ? WaveShape.HARD_CLIP_BOTH : one;
     }
-    // Straight flanks look shifted against a sine too, so they are asked about first.
+    // Straight flanks look shifted from a sine too, so they are checked first.
     if (hasStraightFlanks()) {
       return WaveShape.SLEWING;
     }
     return hasDeadZone() ? WaveShape.CROSSOVER : WaveShape.UNNAMED;
   }
 
-  /** Tells whether the side (1 top, -1 bottom) stays flat where the sine goes on. */
+  /** Tells whether the side (1 top, -1 bottom) stays flat where the sine rises further. */
   private boolean cutFlat(int side) {
     double peak = side > 0 ? high : low;
     double missing = side * (offset + side * amplitude - peak);
@@ -112,7 +112,7 @@ final class CycleShape {
     return Math.acos(Math.max(-1, Math.min(1, cut))) / Math.PI;
   }
 
-  /** Tells whether the flanks are shifted towards zero and the wave creeps through it. */
+  /** Tells whether the flanks are shifted towards zero and the wave crosses zero slowly. */
   private boolean hasDeadZone() {
     DesignFit shifted = fitWhere(i -> within(i, 0.12, 0.42) || within(i, 0.58, 0.88), true);
     double shift = shifted.coefficient(3);
@@ -132,7 +132,7 @@ final class CycleShape {
     return products / squares < 0.93 * height;
   }
 
-  /** Tells whether the slope stays near its greatest for more of the period than a sine's does. */
+  /** Tells whether the slope stays near its maximum for more of the period than a sine's. */
   private boolean hasStraightFlanks() {
     int reach = 4;
     double[] slopes =
@@ -148,7 +148,7 @@ final class CycleShape {
     return near > 0.45 * cycle.length;
   }
 
-  /** Tells whether a point lies between two parts of the range from low to high. */
+  /** Tells whether a point lies between two fractions of the range from low to high. */
   private boolean within(int i, double from, double to) {
     double part = (cycle[i] - low) / (high - low);
     return part >= from && part <= to;

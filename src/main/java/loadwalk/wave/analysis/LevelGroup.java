@@ -3,14 +3,14 @@ package loadwalk.wave.analysis;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Sums what the blocks of one level show. */
+/** Sums the spectra of the blocks of one level. */
 final class LevelGroup {
   /**
-   * What one block shows beyond its spectrum.
+   * The findings for one block besides its spectrum.
    *
    * @param seconds the time of its middle
-   * @param phase of the fundamental there, as a cosine
-   * @param hertz the frequency its own spectrum gives
+   * @param phase the phase of the fundamental there, as a cosine
+   * @param hertz the frequency from the spectrum of this block
    */
   record Block(
       double seconds, double phase, double hertz, double meanSquare, double mean, double thd) {}
@@ -21,12 +21,12 @@ final class LevelGroup {
   double least = Double.POSITIVE_INFINITY;
   double greatest = Double.NEGATIVE_INFINITY;
 
-  /** Begins with a spectrum, which it goes on to change. */
+  /** Starts with a spectrum, and adds to that same array. */
   LevelGroup(double[] power) {
     this.power = power;
   }
 
-  /** Tells whether the first blocks of both have the same rms within a part. */
+  /** Tells whether the first blocks of both groups have the same rms, within a fraction. */
   boolean isNear(LevelGroup other, double part) {
     double ratio = blocks.get(0).meanSquare() / other.blocks.get(0).meanSquare();
     return Math.abs(Math.log(ratio)) / 2 < part;

@@ -19,14 +19,14 @@ import loadwalk.wave.file.AudioSource;
 import loadwalk.wave.spectrum.BlockMeter;
 
 /**
- * Finds, in the capture of a rising or stepped tone, the rms at which THD reaches a limit, by
- * interpolation of log THD against level.
+ * Finds the rms at which THD reaches a limit in the capture of a rising or stepped tone, by
+ * interpolating log THD against level.
  */
 public final class LimitFinder {
-  /** Blocks over which a level may move by this part and still count as one step. */
+  /** The most a level may move over a few blocks, as a fraction, and still count as one step. */
   private static final double STILL = 0.002;
 
-  /** Points within this factor of the limit shape the curve through it. */
+  /** The curve is fitted to points within this factor of the limit. */
   private static final double REACH = 2;
 
   private static final double SILENT_RMS = 1e-5;
@@ -53,7 +53,7 @@ public final class LimitFinder {
    * Reads a source to its end.
    *
    * @param channel counted from 1
-   * @param limitPercent the THD of harmonics 2 to 10 wanted, above 0
+   * @param limitPercent the THD limit for harmonics 2 to 10, above 0
    * @throws CaptureException if there is no tone, in a sentence
    */
   public static LimitFinding find(
@@ -84,7 +84,7 @@ public final class LimitFinder {
       cycle.add(block, 0, block.length, Cycle.turnsToZero(block, turnsPerSample), turnsPerSample);
       portraits.add(new Portrait(point.seconds(), cycle.points(), point.harmonics()));
     }
-    // Without its harmonics, so that hours of capture stay small.
+    // Without the harmonics, so that hours of capture take little memory.
     points.add(new LevelPoint(point.seconds(), point.rms(), point.thd(), List.of()));
   }
 
@@ -155,7 +155,7 @@ public final class LimitFinder {
     for (int i = 0; i < points.size(); i++) {
       top = points.get(i).rms() > points.get(top).rms() ? i : top;
     }
-    // A clipped amplifier's level stands still at the top, where noise alone picks the highest.
+    // A clipped amplifier's level stays constant at the top, where noise alone decides the highest.
     int end = top;
     while (end + 1 < points.size() && points.get(end + 1).rms() > 0.999 * points.get(top).rms()) {
       end++;
@@ -163,7 +163,7 @@ public final class LimitFinder {
     return points.subList(0, points.isEmpty() ? 0 : end + 1);
   }
 
-  /** Returns the steps of a stepped tone as one point each, none if the level rises smoothly. */
+  /** Returns each step of a stepped tone as one point; none if the level rises smoothly. */
   private static List<LevelPoint> steps(List<LevelPoint> rising) {
     List<List<LevelPoint>> runs = new ArrayList<>();
     int still = 0;
@@ -192,7 +192,9 @@ public final class LimitFinder {
     return new LevelPoint(run.get(0).seconds(), rms, thd, run.get(0).harmonics());
   }
 
-  /** Returns the first point, after the least distortion, from which on THD stays above. */
+  /**
+   * Returns the first point after the least distortion from which THD stays at or above the limit.
+   */
   private Optional<Integer> firstAbove(List<LevelPoint> row, boolean single) {
     int least = 0;
     for (int i = 0; i < row.size(); i++) {
@@ -245,7 +247,7 @@ public final class LimitFinder {
             List.of(
                 new LogInterpolation.Point(low.rms(), 0, Math.max(low.thd(), LEAST_THD), 0),
                 new LogInterpolation.Point(high.rms(), 0, high.thd(), 0)));
-    // The pair holds the limit between rising levels, which is all that could be refused.
+    // The pair lies on both sides of the limit at rising levels, so it cannot be refused.
     LogInterpolation.Found found = at.found().orElseThrow();
     return new double[] {found.volts(), found.u()};
   }

@@ -7,19 +7,19 @@ import loadwalk.wave.Harmonic;
 
 /** Whether a capture shows the output at which the distortion reaches a limit. */
 public sealed interface LimitFinding {
-  /** Returns the output at the limit where the capture shows it. */
+  /** Returns the output at the limit, where the capture shows it. */
   Optional<Found> reached();
 
-  /** Returns what is missing where it does not. */
+  /** Returns what is missing, where it does not. */
   Optional<String> missing();
 
   /**
    * The output at the limit.
    *
    * @param output rms at the limit, without DC
-   * @param limitPercent the THD asked for
+   * @param limitPercent the THD limit
    * @param seconds when the capture passed it
-   * @param method how it was found, a few words
+   * @param method how it was found, in a few words
    * @param cycle one averaged period near the limit, in volts
    * @param harmonics the spectrum near the limit
    */
@@ -49,7 +49,7 @@ public sealed interface LimitFinding {
   }
 
   /**
-   * The limit does not lie in the capture.
+   * A capture that does not show the limit.
    *
    * @param sentence what is missing
    */

@@ -12,13 +12,13 @@ import loadwalk.wave.spectrum.HarmonicBands;
 import loadwalk.wave.spectrum.Peaks;
 import loadwalk.wave.spectrum.Window;
 
-/** Follows a live input: ten readings a second, each of the last ten periods or more. */
+/** Measures a live input: ten readings a second, each over the last ten periods or more. */
 public final class LiveMeter {
   private static final int READINGS_A_SECOND = 10;
   private static final double PERIODS = 10;
   private static final double LEAST_SECONDS = 0.2;
 
-  /** Fewer periods than this in a block let the fundamental reach into its harmonics. */
+  /** The fewest periods in a block; with fewer, the fundamental leaks into its harmonics. */
   private static final double LEAST_PERIODS = 7.5;
 
   private static final double SILENT_RMS = 1e-4;
@@ -33,10 +33,10 @@ public final class LiveMeter {
   private long heard;
 
   /**
-   * Makes a meter that has heard nothing.
+   * Makes a meter with no samples yet.
    *
    * @param rate frames a second
-   * @param hertz the tone that is expected, for the length of a block
+   * @param hertz the expected tone, which sets the length of a block
    * @param step as {@link AudioSource#step()} says
    */
   public LiveMeter(double rate, double hertz, OptionalDouble step) {
@@ -51,7 +51,7 @@ public final class LiveMeter {
     hop = Math.max(1, (int) Math.round(rate / READINGS_A_SECOND));
   }
 
-  /** Takes the next samples; returns the newest reading where they made one due. */
+  /** Takes the next samples, and returns the newest reading if one is due. */
   public Optional<LiveReading> accept(double[] samples, int count) {
     Optional<LiveReading> newest = Optional.empty();
     int taken = 0;
@@ -107,7 +107,7 @@ public final class LiveMeter {
         picture((Math.ceil(start) - start) / turns, 2 / turns));
   }
 
-  /** Returns points of a stretch of samples, on straight lines between them. */
+  /** Returns evenly spaced points of a stretch of samples, interpolated linearly. */
   private List<Double> picture(double from, double length) {
     List<Double> points = new ArrayList<>(PICTURE_POINTS);
     for (int i = 0; i < PICTURE_POINTS; i++) {

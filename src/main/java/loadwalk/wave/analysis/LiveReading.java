@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What a live input shows at one moment, in units of full scale.
+ * The reading of a live input at one moment, in units of full scale.
  *
- * @param rms without DC
- * @param hertz of the fundamental; empty where no tone stands out
- * @param thdPercent harmonics 2 to 10; empty without a tone or with too few periods of it
+ * @param rms the rms without DC
+ * @param hertz the frequency of the fundamental; empty where no tone stands out
+ * @param thdPercent the THD of harmonics 2 to 10; empty without a tone or with too few periods
  * @param top whether the positive side is cut flat
  * @param bottom whether the negative side is cut flat
- * @param overdriven whether the input itself is driven to its end
+ * @param overdriven whether the input itself is driven to full scale
  * @param picture two periods of the wave, from a rising zero crossing
  */
 public record LiveReading(

@@ -12,13 +12,13 @@ import loadwalk.wave.Harmonic;
 import loadwalk.wave.WaveReading;
 
 /**
- * What either way of analysis finds, in the units of the samples.
+ * The result of either analysis, in the units of the samples.
  *
- * @param meanSquare about the mean
+ * @param meanSquare the mean square about the mean
  * @param meanSquareU its standard uncertainty
  * @param fundamental the mean square of the fundamental
  * @param harmonics the mean squares of harmonics 2, 3, … below half the sample rate, up to 10
- * @param residual the mean square of all but mean and fundamental
+ * @param residual the mean square of everything but mean and fundamental
  * @param steady whether one level fills the capture
  * @param thdU the standard uncertainty of the THD as a ratio
  */
@@ -43,7 +43,7 @@ record MeasuredWave(
   private static final String CAPTURE = "scatter of the capture";
   private static final String CALIBRATION = "calibration";
 
-  /** Turns samples into volts. */
+  /** Returns the reading in volts. */
   WaveReading reading(Calibration calibration) {
     double scale = calibration.voltsPerUnit();
     double rms = Math.sqrt(meanSquare);

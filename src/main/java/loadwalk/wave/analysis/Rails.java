@@ -3,7 +3,7 @@ package loadwalk.wave.analysis;
 import java.util.OptionalDouble;
 import loadwalk.wave.Clipping;
 
-/** Watches for samples at the ends of the input's range, more of them than a sine would leave. */
+/** Watches for more samples at the ends of the input's range than a sine has there. */
 final class Rails {
   private final OptionalDouble step;
   private boolean overdriven;
@@ -12,7 +12,7 @@ final class Rails {
     this.step = step;
   }
 
-  /** Looks at a stretch of samples of at least some periods. */
+  /** Checks a stretch of samples that holds several periods. */
   void watch(double[] samples, int from, int to) {
     if (step.isEmpty()) {
       return;

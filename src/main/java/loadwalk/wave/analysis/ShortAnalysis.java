@@ -7,7 +7,7 @@ import loadwalk.numeric.HarmonicFit;
 import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 
-/** Analyses a capture of few periods by a least-squares fit of the fundamental and harmonics. */
+/** Analyses a capture of a few periods by a least-squares fit of the fundamental and harmonics. */
 final class ShortAnalysis {
   private static final int MOST_HARMONICS = 40;
   private static final int REPORTED = 10;

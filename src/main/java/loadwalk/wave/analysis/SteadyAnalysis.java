@@ -15,7 +15,7 @@ import loadwalk.wave.spectrum.Window;
 
 /**
  * Analyses a long capture block by block under a window, in memory that does not grow with its
- * length. Blocks are grouped by level; the reading is of the level that lasted longest.
+ * length. Blocks are grouped by level; the reading is that of the level that lasted longest.
  */
 final class SteadyAnalysis {
   private static final double LEAST_PERIODS = 24;
@@ -66,7 +66,7 @@ final class SteadyAnalysis {
       filled += part;
       if (filled == buffer.length) {
         block();
-        // Overlap makes the most of a short capture; a long one has blocks enough without.
+        // Overlap makes the most of a short capture; a long one has enough blocks without it.
         int hop = blocks < OVERLAPPED_BLOCKS ? buffer.length / 4 : buffer.length;
         System.arraycopy(buffer, hop, buffer, 0, buffer.length - hop);
         filled -= hop;
@@ -103,8 +103,8 @@ final class SteadyAnalysis {
   }
 
   /**
-   * Adds the block before to its level if its neighbours have that level too: a block that holds a
-   * start, a fade or an end shows distortion that is none.
+   * Adds the previous block to its level if both its neighbours have that level too: in a block
+   * with a start, a fade or an end, the change of level looks like distortion.
    */
   private void settle(LevelGroup next) {
     if (before != null && current != null) {
@@ -156,7 +156,7 @@ final class SteadyAnalysis {
   MeasuredWave finish() {
     LevelGroup longest = settled == 0 ? loudest : longest();
     int count = longest.blocks.size();
-    // Blocks that overlap by three quarters repeat one another: about every second one is new.
+    // Blocks that overlap by three quarters share samples: about every second one is independent.
     double independent = Math.max(1, count > OVERLAPPED_BLOCKS ? count - 16 : (count + 1) / 2.0);
     double[] power = longest.power.clone();
     for (int k = 0; k < power.length; k++) {
@@ -216,7 +216,7 @@ final class SteadyAnalysis {
       for (int near = level - 1; near <= level + 1; near++) {
         size += groups.containsKey(near) ? groups.get(near).blocks.size() : 0;
       }
-      // The louder of two that last equally long; levels come in rising order.
+      // Of two that last equally long, the louder one counts; levels come in rising order.
       if (size >= most) {
         most = size;
         best = level;
@@ -236,7 +236,9 @@ final class SteadyAnalysis {
     return values.length < 2 ? 0 : Statistics.standardDeviation(values) / Math.sqrt(independent);
   }
 
-  /** Returns frequency and its standard uncertainty from the advance of phase over the blocks. */
+  /**
+   * Returns the frequency and its standard uncertainty from the advance of phase over the blocks.
+   */
   private static double[] frequency(List<LevelGroup.Block> blocks, double independent) {
     double mean = Statistics.mean(blocks.stream().mapToDouble(LevelGroup.Block::hertz).toArray());
     if (blocks.size() < 3) {

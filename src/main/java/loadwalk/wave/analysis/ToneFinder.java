@@ -8,19 +8,20 @@ import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.AudioSource;
 import loadwalk.wave.spectrum.Peaks;
 
-/** Reads the first sounding stretch of a source and finds its tone. */
+/** Reads the first stretch of a source that is not silent, and finds its tone. */
 final class ToneFinder {
   /** The samples looked at to find the tone. */
   private static final int LONGEST = 1 << 18;
 
-  /** A stretch that usually tells the tone, and the periods it must hold. */
+  /** A stretch that is usually long enough to find the tone. */
   private static final int ENOUGH = 1 << 15;
 
+  /** The fewest periods that such a stretch must hold. */
   private static final double ENOUGH_PERIODS = 20;
 
   private static final int BLOCK = 1 << 14;
 
-  /** Below this mean square, -100 dB of full scale, a stretch is silent. */
+  /** A stretch is silent below this mean square, -100 dB of full scale. */
   private static final double SILENCE = 1e-10;
 
   private final AudioSource source;
@@ -44,7 +45,7 @@ final class ToneFinder {
   }
 
   /**
-   * Reads until something sounds.
+   * Reads until the source is not silent.
    *
    * @param channel counted from 1
    * @throws CaptureException if no tone is there, in a sentence
@@ -68,7 +69,10 @@ final class ToneFinder {
     return head;
   }
 
-  /** Finds the tone in the end of the head, in all of it where that holds too few periods. */
+  /**
+   * Finds the tone in the last part of the head, or in all of it if that part holds too few
+   * periods.
+   */
   private Optional<Double> tone() {
     double rate = source.samplesPerSecond();
     int part = Math.min(count, ENOUGH);
@@ -100,7 +104,7 @@ final class ToneFinder {
     return skipped / source.samplesPerSecond();
   }
 
-  /** Hands over the head and all that follows it. */
+  /** Passes on the head and everything after it. */
   void pour(Sink sink) throws IOException, CaptureException {
     sink.take(samples, count);
     int read = ended ? -1 : source.read(block);

@@ -21,7 +21,7 @@ public final class WaveAnalysis {
    * Reads a source to its end and judges one channel.
    *
    * @param channel counted from 1
-   * @throws CaptureException if there is nothing that can be judged, in a sentence
+   * @throws CaptureException if there is nothing to judge, in a sentence
    */
   public static WaveReading of(AudioSource source, int channel, Calibration calibration)
       throws IOException, CaptureException {

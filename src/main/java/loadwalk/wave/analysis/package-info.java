@@ -1,5 +1,5 @@
 /**
- * Room of wave: what a capture reads.
+ * Room of wave: computes the readings of a capture.
  *
  * <pre>
  *  AudioSource ──ToneFinder──> the tone ──┬─ SteadyAnalysis ──┐
@@ -10,7 +10,7 @@
  * </pre>
  *
  * <p>In: samples and a calibration. Out: volts, THD, harmonics, frequency, clipping and the shape
- * of a cycle, with uncertainty; or one sentence why the capture cannot be judged. Open {@link
+ * of a cycle, with uncertainty; or one sentence on why the capture cannot be judged. Open {@link
  * loadwalk.wave.analysis.WaveAnalysis} first.
  */
 package loadwalk.wave.analysis;

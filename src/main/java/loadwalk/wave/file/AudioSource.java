@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.OptionalDouble;
 import loadwalk.wave.CaptureException;
 
-/** A row of samples that comes in blocks: a file, a stream or a live input. */
+/** A source of samples in blocks: a file, a stream or a live input. */
 public interface AudioSource {
   /** Returns the frames per second. */
   double samplesPerSecond();
@@ -13,24 +13,24 @@ public interface AudioSource {
   int channels();
 
   /**
-   * Returns the step between two neighbouring samples where full scale lies at 1, so that a driven
-   * end can be seen; empty where the ends are not known.
+   * Returns the step between adjacent sample values with full scale at 1, so that overdrive can be
+   * seen; empty where full scale is unknown.
    */
   default OptionalDouble step() {
     return OptionalDouble.empty();
   }
 
-  /** Tells whether a sample is volts at the input already, not a part of full scale. */
+  /** Tells whether samples are already volts at the input, not parts of full scale. */
   default boolean isInVolts() {
     return false;
   }
 
   /**
-   * Reads the next frames, full scale at 1.
+   * Reads the next frames, with full scale at 1.
    *
    * @param block one row a channel, filled from the front
    * @return how many frames were read, or -1 at the end
-   * @throws CaptureException if what comes in cannot be understood, in a sentence
+   * @throws CaptureException if the input cannot be understood, in a sentence
    */
   int read(double[][] block) throws IOException, CaptureException;
 }

@@ -2,9 +2,9 @@ package loadwalk.wave.file;
 
 import java.util.List;
 
-/** Says what must be known before an amplifier's output meets a sound input. */
+/** The cautions to read before an amplifier's output is connected to a sound input. */
 public final class CaptureCaution {
-  /** The cautions, shown before the first capture, a sentence each. */
+  /** The cautions shown before the first capture, one sentence each. */
   public static final List<String> LINES =
       List.of(
           "An amplifier puts out tens of volts; a sound input takes about one. Connect it only"

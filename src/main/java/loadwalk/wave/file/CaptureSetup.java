@@ -6,14 +6,14 @@ import loadwalk.wave.CaptureException;
 import loadwalk.wave.WaveReading;
 
 /**
- * How an operator says what a capture stands for.
+ * The operator's settings for the volts and the channel of a capture.
  *
- * @param fullScaleVolts peak volts at the input that make full scale of a sound file
+ * @param fullScaleVolts peak volts at the input at full scale of a sound file
  * @param divider volts at the amplifier for one volt at the input
- * @param knownVolts the rms volts that a meter showed while this was captured
- * @param calibrationPercent the standard uncertainty of all that
+ * @param knownVolts the rms volts that a meter showed during the capture
+ * @param calibrationPercent the standard uncertainty of the calibration, percent
  * @param channel counted from 1
- * @param given what a scope's file does not tell itself
+ * @param given what a scope's file does not state itself
  */
 public record CaptureSetup(
     OptionalDouble fullScaleVolts,
@@ -22,7 +22,7 @@ public record CaptureSetup(
     OptionalDouble calibrationPercent,
     int channel,
     ScopeCsv.Given given) {
-  /** Nothing is said; the first channel. */
+  /** No settings; the first channel. */
   public static final CaptureSetup NONE =
       new CaptureSetup(
           OptionalDouble.empty(),
@@ -48,7 +48,7 @@ public record CaptureSetup(
     }
   }
 
-  /** Returns the setup of volts a sample and a divider. */
+  /** Returns the setup for full-scale volts and a divider. */
   public static CaptureSetup of(double fullScaleVolts, double divider) {
     return new CaptureSetup(
         OptionalDouble.of(fullScaleVolts),
@@ -60,10 +60,10 @@ public record CaptureSetup(
   }
 
   /**
-   * Returns the calibration of a source, {@link Calibration#NONE} where it rests on one known
-   * voltage or nothing is said.
+   * Returns the calibration of a source; {@link Calibration#NONE} where it needs the known voltage
+   * or nothing was set.
    *
-   * @throws CaptureException if too little is said, in a sentence
+   * @throws CaptureException if a setting is missing, in a sentence
    */
   public Calibration calibration(AudioSource source) throws CaptureException {
     if (knownVolts.isPresent()) {
@@ -81,7 +81,7 @@ public record CaptureSetup(
         : Calibration.NONE;
   }
 
-  /** Returns the calibration that makes an uncalibrated reading show the known voltage. */
+  /** Returns the calibration with which an uncalibrated reading shows the known voltage. */
   public Calibration known(WaveReading uncalibrated) {
     double captured = uncalibrated.output().value() / uncalibrated.calibration().voltsPerUnit();
     return certain(Calibration.knownVoltage(knownVolts.orElseThrow(), captured));

@@ -9,7 +9,7 @@ import loadwalk.wave.CaptureException;
  * How the rows of a table of numbers are written.
  *
  * @param delimiter between the columns; a space stands for any run of blanks
- * @param decimalComma whether numbers have a comma for a decimal point
+ * @param decimalComma whether numbers have a decimal comma
  * @param columns how many, 2 or more
  */
 record CsvForm(char delimiter, boolean decimalComma, int columns) {
@@ -17,11 +17,11 @@ record CsvForm(char delimiter, boolean decimalComma, int columns) {
       Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
 
   /**
-   * Finds the form under which a line and the next one are numbers.
+   * Finds the form in which a line and the next one are numbers.
    *
    * @param next the line after it, null at the end
    * @param given the delimiter the operator named
-   * @throws CaptureException if two forms fit and nothing tells them apart
+   * @throws CaptureException if two forms fit equally well
    */
   static Optional<CsvForm> of(String line, String next, Optional<Character> given)
       throws CaptureException {
@@ -57,7 +57,7 @@ record CsvForm(char delimiter, boolean decimalComma, int columns) {
     return cells(line, delimiter);
   }
 
-  /** Returns the numbers of a line, null where it is not as many numbers. */
+  /** Returns the numbers of a line, or null if it does not hold exactly one for each column. */
   double[] numbers(String line) {
     String[] cells = cells(line);
     if (cells.length != columns) {
@@ -86,7 +86,7 @@ record CsvForm(char delimiter, boolean decimalComma, int columns) {
     if (delimiter == ' ') {
       return text.split("\\s+");
     }
-    // A delimiter at the end of every line makes no column.
+    // A delimiter at the end of a line does not start a column.
     String trimmed =
         text.endsWith(String.valueOf(delimiter)) ? text.substring(0, text.length() - 1) : text;
     return trimmed.split(Pattern.quote(String.valueOf(delimiter)), -1);

@@ -14,11 +14,11 @@ public final class CsvUnits {
   private CsvUnits() {}
 
   /**
-   * Returns what is said about a file; an empty text says nothing.
+   * Returns what the operator states about a file; an empty text states nothing.
    *
    * @param time the unit of its time column
    * @param volts the unit of its voltage columns
-   * @param prefix what stands before the names of both in a sentence
+   * @param prefix the text before both names in a sentence
    * @throws IllegalArgumentException if a unit is not known, in a sentence
    */
   public static ScopeCsv.Given given(String time, String volts, String prefix) {
@@ -40,7 +40,7 @@ public final class CsvUnits {
     return Optional.of(FACTORS.get(unit));
   }
 
-  /** Returns the text that gives the factor of a time or voltage unit again, empty for none. */
+  /** Returns the text of a time or voltage unit from its factor; empty for none. */
   public static String text(Optional<Double> factor, boolean time) {
     return (time ? TIMES : VOLTS)
         .stream().filter(u -> factor.equals(Optional.of(FACTORS.get(u)))).findFirst().orElse("");

@@ -1,7 +1,7 @@
 package loadwalk.wave.file;
 
 /**
- * A place in a recording with a name.
+ * A named place in a recording.
  *
  * @param frame counted from the first frame, 0 or more
  * @param label what begins there

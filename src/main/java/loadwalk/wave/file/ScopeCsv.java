@@ -15,13 +15,13 @@ import loadwalk.wave.CaptureException;
 
 /**
  * Reads a scope's CSV file of time and one or more voltages: delimiter, decimal sign, header and
- * units are recognised; what cannot be told is asked for in a sentence.
+ * units are recognised; where they are unclear, a sentence asks for them.
  */
 public final class ScopeCsv implements AudioSource {
   private static final int MOST_ROWS = 20_000_000;
   private static final int MOST_HEADER_LINES = 200;
 
-  /** Time stamps may stray from even steps by this part of a step. */
+  /** Time stamps may deviate from even steps by this fraction of a step. */
   private static final double UNEVEN = 0.6;
 
   private final double samplesPerSecond;
@@ -36,7 +36,7 @@ public final class ScopeCsv implements AudioSource {
   }
 
   /**
-   * What the operator says about the file.
+   * What the operator states about the file.
    *
    * @param secondsPerUnit seconds for 1 in the time column
    * @param voltsPerUnit volts for 1 in the voltage columns
@@ -46,7 +46,7 @@ public final class ScopeCsv implements AudioSource {
       Optional<Double> secondsPerUnit,
       Optional<Double> voltsPerUnit,
       Optional<Character> delimiter) {
-    /** Nothing is said. */
+    /** Nothing is stated. */
     public static final Given NOTHING =
         new Given(Optional.empty(), Optional.empty(), Optional.empty());
   }
@@ -54,8 +54,8 @@ public final class ScopeCsv implements AudioSource {
   /**
    * Reads the whole file.
    *
-   * @throws CaptureException if the file is no table of time and volts, or does not tell enough, in
-   *     a sentence
+   * @throws CaptureException if the file is not a table of time and volts or leaves something
+   *     unclear, in a sentence
    */
   public static ScopeCsv read(InputStream in, Given given) throws IOException, CaptureException {
     BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
@@ -158,7 +158,7 @@ public final class ScopeCsv implements AudioSource {
     return rows.length;
   }
 
-  /** Returns what was assumed about the file, a sentence each. */
+  /** Returns what was assumed about the file, one sentence each. */
   public List<String> notes() {
     return notes;
   }

@@ -14,8 +14,8 @@ import loadwalk.wave.CaptureException;
 
 /**
  * Reads a WAV file as a stream: 8 to 32 bit whole numbers, 32 and 64 bit floating point, any rate,
- * one channel or more. Where the header lies about the length, what is there is read and a note
- * says so.
+ * one channel or more. Where the header gives a wrong length, the samples that are there are read
+ * and a note says so.
  */
 public final class WavReader implements AudioSource {
   private static final int PCM = 1;
@@ -35,9 +35,9 @@ public final class WavReader implements AudioSource {
   /**
    * The form of the samples.
    *
-   * @param floating floating point, else whole numbers
+   * @param floating true for floating point, false for whole numbers
    * @param bytes of one sample of one channel
-   * @param bits that count within them
+   * @param bits those that are used
    */
   private record Form(boolean floating, int channels, long rate, int bytes, int bits) {
     int frameBytes() {
@@ -74,7 +74,7 @@ public final class WavReader implements AudioSource {
   /**
    * Reads the header.
    *
-   * @throws CaptureException if the stream is no WAV file of a form read here, in a sentence
+   * @throws CaptureException if the stream is not a WAV file of a supported form, in a sentence
    */
   public static WavReader open(InputStream in) throws IOException, CaptureException {
     return new WavReader(in);
@@ -95,7 +95,7 @@ public final class WavReader implements AudioSource {
     return OptionalDouble.of(form.floating ? 0 : Math.scalb(1.0, 1 - form.bits));
   }
 
-  /** Returns what was odd about the file so far, a sentence each. */
+  /** Returns what was odd about the file so far, one sentence each. */
   public List<String> notes() {
     return List.copyOf(notes);
   }
@@ -129,7 +129,7 @@ public final class WavReader implements AudioSource {
   }
 
   private void noteEnd() {
-    // Programs that write into a pipe cannot know the length and leave 0 or the largest there is.
+    // Programs that write to a pipe do not know the length and leave 0 or the largest value.
     boolean untold = dataBytes == 0 || dataBytes >= LARGEST_LENGTHS;
     if (!untold) {
       notes.add(
@@ -161,7 +161,7 @@ public final class WavReader implements AudioSource {
   }
 
   /**
-   * Returns a little-endian number; of one byte, which WAV stores without a sign, less its middle.
+   * Returns a little-endian number; a single byte is unsigned in WAV, so its middle is subtracted.
    */
   private static int whole(byte[] raw, int at, int bytes) {
     switch (bytes) {

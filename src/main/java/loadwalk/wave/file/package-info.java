@@ -1,5 +1,5 @@
 /**
- * Room of wave: captured samples from a stream, whatever its form.
+ * Room of wave: reads captured samples from a stream of any supported form.
  *
  * <pre>
  *  WAV stream ──WavReader──┐
@@ -9,6 +9,6 @@
  *
  * <p>In: a stream that somebody else opened, and the {@link loadwalk.wave.file.CaptureSetup} an
  * operator gave: full scale, divider, units. Out: samples, their rate, what was odd about the file,
- * or one sentence why it cannot be read. Open {@link loadwalk.wave.file.AudioSource} first.
+ * or one sentence on why it cannot be read. Open {@link loadwalk.wave.file.AudioSource} first.
  */
 package loadwalk.wave.file;

@@ -18,12 +18,12 @@ public final class BlockMeter {
   private int filled;
   private long bufferStart;
 
-  /** Gets each point with the samples it was taken from. */
+  /** Receives each point with the samples it was computed from. */
   public interface Sink {
     void take(LevelPoint point, double[] block);
   }
 
-  /** Makes the meter of a tone: frames per second, and its frequency in hertz. */
+  /** Makes a meter from the frames per second and the frequency of the tone in hertz. */
   public BlockMeter(double rate, double hertz) {
     this.rate = rate;
     this.hertz = hertz;
@@ -34,7 +34,7 @@ public final class BlockMeter {
     hop = Math.max(1, frames / 4);
   }
 
-  /** Takes the first samples of an array, and gives each block that is full. */
+  /** Takes the first samples of an array, and passes on the point of each full block. */
   public void accept(double[] samples, int count, Sink sink) {
     int taken = 0;
     while (taken < count) {

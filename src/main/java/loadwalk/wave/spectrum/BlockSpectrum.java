@@ -1,7 +1,7 @@
 package loadwalk.wave.spectrum;
 
 /**
- * Takes the power spectrum of a block under a window.
+ * Computes the power spectrum of a windowed block.
  *
  * <p>Powers are mean squares: summed over all bins they give the mean square of the block about its
  * mean, each sample weighted by the square of the window, whatever the frequencies are.
@@ -18,7 +18,7 @@ public final class BlockSpectrum {
   /**
    * Makes the tables.
    *
-   * @param frames of a block; padded with zeros to a power of two
+   * @param frames the length of a block, which is padded with zeros to a power of two
    */
   public BlockSpectrum(int frames, Window shape) {
     this.shape = shape;
@@ -46,7 +46,7 @@ public final class BlockSpectrum {
     return fft.size() / 2 + 1;
   }
 
-  /** Returns half of the window's main lobe in bins of the padded block. */
+  /** Returns half the width of the window's main lobe, in bins of the padded block. */
   public double lobe() {
     return shape.lobe() * fft.size() / window.length;
   }
@@ -56,7 +56,7 @@ public final class BlockSpectrum {
     return 1.0 / fft.size();
   }
 
-  /** Transforms the frames from the offset on. */
+  /** Transforms the frames that start at the offset. */
   public void take(double[] samples, int offset) {
     double sum = 0;
     for (int i = 0; i < window.length; i++) {
@@ -74,7 +74,7 @@ public final class BlockSpectrum {
     return mean;
   }
 
-  /** Returns the mean square that the bin of the last block holds. */
+  /** Returns the mean square in a bin of the last block. */
   public double power(int bin) {
     int sides = bin == 0 || bin == fft.size() / 2 ? 1 : 2;
     return sides * fft.squared(bin) / (fft.size() * windowSquares);

@@ -1,6 +1,6 @@
 package loadwalk.wave.spectrum;
 
-/** Transforms rows of real numbers whose length is a power of two, in place of tables made once. */
+/** Transforms rows of real numbers whose length is a power of two; the tables are made once. */
 final class Fft {
   private final int size;
   private final double[] cos;
@@ -35,7 +35,7 @@ final class Fft {
     im = new double[half + 1];
   }
 
-  /** Returns the smallest power of two that is not less. */
+  /** Returns the smallest power of two that is not less than a length. */
   static int sizeFor(long least) {
     int size = 4;
     while (size < least) {
@@ -92,7 +92,7 @@ final class Fft {
     }
   }
 
-  /** Takes apart the transform of even samples + i·odd samples. */
+  /** Separates the transform of even samples + i·odd samples. */
   private void split(int half) {
     double first = re[0];
     re[0] = first + im[0];

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** Splits a power spectrum into fundamental, harmonics and the rest. */
 public final class HarmonicBands {
-  /** The part by which a frequency may swing, for tapes and discs that wow. */
+  /** The fraction by which a frequency may swing, for tapes and discs with wow. */
   private static final double SWING = 0.003;
 
   private static final int REPORTED = 10;
@@ -18,7 +18,7 @@ public final class HarmonicBands {
    *
    * @param power mean square by bin
    * @param binsPerTone the frequency of the fundamental in bins
-   * @param lobe half of the window's main lobe, in bins
+   * @param lobe half the width of the window's main lobe, in bins
    */
   public HarmonicBands(double[] power, double binsPerTone, double lobe) {
     this.power = power;
@@ -37,8 +37,8 @@ public final class HarmonicBands {
   }
 
   /**
-   * Returns the mean squares of the harmonics 2 to 10 below half the sample rate, with the noise
-   * that the bins between them show taken off.
+   * Returns the mean squares of harmonics 2 to 10 below half the sample rate, less the noise in the
+   * bins between them.
    *
    * @param averaged how many independent spectra were averaged, for the median of the noise
    */

@@ -7,8 +7,7 @@ public final class Peaks {
   private Peaks() {}
 
   /**
-   * Returns where the parabola through the logarithms of a peak and its neighbours is highest, in
-   * bins.
+   * Returns the top of the parabola through the logarithms of a peak and its neighbours, in bins.
    */
   public static double interpolate(double[] power, int peak) {
     if (peak < 1 || peak >= power.length - 1 || !(power[peak - 1] > 0) || !(power[peak + 1] > 0)) {
@@ -22,7 +21,7 @@ public final class Peaks {
   }
 
   /**
-   * Returns the frequency of the strongest line, empty where none stands out.
+   * Returns the frequency of the strongest line; empty where none stands out.
    *
    * @param count how many samples there are
    */
@@ -45,7 +44,7 @@ public final class Peaks {
       power[k] = fft.squared(k);
       peak = power[k] > power[peak] ? k : peak;
     }
-    // The line of a full sine holds |X|² = n·Σx²/2; a swinging one still a good part of it.
+    // The line of a pure sine holds |X|² = n·Σx²/2; one with wow still holds a good part of it.
     boolean standsOut = power[peak] > 0.05 * count * squares / 2;
     if (!standsOut || !(squares > 0)) {
       return Optional.empty();

@@ -1,14 +1,17 @@
 package loadwalk.wave.spectrum;
 
-/** Shapes that fade a block in and out, as sums of cosines. */
+/** Windows that fade a block in and out, as sums of cosines. */
 public enum Window {
   /**
    * Four terms with a continuous first derivative (Nuttall, 1981): for blocks of eight periods,
-   * whose harmonics stand eight bins apart. Side lobes below -93 dB.
+   * whose harmonics are eight bins apart. Side lobes below -93 dB.
    */
   NUTTALL(0.355768, -0.487396, 0.144232, -0.012604),
 
-  /** Seven terms of least side lobes (Albrecht, 2001; from memory, held by a test): -160 dB. */
+  /**
+   * Seven terms with the lowest side lobes (Albrecht, 2001; from memory, checked by a test): -160
+   * dB.
+   */
   SEVEN_TERMS(
       0.27105140069342,
       -0.43329793923448,
@@ -24,7 +27,7 @@ public enum Window {
     this.terms = terms;
   }
 
-  /** Returns the weight at a part of the block, from 0 to 1. */
+  /** Returns the weight at a place in the block, from 0 to 1. */
   double at(double part) {
     double sum = 0;
     for (int term = 0; term < terms.length; term++) {
@@ -33,7 +36,7 @@ public enum Window {
     return sum;
   }
 
-  /** Returns half of the main lobe, in bins of a block that is not padded. */
+  /** Returns half the width of the main lobe, in bins of an unpadded block. */
   int lobe() {
     return terms.length;
   }

@@ -1,5 +1,5 @@
 /**
- * Room of wave: what a block of samples holds at each frequency.
+ * Room of wave: the power of a block of samples at each frequency.
  *
  * <pre>
  *  a block ──Window──> Fft ──> BlockSpectrum ──┬─ Peaks: the strongest tone

@@ -4,9 +4,9 @@ import java.io.Closeable;
 import java.io.IOException;
 import loadwalk.wave.CaptureException;
 
-/** Takes samples to be heard, full scale at 1, and waits while it is full. */
+/** Plays samples, full scale at 1; a call waits while the sink is full. */
 public interface AudioSink extends Closeable {
-  /** Plays samples after those before. */
+  /** Plays samples after those already written. */
   void write(double[] samples, int count) throws IOException;
 
   /** A machine's sound output. */
@@ -20,7 +20,7 @@ public interface AudioSink extends Closeable {
     AudioSink open(int samplesPerSecond) throws CaptureException;
   }
 
-  /** Stands for a machine without a sound output. */
+  /** The output of a machine that has no sound output. */
   Output NONE =
       rate -> {
         throw new CaptureException("This machine has no sound output: write the tone to a file.");

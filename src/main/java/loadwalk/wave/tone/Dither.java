@@ -3,12 +3,12 @@ package loadwalk.wave.tone;
 import java.util.SplittableRandom;
 
 /**
- * Gives dither of nearly one step with equal probability everywhere, so that rounding adds next to
- * no harmonic, and with most of its power near half the sample rate, out of the audio band.
+ * Makes dither evenly spread over nearly one step, so that rounding adds almost no harmonics, with
+ * most of its power near half the sample rate, outside the audio band.
  *
  * <p>With a width of w steps the noise is (1 + w²)/12 squared steps, -95.5 dB under a full-scale
- * 16-bit sine, where triangular dither would raise it to -93.3 dB; what is left of the harmonics of
- * rounding lies below -119 dB together (first Fourier term of the mean error, sin(πw)/(π²w) steps).
+ * 16-bit sine, where triangular dither would raise it to -93.3 dB; the remaining harmonics of
+ * rounding lie below -119 dB together (first Fourier term of the mean error, sin(πw)/(π²w) steps).
  */
 final class Dither {
   private static final double WIDTH = 0.9;

@@ -4,7 +4,7 @@ package loadwalk.wave.tone;
 final class Levels {
   private Levels() {}
 
-  /** Returns the factor of a level of 0 dB or below. */
+  /** Returns the factor for a level of 0 dB or below. */
   static double gain(double db) {
     if (!(db <= 0) || db < -200) {
       throw new IllegalArgumentException("level must be from -200 to 0 dB, got " + db);
@@ -19,12 +19,12 @@ final class Levels {
     }
   }
 
-  /** Returns a raised-cosine rise from 0 to 1 over the width in frames. */
+  /** Returns a raised-cosine rise from 0 to 1 over a width in frames. */
   static double rise(long frame, double width) {
     return frame >= width || width == 0 ? 1 : 0.5 - 0.5 * Math.cos(Math.PI * frame / width);
   }
 
-  /** Returns the rise at the start and the fall at the end. */
+  /** Returns the factor of the rise at the start and the fall at the end. */
   static double fade(long frame, long frames, double width) {
     return Math.min(rise(frame, width), rise(frames - 1 - frame, width));
   }

@@ -4,13 +4,13 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
-/** Writes samples of one channel as the bytes of a 16-bit WAV file, not dithered. */
+/** Writes samples of one channel as a 16-bit WAV file, without dither. */
 public final class MonoWav {
   private static final int HEADER = 44;
 
   private MonoWav() {}
 
-  /** Returns the file; samples that came from 16 bits are the same again. */
+  /** Returns the bytes of the file; samples that came from 16 bits stay exact. */
   public static byte[] of(float[] samples, int samplesPerSecond) {
     int data = 2 * samples.length;
     ByteBuffer out = ByteBuffer.allocate(HEADER + data).order(ByteOrder.LITTLE_ENDIAN);

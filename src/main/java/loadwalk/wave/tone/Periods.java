@@ -1,8 +1,8 @@
 package loadwalk.wave.tone;
 
 /**
- * Lays a whole number of periods of a sine on a whole number of sample frames, so that the piece
- * can be repeated without a step in phase.
+ * A whole number of periods of a sine in a whole number of sample frames, so that the piece repeats
+ * without a step in phase.
  *
  * @param samplesPerSecond the sample rate
  * @param count the whole periods, 1 or more
@@ -19,8 +19,8 @@ record Periods(int samplesPerSecond, long count, long frames) {
   }
 
   /**
-   * Returns the number of periods nearest to the duration that fills whole frames; where none near
-   * does, the frequency moves by at most half a frame over the whole piece.
+   * Returns the number of periods nearest to the duration that fills whole frames; if there is none
+   * nearby, the frequency shifts by at most half a frame over the whole piece.
    */
   static Periods near(double hertz, int samplesPerSecond, double seconds) {
     if (!(hertz > 0) || !(hertz < samplesPerSecond / 2.0)) {
@@ -49,7 +49,7 @@ record Periods(int samplesPerSecond, long count, long frames) {
     return new Periods(samplesPerSecond, wanted, Math.round(wanted * framesPerPeriod));
   }
 
-  /** Returns the frequency that the whole periods make. */
+  /** Returns the frequency that results from the whole periods. */
   double hertz() {
     return (double) count * samplesPerSecond / frames;
   }

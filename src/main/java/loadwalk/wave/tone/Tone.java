@@ -6,7 +6,7 @@ import java.util.Locale;
 import loadwalk.text.Sentence;
 import loadwalk.wave.file.Cue;
 
-/** A test tone as a formula of the frame number; levels are peak against full scale. */
+/** A test tone as a formula of the frame number; levels are peaks relative to full scale. */
 public sealed interface Tone {
   /** Returns the frames per second. */
   int samplesPerSecond();
@@ -14,13 +14,13 @@ public sealed interface Tone {
   /** Returns the length in frames. */
   long frames();
 
-  /** Returns the frequency, as the whole periods make it. */
+  /** Returns the frequency that results from the whole periods. */
   double hertz();
 
   /** Returns the value at a frame, from -1 to 1. */
   double at(long frame);
 
-  /** Returns the places that the recording names, none for a steady tone. */
+  /** Returns the named places of the recording; none for a steady tone. */
   List<Cue> cues();
 
   /**
@@ -69,7 +69,7 @@ public sealed interface Tone {
    *
    * @param step the whole periods of one step
    * @param dbfs the level of each step, 0 or below
-   * @param fadeSeconds the time from one level to the next, and of the rise and fall at the ends
+   * @param fadeSeconds the time of each change of level and of the rise and fall at the ends
    */
   record Stepped(Periods step, List<Double> dbfs, double fadeSeconds) implements Tone {
     /** Checks levels and fade and copies the levels. */
@@ -125,7 +125,7 @@ public sealed interface Tone {
    * @param cycle the whole periods from one burst to the next
    * @param burstPeriods the periods at the burst level, fewer than in the cycle
    * @param dbfs the burst level, 0 or below
-   * @param restDb the rest level against the burst level, 0 or below
+   * @param restDb the rest level relative to the burst level, 0 or below
    * @param repeats how many bursts
    */
   record Burst(Periods cycle, long burstPeriods, double dbfs, double restDb, int repeats)
@@ -178,7 +178,7 @@ public sealed interface Tone {
   }
 
   /**
-   * Returns a steady tone of whole periods nearest to the duration.
+   * Returns a steady tone of whole periods, nearest to the duration.
    *
    * @throws IllegalArgumentException if a number is out of range, in a sentence
    */
@@ -188,7 +188,7 @@ public sealed interface Tone {
   }
 
   /**
-   * Returns a tone stepped through levels, each of whole periods nearest to the duration.
+   * Returns a tone stepped through levels, each of whole periods, nearest to the duration.
    *
    * @throws IllegalArgumentException if a number is out of range, in a sentence
    */

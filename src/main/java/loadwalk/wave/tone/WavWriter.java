@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import loadwalk.wave.file.Cue;
 
-/** Writes a tone as a WAV file of 16 or 24 bits, dithered, with its cues ahead of the samples. */
+/** Writes a tone as a dithered WAV file of 16 or 24 bits, with its cues ahead of the samples. */
 public final class WavWriter {
   private static final int BLOCK = 4096;
   private static final long LARGEST = 0xFFFF_FFFFL;
@@ -18,10 +18,10 @@ public final class WavWriter {
   private final long seed;
 
   /**
-   * Chooses the form.
+   * Makes a writer of one form of file.
    *
    * @param bits 16 or 24
-   * @param channels how many, all alike, 1 or 2
+   * @param channels how many, 1 or 2, all with the same samples
    * @param seed the seed of the dither
    */
   public WavWriter(int bits, int channels, long seed) {

@@ -3,7 +3,7 @@
  *
  * <pre>
  *  Tone: steady, levels, burst ──┬─ WavWriter ──> WAV with a cue at each level
- *     └─ Periods, Levels         └─ AudioSink ──> a sound output, by whoever owns one
+ *     └─ Periods, Levels         └─ AudioSink ──> a sound output, opened by its owner
  *
  *  samples of one channel ─────────── MonoWav ────> WAV of 16 bits
  * </pre>
