@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Looks into a body as far as framing has to: is it one JSON object, and which format it names. */
+/**
+ * Checks a body as far as framing needs: whether it is one JSON object, and which format it names.
+ */
 final class Body {
   static final String FORMAT = "loadwalk-journal/1";
 
@@ -20,9 +22,9 @@ final class Body {
   private Body() {}
 
   /**
-   * Says what is wrong with a text as a body, or nothing if it can be one.
+   * Returns what makes a text invalid as a body; empty if it is valid.
    *
-   * @param bytes the text in UTF-8, which are looked at much faster
+   * @param bytes the text in UTF-8, which is much faster to scan
    */
   static Optional<String> fault(byte[] bytes, String text) {
     for (byte each : bytes) {
@@ -44,7 +46,7 @@ final class Body {
     }
   }
 
-  /** Tells whose format the body of a first record names. */
+  /** Returns which format the body of a first record names. */
   static Facts.Head head(String text) {
     Matcher named = OUR_FORMAT.matcher(format(text));
     if (!named.matches()) {
@@ -53,7 +55,7 @@ final class Body {
     return named.group(1).equals("1") ? Facts.Head.OURS : Facts.Head.NEWER;
   }
 
-  /** Returns the value of the key {@code format} as text, empty where there is none. */
+  /** Returns the value of the key {@code format} as text; empty if there is none. */
   static String format(String text) {
     try (JsonParser parser = JSON.createParser(text)) {
       parser.nextToken();

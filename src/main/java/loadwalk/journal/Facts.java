@@ -3,15 +3,15 @@ package loadwalk.journal;
 import java.util.Objects;
 
 /**
- * States all that the decision about a journal rests on.
+ * The facts that decide the state of a journal.
  *
- * @param head what the first sound record says of the file
- * @param next what stands right after the sound records
- * @param after what else stands from there on
+ * @param head the format named by the first sound record
+ * @param next what comes right after the sound records
+ * @param after what else comes after that
  * @param start how the file begins
  */
 record Facts(Head head, Next next, After after, Start start) {
-  /** What the first sound record says of the file. */
+  /** The format named by the first sound record. */
   enum Head {
     /** There is no sound record. */
     NONE,
@@ -19,39 +19,39 @@ record Facts(Head head, Next next, After after, Start start) {
     OURS,
     /** It names a later version of this format. */
     NEWER,
-    /** It names another format or none. */
+    /** It names another format or no format. */
     ALIEN
   }
 
-  /** What stands right after the sound records. */
+  /** What comes right after the sound records. */
   enum Next {
     /** The file ends there. */
     END,
-    /** A line or part of a line that does not read or check. */
+    /** A line or part of a line that cannot be read or fails its checksum. */
     SPOILED,
-    /** A record that checks, with a number that was there before. */
+    /** A valid record with a number that was used before. */
     REPEATED,
-    /** A record that checks, with a number too high. */
+    /** A valid record with a number that is too high. */
     AHEAD
   }
 
-  /** What else stands from the first thing on that is not sound. */
+  /** What else comes from the first unsound item on. */
   enum After {
     /** Nothing else. */
     NOTHING,
-    /** Only lines that do not read or check. */
+    /** Only lines that cannot be read or fail their checksum. */
     SPOILED,
-    /** At least one record that checks, but not the one due. */
+    /** At least one valid record, but not the one expected next. */
     RECORDS,
-    /** Records that check, the one due among them. */
+    /** Valid records, including the one expected next. */
     THE_ONE_DUE
   }
 
   /** How the file begins. */
   enum Start {
-    /** As a journal does. */
+    /** Like a journal. */
     JOURNAL,
-    /** Otherwise. */
+    /** Like anything else. */
     OTHER
   }
 

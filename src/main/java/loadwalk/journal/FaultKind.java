@@ -1,12 +1,12 @@
 package loadwalk.journal;
 
-/** Tells apart why a disk does not take what is written, so that the screen can say what to do. */
+/** The reason why a disk did not accept a write, so that the screen can say what to do. */
 public enum FaultKind {
-  /** There is no room left. */
+  /** The disk is full. */
   FULL,
-  /** The disk or folder may only be read. */
+  /** The disk or folder is read-only. */
   READ_ONLY,
-  /** The file or its folder is no longer there. */
+  /** The file or its folder no longer exists. */
   GONE,
   /** Another program changed the file. */
   CHANGED,

@@ -12,9 +12,9 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.zip.CRC32C;
 
-/** Turns bodies into the lines of a journal and back; the package page documents the form. */
+/** Converts bodies to the lines of a journal and back; the package page documents the format. */
 public final class Framing {
-  /** Limits a body, in bytes of UTF-8, so that no reader has to hold more at once. */
+  /** The largest body, in bytes of UTF-8; no reader has to hold more at once. */
   public static final int BODY_BYTES_MAX = 1 << 20;
 
   static final byte LINE_FEED = '\n';
@@ -32,7 +32,7 @@ public final class Framing {
    *
    * @param seq the number of the record, from 1
    * @param body one JSON object on one line
-   * @throws IllegalArgumentException if the body is no such text; the caller made a mistake
+   * @throws IllegalArgumentException if the body is not such a text, which is a caller error
    */
   public static byte[] line(long seq, String body) {
     if (seq < 1 || String.valueOf(seq).length() > SEQ_DIGITS_MAX) {
@@ -57,7 +57,7 @@ public final class Framing {
     return line.toByteArray();
   }
 
-  /** Reads one line given without its line feed; empty unless every byte is as it was written. */
+  /** Reads one line, given without its line feed; empty unless every byte is as written. */
   static Optional<JournalRecord> read(byte[] line) {
     int seqEnd = BEFORE_SEQ.length;
     while (seqEnd < line.length && line[seqEnd] >= '0' && line[seqEnd] <= '9') {
@@ -90,8 +90,8 @@ public final class Framing {
   }
 
   /**
-   * Tells whether the bytes begin as a journal does, as far as they go; a zero may stand for any
-   * byte, as a sector that was never written reads as zeros.
+   * Tells whether the bytes, as far as they go, begin like a journal. A zero matches any byte,
+   * because a sector that was never written reads as zeros.
    */
   static boolean beginsLikeAJournal(byte[] bytes) {
     byte[] start = "{\"seq\":1,\"crc\":\"".getBytes(US_ASCII);

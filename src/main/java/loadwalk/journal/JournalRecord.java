@@ -6,7 +6,7 @@ import java.util.Objects;
  * One record of a journal.
  *
  * @param seq its number, from 1
- * @param body the JSON object it carries, on one line, as it was written
+ * @param body the JSON object in it, on one line, as written
  */
 public record JournalRecord(long seq, String body) {
   /** Checks that the record is numbered from 1 and has a body. */

@@ -9,13 +9,13 @@ import loadwalk.journal.KeepResult.NotKept;
 import loadwalk.text.Sentence;
 
 /**
- * Appends records to a journal, each forced to the disk before it counts.
+ * Appends records to a journal and forces each one to the disk before it counts.
  *
- * <p>After a failed write or force nobody knows what the file holds behind the last record that
- * counts. So before anything else is written the file is read back, what stands behind that record
- * is cut, and the cut is forced; only then does the next record go to the same place. A forced cut
- * also keeps a disk that writes out of order from mixing the failed record with the next. For use
- * by one thread.
+ * <p>After a failed write or force, the content of the file after the last record that counts is
+ * unknown. Before the next write, the file is therefore read back, everything after that record is
+ * cut, and the cut is forced; only then does the next record go to the same place. The forced cut
+ * also prevents a disk that writes out of order from mixing the failed record with the next. For
+ * use by one thread.
  */
 public final class JournalWriter implements Closeable {
   private static final byte[] FIRST_BYTE_OF_A_LINE = {'{'};
@@ -30,14 +30,17 @@ public final class JournalWriter implements Closeable {
     this.storage = Objects.requireNonNull(storage, "storage");
   }
 
-  /** Continues a journal that was read; a torn tail is cut before the first record is added. */
+  /**
+   * Returns a writer that continues a journal that was read; a torn tail is cut before the first
+   * record is added.
+   */
   public static JournalWriter after(Storage storage, Recovered.Writable read) {
     JournalWriter writer = new JournalWriter(storage);
     read.records().forEach(record -> writer.count(Framing.line(record.seq(), record.body())));
     return writer;
   }
 
-  /** Returns the number of the last record that counts, 0 before the first. */
+  /** Returns the number of the last record that counts; 0 before the first. */
   public long lastSeq() {
     return lastSeq;
   }
@@ -46,7 +49,7 @@ public final class JournalWriter implements Closeable {
    * Adds one record and forces it to the disk.
    *
    * @param body one JSON object on one line; the first names the format
-   * @throws IllegalArgumentException if the body cannot be framed; the caller made a mistake
+   * @throws IllegalArgumentException if the body cannot be framed, which is a caller error
    */
   public KeepResult append(String body) {
     byte[] line = Framing.line(lastSeq + 1, body);
@@ -73,9 +76,9 @@ public final class JournalWriter implements Closeable {
   }
 
   /**
-   * Cuts what does not count and forces the rest. A record that was read need not be on the disk
-   * yet, if the program that wrote it was killed before it forced; so this comes before the records
-   * are shown as kept.
+   * Cuts what does not count and forces the rest. Call it before the records are shown as saved: a
+   * record that was read may not be on the disk yet if the program that wrote it was killed before
+   * it forced the write.
    */
   public void settle() throws IOException {
     byte[] bytes = storage.readAll();
@@ -83,8 +86,8 @@ public final class JournalWriter implements Closeable {
       throw changed();
     }
     if (bytes.length == soundBytes) {
-      // A cut whose force failed, here or in a program before, may be forgotten; only a new change
-      // makes the disk write it again.
+      // A cut whose force failed, now or in an earlier run, may be lost; only a new change makes
+      // the disk write it again.
       storage.append(FIRST_BYTE_OF_A_LINE);
     }
     storage.truncate(soundBytes);

@@ -3,13 +3,13 @@ package loadwalk.journal;
 import java.util.Objects;
 import java.util.Optional;
 
-/** Whether a record is on the disk. */
+/** The result of writing a record to the disk. */
 public sealed interface KeepResult {
-  /** Returns why the record does not count, one sentence for the operator; empty where it does. */
+  /** Returns why the record does not count, in one sentence for the operator; empty if it does. */
   Optional<String> failure();
 
   /**
-   * The record is on the disk and outlasts a power cut.
+   * The record is on the disk and survives a power cut.
    *
    * @param seq its number
    */
@@ -27,7 +27,7 @@ public sealed interface KeepResult {
    * @param why one sentence for the operator
    */
   record NotKept(FaultKind kind, String why) implements KeepResult {
-    /** Checks that nothing is missing. */
+    /** Rejects missing parts. */
     public NotKept {
       Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(why, "why");

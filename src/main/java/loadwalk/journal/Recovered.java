@@ -3,41 +3,41 @@ package loadwalk.journal;
 import java.util.List;
 import java.util.Optional;
 
-/** What reading a journal came to. */
+/** The outcome of reading a journal. */
 public sealed interface Recovered {
   /** Returns the sound records from the start, in order, numbered 1, 2, 3, …. */
   List<JournalRecord> records();
 
-  /** Returns the length in bytes of the sound records; what could not be used starts there. */
+  /** Returns the length in bytes of the sound records; anything unusable starts there. */
   long soundBytes();
 
-  /** Returns what the operator is told, whole sentences; empty when all is as it should be. */
+  /** Returns the message to the operator in whole sentences; empty if nothing is wrong. */
   Optional<String> told();
 
-  /** Returns the journal where it can be written on. */
+  /** Returns the journal, if it can be continued. */
   Optional<Writable> writable();
 
-  /** Tells whether every byte of it reads. */
+  /** Tells whether every byte of it can be read. */
   default boolean isWhole() {
     return false;
   }
 
-  /** Tells whether more is wrong with it than an interrupted write can explain. */
+  /** Tells whether it has faults that an interrupted write cannot explain. */
   default boolean isDamaged() {
     return false;
   }
 
-  /** Returns its last line where that was cut off or spoiled. */
+  /** Returns the torn tail, if the last line was cut off or spoiled. */
   default Optional<TornTail> torn() {
     return Optional.empty();
   }
 
-  /** Returns why this version does not read it, where it does not. */
+  /** Returns why this version does not read it; empty if it does. */
   default Optional<String> refusal() {
     return Optional.empty();
   }
 
-  /** A journal that can be written on, after what is behind its sound records has been cut. */
+  /** A journal that can be continued after everything after its sound records has been cut. */
   sealed interface Writable extends Recovered {
     @Override
     default Optional<Writable> writable() {
@@ -46,7 +46,7 @@ public sealed interface Recovered {
   }
 
   /**
-   * A journal of which every byte reads; one of no bytes counts as whole.
+   * A journal that can be read to the last byte; an empty file counts as whole.
    *
    * @param records its records
    * @param soundBytes its length
@@ -69,12 +69,12 @@ public sealed interface Recovered {
   }
 
   /**
-   * A journal whose last line was cut off or spoiled; the line is kept aside, then cut.
+   * A journal whose last line was cut off or spoiled; the line is saved separately, then cut.
    *
    * @param records the records before it
-   * @param soundBytes where the cut is made
+   * @param soundBytes the byte at which the file is cut
    * @param endByte the length of the file
-   * @param why one sentence
+   * @param why the reason, in one sentence
    */
   record TornTail(List<JournalRecord> records, long soundBytes, long endByte, String why)
       implements Writable {
@@ -99,11 +99,11 @@ public sealed interface Recovered {
    * written on.
    *
    * @param records the sound records before the damage
-   * @param soundBytes where the damage starts
+   * @param soundBytes the byte at which the damage starts
    * @param endByte the length of the file
-   * @param beyond records that check but stand behind the damage; they are not part of the walk
+   * @param beyond valid records after the damage; they are not part of the walk
    * @param kind what is wrong
-   * @param why one sentence with its place
+   * @param why the reason, in one sentence with its place
    */
   record Damaged(
       List<JournalRecord> records,
@@ -115,11 +115,11 @@ public sealed interface Recovered {
       implements Recovered {
     /** What is wrong with a damaged journal. */
     public enum Kind {
-      /** Several lines at the end do not read. */
+      /** Several lines at the end cannot be read. */
       RUIN,
-      /** Lines in the middle do not read. */
+      /** Lines in the middle cannot be read. */
       HOLE,
-      /** A record stands there twice. */
+      /** A record is there twice. */
       REPEATED,
       /** The records are not in order. */
       REORDERED,
@@ -153,7 +153,7 @@ public sealed interface Recovered {
    * A journal this version does not read; nothing of it is used or changed.
    *
    * @param newer whether it is a journal of a later version rather than no journal at all
-   * @param why one sentence
+   * @param why the reason, in one sentence
    */
   record Refused(boolean newer, String why) implements Recovered {
     @Override

@@ -16,13 +16,14 @@ import loadwalk.journal.Recovered.Whole;
 import loadwalk.text.Sentence;
 
 /**
- * Reads the bytes of a journal and decides what they are worth.
+ * Reads the bytes of a journal and decides what can be used.
  *
- * <p>The sound records are those from the start that read, check and count 1, 2, 3, …. The rest is
- * decided by this table, of which exactly one row matches; {@code any} is any of the values.
+ * <p>The sound records are those from the start that can be read, pass their checksum and are
+ * numbered 1, 2, 3, …. The outcome comes from this table, in which exactly one row matches; {@code
+ * any} matches every value.
  *
  * <pre>
- * row            head       next stands  from there on     file begins  outcome
+ * row            head       comes next   from there on     file begins  outcome
  *                                                          like a
  * NEWER          newer      any          any               any          Refused, newer
  * ALIEN          alien      any          any               any          Refused
@@ -38,13 +39,13 @@ import loadwalk.text.Sentence;
  * GAP            ours/none  ahead        not the one due   any          Damaged, gap
  * </pre>
  *
- * <p>Only one record is ever being written, so an interrupted write can spoil the last line and
- * nothing else; whatever else is wrong is damage, and a damaged journal is not written on.
+ * <p>Only one record is written at a time, so an interrupted write can spoil the last line and
+ * nothing else. Any other fault is damage, and a damaged journal is never continued.
  */
 public final class Recovery {
   private Recovery() {}
 
-  /** Reads a journal; every sequence of bytes has an answer. */
+  /** Reads a journal; every sequence of bytes has an outcome. */
   public static Recovered read(byte[] bytes) {
     Reading reading = Reading.of(bytes);
     return switch (Row.of(reading.facts(bytes))) {
@@ -88,7 +89,7 @@ public final class Recovery {
         reading.soundBytes);
   }
 
-  /** What one pass over the lines has found. */
+  /** The findings of one pass over the lines. */
   private static final class Reading {
     final List<JournalRecord> sound = new ArrayList<>();
     final List<JournalRecord> beyond = new ArrayList<>();

@@ -9,7 +9,7 @@ import loadwalk.journal.Facts.Head;
 import loadwalk.journal.Facts.Next;
 import loadwalk.journal.Facts.Start;
 
-/** Holds the decision table of {@link Recovery}; a test proves that one row matches, ever. */
+/** The decision table of {@link Recovery}; a test proves that exactly one row always matches. */
 enum Row {
   NEWER(Heads.NEWER, Nexts.ANY, Afters.ANY, Starts.ANY),
   ALIEN(Heads.ALIEN, Nexts.ANY, Afters.ANY, Starts.ANY),

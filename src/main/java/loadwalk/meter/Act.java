@@ -2,28 +2,28 @@ package loadwalk.meter;
 
 import java.util.List;
 
-/** What a dialogue wants done. */
+/** An action that a dialogue requests. */
 public sealed interface Act {
 
-  /** Hands itself to what does it. */
+  /** Passes this act to the matching method of a doer. */
   <E extends Exception> void by(Doer<E> doer) throws E;
 
   /**
-   * What does the acts of a dialogue.
+   * Performs the acts of a dialogue.
    *
-   * @param <E> what goes wrong with a line
+   * @param <E> the exception for a failure of the line
    */
   interface Doer<E extends Exception> {
     /** Opens the line. */
     void open() throws E;
 
-    /** Sends a question with a line feed behind it. */
+    /** Sends a question followed by a line feed. */
     void send(String query) throws E;
 
     /** Closes the line. */
     void close() throws E;
 
-    /** Tells something. */
+    /** Passes on some news. */
     void tell(News news) throws E;
   }
 
@@ -35,7 +35,7 @@ public sealed interface Act {
     }
   }
 
-  /** Send a question with a line feed behind it. */
+  /** Send a question followed by a line feed. */
   record Send(String query) implements Act {
     @Override
     public <E extends Exception> void by(Doer<E> doer) throws E {
@@ -51,34 +51,36 @@ public sealed interface Act {
     }
   }
 
-  /** What is to be told to whoever uses the meters. */
+  /** News for the user of the meters. */
   sealed interface News extends Act {
     @Override
     default <E extends Exception> void by(Doer<E> doer) throws E {
       doer.tell(this);
     }
 
-    /** Returns the meters it is about, of those that the line carries in the order asked. */
+    /**
+     * Returns the meters concerned, given the meters on the line in the order of their questions.
+     */
     <M> List<M> about(List<M> meters);
 
-    /** Tells it. */
+    /** Passes this news to a listener. */
     void to(Listener listener);
   }
 
-  /** Whoever uses the meters. */
+  /** The user of the meters. */
   interface Listener {
-    /** Hears what came of a question. */
+    /** Receives the outcome of a question. */
     void heard(MeterReading reading);
 
-    /** Hears who the instrument says it is. */
+    /** Receives the identity that the instrument reports. */
     void identified(Identity identity);
   }
 
   /**
-   * Tell what a meter answered.
+   * Report the answer of a meter.
    *
-   * @param question which question it was, from 0
-   * @param reading what came of it
+   * @param question the index of the question, from 0
+   * @param reading its outcome
    */
   record Heard(int question, MeterReading reading) implements News {
     @Override
@@ -92,7 +94,7 @@ public sealed interface Act {
     }
   }
 
-  /** Tell who the instrument says it is. */
+  /** Report the identity that the instrument gives. */
   record Identified(Identity identity) implements News {
     @Override
     public <M> List<M> about(List<M> meters) {

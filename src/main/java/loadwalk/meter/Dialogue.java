@@ -6,21 +6,21 @@ import java.util.Optional;
 import loadwalk.text.Sentence;
 
 /**
- * Who says what when on the line of one instrument, as a pure fold of what happens on it.
+ * The dialogue on the line of one instrument, as a pure fold of what happens on it.
  *
- * <p>Raw SCPI carries nothing that ties a reply to its question. So after a question that was not
- * answered in time, or answered with garbage, the instrument is asked {@code *IDN?}, and whatever
- * comes before the identity is a late reply and dropped: an instrument answers in order. One that
- * does not tell its identity is closed and opened again instead.
+ * <p>Raw SCPI has nothing that ties a reply to its question. After a question gets garbage or no
+ * answer in time, the dialogue therefore asks {@code *IDN?}. An instrument answers in order, so
+ * anything that comes before the identity is a late reply and is dropped. If an instrument does not
+ * report its identity, its line is closed and opened again instead.
  *
- * @param questions what is asked, in turn
- * @param phase what is going on
+ * @param questions the questions, asked in turn
+ * @param phase the current phase
  * @param turn the question asked last
  * @param sinceMillis when the phase began, ms
- * @param partial the piece of a reply whose end has not come yet
- * @param failures how many times in a row something went wrong
- * @param identity who the instrument says it is
- * @param tellsErrors whether it may be asked for its errors
+ * @param partial the part received so far of an unfinished reply
+ * @param failures the number of consecutive failures
+ * @param identity the identity that the instrument reports
+ * @param tellsErrors whether the dialogue may ask it for its errors
  */
 public record Dialogue(
     List<Question> questions,
@@ -41,25 +41,25 @@ public record Dialogue(
   private static final int LONGEST_REPLY = 4096;
   private static final int FAILURES_TO_CLOSE = 3;
 
-  /** What is going on. */
+  /** The phases of a dialogue. */
   public enum Phase {
-    /** Nothing is open; a new try comes later. */
+    /** The line is closed; a new try comes later. */
     CLOSED,
     /** The line is being opened. */
     OPENING,
-    /** Asked who it is, the first time. */
+    /** Asked for its identity for the first time. */
     IDENTIFYING,
     /** Asked for a reading. */
     ASKING,
     /** Between a reply and the next question. */
     RESTING,
-    /** Asked who it is, to know that no late reply is under way. */
+    /** Asked for its identity, to make sure that no late reply is on its way. */
     CLEARING,
-    /** Asked for the error that kept it from answering. */
+    /** Asked for the error that prevented an answer. */
     EXPLAINING
   }
 
-  /** The next state and what is to be done. */
+  /** The next state and the acts to perform. */
   public record Turn(Dialogue next, List<Act> acts) {
     /** Copies the list. */
     public Turn {
@@ -75,7 +75,7 @@ public record Dialogue(
     }
   }
 
-  /** Returns a dialogue that opens its line at once. */
+  /** Returns a dialogue that opens its line immediately. */
   public static Turn begin(List<Question> questions, long nowMillis) {
     Dialogue closed =
         new Dialogue(
@@ -90,7 +90,10 @@ public record Dialogue(
     return new Turn(closed.in(Phase.OPENING, nowMillis), List.of(new Act.Open()));
   }
 
-  /** Returns when time itself will change something, ms; far away while the line is opening. */
+  /**
+   * Returns when the passing of time will next change something, ms; far in the future while the
+   * line is opening.
+   */
   public long wakeMillis() {
     return switch (phase) {
       case CLOSED -> sinceMillis + retryMillis();
@@ -101,24 +104,24 @@ public record Dialogue(
     };
   }
 
-  /** Returns what follows from something that happened. */
+  /** Returns the turn that follows a signal. */
   public Turn on(Signal signal) {
     return signal.reach(this);
   }
 
-  /** The line is open. */
+  /** Handles the opening of the line. */
   Turn opened(long now) {
     return phase == Phase.OPENING
         ? new Turn(in(Phase.IDENTIFYING, now).holding(""), List.of(new Act.Send(WHO)))
         : new Turn(this, List.of());
   }
 
-  /** The line is gone. */
+  /** Handles the loss of the line. */
   Turn lost(String why, long now) {
     return phase == Phase.CLOSED ? new Turn(this, List.of()) : closing(why, now);
   }
 
-  /** Time went on. */
+  /** Handles the passing of time. */
   Turn clock(long now) {
     return now >= wakeMillis() ? timeUp(now) : new Turn(this, List.of());
   }
@@ -127,7 +130,7 @@ public record Dialogue(
     return phase != Phase.CLOSED && phase != Phase.OPENING;
   }
 
-  /** Characters came; while the line is not open they belong to nothing. */
+  /** Handles received characters; they are ignored while the line is not open. */
   Turn received(String text, long now) {
     if (!isOpen()) {
       return new Turn(this, List.of());
@@ -174,7 +177,7 @@ public record Dialogue(
     return new Turn(next.next(), joined(acts, next.acts()));
   }
 
-  /** An identity that came while a reading was asked for: the reading is still to come. */
+  /** Handles an identity that arrives in place of a reading; the reading is still to come. */
   private Turn lateIdentity(Identity who, String line) {
     Turn late = late(line);
     return identity.isPresent()
@@ -197,7 +200,7 @@ public record Dialogue(
     if (error.isEmpty()) {
       return late(line);
     }
-    // An error told means that the line works and the question is wrong.
+    // A reported error means that the line works and the question is wrong.
     return error.get().isError()
         ? new Turn(failed(0).in(Phase.RESTING, now), List.of(heardGarbage(line)))
         : new Turn(in(Phase.RESTING, now), List.of());
@@ -237,7 +240,7 @@ public record Dialogue(
     return new Turn(next.next(), joined(List.of(silent), next.acts()));
   }
 
-  /** Finds out whether a late reply is under way, or gives the line up. */
+  /** Checks for a late reply, or gives up the line. */
   private Turn doubting(String why, long now) {
     Dialogue worse = failed(failures + 1);
     return worse.identity.isEmpty() || worse.failures >= FAILURES_TO_CLOSE

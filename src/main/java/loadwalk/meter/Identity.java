@@ -3,17 +3,18 @@ package loadwalk.meter;
 import java.util.Optional;
 
 /**
- * Who a meter says it is: the four fields of its reply to {@code *IDN?} (IEEE 488.2, 10.14).
+ * The identity that a meter reports: the four fields of its reply to {@code *IDN?} (IEEE 488.2,
+ * 10.14).
  *
  * @param maker its maker
  * @param model its model
- * @param serial its serial number, 0 where it has none to tell
- * @param firmware its firmware, 0 where it has none to tell
+ * @param serial its serial number, 0 if it reports none
+ * @param firmware its firmware, 0 if it reports none
  */
 public record Identity(String maker, String model, String serial, String firmware) {
   private static final int FIELDS = 4;
 
-  /** Reads a reply; empty where it has not four fields, or begins with a number. */
+  /** Reads a reply; empty if it does not have four fields or begins with a number. */
   static Optional<Identity> of(String reply) {
     String[] fields = reply.strip().split("\\s*,\\s*", FIELDS);
     if (fields.length < FIELDS
@@ -30,7 +31,7 @@ public record Identity(String maker, String model, String serial, String firmwar
             ScpiReply.shown(fields[3])));
   }
 
-  /** Returns the reply's own form. */
+  /** Returns the identity in the form of the reply. */
   public String text() {
     return String.join(",", maker, model, serial, firmware);
   }

@@ -6,43 +6,43 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
-/** What is known of a meter's reading at one moment; only a {@link Value} may be entered. */
+/** The reading of a meter at one moment; only a {@link Value} may be entered. */
 public sealed interface MeterReading {
-  /** Returns it in a few words, as told beside the reading. */
+  /** Returns a short description to show beside the reading. */
   String words();
 
-  /** Returns one sentence that says why this cannot be entered; empty for a value. */
+  /** Returns why this cannot be entered, in one sentence; empty for a value. */
   String refusal(String meter);
 
-  /** Returns the number where it may be entered. */
+  /** Returns the number, if it may be entered. */
   default Optional<Value> fresh() {
     return Optional.empty();
   }
 
-  /** Returns the number that a warning rests on: one that may be held is still believed. */
+  /** Returns the number to use for warnings, which includes one that may be on hold. */
   default Optional<Value> believed() {
     return fresh();
   }
 
-  /** Tells whether the meter shows more than its range holds. */
+  /** Tells whether the meter is over its range. */
   default boolean isOverload() {
     return false;
   }
 
-  /** Tells whether it answers an earlier question. */
+  /** Tells whether this answers an earlier question. */
   default boolean isLate() {
     return false;
   }
 
-  /** Tells whether the reply can be read, a number or not. */
+  /** Tells whether the reply is understood, whether or not it is a number. */
   default boolean isUnderstood() {
     return true;
   }
 
   /**
-   * Returns the same, a number printed as finely as its meter shows it.
+   * Returns the short description, with a number printed to the resolution of its meter.
    *
-   * @param resolution the value of one digit, in the reading's unit; 0 where it is not known
+   * @param resolution the value of one digit, in the reading's unit; 0 if unknown
    */
   default String words(double resolution) {
     return words();
@@ -53,7 +53,7 @@ public sealed interface MeterReading {
    *
    * @param value the reading in its unit, finite
    * @param unit the unit
-   * @param raw the reply as it came, fit to be shown
+   * @param raw the reply as received, made safe to show
    */
   record Value(double value, Unit unit, String raw) implements MeterReading {
     private static final int DIGITS = 5;
@@ -86,7 +86,7 @@ public sealed interface MeterReading {
     }
   }
 
-  /** More than the range holds. */
+  /** A signal over the meter's range. */
   record Overload(String raw) implements MeterReading {
     @Override
     public String words() {
@@ -119,10 +119,10 @@ public sealed interface MeterReading {
   }
 
   /**
-   * A number that is the same to its last digit for too long: the meter's hold may be on.
+   * A number unchanged in every digit for too long; the meter may be on hold.
    *
    * @param value the number
-   * @param replies how many replies in a row were the same
+   * @param replies how many consecutive replies were the same
    */
   record Held(Value value, int replies) implements MeterReading {
     @Override
@@ -188,9 +188,9 @@ public sealed interface MeterReading {
   }
 
   /**
-   * A reply that is no reading.
+   * A reply that is not a reading.
    *
-   * @param raw the reply as it came, fit to be shown
+   * @param raw the reply as received, made safe to show
    * @param sentence what is wrong with it
    */
   record Garbage(String raw, String sentence) implements MeterReading {
@@ -213,7 +213,7 @@ public sealed interface MeterReading {
   /**
    * No reply.
    *
-   * @param why why, in words
+   * @param why the reason, in words
    */
   record Silent(String why) implements MeterReading {
     @Override
@@ -231,7 +231,7 @@ public sealed interface MeterReading {
     return Sentence.of("{} shows no number. Nothing was entered.", meter);
   }
 
-  /** Returns what a reply means for a question. */
+  /** Returns the reading that a reply gives for a question. */
   static MeterReading of(Question question, String raw) {
     String shown = ScpiReply.shown(raw);
     return ScpiReply.of(raw).reading(question, shown);

@@ -6,18 +6,18 @@ import java.util.Optional;
 import loadwalk.bench.Meter;
 
 /**
- * What one connected meter has said so far, enough to show it, enter it and judge its scatter.
+ * The recent replies of one connected meter, enough to show it, enter it and judge its scatter.
  *
- * <p>A meter on hold repeats its last digit. Replies that are the same in at least {@value
- * #FINE_DIGITS} significant digits {@value #HELD_REPLIES} times in a row count as held; a coarser
- * display may well stand still (common practice, no source).
+ * <p>A meter on hold repeats its last digit. Identical replies with at least {@value #FINE_DIGITS}
+ * significant digits count as held once there are {@value #HELD_REPLIES} in a row; a coarser
+ * display may well stay the same (common practice, no source).
  *
  * @param meter the meter
- * @param identity who it says it is, where it said so
+ * @param identity the identity it reported, if any
  * @param last the newest reading
- * @param lastMillis when it came, ms
+ * @param lastMillis its time of arrival, ms
  * @param recent the newest values, oldest first
- * @param repeats how many replies in a row were the same as the newest
+ * @param repeats how many consecutive replies were the same as the newest
  */
 public record MeterWatch(
     Meter meter,
@@ -26,7 +26,7 @@ public record MeterWatch(
     long lastMillis,
     List<Sample> recent,
     int repeats) {
-  /** The age from which a value is stale, ms. */
+  /** The age at which a value becomes stale, ms. */
   public static final long STALE_MILLIS = 5000;
 
   static final int HELD_REPLIES = 10;
@@ -34,7 +34,7 @@ public record MeterWatch(
   private static final int KEPT = 20;
   private static final long SCATTER_MILLIS = 5000;
 
-  /** A value and when it came, ms. */
+  /** A value and its time of arrival, ms. */
   public record Sample(double value, long atMillis) {}
 
   /** Copies the list. */
@@ -42,13 +42,13 @@ public record MeterWatch(
     recent = List.copyOf(recent);
   }
 
-  /** Returns a meter that has not said anything yet. */
+  /** Returns the watch of a meter that has not replied yet. */
   public static MeterWatch begin(Meter meter, long nowMillis) {
     return new MeterWatch(
         meter, Optional.empty(), new MeterReading.Silent("no answer yet"), nowMillis, List.of(), 0);
   }
 
-  /** Returns the watch after the meter said who it is. */
+  /** Returns the watch after the meter reported its identity. */
   public MeterWatch identified(Identity by) {
     return new MeterWatch(meter, Optional.of(by), last, lastMillis, recent, repeats);
   }
@@ -71,7 +71,7 @@ public record MeterWatch(
     return new MeterWatch(meter, identity, value, atMillis, kept, same ? repeats + 1 : 1);
   }
 
-  /** Returns the reading as it must be taken now: a value may have gone stale, or be held. */
+  /** Returns the reading as it counts now; a value may be stale or on hold. */
   public MeterReading at(long nowMillis) {
     return last.fresh().map(value -> aged(value, nowMillis)).orElse(last);
   }
@@ -85,12 +85,12 @@ public record MeterWatch(
     return fine && repeats >= HELD_REPLIES ? new MeterReading.Held(value, repeats) : value;
   }
 
-  /** Returns the scatter of the newest values, where there are at least two. */
+  /** Returns the scatter of the newest values, if there are at least two. */
   public Optional<Scatter> scatter() {
     return Scatter.of(recent.stream().map(Sample::value).toList());
   }
 
-  /** Counts the digits that carry something: no zeros in front, none behind. */
+  /** Counts significant digits, without leading or trailing zeros. */
   static int significantDigits(String raw) {
     String mantissa = raw.split("[eE]", 2)[0].replaceAll("[^0-9]", "");
     return mantissa.replaceFirst("^0+", "").replaceFirst("0+$", "").length();

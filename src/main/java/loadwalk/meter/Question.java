@@ -5,17 +5,17 @@ import loadwalk.bench.Meter;
 import loadwalk.quantity.Unit;
 
 /**
- * What a meter is asked, and what its reply is worth.
+ * A question to a meter, and how to convert its reply.
  *
  * @param query the question
  * @param unit the unit of the reading
- * @param scale the reading for one unit of the reply
- * @param answerMillis the time to answer, ms
+ * @param scale the factor from the reply to the reading
+ * @param answerMillis the time allowed for the answer, ms
  */
 public record Question(String query, Unit unit, double scale, int answerMillis) {
 
   /**
-   * Returns the question of a meter that has a connection.
+   * Returns the question for a connected meter.
    *
    * @throws java.util.NoSuchElementException if it has none
    */

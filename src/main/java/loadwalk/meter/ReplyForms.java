@@ -3,7 +3,7 @@ package loadwalk.meter;
 import java.util.regex.Pattern;
 import loadwalk.text.Sentence;
 
-/** Tells the forms of replies apart. */
+/** Recognises the forms of replies. */
 final class ReplyForms {
   private static final String NRF =
       "[+-]?(\\d{1,40}(\\.\\d{0,40})?|\\.\\d{1,40})([eE][+-]?\\d{1,3})?";
@@ -13,7 +13,9 @@ final class ReplyForms {
       Pattern.compile("[+-]?INF(INITY)?|NINF(INITY)?", Pattern.CASE_INSENSITIVE);
   private static final double NOT_A_NUMBER = 9.91e37;
 
-  /** Tells 9.91E37 from 9.9E37, whatever digits the meter cuts off. */
+  /**
+   * Relative tolerance that separates 9.91E37 from 9.9E37, however many digits the meter cuts off.
+   */
   private static final double CODE_TOLERANCE = 2e-4;
 
   private ReplyForms() {}

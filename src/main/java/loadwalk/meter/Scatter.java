@@ -5,7 +5,7 @@ import java.util.Optional;
 import loadwalk.numeric.Statistics;
 
 /**
- * What repeated readings of one thing say of its uncertainty: type A (JCGM 100:2008, 4.2).
+ * The type A uncertainty from repeated readings of one quantity (JCGM 100:2008, 4.2).
  *
  * @param count how many readings
  * @param mean their mean

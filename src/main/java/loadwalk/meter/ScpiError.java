@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /**
  * One entry of a meter's error queue, {@code -113,"Undefined header"} (SCPI-1999, 21.8); code 0
- * says that the queue is empty.
+ * means that the queue is empty.
  *
  * @param code the code
  * @param text the text between the quotes
@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 record ScpiError(int code, String text) {
   private static final Pattern FORM = Pattern.compile("([+-]?\\d{1,6})\\s*,\\s*\"(.*)\"");
 
-  /** Reads the reply to {@code SYST:ERR?}; empty where it has another form. */
+  /** Reads the reply to {@code SYST:ERR?}; empty if it has another form. */
   static Optional<ScpiError> of(String reply) {
     Matcher matcher = FORM.matcher(reply.strip());
     return matcher.matches()
@@ -24,7 +24,7 @@ record ScpiError(int code, String text) {
         : Optional.empty();
   }
 
-  /** Tells whether this is an error and not the empty queue. */
+  /** Tells whether this is an error rather than an empty queue. */
   boolean isError() {
     return code != 0;
   }

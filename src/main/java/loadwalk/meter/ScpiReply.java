@@ -5,27 +5,27 @@ import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
- * What one line of reply to a question for a number means.
+ * The meaning of one line of reply to a question that asks for a number.
  *
  * <p>Numbers come as NR1 {@code 12}, NR2 {@code 12.5} or NR3 {@code 1.25E+1} (IEEE 488.2, 8.7.2 to
  * 8.7.4). Not-a-number is 9.91E37 and infinity, which meters send on overload, ±9.9E37 (SCPI-1999
- * volume 1, 7.2.1.4 and 7.2.1.5); so nothing from 9E37 on is ever a reading.
+ * volume 1, 7.2.1.4 and 7.2.1.5); so nothing of 9E37 or more is ever a reading.
  */
 sealed interface ScpiReply {
-  /** From here on a number is a code, whatever its digits. */
+  /** A number of this size or more is a code, whatever its digits. */
   double CODES_FROM = 9e37;
 
   /** The longest part of a raw reply that is kept or shown, characters. */
   int LONGEST = 120;
 
   /**
-   * Returns what it means for a question.
+   * Returns the reading that it gives for a question.
    *
-   * @param shown the reply as it came, fit to be shown
+   * @param shown the reply as received, made safe to show
    */
   MeterReading reading(Question question, String shown);
 
-  /** Tells whether it is what a question for a number may be answered with. */
+  /** Tells whether it is a valid answer to a question that asks for a number. */
   default boolean isAnswer() {
     return true;
   }
@@ -42,7 +42,7 @@ sealed interface ScpiReply {
     }
   }
 
-  /** More than the range holds. */
+  /** A signal over the meter's range. */
   record Overload() implements ScpiReply {
     @Override
     public MeterReading reading(Question question, String shown) {
@@ -58,7 +58,7 @@ sealed interface ScpiReply {
     }
   }
 
-  /** Nothing that a number was asked for. */
+  /** A reply that does not answer a question for a number. */
   record Garbage(String sentence) implements ScpiReply {
     @Override
     public MeterReading reading(Question question, String shown) {
@@ -71,12 +71,15 @@ sealed interface ScpiReply {
     }
   }
 
-  /** Reads a reply; blanks and line ends around it do not matter. */
+  /** Reads a reply; leading and trailing blanks and line ends are ignored. */
   static ScpiReply of(String reply) {
     return ReplyForms.read(reply.strip());
   }
 
-  /** Returns a raw reply fit to be shown and kept: visible characters, not too many. */
+  /**
+   * Returns a raw reply made safe to show and keep: visible characters only, up to {@link
+   * #LONGEST}.
+   */
   static String shown(String raw) {
     return Visible.line(raw.strip(), LONGEST);
   }

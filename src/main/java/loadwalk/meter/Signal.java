@@ -1,11 +1,11 @@
 package loadwalk.meter;
 
-/** Something that reaches a dialogue from its line; every one says when, ms of one clock. */
+/** An event on the line of a dialogue, with its time in ms of one clock. */
 public sealed interface Signal {
-  /** Returns the moment, ms. */
+  /** Returns the time of the event, ms. */
   long atMillis();
 
-  /** Returns what follows from it. */
+  /** Returns the turn that follows from it in a dialogue. */
   Dialogue.Turn reach(Dialogue dialogue);
 
   /** The line is open. */
@@ -16,7 +16,7 @@ public sealed interface Signal {
     }
   }
 
-  /** Characters came, any number of lines or a piece of one. */
+  /** Characters arrived: any number of lines or part of one. */
   record Received(String text, long atMillis) implements Signal {
     @Override
     public Dialogue.Turn reach(Dialogue dialogue) {
@@ -32,7 +32,7 @@ public sealed interface Signal {
     }
   }
 
-  /** Time went on. */
+  /** Time has passed. */
   record Clock(long atMillis) implements Signal {
     @Override
     public Dialogue.Turn reach(Dialogue dialogue) {

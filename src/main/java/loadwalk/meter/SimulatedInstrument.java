@@ -10,11 +10,11 @@ import java.util.Random;
 import java.util.function.Function;
 
 /**
- * An instrument of our own that answers SCPI queries, with faults drawn from a seed; whoever holds
- * it brings its answers to the line at their time.
+ * A simulated instrument that answers SCPI queries, with faults drawn from a seed. The caller
+ * delivers its answers to the line at their times.
  */
 public final class SimulatedInstrument {
-  /** How many questions are answered well for one that is not, on the average. */
+  /** The average number of good answers for each faulty one. */
   public static final int GOOD_FOR_ONE_FAULT = 8;
 
   private static final int MOST_ERRORS = 20;
@@ -27,18 +27,18 @@ public final class SimulatedInstrument {
   private final Random faults;
   private final Deque<String> errors = new ArrayDeque<>();
 
-  /** What can go wrong with an answer. */
+  /** The possible faults of an answer. */
   public enum Fault {
     NONE,
     /** It never comes. */
     SILENT,
-    /** It comes after the time to answer. */
+    /** It comes after the time allowed. */
     LATE,
     /** It comes in two pieces. */
     PIECES,
     /** It ends with CR LF and begins with blanks. */
     CR_LF,
-    /** It is no number. */
+    /** It is not a number. */
     GARBAGE,
     /** It never ends. */
     ENDLESS,
@@ -53,18 +53,18 @@ public final class SimulatedInstrument {
   /**
    * A piece of an answer.
    *
-   * @param delayMillis how long after the question, or after the piece before, ms
+   * @param delayMillis how long after the question, or after the previous piece, ms
    * @param text the characters
-   * @param cuts whether the line breaks then
+   * @param cuts whether the line then breaks
    */
   public record Delivery(long delayMillis, String text, boolean cuts) {}
 
   /**
    * Makes an instrument.
    *
-   * @param identity who it is
-   * @param readings the number for a query, in the unit of the reply; empty where it is unknown
-   * @param faultSeed what faults are drawn from; without it there are none
+   * @param identity its identity
+   * @param readings the number for a query, in the unit of the reply; empty if the query is unknown
+   * @param faultSeed the seed for faults; without it there are none
    */
   public SimulatedInstrument(
       Identity identity, Function<String, OptionalDouble> readings, OptionalLong faultSeed) {
@@ -78,7 +78,7 @@ public final class SimulatedInstrument {
    * Answers a line.
    *
    * @param line the question, without its line feed
-   * @param patience the time to answer that the asker grants, ms; late answers come after it
+   * @param patience the time that the caller allows for an answer, ms; late answers come after it
    */
   public List<Delivery> hear(String line, long patience) {
     String query = line.strip();

@@ -1,15 +1,15 @@
 /**
- * Row 2: meters that speak SCPI: what a reply means, who asks when, what repeated readings say.
+ * Row 2: SCPI meters: the meaning of replies, the order of questions, the scatter of readings.
  *
  * <pre>
  *  Signal (a line, a tick, a loss) ──Dialogue──> Act (open, send, close) and MeterReading
  *                                                MeterReading ──MeterWatch──> Scatter
  * </pre>
  *
- * <p>All of it is pure; sockets, serial ports, clocks and threads live in {@code loadwalk.app}.
- * Only questions are ever sent. Open {@link loadwalk.meter.Dialogue} first.
+ * <p>Everything here is pure; sockets, serial ports, clocks and threads live in {@code
+ * loadwalk.app}. Only questions are ever sent. Open {@link loadwalk.meter.Dialogue} first.
  *
- * <p>Two benches as examples, a bench meter on the net and a clamp of 10 mV/A on a serial port:
+ * <p>Two example benches, with a bench meter on the network and a 10 mV/A clamp on a serial port:
  *
  * <pre>{@code
  * {"format":"loadwalk-bench/1","meters":[

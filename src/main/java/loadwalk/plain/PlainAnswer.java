@@ -6,17 +6,17 @@ import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
 
 /**
- * What a line of plain mode comes to, as a screen's answer is what a key comes to.
+ * The outcome of a line in plain mode, like a screen's answer to a key.
  *
- * @param intents what the operator wants of the walk
- * @param effects what is asked of the outside world
- * @param text the text that is to be shown
- * @param notice a sentence to tell, such as why the line is not understood
+ * @param intents the operator's intents for the walk
+ * @param effects the effects requested outside the walk
+ * @param text the text to show
+ * @param notice a message to the operator, such as why the line is not understood
  */
 public record PlainAnswer(
     List<Intent> intents, List<Effect> effects, Optional<Text> text, Optional<String> notice) {
 
-  /** The texts that plain mode has of its own. */
+  /** The texts that only plain mode has. */
   public enum Text {
     HELP,
     BRIEF,

@@ -10,14 +10,14 @@ import loadwalk.walk.Effect;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 
-/** Reads a line of plain mode: a word, then what belongs to it. */
+/** Reads a line of plain mode: a command word, then its arguments. */
 public final class PlainParser {
   private PlainParser() {}
 
   /**
    * Returns what a line means at this point of a walk; never throws.
    *
-   * @param waves what captured waves are to the walk so far
+   * @param waves the captured waves of the walk so far
    */
   public static PlainAnswer parse(String line, Model model, Waves waves) {
     String text = line.strip();

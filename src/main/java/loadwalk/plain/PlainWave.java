@@ -13,7 +13,7 @@ import loadwalk.walk.Effect;
 import loadwalk.wave.file.CaptureSetup;
 import loadwalk.wave.file.CsvUnits;
 
-/** Reads what stands behind the word wave: a file, then what its samples stand for. */
+/** Reads the arguments of the command {@code wave}: a file, then the meaning of its samples. */
 final class PlainWave {
   private static final String FORM =
       "Type: wave FILE full-scale VOLTS divider RATIO, or wave FILE known VOLTS; percent,"
@@ -33,8 +33,8 @@ final class PlainWave {
   /**
    * Reads the rest of a line.
    *
-   * @param kept what was said of the wave before; it holds until something else is said
-   * @param cautioned whether the cautions of a capture were confirmed; nothing is read before
+   * @param kept the settings given before, which apply until they are changed
+   * @param cautioned whether the cautions of a capture were confirmed; nothing is read before that
    */
   static PlainAnswer parse(String rest, CaptureSetup kept, boolean cautioned) {
     if (rest.isEmpty()) {

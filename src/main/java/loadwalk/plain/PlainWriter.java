@@ -22,13 +22,13 @@ import loadwalk.walk.fact.WalkState;
 import loadwalk.walk.fact.WalkState.Hold;
 
 /**
- * Tells a walk as lines of text: what has changed since the last line.
+ * Writes a walk as lines of text: what has changed since the last line.
  *
  * @param printer how numbers are printed
  */
 public record PlainWriter(Printer printer) {
 
-  /** Returns the lines that tell what changed from one model to the next. */
+  /** Returns lines that describe the changes from one model to the next. */
   public List<String> changes(Model before, Model after) {
     List<String> lines = new ArrayList<>();
     after
@@ -89,7 +89,10 @@ public record PlainWriter(Printer printer) {
     }
   }
 
-  /** Tells what was said about a step's readings; who types by ear has no screen that shows it. */
+  /**
+   * Returns lines for what the operator confirmed or stated about a step's readings, because
+   * someone who types by ear has no screen that shows it.
+   */
   private static List<String> said(String id, StepState was, StepState now) {
     List<String> lines = new ArrayList<>();
     for (ReadingId reading : now.entries().keySet()) {
@@ -233,7 +236,7 @@ public record PlainWriter(Printer printer) {
             key);
   }
 
-  /** Returns the words plain mode knows. */
+  /** Returns the commands of plain mode. */
   public static List<String> help() {
     return List.of(
         "READING VALUE        as in outputVolts 13.4 V; output in volts or in watts",

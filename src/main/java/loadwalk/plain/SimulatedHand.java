@@ -18,9 +18,9 @@ import loadwalk.walk.fact.WalkState;
 import loadwalk.walk.rehearse.PracticeAnswers;
 
 /**
- * Walks the practice amplifier to the end: what a hand that never slips would do next.
+ * A simulated operator who never slips and walks the practice amplifier to the end.
  *
- * @param bench the bench it reads
+ * @param bench the bench that supplies the readings
  */
 public record SimulatedHand(PracticeAnswers bench) {
   private static final String LIFTED = "practice bench: nothing real can be hurt here";

@@ -3,9 +3,10 @@
  *
  * <pre>
  *  a line typed ──PlainParser──> PlainAnswer ──> the walk ──PlainWriter──> lines: what changed
- *                                  SimulatedHand: what a hand that never slips would type next
+ *                                  SimulatedHand: an operator who never slips
  * </pre>
  *
- * <p>It says all that the screen says. Open {@link loadwalk.plain.PlainWriter} first.
+ * <p>Plain mode shows everything that the screen shows. Open {@link loadwalk.plain.PlainWriter}
+ * first.
  */
 package loadwalk.plain;

@@ -94,8 +94,8 @@ public record StepPlan(
    *
    * @param label "amplifier" or "bench"
    * @param type the kind of fuse assumed from its rating
-   * @param expected the earliest and latest time at the expected current
-   * @param worst the earliest and latest time at the worst-case current
+   * @param expected the shortest and longest time to blow at the expected current
+   * @param worst the shortest and longest time to blow at the worst-case current
    */
   public record FuseTime(
       String label, String type, FuseCurve.Opening expected, FuseCurve.Opening worst) {}

@@ -23,7 +23,7 @@ final class Bridges {
    * Returns one comparison for each bridged step that has a stereo counterpart.
    *
    * @param steps the steps whose results represent their loads
-   * @param fit the output modelled as one source, where known
+   * @param fit the output modelled as one source, if known
    */
   static List<BridgeComparison> of(List<StepResult> steps, Optional<OutputFit> fit) {
     double series = fit.map(f -> Math.max(0, f.seriesOhms().value())).orElse(0.0);

@@ -36,7 +36,7 @@ public record PowerAtSupply(Quantity watts, double supplyVolts, String assumptio
    * @param measured the measured watts
    * @param measuredAt the supply volts they were measured at, above 0
    * @param supplyVolts the supply volts to estimate for, above 0
-   * @param regulated whether the amplifier's rails are regulated, where known
+   * @param regulated whether the amplifier's rails are regulated, if known
    */
   public static PowerAtSupply of(
       Quantity measured, Quantity measuredAt, double supplyVolts, Optional<Boolean> regulated) {

@@ -7,7 +7,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.json.Shape;
 
-/** Reads the idle current, no tone. */
+/** A step that reads the idle current with no tone. */
 public record Idle() implements Step {
   @Override
   public Step shape(Shape in) {

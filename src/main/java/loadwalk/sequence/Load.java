@@ -7,13 +7,16 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * A load that a step connects.
+ * A load to connect for a step.
  *
  * @param mode how it is connected
- * @param ohms one load, ohms
+ * @param ohms the resistance of one load, ohms
  */
 public record Load(Mode mode, double ohms) {
-  /** Puts the heaviest first: the least ohms on a channel, and of equal ones the bridged load. */
+  /**
+   * Sorts the heaviest load first: the fewest ohms per channel, with a bridged load before an equal
+   * stereo load.
+   */
   static final Comparator<Load> HEAVIEST_FIRST =
       Comparator.comparingDouble((Load load) -> load.mode.channelOhms(load.ohms))
           .thenComparing(load -> load.mode == Mode.STEREO);
@@ -25,7 +28,7 @@ public record Load(Mode mode, double ohms) {
     return mode.word() + "-" + number;
   }
 
-  /** Returns what the operator is to connect. */
+  /** Returns the instruction to connect this load. */
   String connect() {
     String printed = Printer.UTF8.exact(ohms, Unit.OHM);
     return switch (mode) {

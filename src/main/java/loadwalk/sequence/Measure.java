@@ -14,11 +14,11 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Raises the tone to the limit into a load and reads volts and amps.
+ * A step that raises the tone to the limit into a load and reads volts and amps.
  *
  * @param mode stereo or bridged
  * @param ohms the load, ohms
- * @param optional whether the operator may pass it over without a reason
+ * @param optional whether the operator may skip it without giving a reason
  */
 public record Measure(Mode mode, double ohms, boolean optional) implements Step {
   private static final Map<String, Mode> MODES = new LinkedHashMap<>();
@@ -50,12 +50,15 @@ public record Measure(Mode mode, double ohms, boolean optional) implements Step 
     }
   }
 
-  /** Returns a measurement of which neither mode nor load is known. */
+  /** Returns a measurement with neither mode nor load set. */
   static Measure blank() {
     return new Measure(null, Double.NaN, false);
   }
 
-  /** A step at fault in its mode or load cannot be placed, for it has no id. */
+  /**
+   * Describes the keys of the step. A step with a faulty mode or load has no id, so its position is
+   * not checked.
+   */
   @Override
   public Step shape(Shape in) {
     Mode its = in.word("mode", mode, BenchFiles.MODES);
@@ -82,7 +85,7 @@ public record Measure(Mode mode, double ohms, boolean optional) implements Step 
     return atTheLimit(new Load(mode, ohms), context);
   }
 
-  /** Returns what is asked wherever a load is measured at the limit of the sequence. */
+  /** Returns the instruction for measuring a load at the limit of the sequence. */
   static String atTheLimit(Load load, StepContext context) {
     return Sentence.of(
         "{} Raise the {} tone to {} THD, then read.",

@@ -11,9 +11,9 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Plays music and listens.
+ * A step that plays music and listens.
  *
- * @param minutes how long, minutes
+ * @param minutes how long to play, minutes
  */
 public record Music(double minutes) implements Step {
   @Override

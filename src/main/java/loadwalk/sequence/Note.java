@@ -8,7 +8,7 @@ import loadwalk.bench.Target;
 import loadwalk.json.Shape;
 
 /**
- * Shows a text the operator confirms.
+ * A step that shows a text for the operator to confirm.
  *
  * @param text what to read or do
  */

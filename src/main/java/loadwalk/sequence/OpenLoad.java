@@ -8,7 +8,10 @@ import loadwalk.bench.Target;
 import loadwalk.json.Shape;
 import loadwalk.text.Sentence;
 
-/** Reads the volts of the first load of the sequence, then with that load taken off. */
+/**
+ * A step that reads the volts across the first load of the sequence, then the volts with that load
+ * disconnected.
+ */
 public record OpenLoad() implements Step {
   @Override
   public Step shape(Shape in) {

@@ -11,13 +11,13 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 
 /**
- * One step as it is walked, with an id of its own.
+ * One step of a walk, with its own id.
  *
  * @param id the step's id, unique in the walk: {@code stereo-4}, {@code warm-up#2}
  * @param step what it does
  */
 public record PlannedStep(String id, Step step) {
-  /** Returns the steps of a sequence as they are walked, in order. */
+  /** Returns the steps of a walk through a sequence, in order. */
   public static List<PlannedStep> of(Sequence sequence) {
     Map<String, Integer> counts = new HashMap<>();
     List<PlannedStep> out = new ArrayList<>();
@@ -30,11 +30,11 @@ public record PlannedStep(String id, Step step) {
   }
 
   /**
-   * Returns where this step stands in a walk.
+   * Returns the context of this step in a walk.
    *
    * @param sequence the sequence it belongs to
    * @param plan every step of the walk
-   * @param counts which of them may be the heaviest that a recheck takes up again
+   * @param counts which of them a recheck may pick as the heaviest
    */
   public StepContext in(Sequence sequence, List<PlannedStep> plan, Predicate<PlannedStep> counts) {
     return new StepContext(sequence, step.repeats().flatMap(of -> repeated(of, plan, counts)));
@@ -50,22 +50,22 @@ public record PlannedStep(String id, Step step) {
         : plan.stream().filter(planned -> planned.id.equals(of)).findFirst();
   }
 
-  /** Returns what the step does to the amplifier; empty where it asks nothing of it. */
+  /** Returns what the step does to the amplifier; empty if it does nothing to it. */
   public Optional<Target> target(StepContext context) {
     return step.target(id, context);
   }
 
-  /** Returns what the step asks of the operator, in whole sentences. */
+  /** Returns the instruction to the operator, in whole sentences. */
   public String instruction(StepContext context) {
     return step.instruction(context);
   }
 
-  /** Returns the readings that the step asks for; none where it asks nothing of the amplifier. */
+  /** Returns the readings that the step asks for; none if it does nothing to the amplifier. */
   public List<ReadingId> readings(StepContext context) {
     return target(context).map(target -> step.readings(target.mode())).orElse(List.of());
   }
 
-  /** Returns the base id, with #2 and so on from its second use. */
+  /** Returns the base id, with #2, #3 and so on added from its second use. */
   static String numbered(String baseId, Map<String, Integer> counts) {
     int count = counts.merge(baseId, 1, Integer::sum);
     return count == 1 ? baseId : baseId + "#" + count;

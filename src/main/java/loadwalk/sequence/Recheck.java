@@ -10,11 +10,11 @@ import loadwalk.json.Shape;
 import loadwalk.text.Sentence;
 
 /**
- * Measures earlier steps again after another warm-up. What is walked for it is that warm-up, and
- * one recheck for each step it names.
+ * A step that measures earlier steps again after another warm-up. In a walk it becomes that warm-up
+ * and one recheck for each step it names.
  *
  * @param of the ids of the steps, or {@link #HEAVIEST}
- * @param afterWarmMinutes the warm-up before, minutes; 0 for none
+ * @param afterWarmMinutes the length of the warm-up before it, minutes; 0 for none
  */
 public record Recheck(List<String> of, double afterWarmMinutes) implements Step {
   /** Stands for the heaviest step measured so far. */

@@ -12,11 +12,11 @@ import loadwalk.text.Visible;
 /**
  * A scripted procedure.
  *
- * @param name its name, as in {@code full-walk}
- * @param title what it is, one line
+ * @param name its name, such as {@code full-walk}
+ * @param title its title, one line
  * @param toneHertz the test tone, hertz
  * @param limitThdPercent the distortion at which volts are read, percent
- * @param supplyVolts the volts the supply is to be set to at the amplifier's terminals
+ * @param supplyVolts the supply volts specified at the amplifier's terminals
  * @param steps the steps in order, at least one
  * @param contentHash the SHA-256 of the file's bytes, hexadecimal
  */
@@ -40,9 +40,9 @@ public record Sequence(
   }
 
   /**
-   * Returns a sequence of which nothing is known but its file.
+   * Returns a placeholder for a sequence whose file has not been read yet.
    *
-   * @param name the name that the file must state, empty where any will do
+   * @param name the name that the file must state; empty if any will do
    * @param hash the hash of the file's bytes
    */
   static Sequence blank(String name, String hash) {
@@ -93,12 +93,14 @@ public record Sequence(
     }
   }
 
-  /** Returns the first load that a step names: the one for warm-ups and for the unloaded volts. */
+  /**
+   * Returns the first load that a step names; it is used for warm-ups and for the unloaded volts.
+   */
   Optional<Load> firstLoad() {
     return steps.stream().flatMap(step -> step.load().stream()).findFirst();
   }
 
-  /** Returns the first warm-up as it would be with another least time, minutes. */
+  /** Returns the first warm-up with another minimum time in minutes. */
   WarmUp warmUpOf(double minutes) {
     return steps.stream()
         .flatMap(step -> step.warmUp().stream())

@@ -8,9 +8,9 @@ import loadwalk.json.FileShape;
 import loadwalk.json.Format;
 import loadwalk.json.Read;
 
-/** Reads a sequence and checks its meaning; comments in the file are passed over. */
+/** Reads a sequence and checks its meaning; comments in the file are ignored. */
 public final class SequenceReader {
-  /** A sequence's file. */
+  /** The format of a sequence file. */
   public static final FileShape<Sequence> FILE =
       new FileShape<>(new Format("sequence", 1), "a sequence", true, Sequence.blank("", ""));
 
@@ -37,11 +37,12 @@ public final class SequenceReader {
   }
 
   /**
-   * Reads the bytes of a sequence file that is found by its name, so that both must be one.
+   * Reads the bytes of a sequence file that is found by name, so the name inside must match the
+   * file name.
    *
    * @param bytes the file's content
    * @param file the name used in faults
-   * @param name the file's name without folder and ending
+   * @param name the file's name without folder and extension
    */
   public static Read<Sequence> readNamed(byte[] bytes, String file, String name) {
     return FILE.read(bytes, file, Sequence.blank(name, hash(bytes)));

@@ -8,52 +8,52 @@ import loadwalk.bench.Target;
 import loadwalk.json.Shaped;
 
 /**
- * One entry of a sequence. Each kind is a record that answers for itself whatever a caller asks of
- * a step, so that nobody needs to ask which kind it is.
+ * One entry of a sequence. Each kind is a record with its own behaviour, so no caller needs to
+ * check which kind it is.
  */
 public sealed interface Step extends Shaped<Step>
     permits WarmUp, Idle, Measure, OpenLoad, Recheck, Music, Note {
 
-  /** Returns what the step does, the word of its {@code do} key. */
+  /** Returns the value of the step's {@code do} key, which says what it does. */
   String verb();
 
-  /** Returns the id before repeats are numbered: mode and ohms, or what the step does. */
+  /** Returns the id before repeats are numbered: mode and ohms, or the {@code do} value. */
   default String baseId() {
     return verb();
   }
 
-  /** Returns what the operator is asked to connect, to do and to read, in whole sentences. */
+  /** Returns what the operator must connect, do and read, in whole sentences. */
   String instruction(StepContext context);
 
   /**
-   * Returns what the step does to the amplifier; empty where it drives no load and reads no supply.
+   * Returns what the step does to the amplifier; empty if it drives no load and reads no supply.
    *
    * @param id the step's id in the walk
-   * @param context where it stands
+   * @param context its context in the walk
    */
   Optional<Target> target(String id, StepContext context);
 
   /**
-   * Returns the readings that the step asks for, in the order an operator takes them.
+   * Returns the readings that the step asks for, in the order the operator takes them.
    *
    * @param mode how its load is connected
    */
   List<ReadingId> readings(Mode mode);
 
-  /** Returns the readings that the step cannot be finished without; they are among those asked. */
+  /** Returns the readings needed to finish the step; they are a subset of {@link #readings}. */
   List<ReadingId> required();
 
-  /** Returns the load that the step itself names. */
+  /** Returns the load that the step itself names, if any. */
   default Optional<Load> load() {
     return Optional.empty();
   }
 
-  /** Returns the warm-up that the step is, run by a clock. */
+  /** Returns this step as a timed warm-up, if it is one. */
   default Optional<WarmUp> warmUp() {
     return Optional.empty();
   }
 
-  /** Returns the step that this one measures again: its id, or {@link Recheck#HEAVIEST}. */
+  /** Returns the id of the step that this one measures again, or {@link Recheck#HEAVIEST}. */
   default Optional<String> repeats() {
     return Optional.empty();
   }
@@ -63,18 +63,18 @@ public sealed interface Step extends Shaped<Step>
     return false;
   }
 
-  /** Tells whether the operator may pass the step over without a reason. */
+  /** Tells whether the operator may skip the step without giving a reason. */
   default boolean isOptional() {
     return false;
   }
 
-  /** Returns the steps that are walked for this one, in order. */
+  /** Returns the steps that replace this one in a walk, in order. */
   default List<Step> walked(Sequence sequence) {
     return List.of(this);
   }
 
   /**
-   * Returns what keeps the step from standing behind the steps before it.
+   * Returns the reasons why the step cannot follow the steps before it.
    *
    * @param measured the ids of the measure steps before it
    */
@@ -83,7 +83,7 @@ public sealed interface Step extends Shaped<Step>
   }
 
   /**
-   * A step that cannot stand where it does.
+   * A reason why a step cannot be at its position.
    *
    * @param key the key at fault
    * @param sentence what is wrong

@@ -8,12 +8,12 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 import loadwalk.json.Words;
 
-/** Goes through the steps of one sequence in order, remembering the loads already measured. */
+/** Reads the steps of one sequence in order and keeps track of the loads already measured. */
 final class StepReader {
   static final double LEAST_MINUTES = 0.01;
   static final double MOST_MINUTES = 600;
 
-  /** A blank of each kind by the word of its {@code do} key. */
+  /** A blank step of each kind, by the value of its {@code do} key. */
   static final Words<Step> KINDS =
       Words.of(
           List.of(
@@ -29,7 +29,7 @@ final class StepReader {
   private final List<String> measured = new ArrayList<>();
   private final Map<String, Integer> counts = new HashMap<>();
 
-  /** Goes through the steps under a key. */
+  /** Reads or writes the steps under a key. */
   static List<Step> steps(Shape in, String key, List<Step> steps) {
     StepReader before = new StepReader();
     List<Placed> placed = steps.stream().map(step -> before.new Placed(step)).toList();
@@ -43,7 +43,10 @@ final class StepReader {
       this.step = step;
     }
 
-    /** A step at fault in a key of its own is placed all the same, so that all is said at once. */
+    /**
+     * Describes the keys of the step. Its position is checked even if a key is faulty, so that all
+     * faults are reported at once.
+     */
     @Override
     public Placed shape(Shape in) {
       Step read = in.kind("do", step, KINDS);

@@ -11,10 +11,10 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Runs the amplifier warm at part of its power, into the first load of the sequence.
+ * A step that warms the amplifier up at part of its power, into the first load of the sequence.
  *
- * @param minutes the least time, minutes
- * @param powerFraction the part of full power, above 0 up to 1
+ * @param minutes the minimum time, minutes
+ * @param powerFraction the fraction of full power, above 0 and up to 1
  * @param steadyCelsiusPerMinute the slope at or below which the heatsink counts as steady, K/min
  */
 public record WarmUp(double minutes, double powerFraction, double steadyCelsiusPerMinute)
@@ -22,7 +22,7 @@ public record WarmUp(double minutes, double powerFraction, double steadyCelsiusP
   private static final double DEFAULT_POWER_FRACTION = 0.5;
   private static final double DEFAULT_STEADY_CELSIUS_PER_MINUTE = 0.5;
 
-  /** Returns a warm-up that says nothing but its time, minutes. */
+  /** Returns a warm-up of the given minutes, with the defaults for everything else. */
   static WarmUp lasting(double minutes) {
     return new WarmUp(minutes, DEFAULT_POWER_FRACTION, DEFAULT_STEADY_CELSIUS_PER_MINUTE);
   }
@@ -75,7 +75,7 @@ public record WarmUp(double minutes, double powerFraction, double steadyCelsiusP
     return Optional.of(this);
   }
 
-  /** Returns the same warm-up with another least time, minutes. */
+  /** Returns the same warm-up with another minimum time, minutes. */
   WarmUp lastingInstead(double otherMinutes) {
     return new WarmUp(otherMinutes, powerFraction, steadyCelsiusPerMinute);
   }
