@@ -95,9 +95,7 @@ public record JsonText(String file, boolean comments, int firstLine) {
     }
   }
 
-  /**
-   * Tells whether a text may hold lone surrogates; the full check takes as long as reading it.
-   */
+  /** Tells whether a text may hold lone surrogates; the full check takes as long as reading it. */
   private static boolean mayHoldSurrogates(String body) {
     byte[] latin = body.getBytes(StandardCharsets.ISO_8859_1);
     boolean same = new String(latin, StandardCharsets.ISO_8859_1).equals(body);

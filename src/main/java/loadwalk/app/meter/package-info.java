@@ -2,7 +2,7 @@
  * Connected meters: one thread an instrument, and the practice bench that stands in for them.
  *
  * <pre>
- *  TcpPort, SerialScpiPort <──> MeterLink (a thread, a Dialogue) ──> MeterReplies ──> MetersOfWalk
+ *  TcpPort, SerialScpiPort &lt;──> MeterLink (a thread, a Dialogue) ──> MeterReplies ──> MetersOfWalk
  *                                                                                      │
  *  loadwalk meters ──> MeterTrial ──> MeterServer (simulated instruments)              v
  *                                                                     what the meters show

@@ -69,8 +69,8 @@ public final class Hypotheses {
    *
    * @param faulty the readings that are off, empty if none is
    * @param slip the likeliest slip among the hypotheses that fault exactly these
-   * @param meant the value meant, NaN if unknown @param logOdds ln of the odds of any slip against
-   *     none
+   * @param meant the value meant, NaN if unknown
+   * @param logOdds ln of the odds of any slip against none
    */
   record Finding(Set<ReadingId> faulty, Slip slip, double meant, double logOdds) {}
 
