@@ -5,6 +5,7 @@ import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
+import loadwalk.walk.PausedWalk;
 import loadwalk.walk.fact.WalkState;
 
 /** What shows while the walk is paused. */
@@ -19,14 +20,11 @@ final class PausePanel {
   private static String standing(WalkState state) {
     List<String> stops = state.stops();
     return stops.isEmpty()
-        ? Sentence.of(
-            "At {}. Everything entered is on disk. You can leave the walk now and resume it another"
-                + " day. Never leave a powered amplifier alone.",
-            state.currentId())
+        ? Sentence.of("At {}. {}", state.currentId(), PausedWalk.TOLD)
         : Sentence.of(
-            "At {}. Last stopped because: {}. Everything entered is on disk. You can leave the walk"
-                + " now and resume it another day. Never leave a powered amplifier alone.",
+            "At {}. Last stopped because: {}. {}",
             state.currentId(),
-            stops.get(stops.size() - 1));
+            stops.get(stops.size() - 1),
+            PausedWalk.TOLD);
   }
 }
