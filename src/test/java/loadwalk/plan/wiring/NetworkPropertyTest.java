@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Checks what holds for every network. */
 class NetworkPropertyTest {
   private static final long SEED = 4_1973;
+  private static final int ROUNDS = 80 * Integer.getInteger("wiring.rounds", 25);
 
   private static Network random(Random random, int size, boolean series) {
     if (size == 1) {
@@ -32,7 +33,7 @@ class NetworkPropertyTest {
   @Test
   void parts_dissipateTheTotal() {
     Random random = new Random(SEED);
-    for (int i = 0; i < 2000; i++) {
+    for (int i = 0; i < ROUNDS; i++) {
       Network network = random(random, 1 + random.nextInt(24), random.nextBoolean());
       double watts = 2000 * random.nextDouble();
       double sum = network.heats(watts).stream().mapToDouble(Network.Heat::watts).sum();
@@ -44,7 +45,7 @@ class NetworkPropertyTest {
   @Test
   void mostWatts_bringTheHottestPartExactlyToItsShare() {
     Random random = new Random(SEED + 1);
-    for (int i = 0; i < 2000; i++) {
+    for (int i = 0; i < ROUNDS; i++) {
       Network network = random(random, 1 + random.nextInt(24), random.nextBoolean());
       double most = network.mostWatts(0.75);
       String told = "seed " + (SEED + 1) + ", trial " + i;
@@ -55,7 +56,7 @@ class NetworkPropertyTest {
   @Test
   void swappingMembers_changesNothing() {
     Random random = new Random(SEED + 2);
-    for (int i = 0; i < 1000; i++) {
+    for (int i = 0; i < ROUNDS; i++) {
       Network network = random(random, 2 + random.nextInt(20), random.nextBoolean());
       Network swapped = reversed(network);
       String told = "seed " + (SEED + 2) + ", trial " + i;

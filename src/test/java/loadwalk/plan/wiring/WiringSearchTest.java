@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 class WiringSearchTest {
   private static final double[] VALUES = {0.47, 1, 1.5, 2, 2.2, 3.3, 4, 8, 8.2, 10};
   private static final double[] WATTS = {25, 50, 100, 200};
+  private static final int ROUNDS = Integer.getInteger("wiring.rounds", 25);
 
   static LoadResistor kind(double ohms, double watts, int count) {
     return new LoadResistor(
@@ -54,7 +55,7 @@ class WiringSearchTest {
 
   @Test
   void search_ofUpToSixResistors_equalsBruteForce() {
-    compare(20_260_401, 25, 6);
+    compare(20_260_401, ROUNDS, 6);
   }
 
   @Test
@@ -183,7 +184,7 @@ class WiringSearchTest {
   void hiddenWiring_inALargeStock_isFound() {
     long seed = 24;
     Random random = new Random(seed);
-    for (int i = 0; i < 25; i++) {
+    for (int i = 0; i < ROUNDS; i++) {
       List<LoadResistor> stock = new ArrayList<>();
       for (int k = 0; k < 4; k++) {
         stock.add(kind(VALUES[(random.nextInt(3) + 3 * k) % VALUES.length], 100, 6));
