@@ -1,16 +1,13 @@
 package loadwalk.scenario;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import loadwalk.app.Ramps;
+import loadwalk.view.Snapshots;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,9 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
  * takes them anew.
  */
 class ScreensSnapshotTest {
-  private static final boolean UPDATE = Boolean.getBoolean("snapshots.update");
-  private static final Path TAKEN = Path.of("src", "test", "resources", "snapshots");
-
   @TempDir Path folder;
 
   @TestFactory
@@ -56,7 +50,10 @@ class ScreensSnapshotTest {
     take(pictures, bench.press("F10", "F10", "Home", "Down", "Down", "Enter"), "ledger");
     assertFalse(pictures.isEmpty());
     return pictures.entrySet().stream()
-        .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> compare(e.getKey(), e.getValue())))
+        .map(
+            e ->
+                DynamicTest.dynamicTest(
+                    e.getKey(), () -> Snapshots.holds(e.getKey(), e.getValue())))
         .toList();
   }
 
@@ -73,19 +70,5 @@ class ScreensSnapshotTest {
     pictures.put(name + "-80x24", bench.picture() + "\n");
     pictures.put(name + "-120x40", bench.resize(120, 40).picture() + "\n");
     bench.resize(80, 24);
-  }
-
-  private static void compare(String name, String picture) throws IOException {
-    if (UPDATE) {
-      Files.createDirectories(TAKEN);
-      Files.writeString(TAKEN.resolve(name + ".txt"), picture);
-      return;
-    }
-    try (InputStream in =
-        ScreensSnapshotTest.class.getResourceAsStream("/snapshots/" + name + ".txt")) {
-      String kept = in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      assertEquals(
-          kept, picture, name + " changed; look, then take it with -Dsnapshots.update=true");
-    }
   }
 }
