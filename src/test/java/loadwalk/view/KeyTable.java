@@ -108,8 +108,7 @@ final class KeyTable {
     }
     int rest = changed.size() - ROWS_SHOWN;
     return rest > 2
-        ? Stream.concat(
-            changed.stream().limit(ROWS_SHOWN), Stream.of("and " + rest + " more changes"))
+        ? Stream.concat(changed.stream().limit(ROWS_SHOWN), Stream.of("and more"))
         : changed.stream();
   }
 }

@@ -215,7 +215,7 @@ final class RunPanel {
     return keys > 0 ? area.bottom() - 1 : area.bottom();
   }
 
-  /** Tells a joint that wastes power as soon as volts and amps of the step show it. */
+  /** Tells a joint that wastes power, above the keys, as soon as volts and amps show it. */
   private static int paintJoint(
       Canvas canvas, ProgramState program, StepState step, Area area, int row) {
     Bench bench = program.walk().orElseThrow().state().opened().bench();
@@ -237,7 +237,7 @@ final class RunPanel {
             area.column(),
             row,
             area.columns(),
-            2,
+            area.bottom() - 1 - row,
             Sentence.of("If the supply holds its setting: {}", check.text()),
             Style.HEED)
         : row;

@@ -3,18 +3,24 @@ package loadwalk.view.form;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Connection;
 import loadwalk.bench.Lead;
+import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.practice.PracticeRig;
+import loadwalk.view.Snapshots;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,6 +93,45 @@ class FormsTest {
   }
 
   @Test
+  void loadTakenUpAgain_keepsItsUnseenParts_onlyWhereItIsTheSame() {
+    LoadResistor seen = new LoadResistor("oil bath", 4, 5, 100, 4, OptionalDouble.of(50));
+    Bench before = benchOf(seen);
+    Bench typed = good(BenchForm.read(with(BENCH, 4, "4 ohm 5 % 100 W x2")));
+    LoadResistor kept = UnseenParts.kept(Optional.of(before), typed).loads().get(0);
+    assertEquals(new LoadResistor("oil bath", 4, 5, 100, 2, OptionalDouble.of(50)), kept);
+    for (String other : List.of("2 ohm 5 % 100 W", "4 ohm 1 % 100 W", "4 ohm 5 % 50 W")) {
+      Bench changed = good(BenchForm.read(with(BENCH, 4, other)));
+      assertEquals(changed.loads(), UnseenParts.kept(Optional.of(before), changed).loads(), other);
+    }
+  }
+
+  private static Bench benchOf(LoadResistor load) {
+    Bench b = good(BenchForm.read(BENCH));
+    return new Bench(
+        b.name(), b.supplies(), b.leads(), b.fuseAmps(), List.of(load), b.meters(), 0.9);
+  }
+
+  @Test
+  void benchTakenUpAgain_keepsAConnection_onlyForTheSameReading() {
+    Connection wire =
+        new Connection(new Connection.Tcp("127.0.0.1", 5025), "MEAS:VOLT:AC?", "V", 1, 2000);
+    String meters = "DMM outputVolts 1 % 2 digits 0.01; DMM supplyAmps 1 % 2 digits 0.01";
+    Bench typed = good(BenchForm.read(with(BENCH, 5, meters)));
+    Bench before =
+        new Bench(
+            typed.name(),
+            typed.supplies(),
+            typed.leads(),
+            typed.fuseAmps(),
+            typed.loads(),
+            List.of(typed.meters().get(0).connectedBy(wire)),
+            0.9);
+    List<Meter> kept = UnseenParts.kept(Optional.of(before), typed).meters();
+    assertEquals(Optional.of(wire), kept.get(0).connection());
+    assertEquals(Optional.empty(), kept.get(1).connection(), "the amperes have no wire");
+  }
+
+  @Test
   void benchTakenUpAgain_losesNothingTheFormDoesNotShow() {
     Bench practice = PracticeRig.ofSeed(1).bench().described();
     Connection wire =
@@ -151,10 +196,8 @@ class FormsTest {
         "9|30;thirty",
         "10|maybe"
       })
-  void amplifierLine_thatIsWrong_getsASentenceAtItsLine(int line, String text) {
-    FormRead.Bad<?> bad = bad(AmplifierForm.read(with(AMPLIFIER, line, text)));
-    assertEquals(line, bad.line());
-    assertTrue(bad.sentence().length() > 10, bad.sentence());
+  void amplifierLine_thatIsWrong_isTheOneNamed(int line, String text) {
+    assertEquals(line, bad(AmplifierForm.read(with(AMPLIFIER, line, text))).line());
   }
 
   @ParameterizedTest
@@ -180,10 +223,122 @@ class FormsTest {
         "5|DMM outputVolts 0.8 % 3 digits",
         "5|DMM outputVolts 0.8 % 3 digits 0.01 45 Hz"
       })
-  void benchLine_thatIsWrong_getsASentenceAtItsLine(int line, String text) {
-    FormRead.Bad<?> bad = bad(BenchForm.read(with(BENCH, line, text)));
-    assertEquals(line, bad.line());
-    assertTrue(bad.sentence().length() > 10, bad.sentence());
+  void benchLine_thatIsWrong_isTheOneNamed(int line, String text) {
+    assertEquals(line, bad(BenchForm.read(with(BENCH, line, text))).line());
+  }
+
+  /** What is typed into a line, and what is said of it. */
+  private record Wrong(int line, String text) {}
+
+  private static List<Wrong> wrong(int line, String... texts) {
+    return Stream.of(texts).map(text -> new Wrong(line, text)).toList();
+  }
+
+  private static String table(
+      List<String> labels, List<List<Wrong>> all, BiFunction<Integer, String, String> told) {
+    StringBuilder table = new StringBuilder();
+    for (List<Wrong> lines : all) {
+      table.append(labels.get(lines.get(0).line())).append('\n');
+      for (Wrong w : lines) {
+        table.append(String.format("    %-30s  %s%n", w.text(), told.apply(w.line(), w.text())));
+      }
+    }
+    return table.toString();
+  }
+
+  @Test
+  void amplifierLines_thatAreWrong_getTheirSentences() throws IOException {
+    List<List<Wrong>> all =
+        List.of(
+            wrong(0, "", " "),
+            wrong(1, ""),
+            wrong(3, "0", "-1994", "1994.5", "1", "9999", "10000", "19x4", "3", "1 V"),
+            wrong(5, "0", "1.5", "65", "9999", "10000", "two", "2 A"),
+            wrong(
+                6,
+                "stereo 4",
+                "mono 4 60 W",
+                "stereo x 60 W",
+                "stereo 4 x W",
+                "stereo 4 60 A",
+                "stereo 4 0 W",
+                "stereo 0 60 W",
+                "stereo 4 60 W at 1,2,3 V",
+                "stereo 4 60 W at 0.5 V",
+                "stereo 4 60 W 1.2.3 %",
+                "bridged 4 180 W; stereo 4",
+                "stereo 4 7000000000 W"),
+            wrong(7, "4 V", "0", "0.0001", "wide", "100000000"),
+            wrong(8, "4 W", "0", "0.0001", "wide", "100000000"),
+            wrong(9, "30 A 30 V", "30,30", "30,300", "30 0.01", "30;thirty", "30 30000"),
+            wrong(10, "maybe", "y", "true"));
+    String table =
+        table(
+            AmplifierForm.LABELS,
+            all,
+            (line, text) -> sentence(line, AmplifierForm.read(with(AMPLIFIER, line, text))));
+    Snapshots.holds("forms/amplifier-wrong", table);
+  }
+
+  @Test
+  void benchLines_thatAreWrong_getTheirSentences() throws IOException {
+    List<List<Wrong>> all =
+        List.of(
+            wrong(0, "", " "),
+            wrong(
+                1,
+                "13.8 V",
+                "x V 60 A",
+                "13.8 V x A",
+                "13.8 A 60 V",
+                "0 V 60 A",
+                "13.8 V 60000000 A"),
+            wrong(
+                2,
+                "plus AWG 4",
+                "plus 25 1.5 m",
+                "plus x mm2 1.5 m",
+                "plus AWG 4 x m",
+                "plus AWG 44 1.5 m",
+                "plus AWG 12345 1.5 m",
+                "plus AWG 4 5000 m",
+                "plus AWG 4 1.5 m x0",
+                "plus AWG 4 1.5 m x9999",
+                "plus AWG 4 1.5 m x10000"),
+            wrong(3, "many", "0.01", "0", "100 V"),
+            wrong(
+                4,
+                "4 ohm 100 W",
+                "x ohm 5 % 100 W",
+                "4 ohm x % 100 W",
+                "4 ohm 5 % x W",
+                "4 ohm 101 % 100 W",
+                "4 ohm 5 % 100 W x99999",
+                "8000000000 ohm 5 % 100 W"),
+            wrong(
+                5,
+                "DMM volts 0.8 % 3 digits 0.01",
+                "DMM outputVolts x % 3 digits 0.01",
+                "DMM outputVolts 0.8 % x digits 0.01",
+                "DMM outputVolts 0.8 % 3 digits x",
+                "DMM outputVolts 101 % 3 digits 0.01",
+                "DMM outputVolts 0.8 % 3 digits",
+                "DMM outputVolts 0.8 % 3 digits 0.01 45 Hz",
+                "DMM outputVolts 0.8 % 3 digits 0.01 4.5.5-1000 Hz",
+                "DMM outputVolts 0.8 % 3 digits 0.01 45-1.0.0 Hz",
+                "DMM outputVolts 0.8 % 3 digits 0.01 1000-45 Hz"));
+    String table =
+        table(
+            BenchForm.LABELS,
+            all,
+            (line, text) -> sentence(line, BenchForm.read(with(BENCH, line, text))));
+    Snapshots.holds("forms/bench-wrong", table);
+  }
+
+  private static String sentence(int line, FormRead<?> read) {
+    FormRead.Bad<?> bad = bad(read);
+    assertEquals(line, bad.line(), bad.sentence());
+    return bad.sentence();
   }
 
   @ParameterizedTest
