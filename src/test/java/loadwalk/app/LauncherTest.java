@@ -3,7 +3,6 @@ package loadwalk.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
@@ -17,6 +16,7 @@ import java.util.jar.Attributes;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
 import java.util.stream.Collectors;
+import loadwalk.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,7 +33,7 @@ class LauncherTest {
 
   @BeforeEach
   void install() throws IOException {
-    assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "there is no /bin/sh");
+    Needs.tool("sh");
     installed = Files.createDirectories(folder.resolve("a place with blanks"));
     launcher = Files.copy(LAUNCHER, installed.resolve("loadwalk"));
     assertTrue(launcher.toFile().setExecutable(true));

@@ -3,7 +3,6 @@ package loadwalk.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -18,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
+import loadwalk.Needs;
 import loadwalk.plan.Rules;
 import loadwalk.plan.StockRules;
 import loadwalk.report.Journals;
@@ -168,7 +168,8 @@ class ReportCommandsTest {
   void output_toADevice_isWrittenToIt_neverInItsPlace() throws Exception {
     kept.walks.put("one", Journals.practice(1, "stereo-only"));
     Path pipe = folder.resolve("pipe");
-    assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0, "no mkfifo");
+    Needs.tool("mkfifo");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
     CompletableFuture<String> read =
         CompletableFuture.supplyAsync(
             () -> {

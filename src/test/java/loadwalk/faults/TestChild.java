@@ -97,8 +97,8 @@ final class TestChild implements TestExecutionListener {
                     ? words.stream().skip(1).map(name -> selectClass(name)).toList()
                     : selectClasspathRoots(Set.of(classes)))
             .filters(includeClassNamePatterns(names), excludeTags("long"))
-            // The list of faults does not fit a tree that has one of them.
-            .filters(excludeClassNamePatterns("loadwalk\\.faults\\..*"))
+            // The list of faults does not fit a tree that has one of them, and no jar is built.
+            .filters(excludeClassNamePatterns("loadwalk\\.faults\\..*", ".*IT"))
             .build();
     LauncherFactory.create()
         .execute(

@@ -2,7 +2,6 @@ package loadwalk.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import loadwalk.Needs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,7 +28,7 @@ class FirstFrameTest {
 
   @Test
   void homeScreen_needsNoParserNoCommandLineAndNoForecast() throws Exception {
-    assumeTrue(Pane.isPossible(), "tmux is not installed, so no real terminal is tried");
+    Needs.tool("tmux");
     Pane pane = Pane.open(folder);
     try {
       pane.line("sh " + script()).sees("New walk");

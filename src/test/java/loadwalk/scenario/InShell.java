@@ -1,8 +1,7 @@
 package loadwalk.scenario;
 
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
-
 import java.nio.file.Path;
+import loadwalk.Needs;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,7 +14,7 @@ abstract class InShell {
 
   @BeforeEach
   void openShell() throws Exception {
-    assumeTrue(Pane.isPossible(), "tmux is not installed, so no real terminal is tried");
+    Needs.tool("tmux");
     pane = Pane.open(folder);
     pane.line("stty -a > " + folder.resolve("before") + "; echo rea''dy").sees("ready");
   }

@@ -26,17 +26,6 @@ final class Pane {
     this.socket = folder.resolve("tmux");
   }
 
-  static boolean isPossible() {
-    try {
-      return new ProcessBuilder("tmux", "-V").start().waitFor() == 0;
-    } catch (IOException missing) {
-      return false;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return false;
-    }
-  }
-
   static Pane open(Path folder) throws IOException {
     Pane pane = new Pane(folder);
     Files.createDirectories(folder.resolve("home"));

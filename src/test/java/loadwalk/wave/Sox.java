@@ -1,7 +1,6 @@
 package loadwalk.wave;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,19 +11,6 @@ import java.util.List;
 /** Runs sox, a generator of sound files that shares no code with this project. */
 public final class Sox {
   private Sox() {}
-
-  /** Skips the test where the machine has no sox. */
-  public static void assumeThere() {
-    boolean there;
-    try {
-      there = new ProcessBuilder("sox", "--version").start().waitFor() == 0;
-    } catch (IOException e) {
-      there = false;
-    } catch (InterruptedException e) {
-      throw new IllegalStateException(e);
-    }
-    assumeTrue(there, "sox is not installed on this machine: the cross-check is skipped");
-  }
 
   /** Runs sox with the arguments and returns what it printed. */
   public static String run(Object... arguments) throws IOException, InterruptedException {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loadwalk.Needs;
 import loadwalk.wave.analysis.WaveAnalysis;
 import loadwalk.wave.file.WavReader;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,7 +24,7 @@ class SoxWaveTest {
 
   @BeforeEach
   void needsSox() {
-    Sox.assumeThere();
+    Needs.tool("sox");
   }
 
   private static WaveReading read(Path file) throws Exception {

@@ -3,7 +3,6 @@ package loadwalk.app.loop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.Needs;
 import loadwalk.app.Child;
 import loadwalk.app.Main;
 import loadwalk.cli.ExitCode;
@@ -48,7 +48,8 @@ class StandardOutputTest {
   @Test
   void closedPipe_isNoFault_norWhatCannotBeLookedAt() throws Exception {
     Path pipe = folder.resolve("pipe");
-    assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0, "no mkfifo");
+    Needs.tool("mkfifo");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
     for (Path named : List.of(pipe, folder.resolve("none"))) {
       StandardOutput out = new StandardOutput(FULL, named);
       new PrintWriter(out, true).println("a line");
@@ -78,7 +79,7 @@ class StandardOutputTest {
   @Test
   void everyCommand_onAFullDevice_saysSo() throws Exception {
     Path full = Path.of("/dev/full");
-    assumeTrue(
+    Needs.that(
         Files.isWritable(full) && !Files.isRegularFile(full), "this system has no full device");
     Path sequence = Path.of("sequences", "full-walk.json").toAbsolutePath();
     List<List<String>> commands = new ArrayList<>();

@@ -3,7 +3,6 @@ package loadwalk.app.meter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,6 +17,7 @@ import java.util.OptionalLong;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import loadwalk.Needs;
 import loadwalk.app.Child;
 import loadwalk.app.loop.Clocks;
 import loadwalk.bench.Bench;
@@ -94,11 +94,8 @@ class MeterLinkTest {
 
   @Test
   void serialPort_onAPairOfPseudoTerminals_isRead(@TempDir Path folder) throws Exception {
-    assumeTrue(
-        List.of("/usr/bin/socat", "/bin/socat", "/usr/local/bin/socat", "/opt/homebrew/bin/socat")
-            .stream()
-            .anyMatch(path -> Files.isExecutable(Path.of(path))),
-        "socat is not installed; it makes the pair of pseudo-terminals");
+    // It makes the pair of pseudo-terminals.
+    Needs.tool("socat");
     try (MeterServer server = server()) {
       Process socat =
           new ProcessBuilder("socat", "-d", "-d", "pty,raw,echo=0", "tcp:" + server.line().text())

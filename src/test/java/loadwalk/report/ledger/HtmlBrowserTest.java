@@ -2,7 +2,6 @@ package loadwalk.report.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -15,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.Needs;
 import loadwalk.plan.PlanExample;
 import loadwalk.plan.StockRules;
 import loadwalk.report.Hostile;
@@ -28,10 +28,10 @@ import loadwalk.report.sheet.SheetOptions;
 import loadwalk.report.sheet.SheetPhotosTest;
 import loadwalk.report.wave.WavePageTest;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Opens every kind of page in a real browser; skipped, and said so, where there is none. */
+/** Opens every kind of page in a real browser. */
 class HtmlBrowserTest {
   private static final Path FOLDER = Path.of("target/samples");
   private static final int[] WIDTHS = {360, 1280};
@@ -87,10 +87,15 @@ class HtmlBrowserTest {
   private static final Map<String, String> PAGES = new LinkedHashMap<>();
   private static Browser browser;
 
-  @BeforeAll
-  static void start() throws Exception {
-    assumeTrue(
-        Files.isExecutable(Browser.CHROMIUM), "no " + Browser.CHROMIUM + ": pages are not opened");
+  @BeforeEach
+  void needsBrowser() throws Exception {
+    Needs.tool(Browser.CHROMIUM);
+    if (browser == null) {
+      start();
+    }
+  }
+
+  private static void start() throws Exception {
     LedgerEntry hostile = LedgerEntry.of(Hostile.walk(), StockRules.RULES);
     LedgerEntry eventful = LedgerEntry.of(Walks.eventful().state(), StockRules.RULES);
     LedgerEntry practice = LedgerEntry.of(Walks.practice(1, "full-walk"), StockRules.RULES);

@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 
 /** Drives a headless Chromium by its DevTools protocol, and hears what it complains of. */
 public final class Browser implements AutoCloseable {
-  public static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  public static final String CHROMIUM = "chromium";
 
   private static final Pattern LISTENING = Pattern.compile("DevTools listening on (ws://\\S+)");
   private static final int WAIT_SECONDS = 60;
@@ -49,7 +49,7 @@ public final class Browser implements AutoCloseable {
     profile = Files.createTempDirectory("loadwalk-browser");
     process =
         new ProcessBuilder(
-                CHROMIUM.toString(),
+                CHROMIUM,
                 "--headless",
                 "--no-sandbox",
                 "--disable-gpu",

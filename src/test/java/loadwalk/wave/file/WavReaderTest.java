@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import loadwalk.Needs;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.Sox;
 import loadwalk.wave.tone.Tone;
@@ -58,7 +59,7 @@ class WavReaderTest {
   })
   void filesOfAnotherGenerator_areRead(
       int bits, String encoding, double tolerance, @TempDir Path dir) throws Exception {
-    Sox.assumeThere();
+    Needs.tool("sox");
     Path file = dir.resolve("a.wav");
     Sox.run(
         "-D", "-r", 44100, "-n", "-b", bits, "-e", encoding, file, "synth", 0.2, "sine", 441,
