@@ -79,7 +79,7 @@ public final class MachineEffects implements EffectRunner {
   }
 
   /** Does long work away from the event loop from now on. */
-  void workingIn(Background elsewhere) {
+  public void workingIn(Background elsewhere) {
     background = elsewhere;
   }
 

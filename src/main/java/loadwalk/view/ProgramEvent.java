@@ -114,12 +114,15 @@ public sealed interface ProgramEvent {
    * @param found what was read
    */
   record CaptureRead(Effect.ReadCapture asked, WaveFound found) implements News {
+    /** One that nobody waits for any more must not take the place of the one that is shown. */
     @Override
     public Program toldTo(Program program) {
-      return program
-          .knowing(program.state().capturing(program.state().waves().after(found)))
-          .saying(Optional.empty())
-          .on(program.screen().afterCapture(asked, found));
+      return program.screen().awaits(asked)
+          ? program
+              .knowing(program.state().capturing(program.state().waves().after(found)))
+              .saying(Optional.empty())
+              .on(program.screen().afterCapture(found))
+          : program;
     }
   }
 

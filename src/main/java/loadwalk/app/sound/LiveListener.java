@@ -28,6 +28,7 @@ final class LiveListener {
   private final Runnable nudge;
   private volatile boolean over;
   private Live live = Live.OPENING;
+  private Optional<Live> ended = Optional.empty();
   private boolean changed = true;
   private boolean armed;
   private float[] ring = new float[0];
@@ -73,12 +74,12 @@ final class LiveListener {
         read = source.read(block);
       }
       if (!over) {
-        tell(Live.none("The sound input stopped."));
+        end(Live.none("The sound input stopped."));
       }
     } catch (CaptureException none) {
-      tell(Live.none(none.getMessage()));
+      end(Live.none(none.getMessage()));
     } catch (IOException broken) {
-      tell(Live.none(Sentence.of("The sound input failed: {}.", DiskFaults.reason(broken))));
+      end(Live.none(Sentence.of("The sound input failed: {}.", DiskFaults.reason(broken))));
     }
   }
 
@@ -111,9 +112,15 @@ final class LiveListener {
     nudge.run();
   }
 
-  private void tell(Live next) {
+  /** What is held outlasts the input: the end is told once the hold is let go. */
+  private void end(Live how) {
     synchronized (this) {
-      live = next;
+      ended = Optional.of(how);
+      if (live.state() == Live.State.HELD) {
+        holdAt = Math.min(holdAt, written);
+        return;
+      }
+      live = how;
       changed = true;
     }
     nudge.run();
@@ -131,7 +138,7 @@ final class LiveListener {
   /** Goes on after a hold; it holds by itself again once THD has been below the limit. */
   synchronized void goOn() {
     if (live.state() == Live.State.HELD) {
-      live = new Live(Live.State.HEARING, Optional.empty(), live.reading());
+      live = ended.orElse(new Live(Live.State.HEARING, Optional.empty(), live.reading()));
       changed = true;
       armed = false;
       written = 0;

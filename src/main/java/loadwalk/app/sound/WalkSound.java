@@ -6,12 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import loadwalk.app.loop.Background;
 import loadwalk.app.loop.Clocks;
 import loadwalk.app.store.AtomicFile;
 import loadwalk.app.store.DataHome;
 import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.WalkName;
+import loadwalk.journal.FaultKind;
+import loadwalk.journal.StorageFault;
 import loadwalk.practice.PracticeTone;
 import loadwalk.text.Sentence;
 import loadwalk.view.Program;
@@ -27,6 +30,7 @@ import loadwalk.wave.tone.MonoWav;
 /** The live input of the open walk: the machine's, or the practice bench's. */
 public final class WalkSound {
   private static final int FILES_MOST = 999;
+  private static final String KEEPING = "Keeping the wave.";
 
   /** The practice bench's sound input takes 2 V peak behind 56 kΩ over 1 kΩ. */
   private static final CaptureSetup PRACTICE_INPUT = CaptureSetup.of(2, 57);
@@ -35,6 +39,9 @@ public final class WalkSound {
   private final Clocks clocks;
   private final LiveInput machine;
   private Optional<LiveListener> listener = Optional.empty();
+
+  /** The file of what is held, while it is written and after; it holds none where that failed. */
+  private Optional<CompletableFuture<Optional<String>>> file = Optional.empty();
 
   /** Makes what a walk hears; nothing listens yet. */
   public WalkSound(DataHome home, Clocks clocks, LiveInput machine) {
@@ -82,26 +89,51 @@ public final class WalkSound {
       listener.ifPresent(LiveListener::hold);
     } else {
       listener.ifPresent(LiveListener::goOn);
+      file = Optional.empty();
     }
     return List.of();
   }
 
-  /** Keeps what is held as a file beside the journal. */
+  /** Keeps what is held as a file beside the journal, once, however often it is asked for. */
   public List<ProgramEvent> keep(String step, Program program, Background background) {
+    if (file.filter(f -> !f.isDone()).isPresent()) {
+      return List.of(new ProgramEvent.Told(KEEPING));
+    }
+    Optional<String> there = file.flatMap(CompletableFuture::join);
+    if (there.isPresent()) {
+      return List.of(new ProgramEvent.HeldKept(step, there.get()));
+    }
     Optional<LiveListener.Held> held = listener.flatMap(LiveListener::held);
     if (held.isEmpty()) {
       return List.of(
           new ProgramEvent.Told("The end of the wave is still coming in. Try again in a moment."));
     }
     WalkName walk = new WalkName(program.walk().orElseThrow().state().opened().walk());
-    return background.answering("Keeping the wave.", task -> kept(step, walk, held.get()));
+    CompletableFuture<Optional<String>> written = new CompletableFuture<>();
+    file = Optional.of(written);
+    return background.answering(KEEPING, task -> kept(step, walk, held.get(), written));
   }
 
-  private ProgramEvent kept(String step, WalkName walk, LiveListener.Held held) {
+  private ProgramEvent kept(
+      String step,
+      WalkName walk,
+      LiveListener.Held held,
+      CompletableFuture<Optional<String>> written) {
+    try {
+      String path = file(step, walk, held);
+      written.complete(Optional.of(path));
+      return new ProgramEvent.HeldKept(step, path);
+    } catch (StorageFault fault) {
+      written.complete(Optional.empty());
+      return new ProgramEvent.Told(fault.getMessage());
+    }
+  }
+
+  private String file(String step, WalkName walk, LiveListener.Held held) throws StorageFault {
     Path folder = home.sessions().resolve(walk.waveFolder());
     if (!home.stays(folder)) {
-      return new ProgramEvent.Told(
-          "The folder of waves is a link that leads out of the data home.");
+      throw new StorageFault(
+          FaultKind.BROKEN, "The folder of waves is a link that leads out of the data home.", null);
     }
     byte[] bytes = MonoWav.of(held.samples(), held.samplesPerSecond());
     try {
@@ -109,13 +141,15 @@ public final class WalkSound {
       for (int number = 1; number <= FILES_MOST; number++) {
         Path file = folder.resolve(step + "-" + number + ".wav");
         if (made(file, bytes)) {
-          return new ProgramEvent.HeldKept(step, file.toAbsolutePath().toString());
+          return file.toAbsolutePath().toString();
         }
       }
-      return new ProgramEvent.Told(
-          Sentence.of("This step already has {} waves; no more are kept.", FILES_MOST));
+      throw new StorageFault(
+          FaultKind.BROKEN,
+          Sentence.of("This step already has {} waves; no more are kept.", FILES_MOST),
+          null);
     } catch (IOException fault) {
-      return new ProgramEvent.Told(DiskFaults.of(folder.resolve(step), fault).getMessage());
+      throw DiskFaults.of(folder.resolve(step), fault);
     }
   }
 
@@ -158,5 +192,6 @@ public final class WalkSound {
   public void close() {
     listener.ifPresent(LiveListener::close);
     listener = Optional.empty();
+    file = Optional.empty();
   }
 }

@@ -44,8 +44,13 @@ public interface Screen {
     return this;
   }
 
+  /** Tells whether a wave just read is the one waited for; one that enters at once always is. */
+  default boolean awaits(Effect.ReadCapture asked) {
+    return asked.take();
+  }
+
   /** Returns the screen after a wave was read; most wait for none. */
-  default Screen afterCapture(Effect.ReadCapture asked, WaveFound found) {
+  default Screen afterCapture(WaveFound found) {
     return this;
   }
 

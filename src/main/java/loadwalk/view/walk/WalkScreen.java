@@ -113,7 +113,9 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
 
   @Override
   public Optional<Screen> withHeld(String step, String file, ProgramState program) {
-    return program.isAt(step)
+    Model model = program.walk().orElseThrow();
+    boolean free = prompt.isEmpty() && !model.isStopped() && WaveKeys.areUseful(model.state());
+    return free && program.isAt(step)
         ? Optional.of(WaveScreen.of(step, program.waves(), this).holding(file))
         : Optional.empty();
   }

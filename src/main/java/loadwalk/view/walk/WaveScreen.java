@@ -111,7 +111,16 @@ record WaveScreen(
     List<TextField> next = new ArrayList<>(fields);
     next.set(0, TextField.holding(file));
     next.set(CHANNEL, TextField.holding("1"));
-    return new WaveScreen(step, stage, next, 1, asked, problem, back);
+    return new WaveScreen(step, stage, next, Math.max(1, focus), asked, problem, back);
+  }
+
+  /** A held wave that was still being written when the form was opened is named in it. */
+  @Override
+  public Optional<Screen> withHeld(String heldAt, String file, ProgramState program) {
+    String named = fields.get(0).text();
+    boolean open = stage == Stage.FORM || stage == Stage.CAUTIONS;
+    boolean free = open && step.equals(heldAt) && (named.isEmpty() || named.equals(file));
+    return free ? Optional.of(named.isEmpty() ? holding(file) : this) : Optional.empty();
   }
 
   private static TextField holding(OptionalDouble number) {
@@ -120,12 +129,13 @@ record WaveScreen(
         : TextField.EMPTY;
   }
 
-  /** Returns the screen after a wave was read; what answers another question changes nothing. */
   @Override
-  public Screen afterCapture(Effect.ReadCapture answered, WaveFound found) {
-    if (stage != Stage.READING || !asked.equals(Optional.of(answered))) {
-      return this;
-    }
+  public boolean awaits(Effect.ReadCapture answered) {
+    return stage == Stage.READING && asked.equals(Optional.of(answered));
+  }
+
+  @Override
+  public Screen afterCapture(WaveFound found) {
     return found.capture().isPresent()
         ? at(Stage.FOUND)
         : at(Stage.FORM).troubled(focus, String.join(" ", found.lines()));

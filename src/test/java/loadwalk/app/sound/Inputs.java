@@ -4,6 +4,7 @@ import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
 import loadwalk.app.loop.Clocks;
 import loadwalk.wave.CaptureException;
@@ -31,6 +32,11 @@ public final class Inputs {
     };
   }
 
+  /** Lets the latch go once the listener has closed an input, which is the last it does. */
+  public static LiveInput telling(LiveInput input, CountDownLatch closed) {
+    return () -> new Telling(input.open(), closed);
+  }
+
   /** Never answers, as a sound server that hangs does, until the latch is let go. */
   public static LiveInput hanging(CountDownLatch latch) {
     return () -> {
@@ -41,6 +47,36 @@ public final class Inputs {
       }
       throw new CaptureException("The sound input hung.");
     };
+  }
+
+  /** An input that tells when it is closed. */
+  private record Telling(LiveInput.Opened opened, CountDownLatch closed)
+      implements LiveInput.Opened {
+    @Override
+    public double samplesPerSecond() {
+      return opened.samplesPerSecond();
+    }
+
+    @Override
+    public int channels() {
+      return opened.channels();
+    }
+
+    @Override
+    public OptionalDouble step() {
+      return opened.step();
+    }
+
+    @Override
+    public int read(double[][] block) throws IOException, CaptureException {
+      return opened.read(block);
+    }
+
+    @Override
+    public void close() {
+      opened.close();
+      closed.countDown();
+    }
   }
 
   /** Clocks that run ahead. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import loadwalk.app.FailingDisk;
 import loadwalk.app.MachineEffects;
 import loadwalk.app.TextsForScreen;
+import loadwalk.app.loop.Background;
 import loadwalk.app.loop.FakeClocks;
 import loadwalk.app.loop.PlainLoop;
 import loadwalk.app.loop.ProgramRunner;
@@ -132,6 +133,11 @@ public final class ProgramUnderTest {
   /** Takes one event. */
   public void accept(ProgramEvent event) {
     runner.accept(event);
+  }
+
+  /** Does long work elsewhere from now on. */
+  public void workingIn(Background elsewhere) {
+    effects.workingIn(elsewhere);
   }
 
   /** Lets the program take in what became known outside. */
