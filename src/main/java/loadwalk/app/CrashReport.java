@@ -30,6 +30,7 @@ import loadwalk.text.Sentence;
  * @param machine on what
  */
 record CrashReport(Throwable fault, Instant at, Machine machine) {
+  private static final String FOLDER = "crashes";
   private static final int FRAMES_MAX = 60;
   private static final int ERRORS_MAX = 20;
   private static final int SAME_SECOND_MAX = 100;
@@ -62,17 +63,32 @@ record CrashReport(Throwable fault, Instant at, Machine machine) {
   }
 
   /**
-   * Writes the report into the data home and returns what the operator is told. Nothing that goes
-   * wrong here is thrown: the crash comes first.
+   * Writes the report into the data home, into a folder of its own, as the data home may be the one
+   * the operator works in, and returns what the operator is told. Nothing that goes wrong here is
+   * thrown: the crash comes first.
+   *
+   * @param temporary where it goes if the data home cannot be written
    */
-  String write(DataHome home) {
+  String write(DataHome home, Path temporary) {
     try {
-      Path file = written(home.root());
       return Sentence.of(
           "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go"
               + " on with «loadwalk resume». Please send {} to whoever gave you Loadwalk; it holds"
               + " no readings, names or notes.",
-          file);
+          written(home.root().resolve(FOLDER)));
+    } catch (IOException | RuntimeException e) {
+      return writeAside(temporary);
+    }
+  }
+
+  private String writeAside(Path temporary) {
+    try {
+      return Sentence.of(
+          "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go"
+              + " on with «loadwalk resume». The data home could not be written, so the crash"
+              + " report is in the temporary folder. Please send {} to whoever gave you Loadwalk;"
+              + " it holds no readings, names or notes.",
+          written(temporary));
     } catch (IOException | RuntimeException e) {
       return Sentence.of(
           "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go"

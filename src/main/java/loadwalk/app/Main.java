@@ -169,7 +169,8 @@ public final class Main {
     }
     DataHome home = dataHome(home(arguments));
     CrashReport.Machine machine = CrashReport.Machine.ofThisProcess();
-    err.println(new CrashReport(fault, Instant.now(), machine).write(home));
+    Path temporary = Path.of(System.getProperty("java.io.tmpdir"));
+    err.println(new CrashReport(fault, Instant.now(), machine).write(home, temporary));
     return ExitCode.FAULT;
   }
 

@@ -92,25 +92,42 @@ class CrashReportTest {
   @Test
   void write_makesAFileAndSaysWhatToDo() throws IOException {
     CrashReport report = of(fault("x"));
-    Path file = folder.resolve("home").resolve("crash-20260301-102030.txt");
+    Path file = folder.resolve("home/crashes/crash-20260301-102030.txt");
     assertEquals(
         "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go on"
             + " with «loadwalk resume». Please send "
             + file
             + " to whoever gave you Loadwalk; it holds no readings, names or notes.",
-        report.write(new DataHome(folder.resolve("home"))));
+        report.write(new DataHome(folder.resolve("home")), folder));
     assertEquals(report.text(), Files.readString(file));
   }
 
   @Test
   void write_twiceInOneSecond_keepsBoth() throws IOException {
-    of(fault("x")).write(new DataHome(folder));
-    of(new IllegalStateException()).write(new DataHome(folder));
-    try (Stream<Path> files = Files.list(folder)) {
+    of(fault("x")).write(new DataHome(folder), folder);
+    of(new IllegalStateException()).write(new DataHome(folder), folder);
+    try (Stream<Path> files = Files.list(folder.resolve("crashes"))) {
       assertEquals(
           List.of("crash-20260301-102030-2.txt", "crash-20260301-102030.txt"),
           files.map(file -> file.getFileName().toString()).sorted().toList());
     }
+  }
+
+  @Test
+  void write_whereTheDataHomeCannotBeWritten_goesToTheTemporaryFolderAndSaysSo()
+      throws IOException {
+    Path notAFolder = Files.createFile(folder.resolve("file"));
+    Path temporary = Files.createDirectories(folder.resolve("temporary"));
+    CrashReport report = of(fault("x"));
+    Path file = temporary.resolve("crash-20260301-102030.txt");
+    assertEquals(
+        "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go on"
+            + " with «loadwalk resume». The data home could not be written, so the crash report is"
+            + " in the temporary folder. Please send "
+            + file
+            + " to whoever gave you Loadwalk; it holds no readings, names or notes.",
+        report.write(new DataHome(notAFolder), temporary));
+    assertEquals(report.text(), Files.readString(file));
   }
 
   @Test
@@ -120,7 +137,7 @@ class CrashReportTest {
         "Loadwalk stopped on a fault of its own. Every reading it called kept is on the disk: go on"
             + " with «loadwalk resume». No crash report could be written; the fault was"
             + " java.lang.IllegalStateException.",
-        of(new IllegalStateException("secret")).write(new DataHome(notAFolder)));
+        of(new IllegalStateException("secret")).write(new DataHome(notAFolder), notAFolder));
   }
 
   @Test

@@ -121,6 +121,12 @@ class LauncherTest {
     }
   }
 
+  @Test
+  void javaThatBreaks_leavesNothingInTheFolderWorkedIn() throws Exception {
+    String asked = asked("sheet");
+    assertTrue(asked.contains("\n-XX:ErrorFile=/"), asked);
+  }
+
   /** BSD and macOS have neither {@code readlink -f} nor GNU's long options. */
   @Test
   void script_keepsToPosix() throws IOException {

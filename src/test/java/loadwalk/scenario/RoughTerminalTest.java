@@ -127,8 +127,8 @@ class RoughTerminalTest extends InShell {
     ProcessHandle program = pane.start("", Child.brokenCommand(home, what), "New walk");
     pane.keys("F10").sees("Loadwalk stopped on a fault of its own");
     restored(program);
-    try (Stream<Path> files = Files.list(home)) {
-      Path report = files.filter(f -> f.toString().contains("crash-")).findFirst().orElseThrow();
+    try (Stream<Path> files = Files.list(home.resolve("crashes"))) {
+      Path report = files.findFirst().orElseThrow();
       String text = Files.readString(report);
       assertTrue(text.contains("java.lang.IllegalStateException"), text);
       assertTrue(text.contains("BrokenChild"), text);

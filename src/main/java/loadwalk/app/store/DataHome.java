@@ -71,14 +71,16 @@ public record DataHome(Path root) {
 
   private static Path byPlatform(Surroundings around) {
     String system = around.system().toLowerCase(Locale.ROOT);
+    // Java knows a user without an entry in the list of users as "?", which is no folder.
+    Path user = around.user().isAbsolute() ? around.user() : variable(around, "HOME", Path.of(""));
     if (system.startsWith("windows")) {
-      return variable(around, "APPDATA", around.user().resolve("AppData").resolve("Roaming"));
+      return variable(around, "APPDATA", user.resolve("AppData").resolve("Roaming"));
     }
     if (system.startsWith("mac")) {
-      return around.user().resolve("Library").resolve("Application Support");
+      return user.resolve("Library").resolve("Application Support");
     }
     // XDG Base Directory Specification: a relative path there is to be ignored.
-    return variable(around, "XDG_DATA_HOME", around.user().resolve(".local").resolve("share"));
+    return variable(around, "XDG_DATA_HOME", user.resolve(".local").resolve("share"));
   }
 
   private static Path variable(Surroundings around, String name, Path otherwise) {

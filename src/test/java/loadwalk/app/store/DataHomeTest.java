@@ -67,6 +67,14 @@ class DataHomeTest {
   }
 
   @Test
+  void choose_forAUserJavaKnowsNoFolderOf_goesByTheEnvironment() {
+    Map<String, String> environment = Map.of("HOME", folder.resolve("user").toString());
+    Surroundings around =
+        new Surroundings(Optional.empty(), folder, environment, "Linux", Path.of("?"));
+    assertEquals(folder.resolve("user/.local/share/loadwalk"), DataHome.choose(around).root());
+  }
+
+  @Test
   void inside_ofAPlainPath_isUnderTheRoot() {
     DataHome home = new DataHome(folder);
     assertEquals(
