@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -86,15 +88,21 @@ final class Destination {
     }
   }
 
-  /** The draft is made as any new file is: what is written here is for others to read as well. */
+  /**
+   * The draft is made as any new file is: what is written here is for others to read as well. It is
+   * forced before it takes the place of what is there, which a power cut would else leave empty.
+   */
   private static void replace(Path file, Content content) throws IOException {
     String unique = "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".new";
     Path draft = file.resolveSibling(unique);
     try {
-      try (OutputStream out = Files.newOutputStream(draft, StandardOpenOption.CREATE_NEW)) {
-        content.to(out);
+      try (FileChannel channel =
+          FileChannel.open(draft, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
+        content.to(Channels.newOutputStream(channel));
+        channel.force(true);
       }
       move(draft, file);
+      Folders.force(file.getParent());
     } finally {
       Files.deleteIfExists(draft);
     }

@@ -2,7 +2,6 @@ package loadwalk.app.sound;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import loadwalk.app.store.AtomicFile;
 import loadwalk.app.store.DataHome;
 import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.WalkName;
+import loadwalk.cli.Folders;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
 import loadwalk.practice.PracticeTone;
@@ -137,7 +137,7 @@ public final class WalkSound {
     }
     byte[] bytes = MonoWav.of(held.samples(), held.samplesPerSecond());
     try {
-      Files.createDirectories(folder);
+      Folders.make(folder);
       for (int number = 1; number <= FILES_MOST; number++) {
         Path file = folder.resolve(step + "-" + number + ".wav");
         if (made(file, bytes)) {

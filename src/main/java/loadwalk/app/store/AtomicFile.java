@@ -3,6 +3,7 @@ package loadwalk.app.store;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.OpenOption;
@@ -11,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
+import loadwalk.cli.Folders;
 import loadwalk.journal.StorageFault;
 
 /** Writes whole files so that a reader, or a power cut, finds the old bytes or the new, no mix. */
@@ -44,9 +46,28 @@ public final class AtomicFile {
     }
   }
 
-  /** Makes a file that must not be there yet, and forces it; used for what is kept aside. */
+  /**
+   * Makes a file that must not be there yet, and forces it; used for what is kept aside. Where that
+   * fails, no part of it is left.
+   */
   public static void writeNew(Path file, byte[] bytes) throws IOException {
-    fill(file, bytes);
+    try {
+      fill(file, bytes);
+      Folders.force(file.toAbsolutePath().getParent());
+    } catch (FileAlreadyExistsException taken) {
+      throw taken;
+    } catch (IOException e) {
+      Files.deleteIfExists(file);
+      throw e;
+    }
+  }
+
+  /** Forces a file that is there already: who wrote it may have been killed before that. */
+  static void settle(Path file) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS)) {
+      channel.force(true);
+    }
     Folders.force(file.toAbsolutePath().getParent());
   }
 

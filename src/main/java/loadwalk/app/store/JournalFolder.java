@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import loadwalk.cli.Folders;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.Framing;
 import loadwalk.journal.JournalWriter;
@@ -190,7 +191,7 @@ public final class JournalFolder {
       return OUTSIDE;
     }
     try {
-      Files.createDirectories(home.sessions());
+      Folders.make(home.sessions());
       Optional<WalkLock> lock = WalkLock.take(home.sessions().resolve(name.lockFile()));
       return lock.isPresent() ? actHolding(lock.get(), act) : heldElsewhere.get();
     } catch (IOException e) {

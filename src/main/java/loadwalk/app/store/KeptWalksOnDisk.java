@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.cli.Folders;
 import loadwalk.cli.KeptWalks;
 import loadwalk.cli.OwnTables;
 import loadwalk.journal.FaultKind;
@@ -88,7 +89,7 @@ public final class KeptWalksOnDisk implements KeptWalks {
 
   @Override
   public void keepLedgerIndex(byte[] bytes) throws IOException {
-    Files.createDirectories(home.sessions());
+    Folders.make(home.sessions());
     AtomicFile.write(home.sessions().resolve(INDEX), bytes);
   }
 }

@@ -9,6 +9,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import loadwalk.cli.Folders;
 import loadwalk.report.page.Picture;
 import loadwalk.text.Sentence;
 import loadwalk.walk.Effect;
@@ -82,7 +83,7 @@ public final class PhotoBox {
       return new Event.PhotoRefused(
           "The folder of photos is a link that leads out of the data home.");
     }
-    Files.createDirectories(folder);
+    Folders.make(folder);
     byte[] bytes = picture.bytes();
     String stem = stem(source);
     for (int number = 1; number <= SAME_NAME_MOST; number++) {
@@ -102,13 +103,21 @@ public final class PhotoBox {
       AtomicFile.writeNew(file, bytes);
       return true;
     } catch (FileAlreadyExistsException taken) {
-      return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-          && Files.size(file) == bytes.length
-          && Arrays.equals(Files.readAllBytes(file), bytes);
+      return holds(file, bytes);
     } catch (IOException e) {
-      Files.deleteIfExists(file);
       throw DiskFaults.of(file, e);
     }
+  }
+
+  private static boolean holds(Path file, byte[] bytes) throws IOException {
+    boolean same =
+        Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+            && Files.size(file) == bytes.length
+            && Arrays.equals(Files.readAllBytes(file), bytes);
+    if (same) {
+      AtomicFile.settle(file);
+    }
+    return same;
   }
 
   private static String stem(Path source) {
