@@ -259,6 +259,23 @@ class MetersOnScreenTest {
     assertEquals(before + 2, bells);
   }
 
+  /** A meter left on hold above a limit before the step began: its digits no longer change. */
+  @Test
+  void heldCurrent_aboveWhatTheSuppliesGive_warnsAsSoonAsTheStepRuns() {
+    metersSay(volts(13.7), amps(1.6));
+    press(Key.Kind.F8);
+    press(Key.Kind.F9);
+    for (int i = 0; i < 10; i++) {
+      metersSay(volts(13.7), amps(9.5012));
+    }
+    assertFalse(screen().contains("SUPPLY AMPS"), "nothing runs yet");
+    hear(new ProgramEvent.OfWalk(new Intent.LiftHalt("small supply, low level")));
+    hear(new ProgramEvent.OfWalk(new Intent.Arm("4 ohm")));
+    assertEquals(StepState.Status.RUNNING, step().status(), screen());
+    metersSay(volts(13.7), amps(9.5012));
+    assertTrue(screen().contains("SUPPLY AMPS 9.50 A, above the 9.00 A"), screen());
+  }
+
   @Test
   void alarm_thatBecomesAnother_ringsAgain_andNamesTheLeastLimitPassed() {
     metersSay(volts(9.0), amps(1.0));
