@@ -51,6 +51,55 @@ class LeadDropTest {
     assertFalse(says(remarks, "lead-drop-excess"));
   }
 
+  /** Rectangular half-widths, u = a/√3 (JCGM 100:2008, 4.3.7): 1 % of a setting, 10 % of copper. */
+  @Test
+  void drop_carriesTheDoubtOfTheSettingOrOfTheCopper() {
+    Quantity measured =
+        drop(List.of(new Supply(14.4, 60)), List.of(), 13.2, new ArrayList<>()).orElseThrow();
+    assertEquals(0.144 / Math.sqrt(3), measured.contributions().get("supply setting"), 1e-12);
+    Quantity copper = drop(List.of(), List.of(PLUS, MINUS), 14, new ArrayList<>()).orElseThrow();
+    assertEquals(
+        copper.value() * 0.1 / Math.sqrt(3), copper.contributions().get("lead copper"), 1e-12);
+  }
+
+  @Test
+  void highestSetting_counts() {
+    Quantity drop =
+        drop(
+                List.of(new Supply(13.8, 30), new Supply(14.4, 60), new Supply(12, 60)),
+                List.of(),
+                13.2,
+                new ArrayList<>())
+            .orElseThrow();
+    assertEquals(1.2, drop.value(), 1e-12);
+  }
+
+  @Test
+  void excess_isToldInFull() {
+    List<Remark> remarks = new ArrayList<>();
+    drop(List.of(new Supply(14.4, 60)), List.of(PLUS, MINUS), 13.2, remarks);
+    assertTrue(
+        remarks.stream()
+            .anyMatch(
+                r ->
+                    r.text()
+                        .equals(
+                            "1.2 V is lost between supply and amplifier, and the copper explains"
+                                + " only 0.18 V: look for the other 51 W in a joint, a fuse or the"
+                                + " supply's own sag")),
+        remarks.toString());
+  }
+
+  /** The copper takes 0.18 V; k = 2 of 0.083 V of setting and 0.011 V of copper is 0.168 V. */
+  @Test
+  void excess_isToldOnlyBeyondItsUncertainty() {
+    for (double terminal : new double[] {14.06, 14.04}) {
+      List<Remark> remarks = new ArrayList<>();
+      drop(List.of(new Supply(14.4, 60)), List.of(PLUS, MINUS), terminal, remarks);
+      assertEquals(terminal < 14.05, says(remarks, "lead-drop-excess"), terminal + " V");
+    }
+  }
+
   @Test
   void neitherSuppliesNorLeads_giveNoDrop() {
     assertEquals(Optional.empty(), drop(List.of(), List.of(), 14, new ArrayList<>()));

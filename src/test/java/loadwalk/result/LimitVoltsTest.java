@@ -48,6 +48,64 @@ class LimitVoltsTest {
   void distortionMeterNotNamed_isAssumedAndSaid() {
     StepResult result = step(Bench.unknown(), Readings.withPairs(below(), PAIRS));
     assertTrue(says(result.remarks(), "thd-meter-assumed"));
+    // ±10 % of reading, rectangular, along a slope of 1 V / ln 10.
+    assertEquals(
+        0.1 / Math.sqrt(3) / Math.log(10),
+        result.outputVolts().orElseThrow().contributions().get("assumed meter THD at the limit"),
+        1e-5);
+  }
+
+  @Test
+  void interpolation_isSaidWithItsPoints() {
+    assertTrue(
+        step(usual(), Readings.withPairs(below(), PAIRS))
+            .remarks()
+            .contains(
+                new Remark(
+                    "limit-interpolated",
+                    "the volts at 1 % THD are interpolated from 2 points near it")));
+  }
+
+  /** At another limit the meter's ±(5 % + 0) is the same part of it, and the slope as well. */
+  @Test
+  void distortionMeter_countsAsAPartOfTheLimit() {
+    StepResult result =
+        ResultComputation.walk(
+                Readings.plain(),
+                usual(),
+                0.5,
+                14.4,
+                40,
+                Readings.WIRE,
+                List.of(Readings.withPairs(below(), PAIRS)))
+            .steps()
+            .get(0);
+    assertEquals(
+        0.05 / Math.sqrt(3) / Math.log(10),
+        result.outputVolts().orElseThrow().contributions().get("DMM THD at the limit"),
+        1e-5);
+  }
+
+  @Test
+  void limitAtTheHighestPoint_takesTheSlopeBelowIt() {
+    List<LimitPair> upToIt = List.of(new LimitPair(20, 0.1), new LimitPair(21, 1));
+    Quantity volts = step(usual(), Readings.withPairs(below(), upToIt)).outputVolts().orElseThrow();
+    assertEquals(21, volts.value(), 1e-12);
+    assertEquals(
+        0.05 / Math.sqrt(3) / Math.log(10),
+        volts.contributions().get("DMM THD at the limit"),
+        1e-5);
+  }
+
+  @Test
+  void digitsOfTheVolts_areThoseOfTheMeter() {
+    Quantity volts =
+        step(Bench.unknown(), Readings.withPairs(below(), PAIRS)).outputVolts().orElseThrow();
+    // No meter: 2 of the last digit typed, 0.01 V, rectangular.
+    assertEquals(
+        0.02 / Math.sqrt(3),
+        volts.contributions().get("assumed meter output volts stereo-4 digit"),
+        1e-12);
   }
 
   @Test

@@ -40,6 +40,20 @@ class PowerAtSupplyTest {
   }
 
   @Test
+  void assumption_isSaidInFull() {
+    assertEquals(
+        "estimate from 12 V: rails taken as regulated, so the power stays",
+        PowerAtSupply.of(WATTS, VOLTS, 14.4, Optional.of(true)).assumption());
+    assertEquals(
+        "estimate from 12 V: rails taken as unregulated, so power goes with the square of the"
+            + " supply volts",
+        PowerAtSupply.of(WATTS, VOLTS, 14.4, Optional.of(false)).assumption());
+    assertEquals(
+        "estimate from 12 V: whether the rails are regulated is not known, so halfway between",
+        PowerAtSupply.of(WATTS, VOLTS, 14.4, Optional.empty()).assumption());
+  }
+
+  @Test
   void sameSupply_changesNothing() {
     for (Optional<Boolean> regulated :
         java.util.List.of(Optional.of(true), Optional.of(false), Optional.<Boolean>empty())) {

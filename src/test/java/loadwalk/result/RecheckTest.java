@@ -85,6 +85,52 @@ class RecheckTest {
   }
 
   @Test
+  void outcome_isToldInFull() {
+    assertEquals(
+        "bridged-0.5#2 and bridged-0.5 agree: 1.60 W apart, up to 3.92 W is within the uncertainty",
+        compare(20, 20.02).text());
+    assertEquals(
+        "bridged-0.5#2 and bridged-0.5 disagree: 39.5 W apart, up to 3.87 W is within the"
+            + " uncertainty",
+        compare(20, 19.5).text());
+    assertEquals(
+        "bridged-0.5#2 and bridged-0.5 are not compared: both were read below the limit, at no"
+            + " stated point",
+        walk(
+                usual(),
+                loaded(Mode.BRIDGED, 0.5, Criterion.BELOW_LIMIT, volts(20)),
+                again(loaded(Mode.BRIDGED, 0.5, Criterion.BELOW_LIMIT, volts(20))))
+            .rechecks()
+            .get(0)
+            .text());
+  }
+
+  @Test
+  void notComparable_hasNoDifferenceAndNoLimit() {
+    RecheckAgreement other =
+        walk(usual(), bridged(0.5, volts(20)), again(bridged(1, volts(20)))).rechecks().get(0);
+    assertEquals(
+        "bridged-0.5#2 and bridged-0.5 are not compared: their loads differ", other.text());
+    assertEquals(0, other.limitWatts());
+    assertEquals(java.util.Optional.empty(), other.difference());
+    MeasuredStep stereo = again(Readings.stereo(0.5, volts(20)));
+    assertEquals(
+        RecheckAgreement.Outcome.NOT_COMPARABLE,
+        walk(usual(), bridged(0.5, volts(20)), stereo).rechecks().get(0).outcome());
+  }
+
+  @Test
+  void firstRunWithoutAReading_isNotComparable() {
+    RecheckAgreement agreement =
+        walk(usual(), bridged(0.5, of(ReadingId.SUPPLY_VOLTS, 14)), again(bridged(0.5, volts(20))))
+            .rechecks()
+            .get(0);
+    assertEquals(
+        "bridged-0.5#2 and bridged-0.5 are not compared: one has no output reading",
+        agreement.text());
+  }
+
+  @Test
   void loadMeasuredTwice_countsItsDigits() {
     MeasuredStep first = bridged(0.5, volts(20), new TakenReading(ReadingId.LOAD_OHMS, 0.5, 0.01));
     WalkResult measured = walk(usual(), first, again(first));

@@ -19,6 +19,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
@@ -258,6 +261,169 @@ class StepResultTest {
     assertEquals(20, result.leadWatts().orElseThrow().value(), 1e-9);
     assertEquals(0.144 / Math.sqrt(3), result.leadDropVolts().orElseThrow().u(), 1e-9);
     assertTrue(says(result.remarks(), "supply-setting-assumed"));
+  }
+
+  @Test
+  void total_ofAnAmplifierWithOneChannel_isItsPowerAndSaysSo() {
+    Amplifier mono = withChannels(OptionalInt.of(1));
+    StepResult one = Readings.walk(mono, usual(), stereo(4, volts(20))).steps().get(0);
+    assertEquals(one.watts(), one.totalWatts());
+    assertEquals(
+        List.of("one-channel"),
+        one.remarks().stream().map(Remark::code).filter(c -> c.contains("one")).toList());
+    for (OptionalInt channels : List.of(OptionalInt.empty(), OptionalInt.of(2))) {
+      StepResult two =
+          Readings.walk(withChannels(channels), usual(), stereo(4, volts(20))).steps().get(0);
+      assertEquals(200, two.totalWatts().orElseThrow().value(), 1e-9);
+      assertFalse(says(two.remarks(), "one-channel"));
+    }
+  }
+
+  /**
+   * 14 V and 7.25 A are 101.5 W for 100 W out: within the uncertainty; 6.9 A and 96.6 W are not.
+   */
+  @Test
+  void moreOutThanIn_isSaidOnlyBeyondTheUncertainty() {
+    for (double amps : new double[] {7.25, 7.0, 6.9, 6.5}) {
+      StepResult result =
+          step(
+              usual(),
+              bridged(
+                  4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, amps)));
+      Quantity heat = result.heatWatts().orElseThrow();
+      assertEquals(
+          -heat.value() > 2 * heat.u(), says(result.remarks(), "output-above-input"), amps + " A");
+    }
+    assertTrue(
+        says(
+            step(
+                    usual(),
+                    bridged(
+                        4,
+                        volts(20),
+                        of(ReadingId.SUPPLY_VOLTS, 14),
+                        of(ReadingId.SUPPLY_AMPS, 6.5)))
+                .remarks(),
+            "output-above-input"));
+  }
+
+  @Test
+  void wattsBelowZero_giveNoOutput() {
+    StepResult result = step(usual(), stereo(4, of(ReadingId.OUTPUT_WATTS, -1)));
+    assertEquals(Optional.empty(), result.watts());
+    assertEquals(Optional.empty(), result.outputVolts());
+  }
+
+  @Test
+  void voltsAndWattsTyped_countByTheVolts() {
+    StepResult result = step(usual(), stereo(4, volts(20), of(ReadingId.OUTPUT_WATTS, 90)));
+    assertEquals(100, result.watts().orElseThrow().value(), 1e-9);
+  }
+
+  /** P = V²/R: 2V/R·u(V), V²/R²·u(R) and √2·u²/R of the second order (JCGM 100:2008, 5.1.2). */
+  @Test
+  void budget_namesEverySourceLargestFirst() {
+    Bench bench = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01)), List.of(load(4, 2)));
+    List<BudgetLine> budget = step(bench, stereo(4, volts(20))).budget();
+    double root3 = Math.sqrt(3);
+    double u = Math.hypot(0.1, 0.03) / root3;
+    assertEquals(
+        List.of(
+            "load 4.0 ohm",
+            "DMM output volts gain",
+            "DMM output volts stereo-4 digit",
+            "stereo-4 second order"),
+        budget.stream().map(BudgetLine::source).toList());
+    double[][] rows = {
+      {0.08 / root3, -25, 2 / root3},
+      {0.1 / root3, 10, 1 / root3},
+      {0.03 / root3, 10, 0.3 / root3},
+      {Math.sqrt(2) * u * u / 4, 1, Math.sqrt(2) * u * u / 4},
+    };
+    for (int i = 0; i < rows.length; i++) {
+      assertEquals(rows[i][0], budget.get(i).inputU(), 1e-9, budget.get(i).source());
+      assertEquals(rows[i][1], budget.get(i).sensitivity(), 1e-9, budget.get(i).source());
+      assertEquals(rows[i][2], budget.get(i).contribution(), 1e-9, budget.get(i).source());
+    }
+  }
+
+  @Test
+  void budgetOfWattsTyped_goesByTheLoadTheMeterAssumed() {
+    Bench bench =
+        bench(
+            List.of(meter(ReadingId.OUTPUT_WATTS, 2, 0, 0.1), meter(ReadingId.LOAD_OHMS, 1, 0, 0)),
+            List.of());
+    StepResult result =
+        step(
+            bench,
+            bridged(
+                4, of(ReadingId.OUTPUT_WATTS, 100), new TakenReading(ReadingId.LOAD_OHMS, 4.2, 0)));
+    List<BudgetLine> budget = result.budget();
+    // P = W·Rn/R: dP/dW = 4/4.2, dP/dR = −100·4/4.2².
+    assertEquals(4 / 4.2, budget.get(0).sensitivity(), 1e-12);
+    assertEquals(-400 / (4.2 * 4.2), budget.get(1).sensitivity(), 1e-9);
+    double byWatts = 2 / Math.sqrt(3) * 4 / 4.2;
+    double byOhms = 0.042 / Math.sqrt(3) * 400 / (4.2 * 4.2);
+    assertEquals(byWatts, budget.get(0).contribution(), 1e-9);
+    assertEquals(byOhms, budget.get(1).contribution(), 1e-9);
+    assertEquals(Math.hypot(byWatts, byOhms), result.watts().orElseThrow().u(), 1e-9);
+  }
+
+  @Test
+  void bandOfAMeter_isSaidOfOutputsAlone() {
+    Bench bench =
+        bench(
+            List.of(
+                banded(ReadingId.OUTPUT_VOLTS),
+                banded(ReadingId.OUTPUT_WATTS),
+                banded(ReadingId.SUPPLY_VOLTS)),
+            List.of(load(4, 1)));
+    String said =
+        "DMM is specified from 45 Hz to 1 kHz and the tone is 40 Hz: its accuracy there is"
+            + " unknown";
+    for (ReadingId id : List.of(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS)) {
+      List<Remark> remarks = step(bench, stereo(4, of(id, 20))).remarks();
+      assertTrue(remarks.contains(new Remark("meter-band", said)), remarks.toString());
+    }
+    assertFalse(
+        says(step(bench, stereo(4, of(ReadingId.SUPPLY_VOLTS, 14))).remarks(), "meter-band"));
+  }
+
+  @Test
+  void otherChannelOfTheSameMeter_sharesItsGainAndHasItsOwnDigits() {
+    Quantity other =
+        ResultComputation.reading(usual(), 40, "stereo-4", of(ReadingId.OTHER_OUTPUT_VOLTS, 20));
+    assertEquals(
+        java.util.Set.of(
+            "DMM output volts gain", "DMM output volts (other channel volts) stereo-4 digit"),
+        other.contributions().keySet());
+  }
+
+  @Test
+  void meterWithoutAResolution_countsTheDigitsTyped() {
+    Bench bench = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0, 3, 0)), List.of(load(4, 1)));
+    TakenReading coarse = new TakenReading(ReadingId.OUTPUT_VOLTS, 20, 0.1);
+    assertEquals(
+        0.3 / Math.sqrt(3), step(bench, stereo(4, coarse)).outputVolts().orElseThrow().u(), 1e-12);
+  }
+
+  private static Meter banded(ReadingId id) {
+    return new Meter("DMM", id, 0.5, 3, 0.01, Optional.of(new Meter.Band(45, 1000)));
+  }
+
+  private static Amplifier withChannels(OptionalInt channels) {
+    return new Amplifier(
+        "Halvorsen & Pike",
+        "HP 240",
+        Optional.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        channels,
+        List.of(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        Optional.empty());
   }
 
   @Test

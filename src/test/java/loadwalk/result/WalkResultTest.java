@@ -79,6 +79,124 @@ class WalkResultTest {
         1e-6);
   }
 
+  /** k = 2 of 0.9333·√((0.0173/15)² + (0.0173/28)²), the digits of 0.03 V on both. */
+  @Test
+  void bridge_isToldInFull() {
+    assertEquals(
+        "bridged-4 gives 0.9333 ± 0.0024 times twice the volts of stereo-2, unlike two equal"
+            + " channels",
+        walk(usual(), stereo(2, volts(15)), bridged(4, volts(28))).bridges().get(0).text());
+    assertTrue(
+        walk(usual(), stereo(2, volts(15)), bridged(4, volts(30)))
+            .bridges()
+            .get(0)
+            .text()
+            .endsWith(" times twice the volts of stereo-2, as two equal channels do"));
+  }
+
+  @Test
+  void bridge_isComparedWithTheStereoStepOfHalfItsLoad() {
+    WalkResult result =
+        walk(usual(), stereo(4, volts(16)), stereo(2, volts(15)), bridged(4, volts(30)));
+    assertEquals(
+        List.of("stereo-2"), result.bridges().stream().map(BridgeComparison::stereoId).toList());
+    assertEquals(List.of(), walk(usual(), stereo(4, volts(16)), bridged(4, volts(30))).bridges());
+  }
+
+  @Test
+  void bridge_ofStepsBelowTheLimitOrWithoutVolts_isNotCompared() {
+    assertEquals(
+        List.of(),
+        walk(
+                usual(),
+                loaded(Mode.STEREO, 2, Criterion.BELOW_LIMIT, volts(15)),
+                loaded(Mode.BRIDGED, 4, Criterion.BELOW_LIMIT, volts(30)))
+            .bridges());
+    assertEquals(List.of(), walk(usual(), stereo(2, volts(0)), bridged(4, volts(30))).bridges());
+  }
+
+  @Test
+  void step_isFoundByItsId() {
+    WalkResult result = walk(usual(), stereo(4, volts(16)), stereo(2, volts(15)));
+    assertEquals("stereo-2", result.step("stereo-2").orElseThrow().stepId());
+    assertEquals(Optional.empty(), result.step("bridged-2"));
+  }
+
+  /**
+   * V = E·R/(R + r) with the point at 1 Ω 2 % low: the fit is off the worst point by a fraction.
+   */
+  @Test
+  void outputFit_tellsItsWorstPoint() {
+    OutputFit fit =
+        walk(
+                usual(),
+                stereo(4, volts(24 * 4 / 4.4)),
+                stereo(2, volts(24 * 2 / 2.4)),
+                stereo(1, volts(0.98 * 24 / 1.4)))
+            .outputFit()
+            .orElseThrow();
+    double worst = 0;
+    double[] read = {24 * 4 / 4.4, 24 * 2 / 2.4, 0.98 * 24 / 1.4};
+    double[] ohms = {4, 2, 1};
+    for (int i = 0; i < 3; i++) {
+      worst = Math.max(worst, Math.abs(fit.voltsAt(ohms[i]) / read[i] - 1));
+    }
+    assertEquals(worst, fit.worstResidual(), 1e-9);
+    assertTrue(worst > 0.002, "worst " + worst);
+  }
+
+  @Test
+  void outputFit_leavesOutStepsWithoutVolts() {
+    OutputFit fit =
+        walk(usual(), stereo(4, volts(20)), stereo(8, volts(0)), stereo(2, volts(18)))
+            .outputFit()
+            .orElseThrow();
+    assertEquals(List.of("stereo-4", "stereo-2"), fit.stepIds());
+  }
+
+  @Test
+  void outputFit_ofVoltsThatNoSourceGives_isLeftOut() {
+    // Volts that fall tenfold from 2 to 1 Ω would need a source without end: 1/E < 0.
+    assertEquals(
+        Optional.empty(), walk(usual(), stereo(2, volts(20)), stereo(1, volts(2))).outputFit());
+  }
+
+  @Test
+  void outputFit_ofEqualNumbersOfLoads_takesTheThdLimitAndSaysSo() {
+    WalkResult result =
+        walk(
+            usual(),
+            loaded(Mode.STEREO, 4, Criterion.CLIPPING_ONSET, volts(20)),
+            loaded(Mode.STEREO, 2, Criterion.CLIPPING_ONSET, volts(18)),
+            stereo(1, volts(15)),
+            bridged(1, volts(20)));
+    assertEquals(List.of("stereo-1", "bridged-1"), result.outputFit().orElseThrow().stepIds());
+    assertTrue(
+        result.remarks().stream()
+            .anyMatch(
+                r -> r.text().equals("the output fit uses only the steps read at the THD limit")),
+        result.remarks().toString());
+  }
+
+  @Test
+  void outputFit_neverUsesStepsBelowTheLimit() {
+    assertEquals(
+        Optional.empty(),
+        walk(
+                usual(),
+                stereo(4, volts(20)),
+                loaded(Mode.STEREO, 2, Criterion.BELOW_LIMIT, volts(18)))
+            .outputFit());
+    assertFalse(
+        says(
+            walk(
+                    usual(),
+                    stereo(4, volts(20)),
+                    loaded(Mode.STEREO, 2, Criterion.BELOW_LIMIT, volts(18)))
+                .remarks(),
+            "fit-one-criterion"));
+  }
+
   @Test
   void bridge_ofDifferentCriteria_isNotCompared() {
     WalkResult result =
