@@ -47,6 +47,12 @@ public final class Photos {
         SECRET.getBytes(StandardCharsets.ISO_8859_1));
   }
 
+  /** Returns a PNG of a header, data and an end, as bytes that no library chose. */
+  public static byte[] smallest() {
+    byte[] signature = "\u0089PNG\r\n\u001a\n".getBytes(StandardCharsets.ISO_8859_1);
+    return joined(signature, chunk("IHDR", "abc"), chunk("IDAT", "def"), chunk("IEND", ""));
+  }
+
   /** Returns a JPEG turned a quarter, with places, a comment, and a second file behind its end. */
   public static byte[] jpeg() {
     byte[] plain = drawn("jpg");

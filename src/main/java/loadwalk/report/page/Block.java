@@ -187,11 +187,9 @@ public sealed interface Block {
       return true;
     }
 
-    /** Says where the photo is kept, for use where the picture itself is missing. */
+    /** Says where a photo is kept that cannot be shown. */
     String inWords() {
-      return picture.isPresent()
-          ? Sentence.of("{}: {} ({})", where, caption, path)
-          : Sentence.of("{}: {} ({}; not shown here)", where, caption, path);
+      return Sentence.of("{}: {} ({}; not shown here)", where, caption, path);
     }
   }
 

@@ -18,7 +18,6 @@ import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.walk.Results;
-import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
@@ -162,10 +161,5 @@ final class SheetFold {
         .max(Comparator.comparingDouble(p -> p.perLoad().value()))
         .flatMap(p -> result.step(p.fromStepId()))
         .filter(s -> !s.budget().isEmpty());
-  }
-
-  /** Returns every entry of a step in the order they were made. */
-  static List<Entry> inOrder(List<Entry> entries) {
-    return entries.stream().sorted(Comparator.comparingInt(Entry::order)).toList();
   }
 }

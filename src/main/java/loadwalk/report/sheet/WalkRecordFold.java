@@ -2,9 +2,11 @@ package loadwalk.report.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Doubt;
@@ -22,6 +24,9 @@ import loadwalk.walk.fact.WalkState;
 
 /** Gathers what happened during a walk. */
 final class WalkRecordFold {
+  private static final Set<ReadingId> OUTPUTS =
+      EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
+
   private final WalkState state;
   private final SheetOptions options;
   private final List<Sheet.DoubtLine> doubts = new ArrayList<>();
@@ -80,8 +85,9 @@ final class WalkRecordFold {
         }
       }
       boolean log = warmUp && e.getKey() == ReadingId.SINK_CELSIUS;
-      if (e.getValue().size() > 1 && !log) {
-        List<String> typed = SheetFold.inOrder(e.getValue()).stream().map(Entry::text).toList();
+      List<Entry> all = inOrder(step, e.getKey());
+      if (all.size() > 1 && !log && step.latest(e.getKey()).isPresent()) {
+        List<String> typed = all.stream().map(Entry::text).toList();
         amendments.add(new Sheet.Amendment(stepId, e.getKey(), typed));
       }
     }
@@ -89,31 +95,32 @@ final class WalkRecordFold {
 
   private static Sheet.DoubtLine doubtLine(
       String stepId, StepState step, ReadingId id, Entry entry, Doubt doubt) {
-    Optional<Entry> next = following(step, id, entry);
+    Optional<Entry> next =
+        inOrder(step, id).stream().filter(e -> e.order() > entry.order()).findFirst();
     Answer answer = Answer.OPEN;
     String detail = "";
     if (entry.stoodBy().isPresent()) {
       answer = Answer.STOOD_BY;
       detail = entry.stoodBy().get();
     } else if (next.isPresent()) {
-      boolean same = next.get().value() == entry.value();
+      boolean sameUnit = step.entries().get(id).contains(next.get());
+      boolean same = sameUnit && next.get().value() == entry.value();
       answer = same ? Answer.KEPT : Answer.AMENDED;
       detail = next.get().text();
     }
     return new Sheet.DoubtLine(stepId, id, entry.text(), doubt, answer, detail);
   }
 
-  /** Returns the next entry; output volts and watts are one reading, so either answers a doubt. */
-  private static Optional<Entry> following(StepState step, ReadingId id, Entry entry) {
-    List<Entry> later = new ArrayList<>(step.entries().getOrDefault(id, List.of()));
-    if (id == ReadingId.OUTPUT_VOLTS) {
-      later.addAll(step.entries().getOrDefault(ReadingId.OUTPUT_WATTS, List.of()));
-    } else if (id == ReadingId.OUTPUT_WATTS) {
-      later.addAll(step.entries().getOrDefault(ReadingId.OUTPUT_VOLTS, List.of()));
-    }
-    return later.stream()
-        .filter(e -> e.order() > entry.order())
-        .min(Comparator.comparingInt(Entry::order));
+  /**
+   * Returns every entry of a reading in the order they were made; output volts and watts are one
+   * reading, so either amends the other and answers its doubt.
+   */
+  private static List<Entry> inOrder(StepState step, ReadingId id) {
+    Set<ReadingId> ids = OUTPUTS.contains(id) ? OUTPUTS : Set.of(id);
+    return ids.stream()
+        .flatMap(same -> step.entries().getOrDefault(same, List.of()).stream())
+        .sorted(Comparator.comparingInt(Entry::order))
+        .toList();
   }
 
   private void lift(String stepId, StepState step) {

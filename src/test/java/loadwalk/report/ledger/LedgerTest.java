@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
+import loadwalk.journal.Recovery;
 import loadwalk.plan.StockRules;
 import loadwalk.quantity.Quantity;
 import loadwalk.report.page.HtmlPage;
@@ -25,6 +28,8 @@ import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.Stamped;
 import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class LedgerTest {
   private static final LedgerEntry STRONG =
@@ -46,6 +51,18 @@ class LedgerTest {
           LedgerEntry.of(walk.state(), StockRules.RULES),
           LedgerEntry.ofBodies(bodies, StockRules.RULES));
     }
+  }
+
+  /** The oldest journal kept has three doubts without an answer, raised by a later reading. */
+  @Test
+  void ofBodies_keepsEveryOpenDoubt() throws IOException {
+    List<String> bodies = new ArrayList<>();
+    try (InputStream in = LedgerTest.class.getResourceAsStream("/journals/walk-v1.jsonl")) {
+      Recovery.read(in.readAllBytes()).records().forEach(r -> bodies.add(r.body()));
+    }
+    LedgerEntry entry = LedgerEntry.ofBodies(bodies, StockRules.RULES);
+    assertEquals(3, entry.openDoubts());
+    assertEquals(LedgerEntry.of(FactText.walk(bodies), StockRules.RULES), entry);
   }
 
   @Test
@@ -92,6 +109,21 @@ class LedgerTest {
     LedgerEntry near = Entries.entry("w-near", "Oakline Audio 7", Entries.FULL, 79);
     BestAtLoad best = BestAtLoad.of(Ledger.of(List.of(near, STRONG))).get(0);
     assertEquals(Optional.of("too close to Oakline Audio 7 to call"), best.note());
+  }
+
+  /**
+   * 160 W and 155.6 W, each ± 1 %: √(1.6² + 1.556²) = 2.23 W, twice that 4.46 W; 155.4 W is 4.6 W
+   * below.
+   */
+  @ParameterizedTest
+  @CsvSource({"79, true", "77.8, true", "77.7, false", "70, false"})
+  void best_isToldFromWhatLiesBeyondTwiceTheUncertainty(double watts, boolean close) {
+    LedgerEntry other = Entries.entry("w-2", "Oakline Audio 7", Entries.FULL, watts);
+    for (List<LedgerEntry> given : List.of(List.of(other, STRONG), List.of(STRONG, other))) {
+      BestAtLoad best = BestAtLoad.of(Ledger.of(given)).get(0);
+      assertEquals(STRONG, best.walk());
+      assertEquals(close, best.note().isPresent());
+    }
   }
 
   @Test

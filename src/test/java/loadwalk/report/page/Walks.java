@@ -265,7 +265,7 @@ public final class Walks {
   }
 
   /** Lets time go on by ticks of ten seconds. */
-  void pass(int seconds) {
+  public void pass(int seconds) {
     for (int i = 0; i < seconds; i += 10) {
       nanos += 10 * SECOND_NANOS;
       wall += 10_000;

@@ -5,9 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
+import loadwalk.bench.ReadingId;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Words made by hand against those of the platform's formats. */
 class ResultWordsTest {
@@ -41,5 +46,67 @@ class ResultWordsTest {
       assertEquals(moment.format(at), ResultWords.moment(millis), () -> "seed " + SEED);
       assertEquals(day.format(at), ResultWords.day(millis), () -> "seed " + SEED);
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0 min 0 s",
+    "29.4, 0 min 29 s",
+    "59.5, 1 min 0 s",
+    "60, 1 min 0 s",
+    "3661, 61 min 1 s"
+  })
+  void duration_isRoundedToTheSecond(double seconds, String words) {
+    assertEquals(words, ResultWords.minutes(seconds));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 3", "4.9, 4", "4.9999999999, 5", "Infinity, ∞"})
+  void degreesOfFreedom_areRoundedDown(double degrees, String words) {
+    assertEquals(words, ResultWords.degrees(degrees));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2, 2", "2.2684, 2.27", "9.9949, 9.99", "12.706, 12.71"})
+  void coverageFactor_hasNoMoreDigitsThanMatter(double k, String words) {
+    assertEquals(words, ResultWords.factor(k));
+  }
+
+  /** Nine digits of a value that was never typed: of 15.9 the last is 0.0000001. */
+  @ParameterizedTest
+  @CsvSource({
+    "15.9, 0.01, 0.01",
+    "15.9, 0, 1e-7",
+    "15.9, NaN, 1e-7",
+    "15.9, Infinity, 1e-7",
+    "-159, -1, 1e-6",
+    "0, 0, 1e-17"
+  })
+  void resolution_isAsTyped_elseNineDigits(double value, double typed, double resolution) {
+    Sheet.ReadingLine line =
+        new Sheet.ReadingLine(ReadingId.OUTPUT_VOLTS, "", value, typed, Optional.empty());
+    assertEquals(resolution, ResultWords.resolution(line), resolution * 1e-9);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'',''",
+    "steady already,Steady already.",
+    "'hot, moved it','Hot, moved it.'",
+    "hot.,Hot.",
+    "hot,hot.",
+    "stereo-4 is hot,stereo-4 is hot.",
+    "4 ohm is hot,4 ohm is hot.",
+    "éteint déjà,Éteint déjà.",
+    "Done.,Done."
+  })
+  void remark_becomesASentence_butAnIdKeepsItsLetters(String text, String sentence) {
+    assertEquals(sentence, ResultWords.sentence(text));
+  }
+
+  @Test
+  void fuses_areAddedUp_unlessThereIsOne() {
+    assertEquals("30 A", ResultWords.fuses(List.of(30.0), 30));
+    assertEquals("30 A + 7.5 A = 37.5 A", ResultWords.fuses(List.of(30.0, 7.5), 37.5));
   }
 }
