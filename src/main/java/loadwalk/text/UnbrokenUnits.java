@@ -1,6 +1,6 @@
 package loadwalk.text;
 
-import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Keeps a number, its uncertainty and its unit on one line: the spaces between them do not break.
@@ -9,10 +9,7 @@ public final class UnbrokenUnits {
   /** The no-break space. */
   public static final char SPACE = '\u00a0';
 
-  private static final Set<String> UNITS =
-      Set.of(
-          "W", "mW", "kW", "V", "mV", "kV", "A", "mA", "kA", "Ω", "mΩ", "kΩ", "%", "°C", "Hz",
-          "kHz", "s", "min", "m", "mm²", "dB");
+  private static final Pattern UNIT = Pattern.compile("[µmkM]?(W|V|A|Ω|Hz|s|m)|%|°C|min|mm²|dB");
 
   private UnbrokenUnits() {}
 
@@ -39,7 +36,8 @@ public final class UnbrokenUnits {
     if (before == '±') {
       return Character.isDigit(after);
     }
-    return Character.isDigit(before) && (after == '±' || UNITS.contains(word(text, space + 1)));
+    return Character.isDigit(before)
+        && (after == '±' || UNIT.matcher(word(text, space + 1)).matches());
   }
 
   private static String word(String text, int from) {

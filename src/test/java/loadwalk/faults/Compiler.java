@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.StandardLocation;
@@ -37,7 +38,8 @@ final class Compiler {
               .getTask(said, files, null, OPTIONS, null, files.getJavaFileObjectsFromPaths(sources))
               .call();
       if (!good) {
-        throw new BadFault("it does not compile: " + said.toString().strip());
+        String first = said.toString().lines().limit(2).collect(Collectors.joining(" "));
+        throw new BadFault("it does not compile: " + first.replaceAll(" +", " "));
       }
     }
   }

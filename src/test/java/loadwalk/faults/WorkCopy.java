@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -17,7 +18,8 @@ import java.util.regex.Pattern;
  *
  * <p>What a fault changes is compiled into a folder of its own, which goes first on the class path.
  * The compiler copies constants from class to class, so every file that names the changed class is
- * compiled too, and so on from each class that came out otherwise.
+ * compiled too, and so on from each class that came out otherwise. Sources are named from the root
+ * of the copy.
  */
 final class WorkCopy {
   private static final Pattern TYPE_NAME = Pattern.compile("\\b[A-Z]\\w*");
@@ -27,17 +29,24 @@ final class WorkCopy {
   /** Folders of the tree that go on the class path as they are, and where. */
   private static final Map<Path, Path> RESOURCES =
       Map.of(
-          Path.of("src/main/resources"), Path.of(""),
-          Path.of("src/test/resources"), Path.of(""),
-          Path.of("sequences"), Path.of("loadwalk/sequences"));
+          Path.of("src/main/resources"), Path.of("target/classes"),
+          Path.of("src/test/resources"), Path.of("target/test-classes"),
+          Path.of("sequences"), Path.of("target/classes/loadwalk/sequences"));
 
   private final Path root;
-  private final List<Path> libraries;
+  private final Path overlay;
+  private final List<Path> classPath = new ArrayList<>();
   private final Map<String, Set<Path>> filesNaming = new HashMap<>();
 
+  /** Folders have the build's names below both: by them tests are told from the rest. */
   private WorkCopy(Path root, List<Path> libraries) {
     this.root = root;
-    this.libraries = List.copyOf(libraries);
+    this.overlay = root.resolve("fault");
+    for (Path base : List.of(overlay, root)) {
+      classPath.add(base.resolve("target/test-classes"));
+      classPath.add(base.resolve("target/classes"));
+    }
+    classPath.addAll(libraries);
   }
 
   /** Copies files of a tree and compiles them. */
@@ -46,12 +55,16 @@ final class WorkCopy {
     WorkCopy copy = new WorkCopy(root, libraries);
     for (String file : files) {
       Folders.copy(tree.resolve(file), root.resolve(file));
-      boolean test = file.startsWith("src/test");
-      copy.copyResource(file, test ? copy.testClasses() : copy.mainClasses());
+      copy.copyResource(Path.of(file), root);
     }
-    Compiler.compile(copy.sources(MAIN), copy.mainClasses(), copy.classPath());
-    Compiler.compile(copy.sources(TEST), copy.testClasses(), copy.classPath());
-    copy.readNames();
+    List<Path> sources =
+        files.stream()
+            .filter(f -> f.endsWith(".java"))
+            .map(Path::of)
+            .filter(WorkCopy::isCompiled)
+            .toList();
+    copy.compile(sources, root);
+    copy.readNames(sources);
     return copy;
   }
 
@@ -59,40 +72,26 @@ final class WorkCopy {
     return root;
   }
 
-  Path testClasses() {
-    return root.resolve("target/test-classes");
-  }
-
-  private Path mainClasses() {
-    return root.resolve("target/classes");
-  }
-
-  private Path faultClasses() {
-    return root.resolve("target/fault-classes");
-  }
-
   /** Returns the class path of the tests, the fault first. */
   List<Path> classPath() {
-    List<Path> path = new ArrayList<>(List.of(faultClasses(), testClasses(), mainClasses()));
-    path.addAll(libraries);
-    return path;
+    return List.copyOf(classPath);
   }
 
   /** Does something while a fault is in. */
   <T> T with(Fault fault, Work<T> work) throws IOException {
-    Path file = root.resolve(fault.file());
-    String before = Files.readString(file);
+    Path file = Path.of(fault.file());
+    String before = Files.readString(root.resolve(file));
     try {
-      Files.writeString(file, fault.patch().applied(before));
-      if (fault.file().endsWith(".java")) {
+      Files.writeString(root.resolve(file), fault.patch().applied(before));
+      if (isCompiled(file)) {
         compileOnwards(file);
       } else {
-        copyResource(fault.file(), faultClasses());
+        copyResource(file, overlay);
       }
       return work.done();
     } finally {
-      Files.writeString(file, before);
-      Folders.delete(faultClasses());
+      Files.writeString(root.resolve(file), before);
+      Folders.delete(overlay);
     }
   }
 
@@ -101,16 +100,20 @@ final class WorkCopy {
     T done() throws IOException;
   }
 
+  private static boolean isCompiled(Path file) {
+    return file.toString().endsWith(".java") && (file.startsWith(MAIN) || file.startsWith(TEST));
+  }
+
   private void compileOnwards(Path changed) throws IOException {
     Set<Path> done = new HashSet<>();
     Set<Path> next = Set.of(changed);
     while (!next.isEmpty()) {
-      Compiler.compile(next, faultClasses(), classPath());
+      compile(next, overlay);
       done.addAll(next);
       Set<Path> onwards = new HashSet<>();
-      for (Path file : next) {
-        if (cameOutOtherwise(file)) {
-          onwards.addAll(filesNaming.getOrDefault(typeName(file), Set.of()));
+      for (Path source : next) {
+        if (cameOutOtherwise(source)) {
+          onwards.addAll(filesNaming.getOrDefault(typeName(source), Set.of()));
         }
       }
       onwards.removeAll(done);
@@ -121,14 +124,25 @@ final class WorkCopy {
     }
   }
 
+  private void compile(Collection<Path> sources, Path base) throws IOException {
+    for (Path tree : List.of(MAIN, TEST)) {
+      List<Path> its =
+          sources.stream().filter(s -> s.startsWith(tree)).map(root::resolve).sorted().toList();
+      Compiler.compile(its, classes(base, tree), classPath);
+    }
+  }
+
+  private static Path classes(Path base, Path source) {
+    return base.resolve(source.startsWith(TEST) ? "target/test-classes" : "target/classes");
+  }
+
   private boolean cameOutOtherwise(Path source) throws IOException {
-    boolean main = source.startsWith(root.resolve(MAIN));
-    Path folder = root.resolve(main ? MAIN : TEST).relativize(source.getParent());
-    Path before = (main ? mainClasses() : testClasses()).resolve(folder);
-    Pattern its = Pattern.compile(typeName(source) + "(\\$.*)?\\.class");
-    for (Path compiled : Folders.files(faultClasses().resolve(folder))) {
-      Path name = compiled.getFileName();
-      if (its.matcher(name.toString()).matches() && !areEqual(compiled, before.resolve(name))) {
+    Path its = (source.startsWith(TEST) ? TEST : MAIN).relativize(source.getParent());
+    Path before = classes(root, source).resolve(its);
+    Pattern name = Pattern.compile(typeName(source) + "(\\$.*)?\\.class");
+    for (Path compiled : Folders.files(classes(overlay, source).resolve(its))) {
+      Path file = compiled.getFileName();
+      if (name.matcher(file.toString()).matches() && !areEqual(compiled, before.resolve(file))) {
         return true;
       }
     }
@@ -143,30 +157,22 @@ final class WorkCopy {
     return source.getFileName().toString().replace(".java", "");
   }
 
-  private List<Path> sources(Path folder) throws IOException {
-    return Folders.files(root.resolve(folder)).stream()
-        .filter(file -> file.toString().endsWith(".java"))
-        .toList();
-  }
-
-  private void readNames() throws IOException {
-    for (Path folder : List.of(MAIN, TEST)) {
-      for (Path file : sources(folder)) {
-        TYPE_NAME
-            .matcher(Files.readString(file))
-            .results()
-            .map(MatchResult::group)
-            .forEach(name -> filesNaming.computeIfAbsent(name, n -> new HashSet<>()).add(file));
-      }
+  private void readNames(List<Path> sources) throws IOException {
+    for (Path source : sources) {
+      TYPE_NAME
+          .matcher(Files.readString(root.resolve(source)))
+          .results()
+          .map(MatchResult::group)
+          .forEach(name -> filesNaming.computeIfAbsent(name, n -> new HashSet<>()).add(source));
     }
   }
 
-  /** Copies a file that goes on the class path as it is into a folder of classes. */
-  private void copyResource(String file, Path classes) throws IOException {
+  /** Copies a file that goes on the class path as it is to its place below a base. */
+  private void copyResource(Path file, Path base) throws IOException {
     for (Map.Entry<Path, Path> place : RESOURCES.entrySet()) {
-      if (Path.of(file).startsWith(place.getKey())) {
-        Path inside = place.getKey().relativize(Path.of(file));
-        Folders.copy(root.resolve(file), classes.resolve(place.getValue()).resolve(inside));
+      if (file.startsWith(place.getKey())) {
+        Path inside = place.getKey().relativize(file);
+        Folders.copy(root.resolve(file), base.resolve(place.getValue()).resolve(inside));
       }
     }
   }

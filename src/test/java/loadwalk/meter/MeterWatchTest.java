@@ -20,6 +20,8 @@ class MeterWatchTest {
     }
     MeterReading.Held held = assertInstanceOf(MeterReading.Held.class, watch.at(5000));
     assertTrue(held.refusal("DMM").contains("hold"), held.refusal("DMM"));
+    assertEquals(13.701234, held.believed().orElseThrow().value(), 1e-9, "it still warns");
+    assertTrue(held.fresh().isEmpty(), "it is not entered");
     watch = watch.after(value("+1.37012350E+01"), 5500);
     assertInstanceOf(MeterReading.Value.class, watch.at(5500));
   }

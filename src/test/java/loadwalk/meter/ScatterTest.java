@@ -18,6 +18,7 @@ class ScatterTest {
     Scatter scatter = Scatter.of(temperatures).orElseThrow();
     assertEquals(100.145, scatter.mean(), 5e-4);
     assertEquals(0.333, scatter.standardUncertainty(), 5e-4);
+    assertEquals(1.489, scatter.deviation(), 5e-4);
     assertEquals(5.82, scatter.spread(), 1e-9);
   }
 
