@@ -9,6 +9,7 @@ import loadwalk.bench.Mode;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
 import loadwalk.result.Criterion;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -79,5 +80,19 @@ class ComparisonTest {
     long found =
         TextPage.lines(page, 100, false).stream().filter(l -> l.matches("stereo .* W.*")).count();
     assertEquals(rows, found);
+  }
+
+  @Test
+  void everyDifferenceOfMethod_isNamed() {
+    LedgerEntry.Done one = new LedgerEntry.Done("one", "00", 40, 1, 13.8);
+    LedgerEntry.Done other = new LedgerEntry.Done("two", "11", 1000, 0.1, 14.4);
+    assertEquals(
+        List.of(
+            "sequence one vs. two, not the same file",
+            "tone 40 Hz vs. 1 kHz",
+            "limit 1 % vs. 0.1 %",
+            "supply 13.8 V vs. 14.4 V"),
+        ComparisonPage.differences(one, other));
+    assertEquals(List.of(), ComparisonPage.differences(one, one));
   }
 }

@@ -1,5 +1,6 @@
 package loadwalk.report.rehearsal;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
@@ -20,7 +22,9 @@ import loadwalk.forecast.Verdict;
 import loadwalk.plan.StockRules;
 import loadwalk.report.Documents;
 import loadwalk.report.FrozenWalks;
+import loadwalk.report.page.Walks;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.Intent;
 import loadwalk.walk.fact.WalkState;
 import loadwalk.walk.rehearse.Rehearsal;
 import org.junit.jupiter.api.Test;
@@ -87,5 +91,22 @@ class RehearsalSnapshotTest {
     String line = line(FrozenWalks.left());
     assertFalse(line.contains("\n"));
     assertTrue(line.contains("The fuse opens\\u202e."), line);
+  }
+
+  /** 0 W of 50 W are no decibels: JSON has no number for minus infinity. */
+  @Test
+  void outputOfZero_hasARatioAndNoDecibels() throws Exception {
+    Walks walk =
+        Walks.opened("stereo-only", Walks.halvorsen(), Walks.north(), OptionalLong.empty());
+    walk.begin();
+    walk.hear(new Intent.EndEarly("steady already"));
+    walk.hear(new Intent.Skip("no idle current today"));
+    walk.begin();
+    walk.enter("stereo-4", ReadingId.OUTPUT_VOLTS, "0.00 V");
+    JsonNode result = MAPPER.readTree(line(walk.state())).at("/steps/2/result");
+    assertEquals(0, result.at("/watts").asDouble(-1));
+    assertEquals(0, result.at("/rating/ratio").asDouble(-1));
+    assertEquals("misses", result.at("/rating/verdict").asText());
+    assertTrue(result.at("/rating/decibels").isMissingNode(), result.toString());
   }
 }
