@@ -15,9 +15,6 @@ public final class Figures {
       return "unknown";
     }
     BigDecimal rounded = BigDecimal.valueOf(value).round(THREE).stripTrailingZeros();
-    if (rounded.signum() == 0) {
-      return "0";
-    }
     return Math.abs(value) >= 1e9 || Math.abs(value) < 1e-6
         ? rounded.toString()
         : rounded.toPlainString();

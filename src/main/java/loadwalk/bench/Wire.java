@@ -88,10 +88,6 @@ public final class Wire {
   }
 
   private double singleAmpacity(Lead.Gauge gauge) {
-    SourcedNumber exact = tables.ampacities().get(gauge);
-    if (exact != null) {
-      return exact.value();
-    }
     Curve curve = gauge.isMetric() ? ampsByMm2 : ampsByAwgArea;
     return curve.at(gauge.areaMm2(), 1, 0);
   }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import loadwalk.json.Fault;
 import loadwalk.json.Faults;
 import loadwalk.json.JsonText;
@@ -51,7 +52,15 @@ class BenchFileTest {
             0.01,
             Optional.of(new Meter.Band(45, 1000))),
         bench.meters().get(0));
-    assertEquals(bench, read(BenchFiles.BENCH.text(bench)).found().orElseThrow());
+    String written = BenchFiles.BENCH.text(bench);
+    assertEquals(bench, read(written).found().orElseThrow());
+    List<String> sizes =
+        Pattern.compile("\"(awg|mm2)\"\\s*:\\s*[^,\\s]+")
+            .matcher(written)
+            .results()
+            .map(found -> found.group().replaceAll("\\s", ""))
+            .toList();
+    assertEquals(List.of("\"awg\":\"1/0\"", "\"mm2\":50", "\"awg\":4"), sizes, "as on the reel");
   }
 
   @Test
@@ -90,8 +99,12 @@ class BenchFileTest {
         "\"meters\":[{\"reads\":\"outputVolt\",\"percent\":1}]|nearest known word: «outputVolts»",
         "\"meters\":[{\"reads\":\"supplyAmps\"}]|a meter needs «percent»",
         "\"meters\":[{\"reads\":\"supplyAmps\",\"digits\":2}]|«digits» needs a «resolution»",
-        "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[9,1]}]|must be [low, high]",
-        "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[1]}]|must be [low, high]",
+        "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[9,1]}]|«hertz» must be"
+            + " [low, high]",
+        "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[1]}]|«hertz» must be [low,"
+            + " high]",
+        "\"meters\":[{\"reads\":\"supplyAmps\",\"percent\":1,\"hertz\":[1,2,3]}]|«hertz» must be"
+            + " [low, high]",
         "\"usableFraction\":1.5|«usableFraction» must be between 0.01 and 1",
         "\"fuses\":1|unknown key «fuses»; nearest known key: «fuse»"
       })

@@ -8,8 +8,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import loadwalk.json.Fault;
 import loadwalk.json.Read;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ConnectionFileTest {
 
@@ -55,6 +58,61 @@ class ConnectionFileTest {
     assertEquals(six, Connection.Tcp.of(six.text()));
   }
 
+  /** The place in a file, and the place as it is said; the port of SCPI is 5025 (IANA). */
+  @ParameterizedTest
+  @CsvSource({
+    "meter, meter:5025",
+    "meter:1, meter:1",
+    "192.0.2.10:65535, 192.0.2.10:65535",
+    "::1, 'port must be between 1 and 65535, got :1'",
+    "[::1], [::1]:5025",
+    "[::1]:7, [::1]:7",
+    "a:, 'port must be between 1 and 65535, got '",
+    "a:5x, 'port must be between 1 and 65535, got 5x'",
+    "a:123456, 'port must be between 1 and 65535, got 123456'",
+    ":5025, host must not be empty",
+    "[], host must not be empty",
+    "[::1, 'port must be between 1 and 65535, got :1'",
+    "[a]b, 'tcp must be a host and a port, got host [a]b'"
+  })
+  void address_isSaidBack_orRefused(String text, String words) {
+    String said;
+    try {
+      said = Connection.Tcp.of(text).text();
+    } catch (IllegalArgumentException refused) {
+      said = refused.getMessage();
+    }
+    assertEquals(words, said);
+  }
+
+  @Test
+  void line_isSaidAndTold() {
+    Connection.Kinds<String> kinds =
+        new Connection.Kinds<>() {
+          @Override
+          public String tcp(Connection.Tcp line) {
+            return line.host();
+          }
+
+          @Override
+          public String serial(Connection.Serial line) {
+            return line.device();
+          }
+        };
+    assertEquals("meter", new Connection.Tcp("meter", 5025).to(kinds));
+    Connection.Serial serial = new Connection.Serial("/dev/ttyUSB0", 115_200);
+    assertEquals("/dev/ttyUSB0", serial.to(kinds));
+    assertEquals("/dev/ttyUSB0 at 115200 baud", serial.text());
+  }
+
+  @Test
+  void query_ofAtMost120Characters_isAsked() {
+    String longest = "MEAS:VOLT? " + "1".repeat(109);
+    assertEquals(120, longest.length());
+    assertTrue(Connection.isQuestion(longest));
+    assertFalse(Connection.isQuestion(longest + "1"));
+  }
+
   @Test
   void query_thatCouldDoMoreThanRead_isAFault() {
     for (String bad :
@@ -71,7 +129,7 @@ class ConnectionFileTest {
             "MEAS:VOLT:AC? 1;*RST",
             "?",
             "MEAS :VOLT?")) {
-      assertFault("{\"tcp\":\"a\",\"query\":\"" + bad + "\"}", "only reads");
+      assertFault("{\"tcp\":\"a\",\"query\":\"" + bad + "\"}", "Loadwalk controls nothing");
       assertFalse(Connection.isQuestion(bad), bad);
     }
     assertFalse(Connection.isQuestion("MEAS:VOLT:AC?\nOUTP ON"));
@@ -112,6 +170,38 @@ class ConnectionFileTest {
     assertEquals(0.001, by.scale());
   }
 
+  /** An ohmmeter may answer in Ω, as people write it, or in ohm, as files do. */
+  @Test
+  void replyInTheReadingsOwnUnit_needsNoScale() {
+    for (String unit : List.of("ohm", "Ω")) {
+      String by = "{\"tcp\":\"a\",\"query\":\"READ?\",\"unit\":\"" + unit + "\"}";
+      Bench bench = readOf("loadOhms", by).found().orElseThrow();
+      assertEquals(unit, bench.meters().get(0).connection().orElseThrow().unit());
+      assertRoundTrip(bench);
+    }
+    Read<Bench> volts = readOf("loadOhms", "{\"tcp\":\"a\",\"query\":\"READ?\",\"unit\":\"V\"}");
+    assertEquals(
+        List.of("a reply in another unit needs a «scale» that converts it to ohm"),
+        volts.faults().stream().map(Fault::sentence).toList());
+  }
+
+  @Test
+  void baud_isOfSerialPortsOnly() {
+    String query = "\"query\":\"READ?\"";
+    Bench bench =
+        read("{\"serial\":\"/dev/ttyS0\",\"baud\":19200," + query + "}").found().orElseThrow();
+    assertEquals(
+        new Connection.Serial("/dev/ttyS0", 19_200),
+        bench.meters().get(0).connection().orElseThrow().line());
+    assertRoundTrip(bench);
+    assertEquals(
+        List.of("«baud» is for serial ports only"),
+        read("{\"tcp\":\"a\",\"baud\":9600," + query + "}").faults().stream()
+            .map(Fault::sentence)
+            .filter(said -> said.contains("serial"))
+            .toList());
+  }
+
   private static void assertFault(String connection, String part) {
     Read<Bench> read = read(connection);
     assertTrue(read.found().isEmpty(), connection);
@@ -121,9 +211,14 @@ class ConnectionFileTest {
   }
 
   private static Read<Bench> read(String connection) {
+    return readOf("outputVolts", connection);
+  }
+
+  private static Read<Bench> readOf(String reading, String connection) {
     String text =
-        "{\"format\":\"loadwalk-bench/1\",\"meters\":[{\"reads\":\"outputVolts\",\"percent\":1,"
-            + "\"connection\":"
+        "{\"format\":\"loadwalk-bench/1\",\"meters\":[{\"reads\":\""
+            + reading
+            + "\",\"percent\":1,\"connection\":"
             + connection
             + "}]}";
     return BenchFiles.BENCH.read(text.getBytes(StandardCharsets.UTF_8), "bench.json");

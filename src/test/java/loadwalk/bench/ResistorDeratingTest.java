@@ -16,6 +16,9 @@ class ResistorDeratingTest {
     assertEquals(12.5, DERATING.burstSeconds(200, 100), 1e-9);
     assertEquals(Double.POSITIVE_INFINITY, DERATING.burstSeconds(75, 100));
     assertEquals(0, DERATING.burstSeconds(501, 100));
+    assertEquals(25 / 0.76, DERATING.burstSeconds(76, 100), 1e-9);
+    assertEquals(5, DERATING.largestMultiple());
+    assertEquals(0.75, DERATING.continuousShare());
   }
 
   @Test

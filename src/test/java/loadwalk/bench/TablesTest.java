@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Checks that the operator's own tables take the place of the stock ones, row by row. */
 class TablesTest {
@@ -26,6 +29,61 @@ class TablesTest {
             .with("wire.csv", "gauge,ohmsPerKilometre,source,how\nAWG 4,0.90,my meter,read\n");
     assertEquals(0.9, 1000 * new Wire(own).ohmsPerMetre(new Lead.Awg(4), 20), 1e-12);
     assertEquals(0.780, 1000 * new Wire(own).ohmsPerMetre(new Lead.Mm2(25), 20), 1e-12);
+  }
+
+  @Test
+  void ownAmpacity_overridesOneGauge() {
+    Tables own =
+        Tables.stock().with("ampacity.csv", "gauge,amps,source,how\nAWG 4,125,cable maker,read\n");
+    assertEquals(125, new Wire(own).ampacity(new Lead("plus", new Lead.Awg(4), 1, 1)));
+    assertEquals(120, new Wire(own).ampacity(new Lead("plus", new Lead.Awg(6), 1, 1)));
+    assertEquals(Tables.stock().wires(), own.wires());
+    assertEquals(Tables.stock().fuses(), own.fuses());
+    assertEquals(Tables.stock().limits(), own.limits());
+  }
+
+  /** The single values against their sources, each a row of a published table or rule. */
+  @ParameterizedTest
+  @CsvSource({
+    "copper-ohm-mm2-per-metre, 0.017241, IACS annealed copper (IEC 60028)",
+    "copper-zero-celsius, -234.5, IEC 60228",
+    "bundle-factor-3, 0.70, 33 CFR 183.425",
+    "bundle-factor-6, 0.60, 33 CFR 183.425",
+    "bundle-factor-24, 0.50, 33 CFR 183.425",
+    "shock-volts, 50, IEC 61140: extra-low voltage up to 50 V AC rms",
+    "resistor-full-celsius, 25, MIL-PRF-39009",
+    "resistor-zero-celsius, 250, MIL-PRF-39009",
+    "resistor-burst-multiple, 5, catalogues: 5 times for 5 s",
+    "resistor-burst-seconds, 5, catalogues: 5 times for 5 s",
+    "resistor-free-air-10, 5.5, catalogue pairs",
+    "resistor-free-air-25, 12.5, catalogue pairs",
+    "resistor-free-air-50, 20, catalogue pairs",
+    "resistor-free-air-100, 50, catalogue pairs",
+    "resistor-free-air-150, 50, catalogue pairs",
+    "resistor-free-air-200, 50, catalogue pairs",
+    "resistor-free-air-300, 75, catalogue pairs",
+    "sink-touch-celsius, 65, ISO 13732-1: bare metal for 1 s"
+  })
+  void stock_limit_isThePublishedOne(String key, double published, String source) {
+    assertEquals(published, Tables.stock().limit(key), source);
+  }
+
+  @Test
+  void stock_fuseAndDropRules_areThoseOfFuseDeratingCsv() {
+    Map<String, String> keys =
+        Map.of(
+            "continuous load, general fuse practice", "fuse-continuous-percent",
+            "overcurrent device rating vs conductor ampacity, boats", "fuse-over-ampacity-percent",
+            "voltage drop critical circuits", "drop-percent");
+    int compared = 0;
+    for (Csv.Row row : ReferenceTable.rows("fuse-derating.csv")) {
+      String key = keys.get(row.text("rule"));
+      if (key != null) {
+        assertEquals(row.number("value"), Tables.stock().limit(key), row.where());
+        compared++;
+      }
+    }
+    assertEquals(3, compared);
   }
 
   @Test

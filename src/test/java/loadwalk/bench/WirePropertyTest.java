@@ -7,8 +7,9 @@ import org.junit.jupiter.api.Test;
 
 /** Checks what holds for every lead. */
 class WirePropertyTest {
-  private static final Wire WIRE = new Wire(Tables.stock());
   private static final long SEED = 183_425;
+
+  private final Wire wire = new Wire(Tables.stock());
 
   @Test
   void moreCopper_neverDropsMore() {
@@ -36,13 +37,12 @@ class WirePropertyTest {
     for (int number = 40; number > -3; number--) {
       Lead thin = new Lead("plus", new Lead.Awg(number), 2, 1);
       Lead thick = new Lead("plus", new Lead.Awg(number - 1), 2, 1);
-      assertTrue(WIRE.ohms(thick, 50) < WIRE.ohms(thin, 50), "AWG " + number);
-      assertTrue(WIRE.ampacity(thick) > WIRE.ampacity(thin), "AWG " + number);
+      assertTrue(wire.ohms(thick, 50) < wire.ohms(thin, 50), "AWG " + number);
+      assertTrue(wire.ampacity(thick) > wire.ampacity(thin), "AWG " + number);
     }
   }
 
-  private static double drop(
-      Lead.Gauge gauge, double metres, int parallel, double amps, double celsius) {
-    return WIRE.dropVolts(new Lead("run", gauge, metres, parallel), amps, celsius);
+  private double drop(Lead.Gauge gauge, double metres, int parallel, double amps, double celsius) {
+    return wire.dropVolts(new Lead("run", gauge, metres, parallel), amps, celsius);
   }
 }
