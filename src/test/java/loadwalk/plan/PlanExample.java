@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
@@ -23,8 +24,9 @@ import loadwalk.forecast.caution.StepCautions;
 import loadwalk.plan.wiring.WiringLoadBank;
 import loadwalk.sequence.Measure;
 import loadwalk.sequence.Sequence;
+import loadwalk.sequence.Step;
 
-/** One bench and one step, foretold by a forecast that always says the same. */
+/** Benches and steps, foretold by a forecast that says what it is told to. */
 public final class PlanExample {
   /** The stock tables. */
   public static final Tables TABLES = Tables.stock();
@@ -61,38 +63,87 @@ public final class PlanExample {
   /**
    * Foretells 40 A, at worst 81 A, and 100 W, at worst 144 W, into each load, whatever is asked.
    */
-  public static final Forecaster FORETELLS =
-      new Forecaster() {
-        @Override
-        public Forecast forecast(Evidence evidence, Target target) {
-          Map<ReadingId, Band> readings =
-              Map.of(
-                  ReadingId.SUPPLY_AMPS, new Band(30, 40, 81),
-                  ReadingId.OUTPUT_VOLTS, new Band(18, 20, 24));
-          Forecast.Demand demand =
-              new Forecast.Demand(
-                  Optional.of(new Band(81, 100, 144)),
-                  Optional.of(new Band(162, 200, 288)),
-                  Optional.empty(),
-                  Optional.empty());
-          StepCautions.Outcome outcome = CAUTIONS.of(evidence, target, readings, demand);
-          return new Forecast(
-              target.stepId(),
-              0.95,
-              readings,
-              demand,
-              outcome.cautions(),
-              outcome.verdict(),
-              "as told");
-        }
-
-        @Override
-        public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
-          return List.of();
-        }
-      };
+  public static final Forecaster FORETELLS = foretelling(any -> Told.amps(30, 40, 81).watts(144));
 
   private PlanExample() {}
+
+  /**
+   * What is foretold of a step.
+   *
+   * @param readings the bands of its readings
+   * @param loadWatts the watts in each load
+   */
+  record Told(Map<ReadingId, Band> readings, Optional<Band> loadWatts) {
+    /** Nothing at all. */
+    static final Told NOTHING = new Told(Map.of(), Optional.empty());
+
+    /** Foretells a supply current, and 20 V, at worst 24 V. */
+    static Told amps(double low, double middle, double high) {
+      return new Told(
+          Map.of(
+              ReadingId.SUPPLY_AMPS, new Band(low, middle, high),
+              ReadingId.OUTPUT_VOLTS, new Band(18, 20, 24)),
+          Optional.empty());
+    }
+
+    /** Foretells this supply current at worst, and half of it. */
+    static Told worstAmps(double worst) {
+      return amps(0, worst / 2, worst);
+    }
+
+    /** Foretells the watts in each load as well, at worst and 100/144 of that. */
+    Told watts(double worst) {
+      return new Told(readings, Optional.of(new Band(worst * 81 / 144, worst * 100 / 144, worst)));
+    }
+  }
+
+  /** Returns a forecaster that tells what it is told to, with the cautions of the walk. */
+  static Forecaster foretelling(Function<Target, Told> told) {
+    return new Forecaster() {
+      @Override
+      public Forecast forecast(Evidence evidence, Target target) {
+        Told now = told.apply(target);
+        Forecast.Demand demand =
+            new Forecast.Demand(
+                now.loadWatts(),
+                now.loadWatts().map(w -> new Band(2 * w.low(), 2 * w.middle(), 2 * w.high())),
+                Optional.empty(),
+                Optional.empty());
+        StepCautions.Outcome outcome = CAUTIONS.of(evidence, target, now.readings(), demand);
+        return new Forecast(
+            target.stepId(),
+            0.95,
+            now.readings(),
+            demand,
+            outcome.cautions(),
+            outcome.verdict(),
+            "as told");
+      }
+
+      @Override
+      public List<Doubt> judge(Evidence evidence, Target target, Map<ReadingId, Double> entries) {
+        return List.of();
+      }
+    };
+  }
+
+  /** Returns a bench with the things that a plan reckons with. */
+  static Bench bench(
+      List<Supply> supplies, List<Lead> leads, OptionalDouble fuse, LoadResistor... loads) {
+    return new Bench("North bench", supplies, leads, fuse, List.of(loads), List.of(), 0.9);
+  }
+
+  /** Returns a sequence of steps at 13.8 V. */
+  static Sequence sequence(Step... steps) {
+    return new Sequence("steps", "Steps", 1000, 1, 13.8, List.of(steps), "0");
+  }
+
+  /** Returns the plan of a sequence, foretold step by step. */
+  static BenchPlan plan(
+      Sequence sequence, Amplifier amplifier, Bench bench, Function<Target, Told> told) {
+    return new BenchPlanner(foretelling(told), CAUTIONS, TABLES, BANK)
+        .plan(sequence, amplifier, bench, List.of());
+  }
 
   /** Returns the plan of a sequence. */
   public static BenchPlan plan(Sequence sequence, Amplifier amplifier, Bench bench) {

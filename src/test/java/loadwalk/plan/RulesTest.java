@@ -2,15 +2,18 @@ package loadwalk.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Map;
+import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
+import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
@@ -64,5 +67,46 @@ class RulesTest {
     assertEquals(0.815e-3, rules.wire().ohms(lead, 20), 1e-6);
     assertThrows(
         IllegalArgumentException.class, () -> Rules.of(Map.of("wire.csv", head + "AWG 4,x,,\n")));
+  }
+
+  /** Plan, forecast and judgement go by the same tables, the operator's where there are any. */
+  @Test
+  void ownTables_reachThePlanAndTheCautions() {
+    String rows =
+        "key,value,unit,source,how\n"
+            + "fuse-continuous-percent,50,percent,mine,read\nshock-volts,1,V,mine,read\n";
+    Rules own = Rules.of(Map.of("limits.csv", rows));
+    assertEquals(50, own.tables().limit("fuse-continuous-percent"));
+    assertEquals(75, rules.tables().limit("fuse-continuous-percent"));
+    assertEquals(50, continuousPercent(own));
+    assertEquals(75, continuousPercent(rules));
+    Evidence known = evidence();
+    assertEquals(behind.forecast(known, TWO), rules.forecast(known, TWO));
+    assertEquals(
+        List.of("shock-volts", "minimum-load"),
+        own.forecast(known, TWO).cautions().stream().map(Caution::code).toList());
+  }
+
+  /** Returns the share of its rating that a plan allows an advised fuse, percent. */
+  private static long continuousPercent(Rules rules) {
+    PracticeRig rig = PracticeRig.ofSeed(1);
+    String fuse =
+        rules
+            .plan(PlanExample.STEREO_4, rig.amplifier().printed(), Bench.unknown(), List.of())
+            .needs()
+            .stream()
+            .filter(need -> need.startsWith("A "))
+            .findFirst()
+            .orElseThrow();
+    String[] words = fuse.replaceAll("A (\\S+) A fuse .* good for (\\S+) A.*", "$1 $2").split(" ");
+    return Math.round(100 * Double.parseDouble(words[1]) / Double.parseDouble(words[0]));
+  }
+
+  /** What the rules are made of is made once, however often they are asked. */
+  @Test
+  void everything_isMadeOnce() {
+    rules.prepare();
+    assertSame(rules.tables(), rules.tables());
+    assertSame(rules.wire(), rules.wire());
   }
 }

@@ -32,7 +32,7 @@ public final class WiringPicture {
     return out;
   }
 
-  /** Returns which resistor each R stands for, one string each: "R1 = 4 ohm #1 (4 ohm, 100 W)". */
+  /** Returns which resistor each R stands for, one string each: "R1 = 4 ohm #1". */
   public static List<String> legend(Network network) {
     List<String> out = new ArrayList<>();
     List<Network.Part> parts = network.parts();
