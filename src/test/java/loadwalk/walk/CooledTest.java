@@ -47,6 +47,14 @@ class CooledTest {
   }
 
   @Test
+  void warmthOfAWarmUpThatIsDone_isLostLikewise() {
+    floor.hear(new Intent.Begin()).letPass(20).hear(new Intent.EndEarly("warm enough"));
+    assertEquals("idle", floor.model.state().currentId());
+    assertEquals("", cooledAfter(600_000));
+    assertTrue(cooledAfter(600_001).contains("stood still for 10 minutes"), "between two steps");
+  }
+
+  @Test
   void practiceClock_isKeptAsOftenInRealTime() {
     floor.model = Model.of(floor.model.state(), 60);
     floor.hear(new Event.Reopened(0, 1_000_000)).hear(new Intent.Begin());

@@ -55,6 +55,15 @@ class StepsTest {
     assertEquals(new Fact.WarmAgain("warm-up"), first.last(Fact.WarmAgain.class));
   }
 
+  @Test
+  void measurement_withOtherReadingsButNoVolts_doesNotEnd() {
+    floor.at("stereo-4").hear(new Intent.Begin());
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.SUPPLY_AMPS, "16 A"));
+    floor.hear(new Intent.Finish());
+    assertEquals("Enter the output volts first, or skip the step with a reason.", floor.said());
+    assertEquals(Status.RUNNING, floor.step("stereo-4").status());
+  }
+
   /** What the disk took is done; what it did not take is sent again, and nothing goes on. */
   @Test
   void factsKeptInPart_areSentOn() {

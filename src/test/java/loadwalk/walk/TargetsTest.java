@@ -11,6 +11,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Observation;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
+import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
@@ -110,6 +111,17 @@ class TargetsTest {
     assertEquals(Optional.empty(), step.latest(ReadingId.OUTPUT_WATTS));
     assertEquals(2, step.entries().get(ReadingId.OUTPUT_VOLTS).size());
     assertEquals(3, step.entryCount());
+  }
+
+  @Test
+  void amendedReading_staysInItsOwnStep_besideTheFirst() {
+    measured("13.4").hear(new Intent.Finish());
+    assertEquals("bridged-4", floor.model.state().currentId());
+    floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13.6"));
+    List<Entry> entries = floor.step("stereo-4").entries().get(ReadingId.OUTPUT_VOLTS);
+    assertEquals(List.of("13.4", "13.6"), entries.stream().map(Entry::text).toList());
+    assertEquals(0, floor.step("bridged-4").entryCount());
+    assertEquals(Map.of(ReadingId.OUTPUT_VOLTS, 13.6), evidence());
   }
 
   @Test
