@@ -12,6 +12,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
@@ -30,6 +31,7 @@ public final class CaptureFile implements AutoCloseable {
   private final boolean spooled;
   private final ScopeCsv.Given given;
   private boolean table;
+  private Optional<String> hash = Optional.empty();
 
   /**
    * What one reading of the file gave.
@@ -99,7 +101,12 @@ public final class CaptureFile implements AutoCloseable {
     return table;
   }
 
-  /** Reads the file once. */
+  /**
+   * Reads the file once.
+   *
+   * @throws CaptureException if it is no capture, or no more what it was when read before: one hash
+   *     must stand for all that was judged
+   */
   public <T> Outcome<T> read(Use<T> use) throws IOException, CaptureException {
     MessageDigest digest = sha256();
     try (InputStream raw = new DigestInputStream(Files.newInputStream(path), digest);
@@ -120,11 +127,20 @@ public final class CaptureFile implements AutoCloseable {
         value = use.of(rows);
       }
       in.transferTo(OutputStream.nullOutputStream());
-      String hash = HexFormat.of().formatHex(digest.digest());
-      return new Outcome<>(value, hash, notes.get());
+      return new Outcome<>(value, sameAsBefore(digest), notes.get());
     } catch (NoSuchFileException e) {
       throw new CaptureException(Sentence.of("There is no file {}.", name));
     }
+  }
+
+  private String sameAsBefore(MessageDigest digest) throws CaptureException {
+    String now = HexFormat.of().formatHex(digest.digest());
+    if (!hash.orElse(now).equals(now)) {
+      throw new CaptureException(
+          "The file changed while it was read. Let the recording end first.");
+    }
+    hash = Optional.of(now);
+    return now;
   }
 
   /** Tells a WAV file, or what only a WAV reader can say something about, from a text. */

@@ -75,7 +75,7 @@ public final class CaptureReader {
     CaptureSetup kept = setup;
     if (setup.knownVolts().isPresent()) {
       Calibration known = setup.known(reading);
-      reading = again(file, first, s -> WaveAnalysis.of(s, setup.channel(), known));
+      reading = file.read(s -> WaveAnalysis.of(s, setup.channel(), known)).value();
       kept = kept(known, file.isTable());
     }
     Calibration calibration = reading.calibration();
@@ -91,28 +91,14 @@ public final class CaptureReader {
     if (!reading.steady()) {
       limit =
           Optional.of(
-              again(
-                  file,
-                  first,
-                  s -> LimitFinder.find(s, setup.channel(), limitPercent, calibration)));
+              file.read(s -> LimitFinder.find(s, setup.channel(), limitPercent, calibration))
+                  .value());
     }
     Optional<LimitFinding.Found> found = limit.flatMap(LimitFinding::reached);
     Capture capture =
         found.isPresent() ? Capture.of(source, reading, found.get()) : Capture.of(source, reading);
     tell(capture, reading, first.notes(), limit);
     return new WaveFound(Optional.of(capture), kept, lines);
-  }
-
-  /** The hash must be that of what was judged, each time it was read. */
-  private static <T> T again(
-      CaptureFile file, CaptureFile.Outcome<WaveReading> first, CaptureFile.Use<T> use)
-      throws IOException, CaptureException {
-    CaptureFile.Outcome<T> outcome = file.read(use);
-    if (!outcome.sha256().equals(first.sha256())) {
-      throw new CaptureException(
-          "The file changed while it was read. Let the recording end first.");
-    }
-    return outcome.value();
   }
 
   /** A known voltage holds for one level; the scale that follows from it holds for all. */
