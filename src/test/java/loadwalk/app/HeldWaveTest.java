@@ -93,6 +93,13 @@ class HeldWaveTest {
   }
 
   @Test
+  void stopThatWaitsForTheDisk_isNotCoveredByTheForm() throws Exception {
+    ListeningBench bench = held().press(Key.Kind.WAVE);
+    bench.program().disk().fill();
+    bench.press(Key.Kind.ESCAPE).work().sees("S T O P").seesNot("Full scale");
+  }
+
+  @Test
   void noteBegunMeanwhile_isNotTakenAway() throws Exception {
     ListeningBench bench = held().press(Key.Kind.WAVE, Key.Kind.F2).letters("warm ro");
     bench.work().sees("warm ro").seesNot("Full scale");

@@ -78,6 +78,17 @@ class PlainModeScenarioTest {
   }
 
   @Test
+  void resumingWithoutAName_goesOnWithTheOneThatIsOpen() throws Exception {
+    Ran open = run("C.UTF-8", "note begun\n", "walk", "stereo-only", "--practice", "2", "--plain");
+    String walk = open.out().lines().findFirst().orElseThrow();
+    assertTrue(walk.startsWith("walk "), open::out);
+    Ran later = run("C.UTF-8", "", "walk", "stereo-only", "--practice", "3", "--fill");
+    assertEquals(0, later.code(), later.err());
+    Ran resumed = run("C.UTF-8", "", "resume", "--plain");
+    assertTrue(resumed.out().startsWith(walk), resumed::out);
+  }
+
+  @Test
   void resumingADamagedWalk_showsWhatIsSound_withCodeFour() throws Exception {
     Path sessions = Files.createDirectories(folder.resolve("sessions"));
     List<String> lines =

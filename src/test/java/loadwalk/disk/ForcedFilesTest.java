@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,7 +21,7 @@ class ForcedFilesTest {
 
   @BeforeEach
   void needTracer() throws IOException {
-    Strace.needed();
+    Needs.tool("strace");
     tracer = new Tracer(folder.toRealPath());
   }
 

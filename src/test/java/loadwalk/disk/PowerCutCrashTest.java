@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import loadwalk.Needs;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -34,7 +35,7 @@ class PowerCutCrashTest {
 
   @BeforeEach
   void needTracer() throws IOException {
-    Strace.needed();
+    Needs.tool("strace");
     tracer = new Tracer(Files.createDirectories(folder.toRealPath().resolve("watched")));
     disks = Disks.make(folder);
   }

@@ -83,6 +83,13 @@ final class Pane {
     return this;
   }
 
+  /** Begins a paste whose end is lost on the way. */
+  Pane begunPaste(String text) throws IOException {
+    tmux("send-keys", "-H", "1b", "5b", "32", "30", "30", "7e");
+    tmux("send-keys", "-l", text);
+    return this;
+  }
+
   /** Pastes the text of a file, marked as a paste or as if it were typed. */
   Pane pasteFile(Path file, boolean marked) throws IOException {
     tmux("load-buffer", file.toString());

@@ -60,6 +60,14 @@ class RoughTerminalTest extends InShell {
   }
 
   @Test
+  void stopKey_isHeard_whileAPasteHasNoEnd() throws Exception {
+    ProcessHandle program = pane.startProgram();
+    pane.keys("Enter").sees("full-walk").keys("Enter").sees("brief: CLEAR").keys("F2").sees("Note");
+    pane.begunPaste("half a note").keys("Escape").sees("S T O P").keys("C-c");
+    restored(program);
+  }
+
+  @Test
   void hangUpSignal_restoresTheTerminal() throws Exception {
     ProcessHandle program = pane.startProgram();
     assertEquals(0, new ProcessBuilder("kill", "-HUP", "" + program.pid()).start().waitFor());

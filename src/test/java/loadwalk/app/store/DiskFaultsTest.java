@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import loadwalk.Needs;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
 import org.junit.jupiter.api.Test;
@@ -43,6 +45,17 @@ class DiskFaultsTest {
         FaultKind.GONE,
         "b was not written: the file or its folder is gone.",
         DiskFaults.of(folder.resolve("none").resolve("b"), new IOException("any")));
+  }
+
+  /** A store of the system that has no room whoever asks. */
+  @Test
+  void of_aDiskWithoutRoom_saysThatItIsFull() {
+    Path full = Path.of("/proc/self");
+    Needs.that(Files.isDirectory(full), "this system has no /proc");
+    assertFault(
+        FaultKind.FULL,
+        "The disk is full; a.jsonl was not written. Make room, then try again.",
+        DiskFaults.of(full.resolve("a.jsonl"), new IOException("any")));
   }
 
   @Test

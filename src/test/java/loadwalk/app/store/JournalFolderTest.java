@@ -24,6 +24,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.app.FailingDisk;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.KeepResult.NotKept;
 import loadwalk.journal.Recovered.Damaged;
@@ -90,6 +91,18 @@ class JournalFolderTest {
   @Test
   void open_ofNoSuchWalk_isRefused() {
     assertEquals("There is no walk named brightmoor-900.", refused(store.open(NAME)));
+  }
+
+  /** What a killed program wrote may not be on the disk yet, so opening forces it first. */
+  @Test
+  void open_onADiskThatTakesNothing_watches_asNothingReadIsSure() throws IOException {
+    makeWalk("{\"a\":1}");
+    FailingDisk disk = new FailingDisk();
+    disk.fill();
+    OpeningOutcome.Watching watching =
+        watching(new JournalFolder(new DataHome(folder), disk::before).open(NAME));
+    assertEquals("The disk is full: make room, then try again.", watching.why());
+    assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(watching.read()));
   }
 
   @Test

@@ -98,7 +98,7 @@ class MeterWalkTest {
   }
 
   private static long meterThreads(MeterServer server) {
-    String name = "meter " + server.line().text();
+    String name = "meter-" + server.line().text();
     return Thread.getAllStackTraces().keySet().stream()
         .filter(thread -> thread.getName().equals(name))
         .count();

@@ -98,6 +98,17 @@ class PhotoBoxTest {
   }
 
   @Test
+  void fileOfTheSameNameAndLength_isNotTakenForThePhoto() throws IOException {
+    Files.write(root.resolve("a.png"), Photos.png());
+    byte[] other = Files.readAllBytes(root.resolve(kept("a.png").path()));
+    other[other.length / 2] ^= 1;
+    Files.write(root.resolve("sessions/" + WALK + ".photos/a.png"), other);
+    Event.PhotoKept kept = kept("a.png");
+    assertTrue(kept.path().endsWith("/a-2.png"), kept.path());
+    assertTrue(box.find(kept.path(), kept.sha256()).isPresent());
+  }
+
+  @Test
   void pathOutOfTheDataHome_isRefused() throws IOException {
     Files.write(elsewhere.resolve("a.png"), Photos.png());
     for (String path :

@@ -2,6 +2,7 @@ package loadwalk.app.store;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.Reader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import loadwalk.app.MachineEffects;
 import loadwalk.app.TextsForScreen;
 import loadwalk.app.loop.Background;
 import loadwalk.app.loop.FakeClocks;
+import loadwalk.app.loop.LineFeed;
 import loadwalk.app.loop.PlainLoop;
 import loadwalk.app.loop.ProgramRunner;
 import loadwalk.app.sound.Inputs;
@@ -158,6 +160,13 @@ public final class ProgramUnderTest {
   /** Lets the simulated operator answer everything to the end, told as lines of text. */
   void fill(PrintStream out) {
     new PlainLoop(runner, out, look, clocks).fill();
+  }
+
+  /** Takes lines typed in plain mode to their end; returns the exit code. */
+  int type(Reader lines, PrintStream out) throws IOException {
+    try (LineFeed feed = new LineFeed(lines)) {
+      return new PlainLoop(runner, out, look, clocks).run(feed);
+    }
   }
 
   /** Begins a walk. */

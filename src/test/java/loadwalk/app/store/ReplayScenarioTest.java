@@ -40,6 +40,7 @@ class ReplayScenarioTest {
             + "\",\"differences\":[]}]}",
         printed.toString().strip());
     assertTrue(complained.toString().startsWith("no-such-walk: There is no walk"));
+    assertEquals(2, replay.execute("--home", home.toString(), "no-such-walk", walk));
   }
 
   private String onlyWalk() throws IOException {

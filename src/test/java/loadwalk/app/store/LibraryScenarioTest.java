@@ -1,0 +1,49 @@
+package loadwalk.app.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalLong;
+import loadwalk.app.MachineEffects;
+import loadwalk.app.loop.FakeClocks;
+import loadwalk.bench.Amplifier;
+import loadwalk.bench.Bench;
+import loadwalk.view.canvas.Look;
+import loadwalk.view.state.Library;
+import loadwalk.walk.Effect;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the home screen offers from earlier walks. */
+class LibraryScenarioTest {
+  @Test
+  void realAmplifier_isOffered_aPracticeOneIsNot_finishedOrOpen(@TempDir Path folder) {
+    ProgramUnderTest first = started(folder);
+    first.open(MachineEffects.onPracticeBench(new Effect.OpenPractice("stereo-only", 1, 60)));
+    first.fill(new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8));
+    first.die();
+    ProgramUnderTest second = started(folder);
+    second.open(MachineEffects.onPracticeBench(new Effect.OpenPractice("stereo-only", 2, 60)));
+    second.die();
+    ProgramUnderTest third = started(folder);
+    third.open(
+        new Effect.OpenWalk(
+            "stereo-only",
+            Amplifier.named("Verrin", "V1"),
+            Bench.unknown(),
+            OptionalLong.empty(),
+            1));
+    third.die();
+    Library library = started(folder).program().state().library();
+    assertEquals(3, library.walks().size());
+    assertEquals(List.of("Verrin V1"), library.amplifiers().stream().map(Amplifier::name).toList());
+  }
+
+  private static ProgramUnderTest started(Path folder) {
+    return new ProgramUnderTest(folder, new FakeClocks(), new Look(false));
+  }
+}
