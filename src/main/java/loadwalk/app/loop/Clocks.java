@@ -17,6 +17,11 @@ public interface Clocks {
     condition.awaitNanos(TimeUnit.MILLISECONDS.toNanos(millis));
   }
 
+  /** Waits so many ms. */
+  default void pause(long millis) throws InterruptedException {
+    Thread.sleep(millis);
+  }
+
   /** The clocks of the machine. */
   Clocks MACHINE =
       new Clocks() {

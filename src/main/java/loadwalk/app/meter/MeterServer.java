@@ -10,6 +10,7 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import loadwalk.app.loop.Clocks;
 import loadwalk.bench.Connection;
 import loadwalk.meter.SimulatedInstrument;
 
@@ -18,6 +19,7 @@ public final class MeterServer implements Closeable {
   private static final int LONGEST_LINE = 1024;
 
   private final SimulatedInstrument instrument;
+  private final Clocks clocks;
   private final ServerSocket server;
   private final Set<Socket> open = ConcurrentHashMap.newKeySet();
   private volatile boolean over;
@@ -27,8 +29,9 @@ public final class MeterServer implements Closeable {
    *
    * @throws IOException if no port can be had
    */
-  public MeterServer(SimulatedInstrument instrument, int port) throws IOException {
+  public MeterServer(SimulatedInstrument instrument, int port, Clocks clocks) throws IOException {
     this.instrument = instrument;
+    this.clocks = clocks;
     this.server = bound(port);
     Thread thread = new Thread(this::serve, "meter-server-" + server.getLocalPort());
     thread.setDaemon(true);
@@ -98,9 +101,9 @@ public final class MeterServer implements Closeable {
     }
   }
 
-  private static void pause(long millis) throws IOException {
+  private void pause(long millis) throws IOException {
     try {
-      Thread.sleep(millis);
+      clocks.pause(millis);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException("the meter server was interrupted");

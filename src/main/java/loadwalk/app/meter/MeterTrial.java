@@ -99,7 +99,8 @@ public final class MeterTrial implements MeterPort {
                       ? stand.read(meter.reads())
                       : OptionalDouble.empty(),
               faultSeed);
-      MeterServer server = new MeterServer(instrument, Connection.Tcp.SCPI_RAW + servers.size());
+      MeterServer server =
+          new MeterServer(instrument, Connection.Tcp.SCPI_RAW + servers.size(), clocks);
       servers.add(server);
       String unit = meter.reads().unit().asciiSymbol();
       meters.add(

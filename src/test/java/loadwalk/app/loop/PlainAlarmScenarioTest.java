@@ -53,7 +53,7 @@ class PlainAlarmScenarioTest {
     SimulatedInstrument instrument =
         new SimulatedInstrument(Meters.WHO, query -> OptionalDouble.of(amps), OptionalLong.empty());
     PipedOutputStream typed = new PipedOutputStream();
-    try (MeterServer server = new MeterServer(instrument, 0);
+    try (MeterServer server = new MeterServer(instrument, 0, Clocks.MACHINE);
         BufferedReader in =
             new BufferedReader(
                 new InputStreamReader(new PipedInputStream(typed), StandardCharsets.UTF_8));

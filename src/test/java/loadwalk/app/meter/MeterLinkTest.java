@@ -20,6 +20,7 @@ import java.util.concurrent.TimeUnit;
 import loadwalk.Needs;
 import loadwalk.app.Child;
 import loadwalk.app.loop.Clocks;
+import loadwalk.app.loop.HastyClocks;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Connection;
 import loadwalk.cli.MeterPort;
@@ -40,7 +41,7 @@ class MeterLinkTest {
             query ->
                 query.equals("MEAS:VOLT:DC?") ? OptionalDouble.of(13.7) : OptionalDouble.empty(),
             OptionalLong.empty());
-    return new MeterServer(instrument, 0);
+    return new MeterServer(instrument, 0, Clocks.MACHINE);
   }
 
   private MeterLinks start(Connection.Line line) {
@@ -176,11 +177,11 @@ class MeterLinkTest {
 
   @Test
   void practiceMeters_withFaults_failAndComeBack() throws Exception {
-    MeterTrial room = new MeterTrial(Port.OF_MACHINE, Clocks.MACHINE);
-    MeterPort.Served served = room.serve(1, OptionalLong.of(5));
+    Clocks hasty = new HastyClocks(20);
+    Port.Maker ports = line -> new HastyPort(Port.OF_MACHINE.make(line), 20);
+    MeterPort.Served served = new MeterTrial(ports, hasty).serve(1, OptionalLong.of(5));
     try (MeterLinks bank =
-        MeterLinks.start(
-            served.bench(), Port.OF_MACHINE, Clocks.MACHINE, (meter, act) -> news.add(act))) {
+        MeterLinks.start(served.bench(), ports, hasty, (meter, act) -> news.add(act))) {
       int values = 0;
       int failures = 0;
       for (int i = 0; i < 4000 && (values < 50 || failures < 3); i++) {
@@ -196,6 +197,29 @@ class MeterLinkTest {
       Meters.end(bank);
     } finally {
       served.end().close();
+    }
+  }
+
+  /** Waits as much shorter as its clocks run ahead. */
+  private record HastyPort(Port port, int times) implements Port {
+    @Override
+    public void open() throws IOException {
+      port.open();
+    }
+
+    @Override
+    public void send(String text) throws IOException {
+      port.send(text);
+    }
+
+    @Override
+    public String receive(int millis) throws IOException {
+      return port.receive(Math.max(1, millis / times));
+    }
+
+    @Override
+    public void close() throws IOException {
+      port.close();
     }
   }
 

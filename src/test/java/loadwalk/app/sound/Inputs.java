@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
-import loadwalk.app.loop.Clocks;
+import loadwalk.app.loop.HastyClocks;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.WavReader;
 
@@ -25,7 +25,7 @@ public final class Inputs {
     return () -> {
       try {
         WavReader reader = WavReader.open(new BufferedInputStream(Files.newInputStream(file)));
-        return new RealTimeSource(reader, new Hasty(times));
+        return new RealTimeSource(reader, new HastyClocks(times));
       } catch (IOException e) {
         throw new CaptureException("The fake input has no file: " + e.getMessage());
       }
@@ -76,19 +76,6 @@ public final class Inputs {
     public void close() {
       opened.close();
       closed.countDown();
-    }
-  }
-
-  /** Clocks that run ahead. */
-  private record Hasty(int times) implements Clocks {
-    @Override
-    public long monoNanos() {
-      return Clocks.MACHINE.monoNanos() * times;
-    }
-
-    @Override
-    public long wallMillis() {
-      return Clocks.MACHINE.wallMillis();
     }
   }
 }

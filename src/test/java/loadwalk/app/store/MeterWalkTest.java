@@ -46,7 +46,7 @@ class MeterWalkTest {
     SimulatedInstrument instrument =
         new SimulatedInstrument(
             Meters.WHO, query -> OptionalDouble.of(13.71), OptionalLong.empty());
-    try (MeterServer server = new MeterServer(instrument, 0)) {
+    try (MeterServer server = new MeterServer(instrument, 0, Clocks.MACHINE)) {
       Bench bench = Meters.bench(Meters.meter(server.line(), "MEAS:VOLT:DC?", 5000));
       MachineEffects effects = open(folder, bench);
       runner.accept(new ProgramEvent.OfWalk(new Intent.Skip("warm from before")));

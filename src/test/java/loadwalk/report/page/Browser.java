@@ -99,6 +99,14 @@ public final class Browser implements AutoCloseable {
     problems.clear();
     ObjectNode size = params().put("width", width).put("height", 900).put("deviceScaleFactor", 1);
     call("Emulation.setDeviceMetricsOverride", size.put("mobile", false));
+    paint(dark, medium);
+    loaded = new CompletableFuture<>();
+    call("Page.navigate", params().put("url", file.toUri().toString()));
+    loaded.get(WAIT_SECONDS, TimeUnit.SECONDS);
+  }
+
+  /** Paints the page that is open with another scheme of colours or for another medium. */
+  public void paint(boolean dark, String medium) throws Exception {
     ObjectNode media = params().put("media", medium);
     media
         .putArray("features")
@@ -106,9 +114,6 @@ public final class Browser implements AutoCloseable {
         .put("name", "prefers-color-scheme")
         .put("value", dark ? "dark" : "light");
     call("Emulation.setEmulatedMedia", media);
-    loaded = new CompletableFuture<>();
-    call("Page.navigate", params().put("url", file.toUri().toString()));
-    loaded.get(WAIT_SECONDS, TimeUnit.SECONDS);
   }
 
   /** Returns errors and warnings of the console and requests to anywhere but the file itself. */
