@@ -22,7 +22,7 @@ final class Crowd {
   /** Draws members that no other experiment meets. */
   Crowd(Population population, long seed, int count) {
     for (int number = 0; number < count; number++) {
-      members.add(Member.of(new Entries(population.specimen(~seed, number), true)));
+      members.add(Member.of(new Entries(population.specimen(~seed, number), Arrangement.AMPS)));
     }
   }
 

@@ -22,33 +22,34 @@ final class CrowdExperiment {
 
   private final Map<String, Map<Results.Standing, List<Made>>> slips = new TreeMap<>();
   private final List<Double> honest = new ArrayList<>();
-  private final boolean withAmps;
+  private final Arrangement arrangement;
   private int entriesJudged;
 
   private record Made(Slip slip, CrowdRule.Verdict verdict) {}
 
-  private CrowdExperiment(boolean withAmps) {
-    this.withAmps = withAmps;
+  private CrowdExperiment(Arrangement arrangement) {
+    this.arrangement = arrangement;
   }
 
   /** Runs the rule over a population and returns its table. */
   static CrowdExperiment run(
-      Population population, Crowd crowd, long seed, int count, boolean withAmps) {
-    CrowdExperiment experiment = new CrowdExperiment(withAmps);
+      Population population, Crowd crowd, long seed, int count, Arrangement arrangement) {
+    CrowdExperiment experiment = new CrowdExperiment(arrangement);
     for (int number = 0; number < count; number++) {
-      experiment.take(crowd, new Entries(population.specimen(seed, number), withAmps));
+      experiment.take(crowd, new Entries(population.specimen(seed, number), arrangement));
     }
     return experiment;
   }
 
   private void take(Crowd crowd, Entries entries) {
-    Crowd.Member walk = Crowd.Member.of(new Entries(entries.specimen(), true));
+    Crowd.Member walk = Crowd.Member.of(new Entries(entries.specimen(), Arrangement.AMPS));
     CrowdRule[] rules = new CrowdRule[Ladder.STEPS.size()];
     Map<ReadingId, Double> before = entries.honest(0);
     entriesJudged += before.size();
     for (int step = Ladder.FIRST_LOADED; step < rules.length; step++) {
       if (entries.canRun(step)) {
-        rules[step] = new CrowdRule(new CrowdDensity(crowd, walk, step, withAmps), step, before);
+        rules[step] =
+            new CrowdRule(new CrowdDensity(crowd, walk, step, arrangement.withAmps), step, before);
         before = entries.honest(step);
         entriesJudged += before.size();
         honest.add(rules[step].weigh(before).logOdds());
@@ -63,7 +64,7 @@ final class CrowdExperiment {
 
   private void slipOnce(Slip slip, Entries entries, CrowdRule[] rules) {
     List<Integer> steps =
-        SlipMaker.stepsFor(slip).stream().filter(step -> rules[step] != null).toList();
+        SlipMaker.stepsFor(slip, arrangement).stream().filter(step -> rules[step] != null).toList();
     if (slip == Slip.UNNAMED || steps.isEmpty()) {
       return;
     }
@@ -110,7 +111,8 @@ final class CrowdExperiment {
                         seen.percent(),
                         right.percent(),
                         seen.tries()));
-                if (withAmps || !Results.HIDDEN_FROM_VOLTS.contains(all.get(0).slip())) {
+                if (arrangement.withAmps
+                    || !Results.HIDDEN_FROM_VOLTS.contains(all.get(0).slip())) {
                   doubted.addAll(seen);
                   named.addAll(right);
                 }
@@ -122,7 +124,7 @@ final class CrowdExperiment {
         "%n== %s, %s, knows the population, %.1f %% of honest entries doubted%n"
             + "  slips doubted %.2f %%, named right %.2f %%, of %d%n%s",
         title,
-        withAmps ? "with supply amps" : "volts only",
+        arrangement.words,
         100 * ALLOWED,
         doubted.percent(),
         named.percent(),

@@ -17,7 +17,8 @@ class CrowdExperimentTest {
   void knowingThePopulation_seesWhatIsPlain_andNotWhatNobodyCan() {
     Population population = new CircuitPopulation();
     Crowd crowd = new Crowd(population, SEED, 700);
-    CrowdExperiment experiment = CrowdExperiment.run(population, crowd, SEED, 40, false);
+    CrowdExperiment experiment =
+        CrowdExperiment.run(population, crowd, SEED, 40, Arrangement.VOLTS);
     String table = experiment.table(population.name());
     assertEquals(100, experiment.doubtedPercent("decimal-point, volts"), table);
     assertTrue(experiment.doubtedPercent("peak-to-peak-for-rms, volts") > 95, table);
@@ -30,9 +31,10 @@ class CrowdExperimentTest {
     for (Population population : List.of(new CircuitPopulation(), new WaveformPopulation())) {
       Crowd crowd = new Crowd(population, SEED, CROWD);
       assertEquals(CROWD, crowd.members.size());
-      for (boolean withAmps : new boolean[] {true, false}) {
+      for (Arrangement arrangement : List.of(Arrangement.AMPS, Arrangement.VOLTS)) {
         System.out.println(
-            CrowdExperiment.run(population, crowd, SEED, COUNT, withAmps).table(population.name()));
+            CrowdExperiment.run(population, crowd, SEED, COUNT, arrangement)
+                .table(population.name()));
       }
     }
   }

@@ -65,11 +65,12 @@ record CrowdRule(CrowdDensity density, int step, Map<ReadingId, Double> honestBe
     double sum = 1e-12;
     Slip likeliest = Slip.UNNAMED;
     for (Map.Entry<Slip, Double> e : odds.entrySet()) {
-      double value = e.getValue() / SlipMaker.stepsFor(e.getKey()).size();
+      double value = e.getValue() / SlipMaker.stepsFor(e.getKey(), Arrangement.AMPS).size();
       sum += value;
       boolean more =
           likeliest == Slip.UNNAMED
-              || value > odds.get(likeliest) / SlipMaker.stepsFor(likeliest).size();
+              || value
+                  > odds.get(likeliest) / SlipMaker.stepsFor(likeliest, Arrangement.AMPS).size();
       likeliest = more ? e.getKey() : likeliest;
     }
     return new Verdict(Math.log(sum / honest), likeliest);

@@ -9,12 +9,13 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 
 /**
- * What the operator reads off the meters, in the order it is typed: output, supply volts, amps.
+ * What the operator reads off the meters, in the order it is typed: output, the other channel,
+ * supply volts, amps.
  *
  * @param specimen who is on the bench
- * @param withAmps whether supply volts and amps are read at all
+ * @param arrangement which meters are read
  */
-record Entries(Specimen specimen, boolean withAmps) {
+record Entries(Specimen specimen, Arrangement arrangement) {
   private static final double LEAST_SUPPLY_VOLTS = 10;
 
   /**
@@ -22,7 +23,7 @@ record Entries(Specimen specimen, boolean withAmps) {
    * amplifier off, and a fuse opens within seconds above twice its rating.
    */
   boolean canRun(int step) {
-    Target target = Ladder.STEPS.get(step);
+    Target target = Ladder.at(step);
     if (target.kind() == Target.Kind.IDLE) {
       return true;
     }
@@ -36,7 +37,7 @@ record Entries(Specimen specimen, boolean withAmps) {
 
   /** Returns the honest entries of a step; without supply amps the idle step has none. */
   Map<ReadingId, Double> honest(int step) {
-    Target target = Ladder.STEPS.get(step);
+    Target target = Ladder.at(step);
     return target.kind() == Target.Kind.IDLE
         ? idle(step)
         : loaded(step, target.ohms(), specimen.meters().showsWatts());
@@ -50,14 +51,17 @@ record Entries(Specimen specimen, boolean withAmps) {
    * @param asWatts whether watts, worked out with the load the step asks for, are typed
    */
   Map<ReadingId, Double> loaded(int step, double connectedOhms, boolean asWatts) {
-    Target target = Ladder.STEPS.get(step);
+    Target target = Ladder.at(step);
     Truth truth = truth(step, connectedOhms);
     Map<ReadingId, Double> entries = new LinkedHashMap<>();
-    double volts = outputVolts(truth.outputVolts(), step);
+    double volts = outputVolts(truth.outputVolts(), "output", step);
     if (asWatts) {
       entries.put(ReadingId.OUTPUT_WATTS, rounded(volts * volts / target.ohms(), 0.1));
     } else {
       entries.put(ReadingId.OUTPUT_VOLTS, volts);
+    }
+    if (arrangement.allChannels && target.mode() == Mode.STEREO) {
+      entries.put(ReadingId.OTHER_OUTPUT_VOLTS, outputVolts(truth.otherVolts(), "other", step));
     }
     supply(entries, truth, step);
     return entries;
@@ -65,22 +69,22 @@ record Entries(Specimen specimen, boolean withAmps) {
 
   /** Returns what is true at a step with a load that may be the wrong one. */
   Truth truth(int step, double connectedOhms) {
-    Target target = Ladder.STEPS.get(step);
+    Target target = Ladder.at(step);
     return specimen.device().at(target.mode(), connectedOhms, specimen.celsius(step));
   }
 
   /** Returns the rms volts that the meter shows across one channel, in a bridged step too. */
   double oneChannelVolts(int step) {
-    Target target = Ladder.STEPS.get(step);
+    Target target = Ladder.at(step);
     Truth truth = truth(step, target.ohms());
     boolean bridged = target.mode() == Mode.BRIDGED;
-    return outputVolts(bridged ? truth.outputVolts() / 2 : truth.outputVolts(), step);
+    return outputVolts(bridged ? truth.outputVolts() / 2 : truth.outputVolts(), "output", step);
   }
 
   /** Returns the sum of both channels' volts as the meter shows them. */
   double bothChannelsVolts(int step) {
-    Truth truth = truth(step, Ladder.STEPS.get(step).ohms());
-    return outputVolts(truth.outputVolts() + truth.otherVolts(), step);
+    Truth truth = truth(step, Ladder.at(step).ohms());
+    return outputVolts(truth.outputVolts() + truth.otherVolts(), "output", step);
   }
 
   private Map<ReadingId, Double> idle(int step) {
@@ -90,7 +94,7 @@ record Entries(Specimen specimen, boolean withAmps) {
   }
 
   private void supply(Map<ReadingId, Double> entries, Truth truth, int step) {
-    if (!withAmps) {
+    if (!arrangement.withAmps) {
       return;
     }
     Specimen.Meters meters = specimen.meters();
@@ -103,9 +107,9 @@ record Entries(Specimen specimen, boolean withAmps) {
     entries.put(ReadingId.SUPPLY_AMPS, rounded(amps, meters.ampsResolution()));
   }
 
-  private double outputVolts(double volts, int step) {
+  private double outputVolts(double volts, String channel, int step) {
     Specimen.Meters meters = specimen.meters();
-    double scatter = meters.outputScatter() * specimen.random("output", step).nextGaussian();
+    double scatter = meters.outputScatter() * specimen.random(channel, step).nextGaussian();
     return rounded(volts * meters.outputGain() * (1 + scatter), 0.01);
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Mode;
@@ -40,11 +41,11 @@ record ForecastExperiment(Population population, long seed, int count) {
   private static final Evidence.Conditions CONDITIONS = new Evidence.Conditions(40, 1, 13.8);
 
   /** Runs a forecaster over the population. */
-  Results run(String name, Forecaster forecaster, boolean withAmps) {
-    Results results = new Results(name, population.name(), withAmps);
+  Results run(String name, Forecaster forecaster, Arrangement arrangement) {
+    Results results = new Results(name, population.name(), arrangement);
     for (int number = 0; number < count; number++) {
       Specimen specimen = population.specimen(seed, number);
-      new Walk(forecaster, new Entries(specimen, withAmps), results).take();
+      new Walk(forecaster, number, new Entries(specimen, arrangement), results).take();
     }
     return results;
   }
@@ -52,20 +53,22 @@ record ForecastExperiment(Population population, long seed, int count) {
   /** One amplifier's walk and its slips. */
   private static final class Walk {
     private final Forecaster forecaster;
+    private final int number;
     private final Entries entries;
     private final Results results;
     private final List<Evidence> before = new ArrayList<>();
     private final List<Map<ReadingId, Double>> honest = new ArrayList<>();
 
-    Walk(Forecaster forecaster, Entries entries, Results results) {
+    Walk(Forecaster forecaster, int number, Entries entries, Results results) {
       this.forecaster = forecaster;
+      this.number = number;
       this.entries = entries;
       this.results = results;
     }
 
     void take() {
       List<Observation> known = new ArrayList<>();
-      for (int step = 0; step < Ladder.STEPS.size(); step++) {
+      for (int step = 0; step < entries.arrangement().steps(); step++) {
         Specimen specimen = entries.specimen();
         Evidence evidence = new Evidence(specimen.amplifier(), specimen.bench(), CONDITIONS, known);
         before.add(evidence);
@@ -84,10 +87,10 @@ record ForecastExperiment(Population population, long seed, int count) {
     /** Counts one honest step and returns what later forecasts may rest on. */
     private List<Observation> honestStep(
         Evidence evidence, int step, Map<ReadingId, Double> typed) {
-      Target target = Ladder.STEPS.get(step);
+      Target target = Ladder.at(step);
       Forecast forecast = forecaster.forecast(evidence, target);
       String supply = supplyLimits(step) ? "supply limiting" : "supply holding";
-      countBands(forecast, target, supply, typed);
+      countBands(forecast, step, supply, typed);
       countVerdict(forecast, step);
       if (step >= Ladder.FIRST_LOADED) {
         results.run.add(!typed.isEmpty());
@@ -104,6 +107,9 @@ record ForecastExperiment(Population population, long seed, int count) {
                 results.honestDoubted.add(!doubts.isEmpty());
                 Results.in(results.honestBy, supply).add(!doubts.isEmpty());
                 Results.in(results.honestBy, target.stepId()).add(!doubts.isEmpty());
+                if (!doubts.isEmpty()) {
+                  miss(step, "honest " + id.key(), "doubted as " + words(doubts));
+                }
                 doubts.forEach(doubt -> out.addAll(implicated(doubt, soFar)));
               });
       Map<ReadingId, Double> kept = new HashMap<>(typed);
@@ -118,7 +124,8 @@ record ForecastExperiment(Population population, long seed, int count) {
     }
 
     private void countBands(
-        Forecast forecast, Target target, String supply, Map<ReadingId, Double> typed) {
+        Forecast forecast, int step, String supply, Map<ReadingId, Double> typed) {
+      Target target = Ladder.at(step);
       typed.forEach(
           (id, value) -> {
             if (forecast.band(id).isEmpty()) {
@@ -126,6 +133,11 @@ record ForecastExperiment(Population population, long seed, int count) {
               return;
             }
             Band band = forecast.band(id).get();
+            Results.in(results.halfWidths, id.key() + " " + target.stepId(), relative(band));
+            if (!band.holds(value)) {
+              String side = value > band.high() ? "above" : "below";
+              miss(step, "band of " + id.key(), side);
+            }
             results.inside.computeIfAbsent(id, i -> new Tally()).add(band.holds(value));
             Results.in(results.insideBy, id.key() + " " + target.stepId()).add(band.holds(value));
             Results.in(results.insideBy, id.key() + ", " + supply).add(band.holds(value));
@@ -133,13 +145,32 @@ record ForecastExperiment(Population population, long seed, int count) {
       if (target.mode() == Mode.BRIDGED && stereoEqualKnown(target)) {
         forecast
             .band(ReadingId.OUTPUT_VOLTS)
-            .ifPresent(b -> results.bridgedHalfWidths.add((b.high() - b.low()) / 2 / b.middle()));
+            .ifPresent(b -> results.bridgedHalfWidths.add(relative(b)));
       }
+    }
+
+    private static double relative(Band band) {
+      return (band.high() - band.low()) / 2 / band.middle();
+    }
+
+    private void miss(int step, String what, String came) {
+      results.misses.add(new Results.Miss(number, what + ", " + Ladder.at(step).stepId(), came));
+    }
+
+    private static String words(List<Doubt> doubts) {
+      return doubts.stream()
+          .map(
+              doubt ->
+                  doubt.slip().code()
+                      + " of "
+                      + doubt.reading().key()
+                      + doubt.earlierStep().map(earlier -> " in " + earlier).orElse(""))
+          .collect(Collectors.joining(" and "));
     }
 
     private boolean stereoEqualKnown(Target bridged) {
       for (int step = Ladder.FIRST_LOADED; step < honest.size(); step++) {
-        Target target = Ladder.STEPS.get(step);
+        Target target = Ladder.at(step);
         boolean equal = target.mode() == Mode.STEREO && target.ohms() == bridged.ohms() / 2;
         if (equal && !honest.get(step).isEmpty()) {
           return true;
@@ -156,12 +187,15 @@ record ForecastExperiment(Population population, long seed, int count) {
       results.clear.add(clear);
       if (asksTooMuch(step)) {
         results.clearThoughExceeding.add(clear);
+        if (clear) {
+          miss(step, "brief", "clear, though the step asks too much");
+        }
       }
     }
 
     /** Returns the true current the amplifier would draw from supplies without a limit. */
     private double demandAmps(int step) {
-      Target target = Ladder.STEPS.get(step);
+      Target target = Ladder.at(step);
       Specimen specimen = entries.specimen();
       return specimen
           .device()
@@ -173,8 +207,7 @@ record ForecastExperiment(Population population, long seed, int count) {
     private boolean supplyLimits(int step) {
       boolean loaded = step >= Ladder.FIRST_LOADED;
       return loaded
-          && entries.truth(step, Ladder.STEPS.get(step).ohms()).supplyAmps()
-              < 0.99 * demandAmps(step);
+          && entries.truth(step, Ladder.at(step).ohms()).supplyAmps() < 0.99 * demandAmps(step);
     }
 
     /** Tells whether the current the amplifier would draw exceeds usable supply or any fuse. */
@@ -195,7 +228,9 @@ record ForecastExperiment(Population population, long seed, int count) {
 
     private void slipOnce(Slip slip) {
       List<Integer> steps =
-          SlipMaker.stepsFor(slip).stream().filter(s -> !honest.get(s).isEmpty()).toList();
+          SlipMaker.stepsFor(slip, entries.arrangement()).stream()
+              .filter(s -> !honest.get(s).isEmpty())
+              .toList();
       if (steps.isEmpty()) {
         results.leftOut.merge(slip.code() + ": no such step can be run", 1, Integer::sum);
         return;
@@ -206,7 +241,7 @@ record ForecastExperiment(Population population, long seed, int count) {
       if (outcome instanceof SlipMaker.LeftOut left) {
         results.leftOut.merge(slip.code() + ": " + left.reason(), 1, Integer::sum);
       } else if (outcome instanceof SlipMaker.Made made) {
-        Target target = Ladder.STEPS.get(step);
+        Target target = Ladder.at(step);
         List<Doubt> doubts = forecaster.judge(before.get(step), target, made.entries());
         results.doubted.get(slip).add(!doubts.isEmpty());
         boolean right =
@@ -220,26 +255,31 @@ record ForecastExperiment(Population population, long seed, int count) {
             .computeIfAbsent(slip.code() + ", " + made.how(), k -> new Results.Row())
             .add(
                 Results.Standing.of(step, s -> !honest.get(s).isEmpty()), !doubts.isEmpty(), right);
-        results.later.add(slip, doubts.isEmpty() ? follow(slip, step, made) : Later.Catch.AT_ENTRY);
+        Later.Catch when = doubts.isEmpty() ? follow(slip, step, made) : Later.Catch.AT_ENTRY;
+        results.later.add(slip, when);
+        if (!right) {
+          String taken = doubts.isEmpty() ? "passed, " + when.words : "taken for " + words(doubts);
+          miss(step, slip.code() + ", " + made.how(), taken);
+        }
       }
     }
 
     /** Goes on honestly after a slip that raised no doubt, up to the first doubt. */
     private Later.Catch follow(Slip slip, int slipped, SlipMaker.Made made) {
       List<Observation> known = new ArrayList<>(before.get(slipped).observations());
-      known.add(new Observation(Ladder.STEPS.get(slipped), made.entries()));
+      known.add(new Observation(Ladder.at(slipped), made.entries()));
       int readings = 0;
-      for (int step = slipped + 1; step < Ladder.STEPS.size(); step++) {
+      for (int step = slipped + 1; step < entries.arrangement().steps(); step++) {
         Map<ReadingId, Double> typed = honest.get(step);
         if (!typed.isEmpty()) {
           readings++;
           Evidence evidence =
               new Evidence(
                   entries.specimen().amplifier(), entries.specimen().bench(), CONDITIONS, known);
-          Target target = Ladder.STEPS.get(step);
+          Target target = Ladder.at(step);
           List<Doubt> doubts = forecaster.judge(evidence, target, typed);
           if (!doubts.isEmpty()) {
-            results.later.point(slip, Ladder.STEPS.get(slipped).stepId(), doubts.get(0));
+            results.later.point(slip, Ladder.at(slipped).stepId(), doubts.get(0));
             boolean inTime = step < Ladder.STEPS.size() - 1;
             return readings == 1 && inTime
                 ? Later.Catch.NEXT_READING

@@ -20,13 +20,19 @@ final class Later {
 
   /** When a slip was caught. */
   enum Catch {
-    AT_ENTRY,
+    AT_ENTRY("seen at once"),
     /** By the first reading after it, the half-ohm step not yet started. */
-    NEXT_READING,
+    NEXT_READING("seen by the next reading"),
     /** Later, but before the half-ohm step is started. */
-    IN_TIME,
-    TOO_LATE,
-    NEVER
+    IN_TIME("seen before half an ohm"),
+    TOO_LATE("seen at half an ohm or after"),
+    NEVER("never seen");
+
+    final String words;
+
+    Catch(String words) {
+      this.words = words;
+    }
   }
 
   void add(Slip slip, Catch when) {

@@ -36,7 +36,7 @@ class PopulationTest {
     forEach(
         specimen -> {
           for (int step = 1; step < Ladder.STEPS.size(); step++) {
-            Entries entries = new Entries(specimen, true);
+            Entries entries = new Entries(specimen, Arrangement.AMPS);
             Truth truth = entries.truth(step, Ladder.STEPS.get(step).ohms());
             String what = specimen.name() + " " + Ladder.STEPS.get(step).stepId() + " " + truth;
             if (!entries.canRun(step)) {
@@ -89,7 +89,8 @@ class PopulationTest {
     double squares = 0;
     int readings = 0;
     for (int number = 0; number < COUNT; number++) {
-      Entries entries = new Entries(new CircuitPopulation().specimen(SEED, number), true);
+      Entries entries =
+          new Entries(new CircuitPopulation().specimen(SEED, number), Arrangement.AMPS);
       for (int step = 1; step < Ladder.STEPS.size(); step++) {
         double ohms = Ladder.STEPS.get(step).ohms();
         double shown = entries.loaded(step, ohms, false).get(ReadingId.OUTPUT_VOLTS);
@@ -107,9 +108,9 @@ class PopulationTest {
     Set<Slip> made = new HashSet<>();
     forEach(
         specimen -> {
-          Entries entries = new Entries(specimen, true);
+          Entries entries = new Entries(specimen, Arrangement.AMPS);
           for (Slip slip : Slip.values()) {
-            for (int step : SlipMaker.stepsFor(slip)) {
+            for (int step : SlipMaker.stepsFor(slip, Arrangement.AMPS)) {
               if (!entries.canRun(step)) {
                 continue;
               }
@@ -129,7 +130,7 @@ class PopulationTest {
 
   @Test
   void wrongLoad_changesVoltsAndAmpsTogether() {
-    Entries entries = new Entries(new CircuitPopulation().specimen(SEED, 1), true);
+    Entries entries = new Entries(new CircuitPopulation().specimen(SEED, 1), Arrangement.AMPS);
     Map<ReadingId, Double> right = entries.loaded(1, 4, false);
     Map<ReadingId, Double> twice = entries.loaded(1, 8, false);
     assertTrue(twice.get(ReadingId.OUTPUT_VOLTS) >= right.get(ReadingId.OUTPUT_VOLTS));

@@ -16,7 +16,7 @@ final class ResultTable {
     ResultTable table = new ResultTable();
     table.line(
         "%n== %s on %d %s, %s, seed %d",
-        r.forecaster, count, r.population, r.withAmps ? "with supply amps" : "volts only", seed);
+        r.forecaster, count, r.population, r.arrangement.words, seed);
     table.tally("slips doubted", r.total(r.doubted));
     table.tally("slip named right, first guess, of all slips", r.total(r.named));
     table.tally("caught at entry or by the next reading", r.caughtBy(Later.Catch.NEXT_READING));

@@ -11,7 +11,7 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Slip;
 
-/** What one forecaster did on one population, with or without supply amps. */
+/** What one forecaster did on one population, with one arrangement of meters. */
 final class Results {
   /** The slips that volts alone cannot show: the load changes the amps, not the volts. */
   static final List<Slip> HIDDEN_FROM_VOLTS = List.of(Slip.LOAD_DOUBLE, Slip.LOAD_HALF);
@@ -21,7 +21,7 @@ final class Results {
 
   final String forecaster;
   final String population;
-  final boolean withAmps;
+  final Arrangement arrangement;
   final Map<Slip, Tally> doubted = tallies();
   final Map<Slip, Tally> named = tallies();
   final Map<Slip, Map<String, Map<String, Integer>>> confusion = new EnumMap<>(Slip.class);
@@ -33,10 +33,26 @@ final class Results {
   final Map<ReadingId, Tally> inside = new EnumMap<>(ReadingId.class);
   final Map<String, Tally> insideBy = new TreeMap<>();
   final Map<ReadingId, Integer> unforetold = new EnumMap<>(ReadingId.class);
+
+  /** Half-widths of the bands, fractions of their middle, by reading and step. */
+  final Map<String, List<Double>> halfWidths = new TreeMap<>();
+
+  /** What went otherwise than wished, in order. */
+  final List<Miss> misses = new ArrayList<>();
+
   final List<Double> bridgedHalfWidths = new ArrayList<>();
   final Tally clearThoughExceeding = new Tally();
   final Tally clear = new Tally();
   final Tally run = new Tally();
+
+  /**
+   * One thing that went otherwise than wished.
+   *
+   * @param member the number of the amplifier
+   * @param what the step and what was at stake
+   * @param came what came of it
+   */
+  record Miss(int member, String what, String came) {}
 
   /** What was known of the load of a step when a slip was made there. */
   enum Standing {
@@ -65,7 +81,7 @@ final class Results {
     }
 
     private static double channelOhms(int step) {
-      Target target = Ladder.STEPS.get(step);
+      Target target = Ladder.at(step);
       return target.mode().channelOhms(target.ohms());
     }
   }
@@ -81,10 +97,10 @@ final class Results {
     }
   }
 
-  Results(String forecaster, String population, boolean withAmps) {
+  Results(String forecaster, String population, Arrangement arrangement) {
     this.forecaster = forecaster;
     this.population = population;
-    this.withAmps = withAmps;
+    this.arrangement = arrangement;
   }
 
   private static Map<Slip, Tally> tallies() {
@@ -122,13 +138,19 @@ final class Results {
     return later.by(latest, this::counts);
   }
 
-  private boolean counts(Slip slip) {
-    return withAmps || !HIDDEN_FROM_VOLTS.contains(slip);
+  /** Tells whether a slip counts where all are taken together. */
+  boolean counts(Slip slip) {
+    return arrangement.withAmps || !HIDDEN_FROM_VOLTS.contains(slip);
   }
 
   /** Returns the tally under a key, made where there is none yet. */
   static Tally in(Map<String, Tally> tallies, String key) {
     return tallies.computeIfAbsent(key, k -> new Tally());
+  }
+
+  /** Adds a number to the list under a key, made where there is none yet. */
+  static void in(Map<String, List<Double>> lists, String key, double number) {
+    lists.computeIfAbsent(key, k -> new ArrayList<>()).add(number);
   }
 
   Tally allInside() {
@@ -137,9 +159,14 @@ final class Results {
     return sum;
   }
 
-  /** Returns the median half-width in percent, NaN where there is none. */
+  /** Returns the median half-width of bridged output volts in percent, NaN where there is none. */
   double medianHalfWidthPercent() {
-    List<Double> sorted = bridgedHalfWidths.stream().sorted().toList();
+    return medianPercent(bridgedHalfWidths);
+  }
+
+  /** Returns the median of fractions in percent, NaN where there is none. */
+  static double medianPercent(List<Double> fractions) {
+    List<Double> sorted = fractions.stream().sorted().toList();
     return sorted.isEmpty() ? Double.NaN : 100 * sorted.get(sorted.size() / 2);
   }
 }

@@ -42,15 +42,15 @@ record SlipMaker(Entries entries) {
   record LeftOut(String reason) implements Outcome {}
 
   /** Returns the indices of the steps at which a slip can happen at all. */
-  static List<Integer> stepsFor(Slip slip) {
-    return IntStream.range(Ladder.FIRST_LOADED, Ladder.STEPS.size())
+  static List<Integer> stepsFor(Slip slip, Arrangement arrangement) {
+    return IntStream.range(Ladder.FIRST_LOADED, arrangement.steps())
         .filter(step -> canHappen(slip, step))
         .boxed()
         .toList();
   }
 
   private static boolean canHappen(Slip slip, int step) {
-    boolean bridged = Ladder.STEPS.get(step).mode() == Mode.BRIDGED;
+    boolean bridged = Ladder.at(step).mode() == Mode.BRIDGED;
     return switch (slip) {
       case BOTH_CHANNELS_FOR_ONE -> !bridged;
       case STEREO_READING_IN_BRIDGED -> bridged;
@@ -67,13 +67,13 @@ record SlipMaker(Entries entries) {
    * @param before the honest entries of the step before
    */
   Outcome make(Slip slip, int step, Map<ReadingId, Double> before) {
-    Target target = Ladder.STEPS.get(step);
+    Target target = Ladder.at(step);
     RandomGenerator random = entries.specimen().random(slip.code(), step);
     Map<ReadingId, Double> honest = entries.loaded(step, target.ohms(), false);
     return switch (slip) {
-      case DECIMAL_POINT -> volts(honest, random.nextBoolean() ? 10 : 0.1);
-      case PEAK_FOR_RMS -> volts(honest, Math.sqrt(2));
-      case PEAK_TO_PEAK_FOR_RMS -> volts(honest, 2 * Math.sqrt(2));
+      case DECIMAL_POINT -> volts(honest, random.nextBoolean() ? 10 : 0.1, random);
+      case PEAK_FOR_RMS -> volts(honest, Math.sqrt(2), random);
+      case PEAK_TO_PEAK_FOR_RMS -> volts(honest, 2 * Math.sqrt(2), random);
       case BOTH_CHANNELS_FOR_ONE -> bothForOne(honest, step, random);
       case ONE_CHANNEL_FOR_BOTH -> oneForBoth(honest, step, random);
       case STEREO_READING_IN_BRIDGED ->
@@ -89,15 +89,26 @@ record SlipMaker(Entries entries) {
     };
   }
 
-  private static Outcome volts(Map<ReadingId, Double> honest, double factor) {
-    double volts = honest.get(ReadingId.OUTPUT_VOLTS);
+  private static Outcome volts(
+      Map<ReadingId, Double> honest, double factor, RandomGenerator random) {
+    ReadingId channel = channel(honest, random);
     String how = factor == 0.5 ? "volts halved" : "volts";
-    return new Made(
-        with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts * factor, 0.01)), how);
+    double volts = Entries.rounded(honest.get(channel) * factor, 0.01);
+    return new Made(with(honest, channel, volts), of(channel, how));
+  }
+
+  /** Half of the slips in volts are made at the other channel where it is read. */
+  private static ReadingId channel(Map<ReadingId, Double> honest, RandomGenerator random) {
+    boolean other = honest.containsKey(ReadingId.OTHER_OUTPUT_VOLTS) && random.nextBoolean();
+    return other ? ReadingId.OTHER_OUTPUT_VOLTS : ReadingId.OUTPUT_VOLTS;
+  }
+
+  private static String of(ReadingId channel, String how) {
+    return channel == ReadingId.OTHER_OUTPUT_VOLTS ? "other channel's " + how : how;
   }
 
   private Outcome amps(Map<ReadingId, Double> honest, double factor) {
-    if (!entries.withAmps()) {
+    if (!entries.arrangement().withAmps) {
       return new LeftOut("no supply amps");
     }
     double amps = honest.get(ReadingId.SUPPLY_AMPS) * factor;
@@ -116,14 +127,14 @@ record SlipMaker(Entries entries) {
   /** Half of the operators halve the volts of a stereo step, the others type half the watts. */
   private static Outcome oneForBoth(
       Map<ReadingId, Double> honest, int step, RandomGenerator random) {
-    boolean stereo = Ladder.STEPS.get(step).mode() == Mode.STEREO;
-    return random.nextBoolean() && stereo ? volts(honest, 0.5) : watts(honest, step, 0.5);
+    boolean stereo = Ladder.at(step).mode() == Mode.STEREO;
+    return random.nextBoolean() && stereo ? volts(honest, 0.5, random) : watts(honest, step, 0.5);
   }
 
   /** Types watts of the honest volts times a factor in place of the volts. */
   private static Outcome watts(Map<ReadingId, Double> honest, int step, double factor) {
     double volts = honest.get(ReadingId.OUTPUT_VOLTS);
-    double watts = factor * volts * volts / Ladder.STEPS.get(step).ohms();
+    double watts = factor * volts * volts / Ladder.at(step).ohms();
     Map<ReadingId, Double> typed = new LinkedHashMap<>();
     typed.put(ReadingId.OUTPUT_WATTS, Entries.rounded(watts, 0.1));
     typed.putAll(honest);
@@ -133,15 +144,15 @@ record SlipMaker(Entries entries) {
 
   /** Solves the circuit again with the wrong load, so volts and amps change together. */
   private Outcome wrongLoad(Map<ReadingId, Double> honest, int step, double factor) {
-    double ohms = Ladder.STEPS.get(step).ohms() * factor;
+    double ohms = Ladder.at(step).ohms() * factor;
     Map<ReadingId, Double> typed = entries.loaded(step, ohms, false);
     boolean seen = typed.keySet().stream().anyMatch(id -> tells(typed, honest, id));
     return seen ? new Made(typed, "load") : new LeftOut("no reading changes by a fifth");
   }
 
   private Outcome digits(Map<ReadingId, Double> honest, RandomGenerator random) {
-    boolean amps = entries.withAmps() && random.nextInt(3) == 0;
-    ReadingId id = amps ? ReadingId.SUPPLY_AMPS : ReadingId.OUTPUT_VOLTS;
+    boolean amps = entries.arrangement().withAmps && random.nextInt(3) == 0;
+    ReadingId id = amps ? ReadingId.SUPPLY_AMPS : channel(honest, random);
     double value = honest.get(id);
     List<Double> candidates = new ArrayList<>();
     String shown = BigDecimal.valueOf(value).toPlainString();
@@ -155,7 +166,7 @@ record SlipMaker(Entries entries) {
         ? new LeftOut("no swap changes it by a fifth")
         : new Made(
             with(honest, id, candidates.get(random.nextInt(candidates.size()))),
-            amps ? "amps" : "volts");
+            amps ? "amps" : of(id, "volts"));
   }
 
   static double swapped(String shown, int first, int second) {
@@ -178,7 +189,7 @@ record SlipMaker(Entries entries) {
     boolean line = random.nextBoolean();
     Map<ReadingId, Double> typed =
         line
-            ? new LinkedHashMap<>(before)
+            ? alike(before, honest)
             : with(honest, ReadingId.OUTPUT_VOLTS, before.get(ReadingId.OUTPUT_VOLTS));
     boolean seen = typed.keySet().stream().anyMatch(id -> tells(typed, honest, id));
     return seen
@@ -188,10 +199,10 @@ record SlipMaker(Entries entries) {
 
   /** Types volts whose watts exceed the input by 10 to 100 %, away from the factors of others. */
   private Outcome aboveInput(Map<ReadingId, Double> honest, int step, RandomGenerator random) {
-    if (!entries.withAmps()) {
+    if (!entries.arrangement().withAmps) {
       return new LeftOut("no supply amps");
     }
-    Target target = Ladder.STEPS.get(step);
+    Target target = Ladder.at(step);
     double input = honest.get(ReadingId.SUPPLY_VOLTS) * honest.get(ReadingId.SUPPLY_AMPS);
     double wanted = input * (1.1 + 0.9 * random.nextDouble()) / target.mode().loads();
     double volts = Math.sqrt(wanted * target.ohms());
@@ -202,6 +213,14 @@ record SlipMaker(Entries entries) {
       }
     }
     return new Made(with(honest, ReadingId.OUTPUT_VOLTS, Entries.rounded(volts, 0.01)), "volts");
+  }
+
+  /** Returns the readings of a step that another step has too. */
+  private static Map<ReadingId, Double> alike(
+      Map<ReadingId, Double> readings, Map<ReadingId, Double> others) {
+    Map<ReadingId, Double> kept = new LinkedHashMap<>(readings);
+    kept.keySet().retainAll(others.keySet());
+    return kept;
   }
 
   private static boolean tells(

@@ -45,8 +45,9 @@ record Specimen(
     RandomGenerator random = random("celsius", 0);
     double start = 40 + 10 * random.nextDouble();
     double rise = 30 * random.nextDouble();
+    int last = Ladder.STEPS.size() - 1;
     double uneven = 3 * random("uneven", step).nextGaussian();
-    return start + rise * step / (Ladder.STEPS.size() - 1) + uneven;
+    return start + rise * Math.min(step, last) / last + uneven;
   }
 
   /** Returns a generator for one purpose at one step. */
