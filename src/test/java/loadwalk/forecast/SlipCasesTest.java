@@ -131,6 +131,28 @@ class SlipCasesTest {
     expect(Slip.OUTPUT_ABOVE_INPUT, VOLTS, judge(STEREO_2, entries));
   }
 
+  /** More out than in is said from what meters cannot explain on, whatever slip is named. */
+  @Test
+  void outputAboveInput_isSaidFromAFewPercentOn() {
+    assertFalse(atFirst(1.02).text().contains("More comes out than goes in"));
+    assertTrue(atFirst(1.08).text().contains("More comes out than goes in"));
+  }
+
+  /** Returns the doubt of a first step whose output is a multiple of its input. */
+  private Doubt atFirst(double outputOverInput) {
+    double volts = 14.93;
+    double amps = 2 * volts * volts / 4 / (outputOverInput * 13.7);
+    Map<ReadingId, Double> entries =
+        Map.of(
+            ReadingId.OUTPUT_VOLTS,
+            volts,
+            ReadingId.SUPPLY_VOLTS,
+            13.7,
+            ReadingId.SUPPLY_AMPS,
+            Amplifiers.rounded(amps, 100));
+    return judge(STEREO_4, entries).get(0);
+  }
+
   @Test
   void whatNoSlipExplains_isUnnamed_andSaysByHowMuch() {
     Map<ReadingId, Double> entries = new EnumMap<>(Amplifiers.readings(BRIDGED_4));

@@ -60,7 +60,7 @@ final class EfficiencyFall implements EfficiencyAtLoad.Ways {
   private static final double LEAST_FALL = 0.03;
 
   /** Standard deviation of the change of ln η between two readings. Set on the experiment. */
-  private static final double FALL_SCATTER = 0.024;
+  static final double FALL_SCATTER = 0.024;
 
   /** Smallest share of each cause, so that no single reading rules one out. Chosen by hand. */
   private static final double LEAST_SHARE = 1e-6;

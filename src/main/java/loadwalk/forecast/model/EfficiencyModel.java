@@ -18,25 +18,25 @@ import loadwalk.numeric.PositiveMatrix;
  */
 public final class EfficiencyModel {
   /** Standard deviation of ln η between readings at one load. Set on the experiment. */
-  private static final double SCATTER = 0.016;
+  static final double SCATTER = 0.016;
 
   /** Standard deviation of ln of the amperes alone: meters and drift. Set on the experiment. */
-  private static final double AMPS_SCATTER = 0.0115;
+  static final double AMPS_SCATTER = 0.0115;
 
   /** Standard deviation of ln η per root of an octave of load. Set on the experiment. */
-  private static final double WALK = 0.02;
+  static final double WALK = 0.02;
 
   /**
    * Standard deviation of a step of ln η per fall of ln v: a limit changes the relation between
    * current and output. Set on the experiment.
    */
-  private static final double STEP_PER_FALL = 0.5;
+  static final double STEP_PER_FALL = 0.5;
 
   /** Common error scales, relative to the usual. Chosen by hand. */
-  private static final double[] SCALES = {0.8, 1.5, 4, 12};
+  static final double[] SCALES = {0.8, 1.5, 4, 12};
 
   /** Prior of each scale; the last is for an amplifier like no other. Set on the experiment. */
-  private static final double[] SCALE_PRIORS = {0.60, 0.37, 0.029, 0.001};
+  static final double[] SCALE_PRIORS = {0.60, 0.37, 0.029, 0.001};
 
   /** Smallest variance of ln η, against rounding. */
   private static final double LEAST_VARIANCE = 1e-8;

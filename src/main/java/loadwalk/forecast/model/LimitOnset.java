@@ -34,34 +34,34 @@ final class LimitOnset {
   /**
    * Chance that a limit seen at the greatest load measured is gone above it. Set on the experiment.
    */
-  private static final double RELEASED = 0.15;
+  static final double RELEASED = 0.15;
 
   /**
    * Slopes of ln v over ln x below a limit: converter at its power limit, current limit, foldback.
    * The first is a little above ½ because the supply sags too. Set on the experiment.
    */
-  private static final double[] SLOPES = {0.54, 1, 1.35};
+  static final double[] SLOPES = {0.54, 1, 1.35};
 
   /** Share of each. Set on the experiment. */
-  private static final double[] SLOPE_WEIGHTS = {0.6, 0.39, 0.01};
+  static final double[] SLOPE_WEIGHTS = {0.6, 0.39, 0.01};
 
   /** Smallest extra slope of a further limit over the one already active. Chosen by hand. */
-  private static final double LEAST_STEEPER = 0.05;
+  static final double LEAST_STEEPER = 0.05;
 
   /** Number of normals that make up an even spread. Chosen by hand. */
-  private static final int STRATA = 7;
+  static final int STRATA = 7;
 
   /**
    * Standard deviation of each of these, as a fraction of its width: they overlap to an even
    * density.
    */
-  private static final double STRATUM_DEVIATION = 0.35;
+  static final double STRATUM_DEVIATION = 0.35;
 
   /**
    * Smallest standard deviation of each, ln volts: the knee is soft and the meter scatters. Set on
    * the experiment.
    */
-  private static final double SOFTNESS = 0.012;
+  static final double SOFTNESS = 0.012;
 
   private final double leastRatedOhms;
 

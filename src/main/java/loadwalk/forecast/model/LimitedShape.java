@@ -14,25 +14,25 @@ final class LimitedShape implements OutputShape {
    * Standard deviation of ln v about the line per root of an octave of load: the knee is soft. Set
    * on the experiment.
    */
-  private static final double WALK = 0.04;
+  static final double WALK = 0.04;
 
   /**
    * Standard deviation of the offset of all bridged readings against stereo, ln volts. Set on the
    * experiment.
    */
-  private static final double BRIDGE = 0.008;
+  static final double BRIDGE = 0.008;
 
   /** Common error scales, relative to the usual. Chosen by hand. */
-  private static final double[] SCALES = {0.75, 1.3, 3};
+  static final double[] SCALES = {0.75, 1.3, 3};
 
   /** Prior of each scale. Set on the experiment. */
-  private static final double[] SCALE_PRIORS = {0.5, 0.4, 0.1};
+  static final double[] SCALE_PRIORS = {0.5, 0.4, 0.1};
 
   /** Smallest width of the gap in which the line may begin, ln volts. Chosen by hand. */
-  private static final double LEAST_GAP = 0.02;
+  static final double LEAST_GAP = 0.02;
 
   /** Standard deviation of the edges of that gap, ln volts. Chosen by hand. */
-  private static final double GAP_EDGE = 0.03;
+  static final double GAP_EDGE = 0.03;
 
   /** Load at which the random walk begins, ohms: above any measured load. */
   private static final double WALK_ORIGIN_OHMS = 16;

@@ -30,13 +30,13 @@ public final class OutputModel {
    * Slopes of ln v over ln x of a limit among the loads measured: converter at its power limit,
    * between, current limit. Set on the experiment.
    */
-  private static final double[] LIMIT_SLOPES = {0.54, 0.75, 1};
+  static final double[] LIMIT_SLOPES = {0.54, 0.75, 1};
 
   /** Share of each. Set on the experiment. */
-  private static final double[] LIMIT_SHARES = {0.6, 0.05, 0.35};
+  static final double[] LIMIT_SHARES = {0.6, 0.05, 0.35};
 
   /** Chance that a limit is active at every load measured. Set on the experiment. */
-  private static final double LIMITED_ALL_ALONG = 0.05;
+  static final double LIMITED_ALL_ALONG = 0.05;
 
   /**
    * Difference of ln of the supply volts from those expected below which the output is left
@@ -81,10 +81,10 @@ public final class OutputModel {
    * Fall of ln of the volts below the least rated load, as a fraction of the fall of ln of the
    * load, in two equal parts. Chosen by hand.
    */
-  private static final double[] DROPS = {0.25, 0.6};
+  static final double[] DROPS = {0.25, 0.6};
 
   /** Standard deviations of these. Chosen by hand. */
-  private static final double[] DROP_SPREADS = {0.15, 0.25};
+  static final double[] DROP_SPREADS = {0.15, 0.25};
 
   private final RatingPrior prior;
   private final double regulated;

@@ -25,13 +25,13 @@ final class RatingPrior {
   private static final int STRATA = 10;
 
   /** Standard deviation of its shoulders, ln volts. Set on the experiment. */
-  private static final double SHOULDER = 0.025;
+  static final double SHOULDER = 0.025;
 
   /** Share of ratings that are off by more. Set on the experiment. */
-  private static final double TAIL_WEIGHT = 0.003;
+  static final double TAIL_WEIGHT = 0.003;
 
   /** Standard deviation of ln volts of these. Chosen by hand. */
-  private static final double TAIL = 0.5;
+  static final double TAIL = 0.5;
 
   /** Watts below which a rating is not that of a car amplifier. Common practice, no source. */
   private static final double LEAST_WATTS = 0.5;
@@ -43,23 +43,23 @@ final class RatingPrior {
    * Standard deviation of ln volts of the ratings of one amplifier against each other. Chosen by
    * hand.
    */
-  private static final double RATING_SCATTER = 0.08;
+  static final double RATING_SCATTER = 0.08;
 
   /**
    * ln of the usual source resistance of a channel, ohms: with regulated rails it is that of the
    * output stage, other rails sag more; 2 Ω takes 1.9 or 1.8 times the power of 4 Ω (common
    * practice, no source).
    */
-  private static final double REGULATED_LOG_SOURCE_OHMS = Math.log(0.07);
+  static final double REGULATED_LOG_SOURCE_OHMS = Math.log(0.07);
 
   /** Standard deviation of ln of it. Set on the experiment. */
-  private static final double REGULATED_SPREAD = 1.1;
+  static final double REGULATED_SPREAD = 1.1;
 
   /** The same for rails that are not regulated. Common practice, no source. */
-  private static final double SAGGING_LOG_SOURCE_OHMS = Math.log(0.22);
+  static final double SAGGING_LOG_SOURCE_OHMS = Math.log(0.22);
 
   /** Standard deviation of ln of it. Set on the experiment. */
-  private static final double SAGGING_SPREAD = 0.8;
+  static final double SAGGING_SPREAD = 0.8;
 
   /**
    * ln of the ratio of supply volts to those of the sequence if a rating does not state them: 13.8,
@@ -68,7 +68,7 @@ final class RatingPrior {
   private static final double[] USUAL_SHIFTS = {0, Math.log(14.4 / 13.8), Math.log(12 / 13.8)};
 
   /** Share of each. Chosen by hand. */
-  private static final double[] USUAL_WEIGHTS = {0.7, 0.15, 0.15};
+  static final double[] USUAL_WEIGHTS = {0.7, 0.15, 0.15};
 
   /**
    * Ratio of watts out to supply volts times the amperes of the fuses. Common practice, no source.

@@ -19,21 +19,21 @@ final class SagModel {
    * Standard deviation of the supply volts at no current about the setting, volts. Common practice,
    * no source.
    */
-  private static final double SET_SPREAD = 0.12;
+  static final double SET_SPREAD = 0.12;
 
   /** Sag at the current into the usual load, volts: supplies are chosen to suit the amplifier. */
-  private static final double USUAL_SAG = 0.15;
+  static final double USUAL_SAG = 0.15;
 
   /** Its standard deviation, volts. Set on the experiment. */
-  private static final double USUAL_SAG_SPREAD = 0.2;
+  static final double USUAL_SAG_SPREAD = 0.2;
 
   /**
    * Standard deviation of a supply volts reading, a fraction of the setting. Set on the experiment.
    */
-  private static final double SCATTER = 0.006;
+  static final double SCATTER = 0.006;
 
   /** Number of readings that this prior scatter is worth. Chosen by hand. */
-  private static final double PRIOR_FREEDOM = 5;
+  static final double PRIOR_FREEDOM = 5;
 
   /**
    * Lowest supply volts predicted, a fraction of the setting: below that amplifiers switch off.

@@ -25,24 +25,24 @@ final class SmoothShape implements OutputShape {
   private static final double KEPT = 12;
 
   /** Common error scales, relative to the usual. Chosen by hand. */
-  private static final double[] SCALES = {0.75, 1.3, 3, 9};
+  static final double[] SCALES = {0.75, 1.3, 3, 9};
 
   /**
    * ln of the prior of each scale; the last is for an amplifier like no other. Set on the
    * experiment.
    */
-  private static final double[] LOG_SCALE_PRIORS = {
+  static final double[] LOG_SCALE_PRIORS = {
     Math.log(0.55), Math.log(0.42), Math.log(0.029), Math.log(0.001)
   };
 
   /** Standard deviation of δ per root of an octave of load. Set on the experiment. */
-  private static final double WALK = 0.008;
+  static final double WALK = 0.008;
 
   /**
    * Standard deviation of the offset of all bridged readings against stereo, ln volts. Set on the
    * experiment.
    */
-  private static final double BRIDGE = 0.008;
+  static final double BRIDGE = 0.008;
 
   /** Load at which the random walk begins, ohms: above any measured load. */
   private static final double WALK_ORIGIN_OHMS = 16;

@@ -53,6 +53,7 @@ class StepJudgeTest {
   @Test
   void idleAgain_isJudgedByTheIdleBefore() {
     assertHonest(IDLE, AMPS, 1.45);
+    assertHonest(IDLE, AMPS, 1.75);
     assertDoubt(Slip.SUPPLY_AMPS_TEN_TIMES, IDLE, AMPS, 14);
     assertDoubt(Slip.SUPPLY_AMPS_TEN_TIMES, IDLE, AMPS, 0.14);
     assertDoubt(Slip.UNNAMED, IDLE, AMPS, 3.3);
@@ -115,6 +116,19 @@ class StepJudgeTest {
     assertEquals(List.of(VOLTS), readings(judge(BRIDGED_2, unread)));
     Map<ReadingId, Double> slipped = Map.of(VOLTS, volts, ReadingId.SUPPLY_VOLTS, 1.36);
     assertEquals(List.of(ReadingId.SUPPLY_VOLTS), readings(judge(BRIDGED_2, slipped)));
+  }
+
+  /** A decimal point lost in the supply volts neither accuses a right output nor clears a wrong. */
+  @Test
+  void supplyVoltsThatAreDoubted_areNotUsed() {
+    walk.clear();
+    walk.addAll(Amplifiers.before(BRIDGED_2));
+    Map<ReadingId, Double> entries = new EnumMap<>(Amplifiers.readings(BRIDGED_2));
+    entries.put(ReadingId.SUPPLY_VOLTS, 1.36);
+    assertEquals(List.of(ReadingId.SUPPLY_VOLTS), readings(judge(BRIDGED_2, entries)));
+    entries.remove(AMPS);
+    entries.computeIfPresent(VOLTS, (id, volts) -> Amplifiers.rounded(volts / 10, 100));
+    assertEquals(List.of(VOLTS, ReadingId.SUPPLY_VOLTS), readings(judge(BRIDGED_2, entries)));
   }
 
   @Test
@@ -201,6 +215,8 @@ class StepJudgeTest {
       waiting += atEnd && !now ? 1 : 0;
     }
     assertTrue(waiting > 0);
+    assertEquals(List.of(), soFar(Map.of(VOLTS, Amplifiers.rounded(1.16 * volts, 100))));
+    assertEquals(1, soFar(Map.of(VOLTS, Amplifiers.rounded(1.2 * volts, 100))).size());
     assertEquals(1, soFar(Map.of(VOLTS, Amplifiers.rounded(10 * volts, 10))).size());
     walk.replaceAll(o -> new Observation(o.target(), withoutAmps(o)));
     for (double factor = 1.04; factor < 1.3; factor += 0.02) {

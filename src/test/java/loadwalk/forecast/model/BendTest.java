@@ -24,19 +24,18 @@ class BendTest {
 
   @Test
   void softness_isThatOfALineGoneOnBeyondItsReadings() {
-    // v(k) = 2 v(least) - v(next) one octave on: variances 4 + 1, and 1 of the reading to come,
-    // each
-    // of 0.65 %; a load read twice has half the variance; 0.8 % more for bridging and drift.
+    // One octave on, v = 2 v(least) - v(next): 4 + 1 variances of a reading, and 1 of the reading
+    // to come; two octaves on 9 + 4 + 1; a load read twice has half the variance: 2 + 1 + 1.
     List<WalkReadings.Point> once = List.of(point(2, 2.9), point(1, 2.7));
-    assertEquals(
-        Math.hypot(0.0065 * Math.sqrt(6), 0.008), VoltsFallBound.of(once, 0.5).softness(), 1e-12);
     List<WalkReadings.Point> twice = List.of(point(2, 2.9), point(1, 2.7), point(1, 2.7));
-    assertEquals(
-        Math.hypot(0.0065 * Math.sqrt(4), 0.008), VoltsFallBound.of(twice, 0.5).softness(), 1e-12);
-    assertEquals(
-        Math.hypot(0.0065 * Math.sqrt(9 + 4 + 1), 0.008),
-        VoltsFallBound.of(once, 0.25).softness(),
-        1e-12);
+    double reading = (variance(once, 0.25) - variance(once, 0.5)) / (14 - 6);
+    assertTrue(reading > 0);
+    assertEquals(2 * reading, variance(once, 0.5) - variance(twice, 0.5), 1e-12);
+    assertTrue(variance(once, 0.5) > 6 * reading, "drift and bridging come on top");
+  }
+
+  private static double variance(List<WalkReadings.Point> points, double ohms) {
+    return Math.pow(VoltsFallBound.of(points, ohms).softness(), 2);
   }
 
   @Test

@@ -12,10 +12,11 @@ import org.junit.jupiter.api.Test;
 /** ln η as a random walk from load to load, against the algebra of normals in a library. */
 class EfficiencyModelTest {
   private static final double SUPPLY = 13.7;
-  private static final double[] SCALES = {0.8, 1.5, 4, 12};
-  private static final double[] SCALE_PRIORS = {0.60, 0.37, 0.029, 0.001};
-  private static final double SCATTER = 0.016;
-  private static final double WALK = 0.02;
+  private static final double[] SCALES = EfficiencyModel.SCALES;
+  private static final double[] SCALE_PRIORS = EfficiencyModel.SCALE_PRIORS;
+  private static final double SCATTER = EfficiencyModel.SCATTER;
+  private static final double AMPS_SCATTER = EfficiencyModel.AMPS_SCATTER;
+  private static final double WALK = EfficiencyModel.WALK;
   private static final ClassPrior CLASS_B = ClassPrior.of(Optional.of("B"));
   private static final IdleModel IDLE = new IdleModel(1.4, 0.11, true);
 
@@ -38,7 +39,7 @@ class EfficiencyModelTest {
       EfficiencyAtLoad.Part part = again.parts()[s];
       assertEquals(Math.log(0.575), part.mean(), 1e-9);
       assertEquals(conditional(READ, 1, 2).get(s).share(), part.weight(), 1e-9);
-      assertEquals(2 * Math.pow(SCALES[s] * 0.0115, 2), part.variance(), 1e-12);
+      assertEquals(2 * Math.pow(SCALES[s] * AMPS_SCATTER, 2), part.variance(), 1e-12);
     }
     assertEquals(Math.log(14.6), again.anchor(), 1e-12);
     assertEquals(2, beta(again), "η goes as v², so the amperes are the same at any volts");
@@ -49,7 +50,7 @@ class EfficiencyModelTest {
   void at_aLoadMeasuredTwice_isSurer() {
     double[][] twice = {{4, 15, 0.56}, {2, 14.6, 0.575}, {2.02, 14.8, 0.57}, {1, 13.9, 0.55}};
     EfficiencyAtLoad again = model(twice).at(2);
-    assertEquals(1.5 * Math.pow(0.8 * 0.0115, 2), again.parts()[0].variance(), 1e-12);
+    assertEquals(1.5 * Math.pow(SCALES[0] * AMPS_SCATTER, 2), again.parts()[0].variance(), 1e-12);
     assertEquals(0.5 * Math.log(0.575 * 0.57), again.parts()[0].mean(), 1e-9);
     assertEquals((Math.log(14.6) + Math.log(14.8)) / 2, again.anchor(), 1e-12);
   }
@@ -185,7 +186,7 @@ class EfficiencyModelTest {
     double[] position = new double[n];
     for (int i = 1; i < n; i++) {
       double octaves = Math.log(read[i - 1][0] / read[i][0]) / Math.log(2);
-      double fall = 0.5 * Math.log(read[i - 1][1] / read[i][1]);
+      double fall = EfficiencyModel.STEP_PER_FALL * Math.log(read[i - 1][1] / read[i][1]);
       position[i] = position[i - 1] + WALK * WALK * octaves + fall * fall;
     }
     double ahead = WALK * WALK * Math.abs(Math.log(read[near][0] / ohms) / Math.log(2));

@@ -24,8 +24,8 @@ class IdleModelTest {
   void guess_growsWithTheFuses_andIsWide() {
     IdleModel small = IdleModel.of(UNKNOWN, OptionalDouble.of(25));
     IdleModel large = IdleModel.of(UNKNOWN, OptionalDouble.of(100));
-    assertEquals(0.5, small.amps(), 1e-12);
-    assertEquals(1.25, large.amps(), 1e-12);
+    assertTrue(small.amps() > 0.3 && small.amps() < 0.8, small.amps() + " A");
+    assertTrue(large.amps() > 2 * small.amps() && large.amps() < 4 * small.amps());
     assertFalse(small.measured());
     assertTrue(small.density().deviation() > 5 * read.density().deviation());
     assertTrue(small.error() > 0.5 * small.amps() && small.error() < small.amps());

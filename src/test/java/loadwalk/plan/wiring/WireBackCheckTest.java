@@ -71,6 +71,18 @@ class WireBackCheckTest {
     assertEquals(WireBackCheck.State.AGREES, check.state());
   }
 
+  /** Terminals that read 0.3 V above the supply are swapped by a good meter, not by a rough one. */
+  @Test
+  void terminalsAboveTheSupply_withinTheMeter_areNotSwapped() {
+    Meter rough = new Meter("rough", ReadingId.SUPPLY_VOLTS, 0, 5, 0.1, Optional.empty());
+    Bench bench = bench(List.of(rough));
+    Wire wire = new Wire(Tables.stock());
+    assertEquals(
+        WireBackCheck.State.AGREES, WireBackCheck.of(bench, wire, 13.5, 13.8, 100).state());
+    assertEquals(
+        WireBackCheck.State.CANNOT_TELL, WireBackCheck.of(bench, wire, 13.5, 14.6, 100).state());
+  }
+
   @Test
   void farTooLittleLost_saysSo() {
     assertEquals(
