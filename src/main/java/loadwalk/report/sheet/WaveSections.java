@@ -28,8 +28,9 @@ final class WaveSections {
   private static final double FLOOR_DECIBELS = -100;
 
   private static final int PERIODS = 2;
-  private static final int PURE = 0;
-  private static final int CAPTURED = 1;
+  private static final int CAPTURED = 0;
+  private static final int PURE = 1;
+  private static final int HARMONICS = 1;
   private static final int MOST_HARMONIC = 10;
 
   private WaveSections() {}
@@ -116,8 +117,8 @@ final class WaveSections {
         Axis.fromZero("time, ms"),
         Axis.overRange("output, V"),
         List.of(
-            new Series("captured", Series.Kind.CURVE, PURE, captured),
-            new Series("sine at the same fundamental", Series.Kind.CURVE, CAPTURED, pure)));
+            new Series("captured", Series.Kind.CURVE, CAPTURED, captured),
+            new Series("sine at the same fundamental", Series.Kind.CURVE, PURE, pure)));
   }
 
   static Chart spectrum(String step, Capture wave) {
@@ -136,7 +137,7 @@ final class WaveSections {
         Sentence.of("Spectrum of {}", step),
         new Axis(Sentence.of("harmonic of {}", base), false, false, ticks),
         Axis.overRange("relative to the fundamental, dB"),
-        List.of(new Series("harmonics", Series.Kind.RANGES, CAPTURED, lines)));
+        List.of(new Series("harmonics", Series.Kind.RANGES, HARMONICS, lines)));
   }
 
   private static Table readings(List<Sheet.StepLine> steps) {

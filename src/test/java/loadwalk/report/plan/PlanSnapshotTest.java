@@ -34,7 +34,8 @@ class PlanSnapshotTest {
           .get(0);
 
   private static BenchPlan plan() {
-    List<StepPlan> steps = List.of(stereo(), open(), stereo(), wired("stereo-8"), wired("bare"));
+    List<StepPlan> steps =
+        List.of(stereo(), open(), stereo(), wired("stereo-8"), wired("bare"), bridged());
     List<BenchPlan.Asked> asked =
         steps.stream()
             .map(s -> new BenchPlan.Asked(s.target().stepId(), "Do " + s.target().stepId() + "."))
@@ -126,6 +127,21 @@ class PlanSnapshotTest {
         Optional.empty(),
         List.of(),
         id.equals("bare") ? Optional.empty() : WIRED.wiring(),
+        List.of());
+  }
+
+  /** A step whose wiring may not be the one of the fewest resistors. */
+  private static StepPlan bridged() {
+    WiringAnswer.Found found = WIRED.wiring().flatMap(WiringAnswer::wired).orElseThrow();
+    StepPlan clear = wired("bridged-4");
+    return new StepPlan(
+        Target.loaded("bridged-4", Mode.BRIDGED, 4),
+        clear.forecast(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        List.of(),
+        Optional.of(new WiringAnswer.Found(found.loads().subList(0, 1), found.request(), false)),
         List.of());
   }
 
