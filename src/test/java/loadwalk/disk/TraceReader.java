@@ -51,6 +51,10 @@ final class TraceReader {
   }
 
   void line(String line) {
+    if (line.contains(" ???(") || line.contains(" ??? resumed>")) {
+      // A thread that ended with the program before it asked for anything.
+      return;
+    }
     Matcher whole = WHOLE.matcher(line);
     Matcher start = BEGUN.matcher(line);
     Matcher end = ENDED.matcher(line);

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import loadwalk.app.Child;
@@ -66,41 +65,43 @@ record Tracer(Path watched) {
       throws IOException, InterruptedException {
     Path aside = Files.createTempDirectory("traced");
     Path trace = aside.resolve("trace");
-    List<String> words =
-        new ArrayList<>(
-            List.of("strace", "-f", "-y", "-xx", "-s", "100000000", "--seccomp-bpf", "-e"));
-    words.addAll(List.of("signal=none", "-e", "trace=" + CALLS, "-o", trace.toString()));
-    faults.forEach(fault -> words.addAll(List.of("-e", "inject=" + fault)));
-    List<String> program = Child.command(home(), arguments);
-    words.add(program.get(0));
-    words.add("-XX:-UsePerfData");
-    words.addAll(program.subList(1, program.size()));
-    Before before = Before.of(watched);
-    Path input = Files.writeString(aside.resolve("in"), typed);
     Path said = aside.resolve("out");
     Path complained = aside.resolve("err");
-    ProcessBuilder builder = new ProcessBuilder(words);
+    Path input = Files.writeString(aside.resolve("in"), typed);
+    TraceReader reader = new TraceReader(watched, Before.of(watched));
+    ProcessBuilder builder = new ProcessBuilder(command(trace, faults, arguments));
     builder.redirectInput(input.toFile()).redirectOutput(said.toFile());
     builder.redirectError(complained.toFile()).environment().put("LC_ALL", "C.UTF-8");
     builder.environment().keySet().removeAll(List.of("JDK_JAVA_OPTIONS", "JAVA_TOOL_OPTIONS"));
-    Process process = builder.start();
-    if (!process.waitFor(5, TimeUnit.MINUTES)) {
-      process.destroyForcibly();
-      throw new AssertionError("not within five minutes: " + Arrays.toString(arguments));
-    }
-    TraceReader reader = new TraceReader(watched, before);
+    int code = ended(builder.start());
     try (var lines = Files.lines(trace, UTF_8)) {
       lines.forEach(reader::line);
     }
-    Run run =
-        new Run(
-            reader.calls(),
-            Files.readString(said),
-            Files.readString(complained),
-            process.exitValue());
+    Run run = new Run(reader.calls(), Files.readString(said), Files.readString(complained), code);
     for (Path file : List.of(trace, input, said, complained, aside)) {
       Files.delete(file);
     }
     return run;
+  }
+
+  private List<String> command(Path trace, List<String> faults, String... arguments) {
+    List<String> words =
+        new ArrayList<>(List.of("strace", "-f", "-y", "-xx", "-s", "100000000", "--seccomp-bpf"));
+    words.addAll(List.of("-e", "signal=none", "-e", "trace=" + CALLS, "-o", trace.toString()));
+    faults.forEach(fault -> words.addAll(List.of("-e", "inject=" + fault)));
+    List<String> program = Child.command(home(), arguments);
+    words.add(program.get(0));
+    // Its file of counters would be among the calls.
+    words.add("-XX:-UsePerfData");
+    words.addAll(program.subList(1, program.size()));
+    return words;
+  }
+
+  private static int ended(Process process) throws InterruptedException {
+    if (!process.waitFor(5, TimeUnit.MINUTES)) {
+      process.destroyForcibly();
+      throw new AssertionError("not within five minutes: " + process.info());
+    }
+    return process.exitValue();
   }
 }
