@@ -154,6 +154,14 @@ class PlainLoopTest {
     assertEquals(0, code);
   }
 
+  /** A script must not go on as if the walk were done. */
+  @Test
+  void quit_atAHalt_isNoSuccess() throws IOException {
+    int code = told("skip not for this test\nquit\n");
+    assertTrue(said().contains("HALT"), said());
+    assertEquals(3, code);
+  }
+
   @Test
   void alarmThatBecomesAnother_isToldToo() throws IOException {
     meterWillSay(ReadingId.SUPPLY_VOLTS, 9);
