@@ -21,6 +21,7 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.Slip;
+import loadwalk.forecast.model.Amplifiers;
 import org.junit.jupiter.api.Test;
 
 class StandardForecasterTest {
@@ -81,6 +82,23 @@ class StandardForecasterTest {
             STEREO_4,
             Map.of(ReadingId.OUTPUT_VOLTS, 14.0, ReadingId.SUPPLY_AMPS, 13.5));
     assertEquals(List.of(), doubts);
+  }
+
+  /** Two walks of which nothing is read yet, by one forecaster, are of two amplifiers. */
+  @Test
+  void forecast_ofAnotherAmplifierWithAsFewReadings_isItsOwn() {
+    double small = firstVolts(50);
+    double large = firstVolts(450);
+    assertEquals(3 * small, large, 0.1 * large, "nine times the watts are three times the volts");
+  }
+
+  private double firstVolts(double watts) {
+    Evidence evidence = Amplifiers.evidence(Amplifiers.rated(watts), List.of());
+    return forecaster
+        .forecast(evidence, STEREO_4)
+        .band(ReadingId.OUTPUT_VOLTS)
+        .orElseThrow()
+        .middle();
   }
 
   /** A load measured cold tells the step that it is of nothing but its cautions. */
