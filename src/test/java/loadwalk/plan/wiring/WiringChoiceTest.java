@@ -100,6 +100,33 @@ class WiringChoiceTest {
     WiringSearchTest.assertHolds(stock(stock), found, stock);
   }
 
+  /**
+   * Loads that need every resistor of the stock at 75 % of its rating, so that only a wiring that
+   * works all of them equally will do. By hand: 2 × 4 of 8 Ω are 4 Ω and take √(600/4) A, as 2 × 2
+   * of 2 Ω do, which are 2 Ω; 8 of 8 Ω side by side take √(600 · 1) V, as two rows of 2 + 2 Ω do.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      textBlock =
+          """
+          8 x 8/100, 4 x 2/100            ; 1 ; 6      ; 900    ; 12
+          4 x 2/100, 8 x 8/100            ; 1 ; 6.31   ; 900    ; 12
+          8 x 8/100, 4 x 2/100            ; 1 ; 5.72   ; 900    ; 12
+          8 x 8/100, 4 x 2/100            ; 1 ; 0.6667 ; 900    ; 12
+          4 x 2/100, 8 x 8/100            ; 1 ; 0.701  ; 900    ; 12
+          8 x 8/100, 4 x 2/100            ; 1 ; 0.636  ; 900    ; 12
+          16 x 8/100, 8 x 2/100           ; 2 ; 6      ; 900    ; 24
+          5 x 8/100, 4 x 4/200, 3 x 16/50 ; 1 ; 0.5517 ; 1087.5 ; 12
+          5 x 8/100, 4 x 4/50, 3 x 16/200 ; 1 ; 104    ; 975    ; 12
+          7 x 8/100, 6 x 4/200            ; 1 ; 0.4211 ; 1425   ; 13
+          7 x 8/100, 6 x 4/50             ; 1 ; 80     ; 750    ; 13
+          """)
+  void wiring_ofAllThereIs_worksAllEqually(
+      String stock, int loads, double ohms, double watts, int resistors) {
+    wiring_ofALargeStock_sharesTheWatts(stock, loads, ohms, watts, resistors);
+  }
+
   /** By hand, at 75 % of the ratings. */
   @ParameterizedTest
   @CsvSource(
