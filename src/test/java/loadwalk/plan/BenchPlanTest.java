@@ -32,19 +32,32 @@ class BenchPlanTest {
     return PlanExample.plan(sequence, AMPLIFIER, PlanExample.BENCH, told);
   }
 
-  /** A step is the same as an earlier one only if nothing that its reader acts on differs. */
+  /**
+   * A step is the same as an earlier one only if nothing that its reader acts on differs: 700 W are
+   * too much for the load resistors, though volts and amps are foretold alike.
+   */
   @Test
   void step_isTheSameOnlyIfNothingDiffers() {
     Told light = Told.amps(3, 4, 5).watts(10);
     Told lightToo = Told.amps(3, 4, 5).watts(11);
     Told heavy = Told.amps(30, 40, 81).watts(10);
+    Told hot = Told.amps(3, 4, 5).watts(700);
     BenchPlan plan =
         plan(
-            sequence(STEREO_4, STEREO_2, BRIDGED_4, new OpenLoad(), STEREO_4, STEREO_4, STEREO_4),
+            sequence(
+                STEREO_4,
+                STEREO_2,
+                BRIDGED_4,
+                new OpenLoad(),
+                STEREO_4,
+                STEREO_4,
+                STEREO_4,
+                STEREO_4),
             target ->
                 switch (target.stepId()) {
                   case "stereo-4#3" -> heavy;
                   case "stereo-4#4" -> lightToo;
+                  case "stereo-4#5" -> hot;
                   default -> light;
                 });
     assertEquals(
@@ -55,7 +68,8 @@ class BenchPlanTest {
             "open-load new",
             "stereo-4#2 as stereo-4",
             "stereo-4#3 new",
-            "stereo-4#4 as stereo-4"),
+            "stereo-4#4 as stereo-4",
+            "stereo-4#5 new"),
         plan.steps().stream()
             .map(
                 step ->
@@ -67,7 +81,7 @@ class BenchPlanTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"5 81 5, HALT", "81 5 5, HALT", "5 5 50, HEED", "5 5 5, CLEAR"})
+  @CsvSource({"5 81 5, HALT", "81 5 5, HALT", "50 81 5, HALT", "5 5 50, HEED", "5 5 5, CLEAR"})
   void verdict_isTheGravestOfAllSteps(String worstAmps, Verdict verdict) {
     String[] amps = worstAmps.split(" ");
     Amplifier amplifier =
