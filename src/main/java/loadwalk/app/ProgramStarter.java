@@ -109,9 +109,6 @@ final class ProgramStarter implements World {
     WalkFolder folder = folder(around);
     Optional<WalkName> name = walk.isPresent() ? walk.flatMap(this::walkName) : newestOpen(folder);
     if (name.isEmpty()) {
-      if (walk.isEmpty()) {
-        err.println("There is no open walk to resume.");
-      }
       return ExitCode.BAD_INPUT;
     }
     int code =
@@ -130,15 +127,24 @@ final class ProgramStarter implements World {
     return fault.isPresent() ? Optional.empty() : Optional.of(new WalkName(text));
   }
 
-  private static Optional<WalkName> newestOpen(WalkFolder folder) {
+  /** Finds the newest open walk; where there is none, says so and what could not be looked at. */
+  private Optional<WalkName> newestOpen(WalkFolder folder) {
+    List<WalkName> names;
     try {
-      return folder.store().list().stream()
-          .map(JournalFolder.Listed::name)
-          .filter(n -> folder.peek(n).filter(s -> !s.isFinished()).isPresent())
-          .findFirst();
+      names = folder.store().list().stream().map(JournalFolder.Listed::name).toList();
     } catch (IOException unreadable) {
+      err.println(DiskFaults.sentence(unreadable));
       return Optional.empty();
     }
+    Optional<WalkName> open =
+        names.stream()
+            .filter(name -> folder.peek(name).filter(s -> !s.isFinished()).isPresent())
+            .findFirst();
+    if (open.isEmpty()) {
+      names.forEach(name -> folder.refusal(name).ifPresent(err::println));
+      err.println("There is no open walk to resume.");
+    }
+    return open;
   }
 
   private static List<ProgramEvent> opened(MachineEffects effects, Effect.OpenWalk asked) {

@@ -1,14 +1,12 @@
 package loadwalk.app;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import loadwalk.app.loop.BrokenChild;
 
-/** Runs the program in a process of its own, from the classes under test. */
+/** Runs the classes under test in a process of its own, where the launcher's would not do. */
 public final class Child {
   private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
 
@@ -32,15 +30,5 @@ public final class Child {
     words.addAll(Arrays.asList(arguments));
     words.addAll(List.of("--home", home.toString()));
     return words;
-  }
-
-  /** Starts the program with one locale and its streams as pipes. */
-  public static Process start(String locale, Path home, String... arguments) throws IOException {
-    ProcessBuilder builder = new ProcessBuilder(command(home, arguments));
-    Map<String, String> environment = builder.environment();
-    environment.put("LC_ALL", locale);
-    environment.remove("JDK_JAVA_OPTIONS");
-    environment.remove("JAVA_TOOL_OPTIONS");
-    return builder.start();
   }
 }

@@ -24,6 +24,7 @@ record TestRun(List<String> lines, double seconds) {
 
   /** Runs stages of tests until one fails; what the tests print goes to a file. */
   static TestRun of(WorkCopy copy, List<String> stages, Path log) throws IOException {
+    StandIn.into(copy);
     Path report = Files.createTempFile(copy.root().resolve("target"), "report", ".txt");
     String classPath =
         copy.classPath().stream()

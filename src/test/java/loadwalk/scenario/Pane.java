@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Collectors;
-import loadwalk.app.Child;
+import loadwalk.shipped.Shipped;
 
 /** A shell in a real pseudo-terminal of 80 columns by 24 rows, run by a tmux of its own. */
 final class Pane {
@@ -36,7 +36,7 @@ final class Pane {
 
   /** Starts the program in the shell and returns it once its home screen is there. */
   ProcessHandle startProgram() throws IOException {
-    return start("", Child.command(folder.resolve("home")), "New walk");
+    return start("", Shipped.command(folder.resolve("home")), "New walk");
   }
 
   /**
@@ -144,6 +144,7 @@ final class Pane {
     words.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(words).redirectErrorStream(true);
     Map<String, String> environment = builder.environment();
+    Shipped.prepare(environment);
     environment.put("LC_ALL", "C.UTF-8");
     environment.remove("TMUX");
     Process process = builder.start();

@@ -132,6 +132,11 @@ public final class WalkFolder {
     return read.isPresent() && (read.get().isDamaged() || read.get().records().isEmpty());
   }
 
+  /** Returns why a walk cannot be read, in one sentence; empty where it can. */
+  public Optional<String> refusal(WalkName name) {
+    return store.peek(name).refusal();
+  }
+
   /** Returns the state of a walk without holding it; empty where it cannot be read. */
   public Optional<WalkState> peek(WalkName name) {
     Optional<Recovered> read = store.peek(name).journal();

@@ -8,7 +8,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
 /** The program in a real pseudo-terminal, under a shell with job control. */
-class RealTerminalTest extends InShell {
+class RealTerminalIT extends InShell {
   /** The shell is back, the terminal is as it was, and the program is gone. */
   private void restored(ProcessHandle program) throws Exception {
     program.onExit().get(30, TimeUnit.SECONDS);

@@ -13,12 +13,13 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import loadwalk.app.Child;
+import loadwalk.shipped.Shipped;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a real terminal can throw at the program: sizes, megabytes, signals, faults, old looks. */
-class RoughTerminalTest extends InShell {
+class RoughTerminalIT extends InShell {
   private static final long SEED = 606;
 
   private void restored(ProcessHandle program) throws Exception {
@@ -76,7 +77,7 @@ class RoughTerminalTest extends InShell {
 
   @Test
   void terminalWithoutColourAndUtf8_getsNeither() throws Exception {
-    List<String> command = Child.command(folder.resolve("home"));
+    List<String> command = Shipped.command(folder.resolve("home"));
     ProcessHandle program = pane.start("LC_ALL=C NO_COLOR=1", command, "New walk");
     pane.keys("Enter").sees("full-walk").keys("Enter").sees("brief: CLEAR");
     String shown = pane.colouredPicture();
@@ -121,7 +122,7 @@ class RoughTerminalTest extends InShell {
             List.of("resume", evil),
             List.of("ledger"))) {
       String[] all = words.toArray(String[]::new);
-      pane.run("< /dev/null", Child.command(folder.resolve("home"), all));
+      pane.run("< /dev/null", Shipped.command(folder.resolve("home"), all));
       pane.line("echo fini''shed " + ++runs).sees("finished " + runs);
       assertNotEquals("owned", pane.title(), words.toString());
       assertFalse(pane.picture().contains("\u009b"), words.toString());

@@ -10,11 +10,12 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import loadwalk.Needs;
+import loadwalk.shipped.Shipped;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Counts the classes on the way to the first frame, which decide how long it takes. */
-class FirstFrameTest {
+class FirstFrameIT {
   /** Loaded by what is begun once the first frame is on the screen. */
   private static final String AFTERWARDS = "loadwalk.view.ProgramEvent$LibraryRead";
 
@@ -33,10 +34,10 @@ class FirstFrameTest {
     try {
       pane.line("sh " + script()).sees("New walk");
       List<String> loaded = loaded();
-      long own = loaded.stream().filter(FirstFrameTest::isOwn).count();
+      long own = loaded.stream().filter(FirstFrameIT::isOwn).count();
       assertTrue(own > 50 && own < OWN, own + " classes of Loadwalk and Lanterna");
       assertTrue(loaded.size() < CLASSES, loaded.size() + " classes");
-      assertEquals(List.of(), loaded.stream().filter(FirstFrameTest::isForLater).toList());
+      assertEquals(List.of(), loaded.stream().filter(FirstFrameIT::isForLater).toList());
       pane.keys("F10");
     } finally {
       pane.close();
@@ -57,10 +58,9 @@ class FirstFrameTest {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     String line =
         "cd '%s' && clear && XDG_DATA_HOME='%s' exec '%s' -XX:+UseSerialGC -XX:TieredStopAtLevel=1"
-            + " -Xlog:class+load:file=classes:tags -cp '%s' loadwalk.app.Main";
+            + " -Xlog:class+load:file=classes:tags -jar '%s'";
     return Files.writeString(
-        folder.resolve("first"),
-        String.format(line, folder, folder, java, System.getProperty("java.class.path")));
+        folder.resolve("first"), String.format(line, folder, folder, java, Shipped.jar()));
   }
 
   private List<String> loaded() throws IOException {

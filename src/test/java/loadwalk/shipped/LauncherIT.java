@@ -1,30 +1,22 @@
-package loadwalk.app;
+package loadwalk.shipped;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.jar.Attributes;
-import java.util.jar.JarOutputStream;
-import java.util.jar.Manifest;
-import java.util.stream.Collectors;
 import loadwalk.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The launcher from many folders, with a jar that leads to the classes under test. */
-class LauncherTest {
-  private static final Path LAUNCHER = Path.of("src", "main", "launcher", "loadwalk");
-
+/** The launcher from many folders and through links, beside the jar. */
+class LauncherIT {
   @TempDir Path folder;
 
   private Path installed;
@@ -35,18 +27,10 @@ class LauncherTest {
   void install() throws IOException {
     Needs.tool("sh");
     installed = Files.createDirectories(folder.resolve("a place with blanks"));
-    launcher = Files.copy(LAUNCHER, installed.resolve("loadwalk"));
+    launcher = Files.copy(Shipped.launcher(), installed.resolve("loadwalk"));
     assertTrue(launcher.toFile().setExecutable(true));
     sequence = Path.of("sequences", "full-walk.json").toAbsolutePath();
-    Manifest manifest = new Manifest();
-    manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    manifest.getMainAttributes().put(Attributes.Name.MAIN_CLASS, Main.class.getName());
-    String paths =
-        Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-            .map(path -> Path.of(path).toUri().toString())
-            .collect(Collectors.joining(" "));
-    manifest.getMainAttributes().put(Attributes.Name.CLASS_PATH, paths);
-    new JarOutputStream(Files.newOutputStream(installed.resolve("loadwalk.jar")), manifest).close();
+    Files.copy(Shipped.jar(), installed.resolve("loadwalk.jar"));
   }
 
   /** Checks a sequence from a folder and expects the sentence that plain java prints. */
@@ -55,9 +39,8 @@ class LauncherTest {
         new ProcessBuilder(command, "check", sequence.toString())
             .directory(from.toFile())
             .redirectErrorStream(true);
-    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    Shipped.prepare(builder.environment());
     builder.environment().put("CDPATH", folder + ":/");
-    builder.environment().keySet().removeAll(List.of("JDK_JAVA_OPTIONS", "JAVA_TOOL_OPTIONS"));
     Process process = builder.start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertEquals(sequence + ": no errors (sequence)\n", said, command + " from " + from);
@@ -130,7 +113,7 @@ class LauncherTest {
   /** BSD and macOS have neither {@code readlink -f} nor GNU's long options. */
   @Test
   void script_keepsToPosix() throws IOException {
-    String script = Files.readString(LAUNCHER);
+    String script = Files.readString(Shipped.launcher());
     assertTrue(script.startsWith("#!/bin/sh\n"));
     for (String gnu : new String[] {"readlink -", "realpath", "[[", "function ", "local "}) {
       assertFalse(script.contains(gnu), gnu);

@@ -18,8 +18,8 @@ import java.util.Random;
 import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import loadwalk.app.Child;
 import loadwalk.journal.JournalRecord;
+import loadwalk.shipped.Shipped;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.FactText;
 import org.junit.jupiter.api.Tag;
@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Kills the program at random moments of a walk typed as lines, and takes the walk up again. */
-class KilledWalkCrashTest {
+class KilledWalkCrashIT {
   private static final long SEED = 20_26;
   private static final int KILLS_A_WALK = 10;
   private static final int LINES = 400;
@@ -76,8 +76,8 @@ class KilledWalkCrashTest {
       throws IOException, InterruptedException {
     Process child =
         first
-            ? Child.start("C", home, "walk", "stereo-only", "--practice", "--plain")
-            : Child.start("C", home, "resume", "--plain");
+            ? Shipped.start("C", home, "walk", "stereo-only", "--practice", "--plain")
+            : Shipped.start("C", home, "resume", "--plain");
     List<String> kept = new ArrayList<>();
     try (OutputStream in = child.getOutputStream();
         BufferedReader out =

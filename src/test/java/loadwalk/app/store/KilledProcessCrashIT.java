@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Kills a real process at random moments while it adds records to a walk on the real disk. */
-class KilledProcessCrashTest {
+class KilledProcessCrashIT {
   private static final long SEED = 600_613;
   private static final int KILLS_A_WALK = 25;
   private static final Pattern NUMBER = Pattern.compile("\\{\"n\":(\\d+),.*");

@@ -12,11 +12,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.shipped.Shipped;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Plain mode in a process of its own: lines in, lines out, exit codes. */
-class PlainModeScenarioTest {
+class PlainModeScenarioIT {
   private static final String[] LOADS = {"4", "2", "1"};
 
   @TempDir Path folder;
@@ -24,7 +25,7 @@ class PlainModeScenarioTest {
   private record Ran(int code, String out, String err) {}
 
   private Ran run(String locale, String input, String... arguments) throws Exception {
-    Process child = Child.start(locale, folder, arguments);
+    Process child = Shipped.start(locale, folder, arguments);
     ByteArrayOutputStream complaints = new ByteArrayOutputStream();
     Thread errors = new Thread(() -> copy(child, complaints));
     errors.start();
@@ -175,7 +176,7 @@ class PlainModeScenarioTest {
 
   @Test
   void walkHeldByAnother_isShownButNotWritten() throws Exception {
-    Process first = Child.start("C", folder, "walk", "stereo-only", "--practice", "--plain");
+    Process first = Shipped.start("C", folder, "walk", "stereo-only", "--practice", "--plain");
     try {
       StringBuilder said = new StringBuilder();
       for (int c = 0; c >= 0 && !said.toString().contains("brief:"); ) {

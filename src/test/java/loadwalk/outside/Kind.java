@@ -1,0 +1,41 @@
+package loadwalk.outside;
+
+import java.util.List;
+import java.util.Random;
+import java.util.function.BiFunction;
+
+/** The kinds of faults, each with all of its own. */
+enum Kind {
+  KILLS("kills at every fact of a walk", 3, Kills::all),
+  FULL_DISK("a disk that is full at every byte", 4, FullDisk::all),
+  MEDDLING("files that change and vanish", 5, Meddling::all),
+  LOCALES("locales and encodings", 3, Locales::all),
+  RIGHTS("folders without rights", 4, Rights::all),
+  CLOCKS("clocks that jump", 1, Clocks::all),
+  TERMINALS("bad terminals and closed streams", 6, Terminals::all);
+
+  private final String title;
+  private final int share;
+  private final BiFunction<Learned, Random, List<Fault>> all;
+
+  Kind(String title, int share, BiFunction<Learned, Random, List<Fault>> all) {
+    this.title = title;
+    this.share = share;
+    this.all = all;
+  }
+
+  /** Returns what it is, for the table. */
+  String title() {
+    return title;
+  }
+
+  /** Returns how many are tried by default. */
+  int share() {
+    return share;
+  }
+
+  /** Returns all faults of this kind. */
+  List<Fault> faults(Learned learned, Random random) {
+    return all.apply(learned, random);
+  }
+}
