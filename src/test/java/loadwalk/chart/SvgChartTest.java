@@ -49,6 +49,18 @@ class SvgChartTest {
     assertEquals((firstLow + secondLow) / 2, firstHigh, 0.1, "the scale is even");
   }
 
+  @Test
+  void limitAboveAllReadings_andTheEndOfAnErrorBar_areInThePicture() {
+    Series series =
+        new Series("one", Series.Kind.MARKS, 0, List.of(new Series.Point(1, 20, 10, 117)));
+    Axis x = Axis.fromZero("load");
+    Axis y = Axis.fromZero("power, W");
+    Matcher bar = BAR.matcher(SvgChart.svg(Chart.of("t", x, y, List.of(series)), "c"));
+    assertTrue(next(bar, 3) >= 0, "the error bar is cut");
+    Chart limited = new Chart("t", x, y, List.of(series), List.of(new Chart.Limit("most", 400)));
+    assertTrue(next(LIMIT.matcher(SvgChart.svg(limited, "c")), 1) >= 0, "the limit is cut");
+  }
+
   private static double next(Matcher matcher, int group) {
     assertTrue(matcher.find());
     return Double.parseDouble(matcher.group(group));

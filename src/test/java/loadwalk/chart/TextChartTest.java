@@ -36,6 +36,19 @@ class TextChartTest {
   }
 
   @Test
+  void twoSeries_haveMarksOfTheirOwn() {
+    Series one = new Series("left", Series.Kind.MARKS, 0, List.of(LOW));
+    Series other = new Series("right", Series.Kind.MARKS, 1, List.of(HIGH));
+    Chart chart = Chart.of("t", Axis.fromZero("x"), Axis.fromZero("y"), List.of(one, other));
+    List<String> lines = TextChart.lines(chart, 40, 6, true);
+    char left = lines.get(6).charAt(lines.get(6).length() - 1);
+    char right = lines.get(1).charAt(lines.get(1).length() - 1);
+    assertTrue(left != right, String.join("\n", lines));
+    String legend = lines.get(lines.size() - 1);
+    assertTrue(legend.contains(left + " left") && legend.contains(right + " right"), legend);
+  }
+
+  @Test
   void curve_isDrawnInBraille() {
     Series series = new Series("fit", Series.Kind.CURVE, 0, List.of(LOW, HIGH));
     Chart chart = Chart.of("t", Axis.fromZero("x"), Axis.fromZero("y"), List.of(series));

@@ -32,7 +32,7 @@ class FaultListTest {
 
   @Test
   void list_isLongEnough() throws IOException {
-    assertTrue(FaultList.of(Path.of("")).faults().size() >= 25);
+    assertTrue(FaultList.of(Path.of("")).faults().size() >= 150);
   }
 
   @Test
