@@ -6,6 +6,8 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import loadwalk.view.canvas.Key;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class KeyMapTest {
 
@@ -31,6 +33,53 @@ class KeyMapTest {
     assertEquals(Key.of(Key.Kind.SUSPEND), KeyMap.of(new KeyStroke('z', true, false)));
     assertEquals(Key.of(Key.Kind.NOTHING), KeyMap.of(new KeyStroke('q', true, false)));
     assertEquals(Key.of(Key.Kind.LEAVE), KeyMap.of(new KeyStroke(KeyType.EOF)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Escape, ESCAPE",
+    "Enter, ENTER",
+    "Tab, TAB",
+    "ReverseTab, BACK_TAB",
+    "Backspace, BACKSPACE",
+    "Delete, DELETE",
+    "ArrowUp, UP",
+    "ArrowDown, DOWN",
+    "ArrowLeft, LEFT",
+    "ArrowRight, RIGHT",
+    "Home, HOME",
+    "End, END",
+    "PageUp, PAGE_UP",
+    "PageDown, PAGE_DOWN",
+    "F1, F1",
+    "F2, F2",
+    "F3, F3",
+    "F4, F4",
+    "F5, F5",
+    "F6, F6",
+    "F7, F7",
+    "F8, F8",
+    "F9, F9",
+    "F10, F10",
+    "F12, F12",
+    "F18, PASTE_BEGIN",
+    "F19, PASTE_END",
+    "Insert, NOTHING"
+  })
+  void namedKey_isTheOneThatItsNameSays(KeyType type, Key.Kind kind) {
+    assertEquals(pressed(kind), KeyMap.of(new KeyStroke(type)));
+  }
+
+  @Test
+  void controlCharacters_areNeverTyped() {
+    for (char c = 0; c < ' '; c++) {
+      Key.Kind kind = KeyMap.of(new KeyStroke(c, false, false)).kind();
+      boolean leaves = c == 0x03 || c == 0x1c;
+      assertEquals(leaves ? Key.Kind.LEAVE : Key.Kind.NOTHING, kind, "character " + (int) c);
+    }
+    assertEquals(Key.of('Ω'), KeyMap.of(new KeyStroke('Ω', false, false)));
+    assertEquals(Key.of(' '), KeyMap.of(new KeyStroke(' ', false, false)));
+    assertEquals(pressed(Key.Kind.LEAVE), KeyMap.of(new KeyStroke('\\', true, false)));
   }
 
   private static Key pressed(Key.Kind kind) {

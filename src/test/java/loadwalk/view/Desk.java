@@ -58,21 +58,30 @@ final class Desk {
   private final List<String> journal = new ArrayList<>();
   private final List<Effect> asked = new ArrayList<>();
   private final List<Fact> kept = new ArrayList<>();
-  private Program program = Program.atHome("/home/bench/loadwalk", StockRules.RULES);
+  private Program program;
   private Optional<PracticeAnswers> practice = Optional.empty();
   private Optional<String> diskProblem = Optional.empty();
+  private final List<Effect.AppendJournal> unwritten = new ArrayList<>();
+  private boolean waitsForDisk;
   private int speed = 1;
   private long seconds = 10;
 
+  private Desk(Program program) {
+    this.program = program;
+  }
+
   static Desk atHome() {
-    return new Desk();
+    return atHome("/home/bench/loadwalk");
+  }
+
+  static Desk atHome(String folder) {
+    return new Desk(Program.atHome(folder, StockRules.RULES));
   }
 
   /** Returns a second desk where this one stands now; nothing has been kept or asked there yet. */
   Desk copy() {
-    Desk copy = new Desk();
+    Desk copy = new Desk(program);
     copy.journal.addAll(journal);
-    copy.program = program;
     copy.practice = practice;
     copy.diskProblem = diskProblem;
     copy.speed = speed;
@@ -108,6 +117,12 @@ final class Desk {
     return hears(new ProgramEvent.WalkReady(Model.of(FactText.walk(journal), speed)));
   }
 
+  /** Reads the walk back from its journal, as after a restart. */
+  Desk reopened() {
+    hears(new ProgramEvent.WalkReady(Model.of(FactText.walk(journal), speed)));
+    return briefed();
+  }
+
   static Sequence sequence(String text) {
     return SequenceReader.read(text.getBytes(StandardCharsets.UTF_8), "desk").found().orElseThrow();
   }
@@ -126,6 +141,26 @@ final class Desk {
 
   long wall() {
     return WALL + seconds * 1000;
+  }
+
+  /** Lets time go by while Loadwalk is not running, then starts it again. */
+  Desk reopenedAfter(int hours) {
+    seconds += hours * 3600L;
+    return reopened();
+  }
+
+  /** Lets what is to be written wait from now on, until {@link #diskGoesOn}. */
+  Desk diskWaits() {
+    waitsForDisk = true;
+    return this;
+  }
+
+  Desk diskGoesOn() {
+    waitsForDisk = false;
+    List<Effect.AppendJournal> now = List.copyOf(unwritten);
+    unwritten.clear();
+    now.forEach(append -> hears(new ProgramEvent.OfWalk(appended(append))));
+    return this;
   }
 
   /** Lets every write fail from now on, for a reason. */
@@ -166,7 +201,7 @@ final class Desk {
       program = next.program();
       next.effects().forEach(effect -> waiting.addAll(done(effect)));
     }
-    practice.ifPresent(this::reads);
+    practice.filter(bench -> program.walk().isPresent()).ifPresent(this::reads);
     return this;
   }
 
@@ -178,6 +213,10 @@ final class Desk {
 
   /** Keeps facts and fills steps in; whatever else is asked is only noted. */
   private List<ProgramEvent> done(Effect effect) {
+    if (effect instanceof Effect.AppendJournal append && waitsForDisk) {
+      unwritten.add(append);
+      return List.of();
+    }
     if (effect instanceof Effect.AppendJournal append) {
       return List.of(new ProgramEvent.OfWalk(appended(append)));
     }

@@ -35,9 +35,18 @@ final class HomeSituations {
     all.put("home-sheet", () -> home(3).press("End"));
     all.put("home-scrolled", () -> home(40).press("End", "Up", "Up"));
     all.put("home-told", () -> home(2).hears(new ProgramEvent.Told("The walk is open elsewhere.")));
+    all.put("home-first-walk", () -> home(3).press(WalkSituations.times("Down", 5)));
+    all.put("home-ledger", () -> home(0).press("Down", "Down"));
+    all.put("home-on-help", () -> home(0).press("Down", "Down", "Down"));
+    all.put("home-leave", () -> home(0).press("End"));
+    all.put("home-walk-gone", () -> home(6).press("End").knowing(Shelf.library(5)));
+    all.put("home-long-folder", () -> Desk.atHome("/home/bench/walks of the year".repeat(5)));
+    all.put(
+        "walk-closed", () -> WalkSituations.strongOnStout().hears(new ProgramEvent.WalkClosed()));
     all.put("home-help", () -> home(0).press("F1"));
     all.put("practice-loading", () -> Desk.atHome().press("Enter"));
     all.put("practice-start", () -> home(0).press("Enter"));
+    all.put("practice-seed-first", () -> home(0).press("Enter", "Home"));
     all.put("practice-seed", () -> home(0).press("Enter", "Down", "Right", "Right"));
     all.put("practice-sequence", () -> home(0).press("Enter", "Down", "Down", "Left"));
     all.put("practice-time", () -> home(0).press("Enter", "Up", "Left", "Left"));
@@ -51,6 +60,9 @@ final class HomeSituations {
         () -> home(0, "torn.json: empty", "b.json: empty", "c.json: empty").press("Down", "Enter"));
     all.put("new-walk-amplifier", () -> newWalk().press("Enter", "Down"));
     all.put("new-walk-bench", () -> atBench().press("Down"));
+    all.put("new-walk-start", () -> ready());
+    all.put("new-walk-long-list", () -> Desk.atHome().knowing(Shelf.crowded()).press(toBenches()));
+    all.put("new-walk-bench-typed", () -> atBench().press("Down", "Enter", "F10"));
     all.put("new-walk-ready", () -> ready().press("Down"));
     all.put(
         "new-walk-typed",
@@ -60,6 +72,10 @@ final class HomeSituations {
 
   private static Desk newWalk() {
     return home(0).press("Down", "Enter");
+  }
+
+  private static String[] toBenches() {
+    return new String[] {"Down", "Enter", "Enter", "Down", "Enter", "F9", "Up", "Up"};
   }
 
   private static Desk atBench() {
@@ -95,6 +111,12 @@ final class HomeSituations {
     all.put(
         "ledger-marked", () -> ledger(6, "").press("text:  ", "Down", "text: ", "Down", "text: "));
     all.put("ledger-four-marked", () -> ledger(6, "").press(fourMarked()));
+    all.put(
+        "ledger-read-again",
+        () -> ledger(6, "").press("text: ", "Down").hears(ready(6, "oldest", "verrin")));
+    all.put(
+        "ledger-paged-back", () -> ledger(60, "").press("PageDown", "PageDown", "PageUp", "Up"));
+    all.put("ledger-last", () -> ledger(20, "").press("PageDown", "PageDown"));
     all.put("ledger-scrolled", () -> ledger(60, "").press("PageDown", "PageDown", "Up"));
     all.put("ledger-filter", () -> ledger(6, "verrin").press("F4", "text: v1", "Left"));
     all.put("ledger-told", () -> ledger(6, "").press("F8"));
@@ -105,6 +127,10 @@ final class HomeSituations {
   }
 
   static Desk ledger(int rows, String filter) {
+    return home(0).hears(ready(rows, "newest", filter));
+  }
+
+  private static ProgramEvent ready(int rows, String order, String filter) {
     List<LedgerRow> walks =
         IntStream.rangeClosed(1, rows)
             .mapToObj(
@@ -118,7 +144,7 @@ final class HomeSituations {
                         "2." + i,
                         "5" + i % 10 + " %"))
             .toList();
-    return home(0).hears(new ProgramEvent.LedgerReady(new LedgerRows(walks, "newest", 1, filter)));
+    return new ProgramEvent.LedgerReady(new LedgerRows(walks, order, 1, filter));
   }
 
   private static void texts(Map<String, Supplier<Desk>> all) {

@@ -106,9 +106,16 @@ final class KeyTable {
               ? "no cursor"
               : "cursor at row " + (cursor / columns + 1) + ", column " + (cursor % columns + 1));
     }
-    int rest = changed.size() - ROWS_SHOWN;
-    return rest > 2
-        ? Stream.concat(changed.stream().limit(ROWS_SHOWN), Stream.of("and more"))
-        : changed.stream();
+    return changed.size() > ROWS_SHOWN + 2 ? shortened(changed) : changed.stream();
+  }
+
+  /** Another screen: its first rows, the row in focus and the cursor say which and where. */
+  private static Stream<String> shortened(List<String> changed) {
+    Stream<String> focus =
+        changed.stream()
+            .skip(ROWS_SHOWN)
+            .filter(row -> row.contains("| > ") || row.contains("|>") || row.contains("cursor"));
+    return Stream.of(changed.stream().limit(ROWS_SHOWN), focus, Stream.of("and more"))
+        .flatMap(rows -> rows);
   }
 }

@@ -160,4 +160,24 @@ class MeterFillTest {
     assertTrue(parts.get(0).contains("supply volts meter"), notice(desk));
     assertEquals("Entered: supply amps (one reading).", parts.get(1));
   }
+
+  @Test
+  void warmUp_takesATemperatureEachTimeTheFillKeyIsPressed() {
+    Desk desk = Desk.atHome().opens(Shelf.LADDER, Shelf.NAMED, Shelf.STOUT);
+    desk.press("F7", "text:small", "Enter", "text:4", "Enter");
+    for (int i = 1; i <= 2; i++) {
+      desk.press("wait:1");
+      hears(desk, says(desk, meter(ReadingId.SINK_CELSIUS, 0.1), 30 + i)).press("F8");
+      assertEquals(i, desk.step().entries().get(ReadingId.SINK_CELSIUS).size(), notice(desk));
+    }
+  }
+
+  @Test
+  void oneReadingOfAStep_isNotTakenTwice_byTheFillKey() {
+    Desk desk = running();
+    MeterWatch amps = says(desk, meter(ReadingId.SUPPLY_AMPS, 0.1), 33);
+    hears(desk, amps).press("F8", "F8");
+    assertEquals(1, desk.step().entries().get(ReadingId.SUPPLY_AMPS).size());
+    assertEquals("Every reading with a meter is in; F11 takes one again.", notice(desk));
+  }
 }

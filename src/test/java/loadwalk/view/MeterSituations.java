@@ -18,10 +18,19 @@ import loadwalk.walk.Effect;
 import loadwalk.walk.fact.Capture;
 import loadwalk.wave.analysis.LiveReading;
 import loadwalk.wave.file.CaptureSetup;
+import loadwalk.wave.file.ScopeCsv;
 
 /** A walk with meters, the sound input or a captured wave, each by a name. */
 final class MeterSituations {
   private static final CaptureSetup CALIBRATED = CaptureSetup.of(1.5, 21);
+  private static final CaptureSetup UNDIVIDED =
+      new CaptureSetup(
+          OptionalDouble.of(1.5),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          1,
+          ScopeCsv.Given.NOTHING);
 
   private MeterSituations() {}
 
@@ -70,6 +79,8 @@ final class MeterSituations {
     all.put("meters-running", () -> say(idling(), 13.7, 1.62));
     all.put("meters-entered", () -> say(idling(), 13.7, 1.62).press("F8", "wait:1"));
     all.put("meters-one-entered", () -> say(idling(), 13.7, 1.62).press("F11"));
+    all.put("meters-loaded-entered", () -> say(loaded(), 13.7, 34).press("F8"));
+    all.put("meters-loaded-doubt", () -> say(loaded(), 13.7, 3.4).press("F8"));
     all.put("meters-alarm", () -> say(idling(), 13.7, 130));
     all.put("meters-alarm-entered", () -> say(idling(), 13.7, 130).press("F8"));
     all.put("meters-alarm-question", () -> say(idling(), 13.7, 130).press("F2"));
@@ -83,6 +94,10 @@ final class MeterSituations {
                 say(idling(), 13.7, 1.62),
                 value(ReadingId.SUPPLY_VOLTS, 13.7),
                 new MeterReading.Silent("the cable was pulled")));
+  }
+
+  private static Desk loaded() {
+    return WalkSituations.strongOnStout().press("F3", "text:later", "Enter", "text:4", "Enter");
   }
 
   private static Desk alarmedUnkept() {
@@ -128,6 +143,22 @@ final class MeterSituations {
     all.put("live-held", () -> listening(Live.State.HELD, heard(true, true, false, true)));
     all.put("live-overdriven", () -> listening(Live.State.HEARING, heard(true, true, true, false)));
     all.put("live-bottom", () -> listening(Live.State.HEARING, heard(false, true, false, false)));
+    all.put(
+        "live-volts-undivided",
+        () ->
+            listening(Live.State.HEARING, heard(false, false, false, true))
+                .hears(new ProgramEvent.InputKnown(UNDIVIDED)));
+    all.put(
+        "live-hearing-in-doubt",
+        () ->
+            listening(Live.State.HEARING, heard(true, false, false, true))
+                .press("text:1.55 V", "Enter"));
+    all.put(
+        "live-none-in-doubt",
+        () ->
+            WalkSituations.runningAtFour()
+                .hears(new ProgramEvent.LiveHeard(Live.none("There is no sound input here.")))
+                .press("text:1.55 V", "Enter"));
     all.put(
         "live-held-in-doubt",
         () ->

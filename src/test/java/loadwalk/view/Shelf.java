@@ -43,6 +43,44 @@ final class Shelf {
        {"do":"measure","mode":"stereo","ohms":4}]}
       """;
 
+  static final String MUSIC =
+      """
+      {"format":"loadwalk-sequence/1","name":"music","title":"Music alone","tone":{"hertz":40},
+       "limit":{"thdPercent":1},"supplyVolts":13.8,"steps":[{"do":"music","minutes":2.5},
+       {"do":"measure","mode":"stereo","ohms":8}]}
+      """;
+
+  /** More steps than a row of the least terminal has room to name. */
+  static final String LONG =
+      """
+      {"format":"loadwalk-sequence/1","name":"long","title":"Every load","tone":{"hertz":40},
+       "limit":{"thdPercent":1},"supplyVolts":13.8,"steps":[{"do":"idle"},
+       {"do":"measure","mode":"stereo","ohms":8},{"do":"measure","mode":"stereo","ohms":4},
+       {"do":"measure","mode":"stereo","ohms":2},{"do":"measure","mode":"bridged","ohms":16},
+       {"do":"measure","mode":"bridged","ohms":8},{"do":"measure","mode":"bridged","ohms":4},
+       {"do":"open-load"},{"do":"recheck","of":["stereo-4"],"afterWarmMinutes":5}]}
+      """;
+
+  static final String LONG_NOTE =
+      NOTED.replace("hot touches a lead.", "hot touches a lead. " + "Mind the fan. ".repeat(90));
+
+  /** An amplifier that asks little of a stout bench. */
+  static final Amplifier SMALL =
+      new Amplifier(
+          "Verrin",
+          "V1 Small",
+          Optional.empty(),
+          OptionalInt.empty(),
+          Optional.of("D"),
+          OptionalInt.of(2),
+          List.of(
+              new Rating(Mode.STEREO, 4, 10, OptionalDouble.of(13.8), OptionalDouble.of(1)),
+              new Rating(Mode.STEREO, 8, 5, OptionalDouble.of(13.8), OptionalDouble.of(1))),
+          OptionalDouble.of(2),
+          OptionalDouble.of(4),
+          List.of(40.0),
+          Optional.of(true));
+
   /** An amplifier of which everything is known, rated for more than small benches give. */
   static final Amplifier STRONG =
       new Amplifier(
@@ -100,6 +138,24 @@ final class Shelf {
         new Connection(
             new Connection.Tcp("192.0.2.1", 5025), "READ?", id.unit().asciiSymbol(), 1, 1000);
     return new Meter(id.label() + " meter", id, 0.5, 2, 0.01, Optional.empty()).connectedBy(by);
+  }
+
+  /** Returns a library of more benches than a screen has rows. */
+  static Library crowded() {
+    List<Bench> benches = new ArrayList<>();
+    for (int i = 1; i <= 30; i++) {
+      benches.add(
+          new Bench(
+              "Bench number " + i,
+              WEAK.supplies(),
+              List.of(),
+              OptionalDouble.empty(),
+              List.of(),
+              List.of(),
+              0.9));
+    }
+    return new Library(
+        List.of(Desk.sequence(SHORT)), List.of(), List.of(STRONG), benches, List.of());
   }
 
   /** Returns a library with so many kept walks; every third one is done. */

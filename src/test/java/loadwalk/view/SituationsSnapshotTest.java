@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import loadwalk.view.canvas.Look;
 import loadwalk.view.canvas.Size;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -70,6 +71,44 @@ class SituationsSnapshotTest {
       assertTrue(lines.chars().allMatch(c -> c < 127), lines);
       Snapshots.holds(file, lines);
     }
+  }
+
+  /** Where a window gets wide or high enough for more: from one column or row to the next. */
+  @ParameterizedTest
+  @CsvSource({
+    "ledger-marked, 109, 24",
+    "ledger-marked, 110, 24",
+    "measured-so-far, 117, 30",
+    "measured-so-far, 118, 30",
+    "measured-so-far, 118, 24",
+    "meters-running, 89, 24",
+    "meters-running, 90, 24",
+    "meters-alarm-readings, 105, 24",
+    "meters-alarm-readings, 140, 24",
+    "running-filled, 98, 24",
+    "wave-found, 80, 30",
+    "live-held, 80, 32",
+    "brief-halt, 80, 25",
+    "brief-halt, 80, 27",
+    "brief-halt, 90, 31",
+    "brief-bridged, 80, 26",
+    "brief-bridged, 86, 33",
+    "brief-long-note, 80, 30",
+    "meters-loaded-doubt, 80, 26",
+    "running-two-doubts, 80, 28",
+    "live-held, 80, 25",
+    "live-held-in-doubt, 80, 26",
+    "brief-many-steps, 90, 24",
+    "measured-so-far, 118, 27",
+    "measured-so-far, 118, 28",
+    "measured-so-far, 118, 29",
+    "wave-cautions, 82, 26"
+  })
+  void window_betweenTheUsualSizes_looksAsItsPicture(String name, int columns, int rows)
+      throws IOException {
+    String file = "sizes/" + name + "-" + columns + "x" + rows;
+    Size size = new Size(columns, rows);
+    Snapshots.holds(file, StyledPicture.of(all().get(name).get().frame(size)));
   }
 
   @ParameterizedTest

@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.view.canvas.Frame;
 import loadwalk.view.canvas.Look;
 import loadwalk.view.canvas.Size;
+import loadwalk.view.state.Live;
+import loadwalk.walk.Event;
+import loadwalk.walk.Intent;
+import loadwalk.wave.file.CaptureSetup;
 import org.junit.jupiter.api.Test;
 
 /** What becomes of a text that is typed or pasted: it goes where it was meant to, or stays. */
@@ -24,6 +29,15 @@ class TypedTextTest {
     Desk desk = WalkSituations.runningAtFour().press("F8", "text:13.8");
     assertTrue(cursorRow(desk).contains("13.8"), cursorRow(desk));
     desk.press("F9");
+    assertEquals("stereo-2", desk.state().currentId());
+    assertFalse(cursorRow(desk).contains("13.8"), cursorRow(desk));
+  }
+
+  @Test
+  void textTypedWhileTheDiskIsSlow_doesNotReachTheNextStep() {
+    Desk desk = WalkSituations.runningAtFour().press("F8").diskWaits().press("F9", "text:13.8");
+    assertEquals("stereo-4", desk.state().currentId());
+    desk.diskGoesOn();
     assertEquals("stereo-2", desk.state().currentId());
     assertFalse(cursorRow(desk).contains("13.8"), cursorRow(desk));
   }
@@ -84,6 +98,54 @@ class TypedTextTest {
         Frame whole = desk.frame(size);
         assertEquals(whole, painter.paint(desk.program(), size), key);
       }
+    }
+  }
+
+  /** The painter repeats only the row of the cursor where nothing but that has changed. */
+  @Test
+  void whateverComesInWhileTyping_isPainted() {
+    ProgramPainter painter = new ProgramPainter(new Look(false));
+    Desk desk = MeterSituations.say(WalkSituations.runningAtFour(), 13.7, 16).press("text:1");
+    painter.paint(desk.program(), Size.LEAST);
+    List<ProgramEvent> news =
+        List.of(
+            new ProgramEvent.Told("The sound input is gone."),
+            new ProgramEvent.LiveHeard(Live.OPENING),
+            new ProgramEvent.InputKnown(CaptureSetup.of(1.5, 21)),
+            new ProgramEvent.LibraryRead(Shelf.library(2)),
+            new ProgramEvent.PracticeRead(Optional.empty()),
+            new ProgramEvent.OfWalk(new Intent.Note("the fan runs")),
+            new ProgramEvent.OfWalk(new Event.NotKept("The disk is full.")),
+            new ProgramEvent.WalkClosed());
+    for (ProgramEvent event : news) {
+      desk.hears(event);
+      assertEquals(desk.frame(Size.LEAST), painter.paint(desk.program(), Size.LEAST));
+      desk.press("text:5");
+      assertEquals(desk.frame(Size.LEAST), painter.paint(desk.program(), Size.LEAST));
+    }
+    MeterSituations.say(desk, 9, 200);
+    assertEquals(desk.frame(Size.LEAST), painter.paint(desk.program(), Size.LEAST));
+  }
+
+  @Test
+  void firstFrame_andAnotherSize_arePaintedWhole() {
+    ProgramPainter painter = new ProgramPainter(new Look(false));
+    Desk desk = WalkSituations.runningAtFour().press("text:1");
+    for (Size size : List.of(Size.LEAST, new Size(100, 30), new Size(80, 30), Size.LEAST)) {
+      desk.press("text:5");
+      assertEquals(desk.frame(size), painter.paint(desk.program(), size));
+    }
+  }
+
+  @Test
+  void lettersTypedIntoAReading_leaveEveryOtherRowAlone() {
+    ProgramPainter painter = new ProgramPainter(new Look(false));
+    Desk desk = WalkSituations.runningAtFour();
+    Frame before = painter.paint(desk.program(), Size.LEAST);
+    Frame after = painter.paint(desk.press("text:1").program(), Size.LEAST);
+    int row = before.cursor() / Size.LEAST.columns();
+    for (int i = 0; i < Size.LEAST.rows(); i++) {
+      assertEquals(i != row, after.sameRow(before, i), "row " + i);
     }
   }
 }

@@ -4,9 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
+import loadwalk.bench.Amplifier;
 
 /** Where somebody can be in a walk, each by a name and the keys that lead there. */
 final class WalkSituations {
+  private static final Amplifier LONG_NAME =
+      Amplifier.named(
+          "Halvorsen, Pike and Brothers of the Lower Valley", "HP 250 Grand Reserve II");
+
   private WalkSituations() {}
 
   static Map<String, Supplier<Desk>> all() {
@@ -26,6 +31,14 @@ final class WalkSituations {
 
   static Desk strongOnStout() {
     return Desk.atHome().opens(Shelf.SHORT, Shelf.STRONG, Shelf.STOUT);
+  }
+
+  private static Desk strongOn(String sequence) {
+    return Desk.atHome().opens(sequence, Shelf.STRONG, Shelf.STOUT);
+  }
+
+  private static String[] skip() {
+    return new String[] {"F3", "text:not asked here", "Enter"};
   }
 
   private static Desk practice() {
@@ -51,6 +64,21 @@ final class WalkSituations {
     all.put("brief-cold-load-kept", () -> practiceAtFour().press("Tab", "text:4.02", "Enter"));
     all.put("brief-cold-load-doubted", () -> practiceAtFour().press("Tab", "text:2.0", "Enter"));
     all.put("brief-doubt-elsewhere", () -> doubtedIdle());
+    all.put("brief-cold-load-blank", () -> practiceAtFour().press("Tab"));
+    all.put(
+        "brief-rating-left-out",
+        () -> Desk.atHome().opens(Shelf.MUSIC, Shelf.SMALL, Shelf.STOUT).press(skip()));
+    all.put(
+        "brief-doubted-before",
+        () -> runningAtFour().press("text:1.55 V", "Enter", "Esc", "text:hot", "Enter", "Enter"));
+    all.put("brief-cooled", () -> practiceAtFour().reopenedAfter(6));
+    all.put(
+        "brief-long-note", () -> Desk.atHome().opens(Shelf.LONG_NOTE, Shelf.NAMED, Shelf.STOUT));
+    all.put(
+        "help-long-note",
+        () -> Desk.atHome().opens(Shelf.LONG_NOTE, Shelf.NAMED, Shelf.STOUT).press("F1"));
+    all.put("brief-long-name", () -> Desk.atHome().opens(Shelf.SHORT, LONG_NAME, Shelf.STOUT));
+    all.put("brief-many-steps", () -> skipped(strongOn(Shelf.LONG), 6));
     all.put("brief-refused", () -> practiceAtFour().press("text:8", "Enter"));
   }
 
@@ -60,7 +88,7 @@ final class WalkSituations {
 
   private static Desk skipped(Desk desk, int steps) {
     for (int i = 0; i < steps; i++) {
-      desk.press("F3", "text:not asked here", "Enter");
+      desk.press(skip());
     }
     return desk;
   }
@@ -80,10 +108,18 @@ final class WalkSituations {
     all.put("running-idle", () -> strongOnStout().press("Enter"));
     all.put("running-doubt", () -> runningAtFour().press("text:1.55 V", "Enter"));
     all.put("running-watts", () -> runningAtFour().press("text:60 W", "Enter"));
+    all.put(
+        "running-music",
+        () -> Desk.atHome().opens(Shelf.MUSIC, Shelf.SMALL, Shelf.STOUT).press("text:8", "Enter"));
+    all.put(
+        "running-two-doubts",
+        () -> runningAtFour().press("text:1.55 V", "Enter", "text:1.56 V", "Enter"));
     all.put("running-filled", () -> runningAtFour().press("F8"));
     all.put("running-on-entry", () -> runningAtFour().press("F8", "Down", "text:15"));
     all.put("running-criterion", () -> runningAtFour().press("Up", "Up", "Up", "Right"));
     all.put("running-pair", () -> runningAtFour().press("Up", "Up", "text:13.2 V 0.8 %"));
+    all.put(
+        "running-pair-millivolts", () -> runningAtFour().press("Up", "Up", "text:13200 mV 0.8 %"));
     all.put("running-pairs-kept", () -> runningAtFour().press(twoPairs()));
     all.put(
         "running-stood-by",
@@ -107,8 +143,18 @@ final class WalkSituations {
     all.put("warm-up-begun", () -> practice().press("Enter", "wait:1"));
     all.put("warm-up-measured", () -> practice().press(minutes(8)).press("text:41"));
     all.put("warm-up-due", () -> practice().press(minutes(16)));
+    all.put("warm-up-just-due", () -> practice().press("Enter", "wait:15"));
+    all.put("warm-up-climbing", () -> climbing());
     all.put("warm-up-by-the-clock", () -> practice().press("Enter", "wait:17"));
     all.put("warm-up-early", () -> practice().press("Enter", "wait:2", "F7", "text:it is warm"));
+  }
+
+  private static Desk climbing() {
+    Desk desk = practice().press("Enter", "wait:12");
+    for (int celsius = 40; celsius < 46; celsius++) {
+      desk.press("text:" + celsius, "Enter", "wait:1");
+    }
+    return desk;
   }
 
   /** Takes a temperature each minute of a warm-up. */
@@ -132,6 +178,7 @@ final class WalkSituations {
         "question-stand-by",
         () -> runningAtFour().press("text:1.55 V", "Enter", "F7", "text:it is so"));
     all.put("question-leave", () -> unkept().press("F10", "text:leav"));
+    all.put("question-leave-typed", () -> unkept().press("F10", "text: Leave "));
     all.put("readings-none", () -> practice().press("F4"));
     all.put("readings", () -> runningAtFour().press("F8", "F4", "Down", "Down"));
     all.put("readings-doubt", () -> doubted().press("F4"));

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.view.state.WaveFound;
 import loadwalk.walk.Effect;
+import loadwalk.walk.Intent;
+import loadwalk.walk.fact.Capture;
 import loadwalk.wave.file.CaptureSetup;
 import loadwalk.wave.file.ScopeCsv;
 import org.junit.jupiter.api.Test;
@@ -103,7 +105,7 @@ class WaveScreenTest {
   }
 
   private static void answer(Desk desk, String file) {
-    Optional<loadwalk.walk.fact.Capture> capture = Optional.of(MeterSituations.capture());
+    Optional<Capture> capture = Optional.of(MeterSituations.capture());
     desk.hears(
         new ProgramEvent.CaptureRead(
             new Effect.ReadCapture(file, none(1), false),
@@ -143,5 +145,49 @@ class WaveScreenTest {
 
   private static List<String> words(List<Effect> effects) {
     return effects.stream().map(Object::toString).toList();
+  }
+
+  private static Capture takenWith(String calibration, OptionalDouble u) {
+    Capture c = MeterSituations.capture();
+    return new Capture(
+        c.file(),
+        c.sha256(),
+        2,
+        c.hertz(),
+        c.volts(),
+        c.scatterVolts(),
+        31.5,
+        u,
+        calibration,
+        c.thdPercent(),
+        c.atLimit(),
+        c.method(),
+        c.shape(),
+        c.overdriven(),
+        c.cycle(),
+        c.harmonics());
+  }
+
+  private static String formAfterRestart(Capture... taken) {
+    Desk desk = WalkSituations.runningAtFour();
+    for (Capture capture : taken) {
+      desk.hears(new ProgramEvent.OfWalk(new Intent.TakeCapture("stereo-4", capture, desk.wall())));
+    }
+    return desk.reopened().press("text:4", "Enter", "Ctrl-W").words(80, 24);
+  }
+
+  @Test
+  void resumedWalk_hasItsLastCalibration_andItsCautionsRead() {
+    assertTrue(formAfterRestart().contains("read and understood"));
+    Capture file = takenWith("volts of the file and divider ratio", OptionalDouble.of(0.005));
+    Capture known = takenWith("one known voltage", OptionalDouble.empty());
+    String divided = formAfterRestart(known, file);
+    for (String line : List.of("volts ··", "Divider 31.5·", "Uncertainty 0.5·", "Channel 2·")) {
+      assertTrue(divided.contains(line), line + " is not in " + divided);
+    }
+    String scaled = formAfterRestart(file, known);
+    for (String line : List.of("volts 31.5·", "Divider 1·", "Uncertainty ··", "Channel 2·")) {
+      assertTrue(scaled.contains(line), line + " is not in " + scaled);
+    }
   }
 }

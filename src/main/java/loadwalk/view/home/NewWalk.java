@@ -30,10 +30,6 @@ record NewWalk(
     return new NewWalk(sequence, Optional.of(chosen), bench, amplifierLines, benchLines);
   }
 
-  NewWalk withoutBench() {
-    return new NewWalk(sequence, amplifier, Optional.empty(), amplifierLines, benchLines);
-  }
-
   NewWalk with(Bench chosen) {
     return new NewWalk(sequence, amplifier, Optional.of(chosen), amplifierLines, benchLines);
   }

@@ -122,9 +122,8 @@ public record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements S
       }
       case BENCH -> {
         if (chosen == 0) {
-          NewWalk fresh = draft.benchLines().isEmpty() ? draft.withoutBench() : draft;
           List<String> typed = typedOr(draft.benchLines(), BenchForm.blank());
-          yield Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, typed, fresh));
+          yield Answer.stay(FormScreen.of(FormScreen.Kind.BENCH, typed, draft));
         }
         Bench earlier = program.library().benches().get(chosen - 1);
         yield Answer.stay(

@@ -44,8 +44,8 @@ public record MeterFill(Optional<Intent> intent, String told) {
 
   /**
    * Fills every reading of the current step that is not in yet, and takes the doubted ones again,
-   * so that all are judged together. Cold load ohms are left out: a meter on a live output shows
-   * something else.
+   * so that all are judged together; a warm-up takes its temperature each time. Cold load ohms are
+   * left out: a meter on a live output shows something else.
    */
   public static MeterFill all(ProgramState program) {
     WalkState state = program.walk().orElseThrow().state();
@@ -60,7 +60,7 @@ public record MeterFill(Optional<Intent> intent, String told) {
       return new MeterFill(Optional.empty(), NO_METER);
     }
     StepState step = state.step(state.currentId());
-    boolean warming = step.status() == StepState.Status.RUNNING && open.size() == 1;
+    boolean warming = current.flatMap(planned -> planned.step().warmUp()).isPresent();
     List<ReadingId> missing =
         open.stream()
             .filter(id -> warming || step.latest(id).isEmpty() || step.openDoubts().contains(id))
