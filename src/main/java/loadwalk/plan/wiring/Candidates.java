@@ -12,15 +12,18 @@ import java.util.Optional;
  * resistors.
  */
 final class Candidates {
-  /** Allowance for rounding in sums of resistors, a fraction. */
-  static final double ROUNDING = 1e-12;
+  private static final Comparator<Candidate> BEST_FIRST =
+      Comparator.comparingInt(Candidate::size)
+          .thenComparingDouble(Candidate::off)
+          .thenComparingLong(Candidate::selection);
 
   private final Stock stock;
   private final WiringRequest request;
   private final Map<Long, Candidate> bySelection = new HashMap<>();
   private int smallest = Integer.MAX_VALUE;
-  private List<Candidate> best;
-  private boolean stale = true;
+
+  /** The best networks; none since the last candidate came. */
+  private Optional<List<Candidate>> best = Optional.empty();
 
   Candidates(Stock stock, WiringRequest request) {
     this.stock = stock;
@@ -49,20 +52,6 @@ final class Candidates {
   record Candidate(
       long selection, int size, double off, byte join, Grid first, Optional<Grid> second) {}
 
-  double lowestOhms() {
-    return request.ohms() * (1 - request.tolerancePercent() / 100) * (1 - ROUNDING);
-  }
-
-  double highestOhms() {
-    return request.ohms() * (1 + request.tolerancePercent() / 100) * (1 + ROUNDING);
-  }
-
-  boolean meets(double ohms, double watts) {
-    return ohms >= lowestOhms()
-        && ohms <= highestOhms()
-        && watts >= request.watts() * (1 - ROUNDING);
-  }
-
   void offer(long selection, double ohms, byte join, Grid first, Optional<Grid> second) {
     double off = Math.abs(ohms - request.ohms());
     Candidate before = bySelection.get(selection);
@@ -70,12 +59,9 @@ final class Candidates {
       return;
     }
     int size = stock.size(selection);
-    if (request.loads() == 1 && size > smallest) {
-      return;
-    }
     bySelection.put(selection, new Candidate(selection, size, off, join, first, second));
     smallest = Math.min(smallest, size);
-    stale = true;
+    best = Optional.empty();
   }
 
   /**
@@ -92,12 +78,14 @@ final class Candidates {
 
   /** Returns the best networks, one for each load; empty if there are none. */
   List<Candidate> best() {
-    if (stale) {
-      List<Candidate> least = leastSelections();
-      best = request.loads() == 1 ? least.stream().limit(1).toList() : bestPair(least);
-      stale = false;
+    if (best.isEmpty()) {
+      best =
+          Optional.of(
+              request.loads() == 1
+                  ? bySelection.values().stream().min(BEST_FIRST).stream().toList()
+                  : bestPair(leastSelections()));
     }
-    return best;
+    return best.get();
   }
 
   /**
@@ -105,15 +93,8 @@ final class Candidates {
    * even in a best pair.
    */
   private List<Candidate> leastSelections() {
-    List<Candidate> sorted =
-        bySelection.values().stream()
-            .sorted(
-                Comparator.comparingInt(Candidate::size)
-                    .thenComparingDouble(Candidate::off)
-                    .thenComparingLong(Candidate::selection))
-            .toList();
     List<Candidate> least = new ArrayList<>();
-    for (Candidate candidate : sorted) {
+    for (Candidate candidate : bySelection.values().stream().sorted(BEST_FIRST).toList()) {
       boolean needed =
           least.stream().noneMatch(l -> stock.inside(l.selection(), candidate.selection()));
       if (needed) {

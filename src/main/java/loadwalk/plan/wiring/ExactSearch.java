@@ -15,31 +15,29 @@ final class ExactSearch {
   private final Stock stock;
   private final NetworkStore store;
   private final Candidates candidates;
+  private final WiringRequest request;
   private final Map<Long, Range> ranges = new HashMap<>();
   private final ValueIndex index = new ValueIndex();
-  private final int[] ends = new int[Stock.MOST + 2];
   private int done;
 
   private record Range(int from, int to) {}
 
-  ExactSearch(Stock stock, NetworkStore store, Candidates candidates, double share) {
+  ExactSearch(Stock stock, NetworkStore store, Candidates candidates, WiringRequest request) {
     this.stock = stock;
     this.store = store;
     this.candidates = candidates;
+    this.request = request;
     for (int kind = 0; kind < stock.kindCount(); kind++) {
       int node =
           store.addPart(
-              kind, stock.one(kind), stock.kind(kind).ohms(), share * stock.kind(kind).watts());
+              kind,
+              stock.one(kind),
+              stock.kind(kind).ohms(),
+              request.share() * stock.kind(kind).watts());
       ranges.put(stock.one(kind), new Range(node, node + 1));
       offer(node);
     }
     done = 1;
-    ends[1] = store.size();
-  }
-
-  /** Returns the position in the store after the last network of up to this size. */
-  int end(int size) {
-    return ends[size];
   }
 
   /** Returns the size up to which every network has been examined. */
@@ -49,20 +47,20 @@ final class ExactSearch {
 
   /**
    * Builds networks size by size, as long as a larger one could still be better and the number of
-   * joins stays within a budget.
+   * joins stays within a budget. Returns whether the budget was enough.
    */
-  void run(int largest, long budget) {
+  boolean run(int largest, long budget) {
     long left = budget;
     while (done < largest && candidates.mayImprove(done + 1)) {
       long joins = joinsOfSize(done + 1);
       if (joins > left) {
-        return;
+        return false;
       }
       left -= joins;
       done++;
       stock.forEachOfSize(stock.all(), done, this::build);
-      ends[done] = store.size();
     }
+    return true;
   }
 
   private long joinsOfSize(int size) {
@@ -123,13 +121,13 @@ final class ExactSearch {
     double watts =
         NetworkStore.joinedWatts(
             join, store.ohms(a), store.watts(a), store.ohms(b), store.watts(b));
-    if (watts > store.watts(node) * (1 + Candidates.ROUNDING)) {
+    if (watts > store.watts(node) * (1 + WiringRequest.ROUNDING)) {
       store.replace(node, join, a, b, watts);
     }
   }
 
   private void offer(int node) {
-    if (candidates.meets(store.ohms(node), store.watts(node))) {
+    if (request.isMetBy(store.ohms(node), store.watts(node))) {
       candidates.offer(
           store.selection(node),
           store.ohms(node),

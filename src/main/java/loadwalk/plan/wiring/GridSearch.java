@@ -35,19 +35,15 @@ final class GridSearch {
     this.request = request;
   }
 
-  /** Searches all grids and their pairs. */
-  void run(ExactSearch exact) {
-    for (int size = 1; size <= exact.done() && blocks.size() < MOST_GRIDS; size++) {
-      for (int node = exact.end(size - 1); node < exact.end(size); node++) {
-        grids(node);
-        if (blocks.size() >= MOST_GRIDS) {
-          break;
-        }
-      }
+  /** Searches all grids of the networks in the store, from the smallest, and their pairs. */
+  void run() {
+    int networks = store.size();
+    for (int node = 0; node < networks && blocks.size() < MOST_GRIDS; node++) {
+      grids(node);
     }
-    mixes(exact);
+    mixes();
     for (Block block : blocks) {
-      if (candidates.meets(block.ohms(), block.watts())) {
+      if (request.isMetBy(block.ohms(), block.watts())) {
         candidates.offer(
             block.selection(), block.ohms(), NetworkStore.PART, block.grid(), Optional.empty());
       }
@@ -72,7 +68,7 @@ final class GridSearch {
   }
 
   /** Adds every mix of kinds wired all in parallel or all in series. */
-  private void mixes(ExactSearch exact) {
+  private void mixes() {
     long count = 1;
     for (int kind = 0; kind < stock.kindCount(); kind++) {
       count *= stock.count(stock.all(), kind) + 1L;
@@ -106,13 +102,12 @@ final class GridSearch {
 
   private void pairs(byte join) {
     boolean parallel = join == NetworkStore.PARALLEL;
-    double low = candidates.lowestOhms();
-    double high = candidates.highestOhms();
-    double least = request.watts() * (1 - Candidates.ROUNDING) * (parallel ? low : 1 / high);
+    double low = request.lowestOhms();
+    double high = request.highestOhms();
+    double least = request.leastWatts() * (parallel ? low : 1 / high);
     List<Block> able =
         blocks.stream()
             .filter(b -> (parallel ? b.watts() * b.ohms() : b.watts() / b.ohms()) >= least)
-            .filter(b -> parallel ? b.ohms() > low : b.ohms() < high)
             .sorted(Comparator.comparingDouble(b -> parallel ? 1 / b.ohms() : b.ohms()))
             .toList();
     double[] scale = new double[able.size()];
@@ -139,7 +134,7 @@ final class GridSearch {
     }
     double ohms = NetworkStore.joinedOhms(join, a.ohms(), b.ohms());
     double watts = NetworkStore.joinedWatts(join, a.ohms(), a.watts(), b.ohms(), b.watts());
-    if (candidates.meets(ohms, watts)) {
+    if (request.isMetBy(ohms, watts)) {
       candidates.offer(selection, ohms, join, a.grid(), Optional.of(b.grid()));
     }
   }

@@ -1,6 +1,7 @@
 package loadwalk.plan.wiring;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,11 +39,11 @@ final class Purchase {
     Optional<LoadResistor> alone =
         kinds.stream()
             .flatMap(kind -> grid(kind).stream())
-            .min((a, b) -> Integer.compare(a.count(), b.count()));
-    int fewest = alone.map(LoadResistor::count).orElse(MOST_MIXED + 1);
-    for (int count = 1; count < Math.min(fewest, MOST_MIXED + 1); count++) {
+            .min(Comparator.comparingInt(LoadResistor::count));
+    int fewest = alone.map(LoadResistor::count).orElse(Integer.MAX_VALUE);
+    for (int count = 1; count <= MOST_MIXED && count < fewest; count++) {
       for (LoadResistor kind : kinds) {
-        if (enoughWatts(kind, count) && makes(kind, count)) {
+        if (makes(kind, count)) {
           return Optional.of(counted(kind, count));
         }
       }
@@ -65,46 +66,27 @@ final class Purchase {
     return kinds;
   }
 
-  private boolean enoughWatts(LoadResistor kind, int count) {
-    double own = stock.stream().mapToDouble(k -> k.watts() * k.count()).sum();
-    double bears = request.share() * (own + count * kind.watts());
-    return bears >= request.watts() * request.loads();
-  }
-
+  /** Tells whether so many more of a kind make the load possible, as far as a search can tell. */
   private boolean makes(LoadResistor kind, int count) {
-    List<LoadResistor> larger = new ArrayList<>();
-    boolean merged = false;
-    for (LoadResistor own : stock) {
-      boolean same = own.equals(kind);
-      larger.add(same ? counted(own, own.count() + count) : own);
-      merged |= same;
-    }
-    if (!merged) {
-      larger.add(counted(kind, count));
-    }
-    if (larger.stream().mapToLong(LoadResistor::count).sum() > Stock.MOST) {
-      return false;
-    }
-    return WiringSearch.quick(larger, request).wired().isPresent();
+    List<LoadResistor> larger = new ArrayList<>(stock);
+    int owned = larger.remove(kind) ? kind.count() : 0;
+    larger.add(counted(kind, owned + count));
+    return Stock.tooLarge(larger).isEmpty()
+        && WiringSearch.quick(larger, request).wired().isPresent();
   }
 
   /** Returns the smallest grid of one kind alone that makes all loads, as a count to buy. */
   private Optional<LoadResistor> grid(LoadResistor kind) {
-    int fewest = Integer.MAX_VALUE;
-    double slack =
-        request.ohms() * request.tolerancePercent() / 100 + Candidates.ROUNDING * request.ohms();
-    for (int series = 1; series <= Stock.MOST; series++) {
-      double rows = Math.rint(kind.ohms() * series / request.ohms());
-      for (double parallel = Math.max(1, rows - 1); parallel <= rows + 1; parallel++) {
-        double parts = series * parallel;
-        boolean near = Math.abs(kind.ohms() * series / parallel - request.ohms()) <= slack;
-        boolean bears = parts * request.share() * kind.watts() >= request.watts();
-        if (near && bears && parts * request.loads() <= Stock.MOST) {
-          fewest = Math.min(fewest, (int) parts * request.loads());
+    for (int parts = 1; parts * request.loads() <= Stock.MOST; parts++) {
+      double watts = parts * request.share() * kind.watts();
+      for (int series = 1; series <= parts; series++) {
+        double ohms = kind.ohms() * series * series / parts;
+        if (parts % series == 0 && request.isMetBy(ohms, watts)) {
+          return Optional.of(counted(kind, parts * request.loads()));
         }
       }
     }
-    return fewest > Stock.MOST ? Optional.empty() : Optional.of(counted(kind, fewest));
+    return Optional.empty();
   }
 
   private static LoadResistor counted(LoadResistor kind, int count) {

@@ -1,8 +1,10 @@
 package loadwalk.plan.wiring;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 import loadwalk.bench.LoadResistor;
+import loadwalk.text.Sentence;
 
 /**
  * The owner's resistors, with the counts of a selection packed into one long.
@@ -48,25 +50,35 @@ final class Stock {
    * @throws IllegalArgumentException with one sentence if the stock is too large to search
    */
   static Stock of(List<LoadResistor> kinds) {
+    tooLarge(kinds)
+        .ifPresent(
+            sentence -> {
+              throw new IllegalArgumentException(sentence);
+            });
+    return new Stock(List.copyOf(kinds));
+  }
+
+  /** Returns why a stock is too large to search, if it is. */
+  static Optional<String> tooLarge(List<LoadResistor> kinds) {
     long total = kinds.stream().mapToLong(LoadResistor::count).sum();
     if (total > MOST) {
-      throw new IllegalArgumentException(
-          "the stock holds "
-              + total
-              + " resistors and the search looks through "
-              + MOST
-              + " at most: enter those meant for the loads");
+      return Optional.of(
+          Sentence.of(
+              "the stock holds {} resistors and the search looks through {} at most: enter those"
+                  + " meant for the loads",
+              total,
+              MOST));
     }
     int bits =
         kinds.stream().mapToInt(kind -> 33 - Integer.numberOfLeadingZeros(kind.count())).sum();
     if (bits > MOST_BITS) {
-      throw new IllegalArgumentException(
-          "the stock holds "
-              + kinds.size()
-              + " kinds of resistor, more than the search can tell apart: enter those of nearly"
-              + " equal value as one kind");
+      return Optional.of(
+          Sentence.of(
+              "the stock holds {} kinds of resistor, more than the search can tell apart: enter"
+                  + " those of nearly equal value as one kind",
+              kinds.size()));
     }
-    return new Stock(List.copyOf(kinds));
+    return Optional.empty();
   }
 
   int kindCount() {

@@ -22,7 +22,7 @@ public final class WiringPicture {
     List<String> out = new ArrayList<>();
     String left = leftTerminal + " --";
     for (int i = 0; i < block.lines().size(); i++) {
-      boolean wire = i == block.wire();
+      boolean wire = i == 0;
       String line =
           (wire ? left : " ".repeat(left.length()))
               + block.lines().get(i)
@@ -52,6 +52,6 @@ public final class WiringPicture {
   /** Draws the next resistor. */
   WiringBlock resistor() {
     drawn++;
-    return new WiringBlock(List.of("[R" + drawn + "]"), 0);
+    return new WiringBlock(List.of("[R" + drawn + "]"));
   }
 }

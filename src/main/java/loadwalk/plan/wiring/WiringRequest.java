@@ -15,6 +15,9 @@ public record WiringRequest(
   /** The tolerance for a load's value if none is specified, percent. */
   public static final double DEFAULT_TOLERANCE_PERCENT = 5;
 
+  /** Allowance for rounding in sums of resistors, a fraction. */
+  static final double ROUNDING = 1e-12;
+
   /** Checks the numbers. */
   public WiringRequest {
     if (!(ohms > 0) || Double.isInfinite(ohms)) {
@@ -33,6 +36,25 @@ public record WiringRequest(
     if (!(share > 0) || Double.isInfinite(share)) {
       throw new IllegalArgumentException("the share of a rating must be above 0, got " + share);
     }
+  }
+
+  double lowestOhms() {
+    return ohms * (1 - tolerancePercent / 100) * (1 - ROUNDING);
+  }
+
+  double highestOhms() {
+    return ohms * (1 + tolerancePercent / 100) * (1 + ROUNDING);
+  }
+
+  double leastWatts() {
+    return watts * (1 - ROUNDING);
+  }
+
+  /** Tells whether a network of this value, which can handle these watts, is such a load. */
+  boolean isMetBy(double networkOhms, double networkWatts) {
+    return networkOhms >= lowestOhms()
+        && networkOhms <= highestOhms()
+        && networkWatts >= leastWatts();
   }
 
   /** Returns this request with another share of the rating. */

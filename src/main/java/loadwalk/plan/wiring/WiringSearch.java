@@ -60,12 +60,11 @@ public final class WiringSearch {
     }
     NetworkStore store = new NetworkStore();
     Candidates candidates = new Candidates(stock, request);
-    ExactSearch exact = new ExactSearch(stock, store, candidates, request.share());
+    ExactSearch exact = new ExactSearch(stock, store, candidates, request);
     int largest = total - (request.loads() - 1);
-    exact.run(largest, budget);
-    boolean resolved = exact.done() >= largest || !candidates.mayImprove(exact.done() + 1);
+    boolean resolved = exact.run(largest, budget);
     if (!resolved) {
-      new GridSearch(stock, store, candidates, request).run(exact);
+      new GridSearch(stock, store, candidates, request).run();
       resolved = !candidates.mayImprove(exact.done() + 1);
     }
     List<Candidates.Candidate> best = candidates.best();
@@ -81,7 +80,7 @@ public final class WiringSearch {
       List<LoadResistor> kinds, int total, WiringRequest request) {
     double bears = request.share() * kinds.stream().mapToDouble(k -> k.watts() * k.count()).sum();
     double asked = request.watts() * request.loads();
-    if (asked > bears * (1 + Candidates.ROUNDING)) {
+    if (asked > bears * (1 + WiringRequest.ROUNDING)) {
       return Optional.of(
           Sentence.of(
               "All resistors together take {} W at {} % of their ratings. The step needs {} W.",

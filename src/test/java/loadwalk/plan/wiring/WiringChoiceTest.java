@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import loadwalk.bench.LoadResistor;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +105,7 @@ class WiringChoiceTest {
    * Loads that need every resistor of the stock at 75 % of its rating, so that only a wiring that
    * works all of them equally will do. By hand: 2 × 4 of 8 Ω are 4 Ω and take √(600/4) A, as 2 × 2
    * of 2 Ω do, which are 2 Ω; 8 of 8 Ω side by side take √(600 · 1) V, as two rows of 2 + 2 Ω do.
+   * The last three join two kinds side by side, or in a row, with a third.
    */
   @ParameterizedTest
   @CsvSource(
@@ -121,6 +123,9 @@ class WiringChoiceTest {
           5 x 8/100, 4 x 4/50, 3 x 16/200 ; 1 ; 104    ; 975    ; 12
           7 x 8/100, 6 x 4/200            ; 1 ; 0.4211 ; 1425   ; 13
           7 x 8/100, 6 x 4/50             ; 1 ; 80     ; 750    ; 13
+          4 x 8/100, 2 x 4/200, 6 x 4.5/100 ; 1 ; 1.75  ; 1050   ; 12
+          6 x 4.5/100, 2 x 4/200, 4 x 8/100 ; 1 ; 1.75  ; 1050   ; 12
+          4 x 2/100, 2 x 4/200, 6 x 3.56/100 ; 1 ; 9.148 ; 1049  ; 12
           """)
   void wiring_ofAllThereIs_worksAllEqually(
       String stock, int loads, double ohms, double watts, int resistors) {
@@ -137,6 +142,8 @@ class WiringChoiceTest {
           -           ; 1 ; 4   ; 76    ; The bench lists no load resistors. ; 2 x 2/100
           -           ; 2 ; 4   ; 75    ; The bench lists no load resistors. ; 2 x 4/100
           -           ; 1 ; 0.5 ; 10    ; The bench lists no load resistors. ; 1 x 0.5/100
+          -           ; 1 ; 1   ; 10    ; The bench lists no load resistors. ; 1 x 1/100
+          -           ; 1 ; 8   ; 10    ; The bench lists no load resistors. ; 1 x 8/100
           -           ; 1 ; 10  ; 10    ; The bench lists no load resistors. ; 1 x 10/100
           -           ; 1 ; 16  ; 10    ; The bench lists no load resistors. ; 1 x 16/100
           -           ; 1 ; 4   ; 15000 ; The bench lists no load resistors. ; 200 x 2/100
@@ -180,6 +187,23 @@ class WiringChoiceTest {
       assertEquals(
           fewer == 0, new WiringSearch(larger).find(request).wired().isPresent(), stock + bought);
     }
+  }
+
+  /** As many kinds as the search can tell apart: one more of any is not tried, but grids are. */
+  @Test
+  void purchase_forADrawerOfManyKinds_isOfOneKindAlone() {
+    String drawer =
+        IntStream.range(0, 31)
+            .mapToObj(k -> "1 x " + (4 + k) + "/100")
+            .collect(Collectors.joining(", "));
+    WiringAnswer.None none = answer(drawer, 1, 0.05, 10).lacking().orElseThrow();
+    assertEquals(
+        "No wiring was found for 0.05 Ω within 5 %, 10 W at 75 % of the ratings. Not all were"
+            + " tried.",
+        none.sentence());
+    LoadResistor bought = none.purchase().orElseThrow();
+    assertEquals(0.5, bought.ohms());
+    assertEquals(10, bought.count());
   }
 
   @Test

@@ -53,6 +53,16 @@ class WiringPictureTest {
         WiringPicture.joints(whole, "a", "b"));
   }
 
+  /** The bus of a parallel part runs no further than its lowest member. */
+  @Test
+  void lowestMember_ofSeveralLines_hasNoBusBesideIt() {
+    Network pair = new Network.Parallel(List.of(part(2), part(3)));
+    Network row = new Network.Series(List.of(pair, part(4)));
+    assertEquals(
+        List.of("a --+-[R1]-----------+-- b", "    +-+-[R2]-+--[R4]-+", "      +-[R3]-+"),
+        WiringPicture.lines(new Network.Parallel(List.of(part(1), row)), "a", "b"));
+  }
+
   @Test
   void singleResistor_isALine() {
     assertEquals(List.of("a --[R1]-- b"), WiringPicture.lines(part(1), "a", "b"));
