@@ -199,7 +199,7 @@ class CommonOptionsTest {
   void crash_isReportedInTheHomeNamed_howeverItIsWritten() throws IOException {
     assertEquals(1, Main.crashed(new IllegalStateException(), "--home=" + empty, "walk"));
     assertEquals(1, Main.crashed(new IllegalStateException(), "walk", "--home", empty.toString()));
-    try (var files = Files.list(empty)) {
+    try (var files = Files.list(empty.resolve("crashes"))) {
       assertEquals(2, files.count());
     }
   }
