@@ -8,7 +8,7 @@ public final class ExitCode {
   /** A fault of Loadwalk. */
   public static final int FAULT = 1;
 
-  /** Bad usage or input. */
+  /** Bad usage or input, or a disk or an output that does not take what is written. */
   public static final int BAD_INPUT = 2;
 
   /** Held by a halt or by a doubt without an answer. */

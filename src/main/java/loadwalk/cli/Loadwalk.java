@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
     exitCodeList = {
       "0:done",
       "1:a fault of Loadwalk",
-      "2:bad usage or input",
+      "2:bad usage or input, or a disk that fails",
       "3:held: a halt, or a doubt with no answer",
       "4:a damaged journal"
     })

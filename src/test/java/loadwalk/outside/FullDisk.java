@@ -50,7 +50,7 @@ final class FullDisk {
       TinyWalk.hasSheet(learned.sheet(), learned.program(), home);
       return;
     }
-    ran.says("\\.jsonl|-ilvik-t-2\\b").says("The disk (is full|failed)");
+    ran.ends(2).says("\\.jsonl|-ilvik-t-2\\b").says("The disk (is full|failed)");
     nothingIsHalf(home);
     if (Journal.in(home).isEmpty()) {
       assertEquals(0, ran.lines("kept "), ran.out());
@@ -74,12 +74,8 @@ final class FullDisk {
   }
 
   private static void roomIsMade(Learned learned, Path home, long bytes) throws Exception {
-    Program.Running running =
-        learned.program().behind("prlimit", "--fsize=" + bytes + ":").start(TinyWalk.begin(home));
-    running.type(TinyWalk.lines());
-    while (running.isAlive() && !running.said().contains("is not on disk yet")) {
-      Thread.sleep(5);
-    }
+    Program narrow = learned.program().behind("prlimit", "--fsize=" + bytes + ":");
+    Program.Running running = walkTyped(narrow, home);
     if (running.isAlive()) {
       String pid = String.valueOf(running.pid());
       assertEquals(0, Tools.run("prlimit", "--pid", pid, "--fsize=unlimited:"));
@@ -87,12 +83,16 @@ final class FullDisk {
     goesOn(learned, home, running);
   }
 
-  /** It goes on by itself; what was typed while it waited was refused and is typed again. */
+  /** Types all lines and waits until each was kept or refused, or until the program has ended. */
+  private static Program.Running walkTyped(Program program, Path home) throws Exception {
+    Program.Running running = program.start(TinyWalk.begin(home));
+    running.type(TinyWalk.lines() + "help\n").hearsBeforeItsEnd("READING VALUE ");
+    return running;
+  }
+
+  /** It goes on when told to; what was typed while it waited was refused and is typed again. */
   private static void goesOn(Learned learned, Path home, Program.Running running) throws Exception {
-    if (running.isAlive()) {
-      running.hears("on disk now");
-    }
-    Ran ran = running.end().isPlain();
+    Ran ran = running.type("retry\n").end().isPlain();
     if (Journal.in(home).isEmpty()) {
       learned.program().run(TinyWalk.lines(), TinyWalk.begin(home)).ends(0);
       TinyWalk.hasSheet(learned.sheet(), learned.program(), home);
@@ -125,14 +125,7 @@ final class FullDisk {
     try {
       TinyWalk.home(home);
       Path ballast = Files.write(home.resolve("ballast"), new byte[PAGE]);
-      Program.Running running = learned.program().start(TinyWalk.begin(home));
-      running.type(TinyWalk.lines());
-      while (running.isAlive() && !running.said().contains("is not on disk yet")) {
-        if (running.said().contains("stereo-4 done")) {
-          break;
-        }
-        Thread.sleep(5);
-      }
+      Program.Running running = walkTyped(learned.program(), home);
       boolean full = !running.said().contains("stereo-4 done");
       assertTrue(!full || running.said().contains("The disk is full"), running::said);
       Tools.run("mount", "-o", "remount,size=1M", home.toString());

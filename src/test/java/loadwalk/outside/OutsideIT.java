@@ -2,6 +2,7 @@ package loadwalk.outside;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,9 +16,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Does faults to the launcher from outside, a share of each kind by default, all when asked. */
 class OutsideIT {
@@ -30,62 +33,59 @@ class OutsideIT {
   private static final int AT_ONCE = 2;
   private static final List<String> NEEDED = List.of("prlimit", "setpriv", "script", "stty");
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
+
+  private static Learned learned;
 
   private final List<String> failures = Collections.synchronizedList(new ArrayList<>());
 
-  @Test
-  void shareOfEveryKind_losesNothing_andIsToldInPlainWords() throws Exception {
-    trial(false);
-  }
-
-  @Test
-  @Tag("long")
-  void everyFault_losesNothing_andIsToldInPlainWords() throws Exception {
-    trial(true);
-  }
-
-  private void trial(boolean whole) throws Exception {
-    System.out.println("faults from outside, seed " + SEED);
+  @BeforeAll
+  static void learn() throws Exception {
     for (String tool : NEEDED) {
       assertTrue(Tools.has(tool), "this test needs " + tool);
     }
     // Somebody without rights has to come to what is below.
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx--x--x"));
-    Learned learned = Learned.by(Files.createDirectories(folder.resolve("learned")));
-    ExecutorService workers = Executors.newFixedThreadPool(AT_ONCE);
-    System.out.println("kind | there | tried | failed");
-    for (Kind kind : Kind.values()) {
-      if (kind.name().contains(ONLY.toUpperCase(Locale.ROOT))) {
-        System.out.println(tried(kind, learned, whole, workers));
-      }
-    }
-    workers.shutdown();
-    assertEquals(List.of(), failures, "seed " + SEED);
+    learned = Learned.by(Files.createDirectories(folder.resolve("learned")));
+    System.out.println("faults from outside, seed " + SEED + "; kind | there | tried | failed");
   }
 
-  private String tried(Kind kind, Learned learned, boolean whole, ExecutorService workers)
-      throws Exception {
+  @ParameterizedTest
+  @EnumSource
+  void shareOfAKind_losesNothing_andIsToldInPlainWords(Kind kind) throws Exception {
+    trial(kind, kind.share());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  @Tag("long")
+  void everyFaultOfAKind_losesNothing_andIsToldInPlainWords(Kind kind) throws Exception {
+    assumeTrue(kind.name().contains(ONLY.toUpperCase(Locale.ROOT)), "it is not asked for");
+    trial(kind, Integer.MAX_VALUE);
+  }
+
+  /** Tries so many faults of a kind, or one in so many of all. */
+  private void trial(Kind kind, int most) throws Exception {
     Random random = new Random(SEED + kind.ordinal());
     List<Fault> all = kind.faults(learned, random);
     List<Fault> drawn = new ArrayList<>(all);
     Collections.shuffle(drawn, random);
-    int count = whole ? (drawn.size() + EVERY - 1) / EVERY : kind.share();
-    int before = failures.size();
+    int count = Math.min(most, (drawn.size() + EVERY - 1) / EVERY);
     List<Callable<Void>> work = new ArrayList<>();
-    for (Fault fault : drawn.subList(0, Math.min(count, drawn.size()))) {
+    for (Fault fault : drawn.subList(0, count)) {
       work.add(() -> tryOut(kind, fault));
     }
-    for (Future<Void> done : workers.invokeAll(work)) {
-      done.get();
+    ExecutorService workers = Executors.newFixedThreadPool(AT_ONCE);
+    try {
+      for (Future<Void> done : workers.invokeAll(work)) {
+        done.get();
+      }
+    } finally {
+      workers.shutdown();
     }
-    return String.format(
-        Locale.ROOT,
-        "%s | %d | %d | %d",
-        kind.title(),
-        all.size(),
-        work.size(),
-        failures.size() - before);
+    System.out.printf(
+        Locale.ROOT, "%s | %d | %d | %d%n", kind.title(), all.size(), work.size(), failures.size());
+    assertEquals(List.of(), failures, "seed " + SEED);
   }
 
   private Void tryOut(Kind kind, Fault fault) {

@@ -23,6 +23,7 @@ import java.util.concurrent.TimeUnit;
  */
 record Program(Path launcher, Path folder, List<String> ahead, Map<String, String> settings) {
   private static final long PATIENCE_SECONDS = 120;
+  private static final long REST_MILLIS = 20_000;
 
   /** Returns the launcher in target, or in the folder that the property {@code shipped} names. */
   static Program shipped(Path folder) {
@@ -117,19 +118,32 @@ record Program(Path launcher, Path folder, List<String> ahead, Map<String, Strin
 
     /** Waits until it has said a text. */
     Running hears(String text) throws InterruptedException {
+      if (!hearsBeforeItsEnd(text)) {
+        throw new AssertionError("«" + text + "» was never said:\n" + said());
+      }
+      return this;
+    }
+
+    /** Waits until it has said a text or has ended, and tells whether it was said. */
+    boolean hearsBeforeItsEnd(String text) throws InterruptedException {
       long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-      while (!said().contains(text)) {
-        if (System.nanoTime() > end || !process.isAlive() && !said().contains(text)) {
-          outTaker.join(1000);
-          if (said().contains(text)) {
-            break;
-          }
+      while (!said().contains(text) && process.isAlive()) {
+        if (System.nanoTime() > end) {
           kill();
-          throw new AssertionError("«" + text + "» was never said:\n" + said());
+          throw new AssertionError("«" + text + "» is still not said:\n" + said());
         }
         Thread.sleep(2);
       }
-      return this;
+      if (!process.isAlive()) {
+        takeUp();
+      }
+      return said().contains(text);
+    }
+
+    /** Takes up what is left of the output; what the program has started may hold it open. */
+    private void takeUp() throws InterruptedException {
+      outTaker.join(REST_MILLIS);
+      errTaker.join(REST_MILLIS);
     }
 
     String said() {
@@ -140,8 +154,10 @@ record Program(Path launcher, Path folder, List<String> ahead, Map<String, Strin
       return process.isAlive();
     }
 
+    /** Kills it and what it has started; what it has said before is still read. */
     void kill() {
-      process.destroyForcibly();
+      process.descendants().forEach(ProcessHandle::destroyForcibly);
+      process.toHandle().destroyForcibly();
     }
 
     /** Closes what is typed and waits for the end. */
@@ -155,8 +171,7 @@ record Program(Path launcher, Path folder, List<String> ahead, Map<String, Strin
         kill();
         throw new AssertionError("the program did not end:\n" + said());
       }
-      outTaker.join();
-      errTaker.join();
+      takeUp();
       // The virtual machine names the options it is given; that is not the program speaking.
       String complaints = err.toString(UTF_8).replaceAll("(?m)^Picked up JAVA_TOOL.*\\n", "");
       return new Ran(process.exitValue(), out.toString(UTF_8), complaints);

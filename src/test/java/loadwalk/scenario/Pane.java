@@ -147,7 +147,7 @@ final class Pane {
     Shipped.prepare(environment);
     environment.put("LC_ALL", "C.UTF-8");
     environment.remove("TMUX");
-    Process process = builder.start();
+    Process process = Shipped.limited(builder);
     String said = new String(process.getInputStream().readAllBytes(), UTF_8);
     try {
       process.waitFor();

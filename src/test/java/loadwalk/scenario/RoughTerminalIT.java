@@ -71,7 +71,8 @@ class RoughTerminalIT extends InShell {
   @Test
   void hangUpSignal_restoresTheTerminal() throws Exception {
     ProcessHandle program = pane.startProgram();
-    assertEquals(0, new ProcessBuilder("kill", "-HUP", "" + program.pid()).start().waitFor());
+    assertEquals(
+        0, Shipped.limited(new ProcessBuilder("kill", "-HUP", "" + program.pid())).waitFor());
     restored(program);
   }
 

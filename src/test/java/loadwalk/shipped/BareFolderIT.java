@@ -79,7 +79,7 @@ class BareFolderIT {
     Map<String, String> environment = builder.environment();
     environment.clear();
     environment.put("PATH", java.resolve("bin") + ":/usr/bin:/bin");
-    Process process = builder.start();
+    Process process = Shipped.limited(builder);
     process.getOutputStream().close();
     String said = new String(process.getInputStream().readAllBytes(), UTF_8);
     return new Ran(process.waitFor(), said);

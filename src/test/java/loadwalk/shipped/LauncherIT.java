@@ -41,7 +41,7 @@ class LauncherIT {
             .redirectErrorStream(true);
     Shipped.prepare(builder.environment());
     builder.environment().put("CDPATH", folder + ":/");
-    Process process = builder.start();
+    Process process = Shipped.limited(builder);
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertEquals(sequence + ": no errors (sequence)\n", said, command + " from " + from);
     assertEquals(0, process.waitFor());
@@ -84,7 +84,7 @@ class LauncherIT {
     command.addAll(List.of(words));
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
     builder.environment().put("JAVA_HOME", home.getParent().toString());
-    Process process = builder.start();
+    Process process = Shipped.limited(builder);
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertEquals(0, process.waitFor());
     return said;

@@ -14,11 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The shipped launcher walks a practice amplifier in plain mode, and goes on after a SIGKILL. */
-@Timeout(120)
 class PlainWalkIT {
   private static final String FIRST_HALF =
       "begin\nearly it is a test\nbegin\nfill\ndone\n" + step(4);
@@ -91,7 +89,7 @@ class PlainWalkIT {
     words.addAll(Shipped.command(home, "walk", "stereo-only", "--practice", "1", "--plain"));
     ProcessBuilder builder = new ProcessBuilder(words).redirectErrorStream(true);
     Shipped.prepare(builder.environment());
-    Process program = builder.start();
+    Process program = Shipped.limited(builder);
     String said = new String(program.getInputStream().readAllBytes(), UTF_8);
     assertEquals(0, program.waitFor(), said);
     assertTrue(said.endsWith("Type begin.\n"), said);

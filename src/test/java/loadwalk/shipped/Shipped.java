@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 
 /**
  * The program as it is handed on: the jar and the launcher that the build leaves in {@code target},
@@ -16,6 +17,9 @@ import java.util.Map;
 public final class Shipped {
   private static final Path FOLDER =
       Path.of(System.getProperty("shipped", "target")).toAbsolutePath();
+
+  /** No process of these tests takes a tenth of it on a machine that has nothing else to do. */
+  private static final long PATIENCE_SECONDS = 240;
 
   private Shipped() {}
 
@@ -57,6 +61,24 @@ public final class Shipped {
     ProcessBuilder builder = new ProcessBuilder(command(home, arguments));
     prepare(builder.environment());
     builder.environment().put("LC_ALL", locale);
-    return builder.start();
+    return limited(builder);
+  }
+
+  /**
+   * Starts a process that is killed, with what it has started, when it takes far too long: then
+   * whoever reads its output comes to the end of it.
+   */
+  public static Process limited(ProcessBuilder builder) throws IOException {
+    Process process = builder.start();
+    process
+        .onExit()
+        .orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS)
+        .exceptionally(
+            late -> {
+              process.descendants().forEach(ProcessHandle::destroyForcibly);
+              process.toHandle().destroyForcibly();
+              return process;
+            });
+    return process;
   }
 }

@@ -75,7 +75,7 @@ public final class PlainLoop {
         tick(nanos);
       }
       if (model().keepProblem().isPresent()) {
-        return ExitCode.FAULT;
+        return ExitCode.BAD_INPUT;
       }
     }
     ask(new Effect.ShowSheet(model().state().opened().walk()));
@@ -199,7 +199,7 @@ public final class PlainLoop {
   private int exitCode() {
     Optional<Model> walk = runner.program().walk();
     if (walk.filter(Model::isWriting).isPresent()) {
-      return ExitCode.FAULT;
+      return ExitCode.BAD_INPUT;
     }
     return walk.map(Model::state).filter(PlainLoop::isHeld).isPresent()
         ? ExitCode.HELD

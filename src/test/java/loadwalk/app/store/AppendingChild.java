@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import loadwalk.journal.KeepResult.Kept;
+import loadwalk.shipped.Shipped;
 
 /** Runs in a process of its own: adds records to a walk for ever and says which were kept. */
 final class AppendingChild {
@@ -11,19 +12,19 @@ final class AppendingChild {
 
   /** Starts the process; the first record it adds holds a number. */
   static Process start(Path home, WalkName name, long first) throws IOException {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-Xmx64m",
-            "-cp",
-            System.getProperty("java.class.path"),
-            AppendingChild.class.getName(),
-            home.toString(),
-            name.text(),
-            Long.toString(first))
-        .redirectError(ProcessBuilder.Redirect.INHERIT)
-        .start();
+    return Shipped.limited(
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-Xmx64m",
+                "-cp",
+                System.getProperty("java.class.path"),
+                AppendingChild.class.getName(),
+                home.toString(),
+                name.text(),
+                Long.toString(first))
+            .redirectError(ProcessBuilder.Redirect.INHERIT));
   }
 
   /** Takes the data home, the name of the walk and a first number; prints one line a record. */

@@ -55,7 +55,7 @@ class PlainFullDiskScenarioTest {
   @Test
   void quit_withAnEntryThatIsNotOnTheDisk_asksOnce() throws IOException {
     program.disk().fill();
-    assertEquals(ExitCode.FAULT, typed("note it hums\nquit\nquit\nnote too late\n"));
+    assertEquals(ExitCode.BAD_INPUT, typed("note it hums\nquit\nquit\nnote too late\n"));
     assertEquals(1, said().stream().filter(ASKS::equals).count(), said().toString());
     assertTrue(said().get(said().size() - 1).equals(ASKS), said().toString());
   }
