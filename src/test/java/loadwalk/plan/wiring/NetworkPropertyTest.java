@@ -1,6 +1,7 @@
 package loadwalk.plan.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -8,6 +9,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Checks what holds for every network. */
 class NetworkPropertyTest {
@@ -96,6 +100,42 @@ class NetworkPropertyTest {
     double da = Math.pow(8.0 / 12, 2) * 4 * 0.05 / Math.sqrt(3);
     double db = Math.pow(4.0 / 12, 2) * 8 * 0.01 / Math.sqrt(3);
     assertEquals(Math.hypot(da, db), mixed.value().u(), 1e-12);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 5, 100", "-4, 5, 100", "NaN, 5, 100", "4, -1, 100", "4, 5, 0", "4, 5, -100"})
+  void resistor_thatCannotBe_isRefused(double ohms, double tolerance, double watts) {
+    assertEquals(
+        "resistor odd needs ohms and watts above 0 and a tolerance from 0 up",
+        refusal(() -> new Network.Part("odd", 1, ohms, tolerance, watts)));
+  }
+
+  /** A resistor below one ohm, or of less than a watt, is an ordinary one. */
+  @Test
+  void resistor_thatIsMeasured_mayBeSmallAndExact() {
+    Network.Part exact = new Network.Part("shunt", 1, 0.01, 0, 0.5);
+    assertEquals(0, exact.value().u());
+    assertEquals(0.25, exact.mostWatts(0.5));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-1, -1.0", "NaN, NaN", "Infinity, Infinity"})
+  void watts_thatCannotBe_areRefused(double watts, String told) {
+    Network.Part four = new Network.Part("4 ohm", 1, 4, 5, 100);
+    Network pair = new Network.Parallel(List.of(four, four));
+    assertEquals("watts must be a number from 0 up, got " + told, refusal(() -> four.heats(watts)));
+    assertThrows(IllegalArgumentException.class, () -> pair.heats(watts));
+  }
+
+  @Test
+  void join_ofOneNetwork_isRefused() {
+    List<Network> one = List.of(new Network.Part("4 ohm", 1, 4, 5, 100));
+    assertEquals("a network joins two or more, got 1", refusal(() -> new Network.Series(one)));
+    assertEquals("a network joins two or more, got 1", refusal(() -> new Network.Parallel(one)));
+  }
+
+  private static String refusal(Executable asked) {
+    return assertThrows(IllegalArgumentException.class, asked).getMessage();
   }
 
   /**

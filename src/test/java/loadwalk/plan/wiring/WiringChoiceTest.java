@@ -148,6 +148,8 @@ class WiringChoiceTest {
           -           ; 1 ; 16  ; 10    ; The bench lists no load resistors. ; 1 x 16/100
           -           ; 1 ; 4   ; 15000 ; The bench lists no load resistors. ; 200 x 2/100
           -           ; 1 ; 4   ; 15001 ; The bench lists no load resistors. ; nothing
+          -           ; 2 ; 4   ; 7350  ; The bench lists no load resistors. ; 196 x 2/100
+          2 x 8/100   ; 1 ; 1   ; 600   ; All resistors together take 150 W at 75 % of their ratings. The step needs 600 W. ; 6 x 8/100
           1 x 4/100   ; 2 ; 4   ; 10    ; Two loads need at least two resistors. ; 1 x 4/100
           1 x 4/50    ; 1 ; 4   ; 38    ; All resistors together take 37.5 W at 75 % of their ratings. The step needs 38 W. ; 2 x 2/50
           2 x 4/50    ; 2 ; 4   ; 40    ; All resistors together take 75 W at 75 % of their ratings. The step needs 80 W. ; 3 x 2/50

@@ -53,8 +53,11 @@ class WiringSummaryTest {
   /** By hand, of 100 W: 75 W for ever; 125 W for 5 · 5 / 1.25 = 20 s; 500 W for 5 s; then not. */
   @ParameterizedTest
   @CsvSource({
-    "75, no time limit", "125, for a burst of 20 s from cold (an estimate)",
-    "500, for a burst of 5 s from cold (an estimate)", "501, overloaded: no known burst allows it"
+    "75, no time limit",
+    "1250, overloaded: no known burst allows it",
+    "125, for a burst of 20 s from cold (an estimate)",
+    "500, for a burst of 5 s from cold (an estimate)",
+    "501, overloaded: no known burst allows it"
   })
   void burst_isThatOfTheHottestOfBothLoads(double watts, String words) {
     WiringSummary summary =
