@@ -169,9 +169,13 @@ public final class TtyTerminal extends UnixTerminal {
 
   /** Discards unread input, so that it does not end up in the shell. */
   public void forgetInput() throws IOException {
-    FileInputStream left = new FileInputStream(FileDescriptor.in);
-    while (left.available() > 0) {
-      left.skipNBytes(left.available());
+    forget(new FileInputStream(FileDescriptor.in));
+  }
+
+  /** Reads what is there: a terminal cannot be skipped over, it answers "Illegal seek". */
+  static void forget(FileInputStream unread) throws IOException {
+    while (unread.available() > 0) {
+      unread.read(new byte[unread.available()]);
     }
   }
 
