@@ -20,18 +20,32 @@ public final class BareAmplifier {
     return of(List.of(ratings), OptionalDouble.empty(), OptionalDouble.empty(), List.of());
   }
 
+  /** Returns one of which nothing but the number of its channels is known. */
+  public static Amplifier channels(OptionalInt channels) {
+    return of(List.of(), OptionalDouble.empty(), OptionalDouble.empty(), List.of(), channels);
+  }
+
   private static Amplifier of(
       List<Rating> ratings,
       OptionalDouble leastStereo,
       OptionalDouble leastBridged,
       List<Double> fuses) {
+    return of(ratings, leastStereo, leastBridged, fuses, OptionalInt.empty());
+  }
+
+  private static Amplifier of(
+      List<Rating> ratings,
+      OptionalDouble leastStereo,
+      OptionalDouble leastBridged,
+      List<Double> fuses,
+      OptionalInt channels) {
     return new Amplifier(
         "Halvorsen & Pike",
         "Twin 50",
         Optional.empty(),
         OptionalInt.empty(),
         Optional.empty(),
-        OptionalInt.empty(),
+        channels,
         ratings,
         leastStereo,
         leastBridged,

@@ -1,15 +1,10 @@
 package loadwalk.plan;
 
 import static loadwalk.plan.PlanExample.sequence;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
+import loadwalk.KeptText;
 import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
@@ -19,20 +14,14 @@ import loadwalk.plan.PlanExample.Told;
 import loadwalk.sequence.Measure;
 import org.junit.jupiter.api.Test;
 
-/**
- * The plan in JSON, whole: what other programs read. {@code -Dsnapshots.update=true} takes the
- * files anew; look at each.
- */
+/** The plan in JSON, whole: what other programs read. */
 class PlanJsonSnapshotTest {
-  private static final boolean UPDATE = Boolean.getBoolean("snapshots.update");
-  private static final Path TAKEN = Path.of("src", "test", "resources", "snapshots");
-
   /**
    * The example worked by hand in EVIDENCE.md, but with a run of 25 mm², whose 0.780 mΩ/m stand in
    * a table: 2 m · 0.780 mΩ/m · 284.5/254.5 = 1.7439 mΩ, at 40 A 69.8 mV and 2.79 W.
    */
   @Test
-  void handWorkedExample_isTheKeptFile() throws IOException {
+  void handWorkedExample_isTheKeptFile() {
     compare(
         "plan-hand-worked",
         PlanExample.plan(PlanExample.STEREO_4, PlanExample.AMPLIFIER, metric()));
@@ -40,7 +29,7 @@ class PlanJsonSnapshotTest {
 
   /** A fuse beyond its table, a load for a burst, one that must be bought, one of nothing known. */
   @Test
-  void lackingAndUnknown_areTheKeptFile() throws IOException {
+  void lackingAndUnknown_areTheKeptFile() {
     Bench bench =
         PlanExample.bench(
             List.of(),
@@ -76,16 +65,8 @@ class PlanJsonSnapshotTest {
         bench.usableFraction());
   }
 
-  private static void compare(String name, BenchPlan plan) throws IOException {
-    String json = PlanJson.text(plan, PlanExample.TABLES);
-    if (UPDATE) {
-      Files.writeString(TAKEN.resolve(name + ".json"), json);
-      return;
-    }
-    try (InputStream in =
-        PlanJsonSnapshotTest.class.getResourceAsStream("/snapshots/" + name + ".json")) {
-      String kept = in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      assertEquals(kept, json, name + " changed; look, then take it with -Dsnapshots.update=true");
-    }
+  private static void compare(String name, BenchPlan plan) {
+    KeptText.same(
+        KeptText.place("snapshots", name + ".json"), PlanJson.text(plan, PlanExample.TABLES));
   }
 }

@@ -1,72 +1,34 @@
 package loadwalk.report;
 
-import static org.junit.jupiter.api.Assertions.fail;
-
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 import java.util.regex.Pattern;
+import loadwalk.KeptText;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
 
-/**
- * Whole documents, compared line by line with those kept in {@code src/test/resources/documents};
- * {@code -Dsnapshots.update=true} takes them anew.
- */
+/** Whole documents, compared with those kept in {@code src/test/resources/documents}. */
 public final class Documents {
-  public static final Path FOLDER = Path.of("src", "test", "resources", "documents");
+  public static final Path FOLDER = KeptText.place("documents");
 
-  static final boolean UPDATE = Boolean.getBoolean("snapshots.update");
   private static final Pattern LONG_NUMBER = Pattern.compile("-?\\d+\\.\\d{9,}(E-?\\d+)?");
   private static final Pattern DRAWING = Pattern.compile("(?s)(<svg [^>]*>).*?</svg>");
   private static final Pattern STYLE = Pattern.compile("(?s)<style>\n.*?</style>");
   private static final MathContext NINE_DIGITS = new MathContext(9);
-  private static final int AROUND = 2;
 
   private Documents() {}
 
   /** Compares a document with the one kept; of the first lines that differ, both are shown. */
   public static void same(String name, String text) {
-    Path file = FOLDER.resolve(name);
-    try {
-      if (UPDATE) {
-        Files.createDirectories(FOLDER);
-        Files.writeString(file, text);
-        return;
-      }
-      String kept = Files.exists(file) ? Files.readString(file) : "";
-      if (!kept.equals(text)) {
-        Path now = Path.of("target", "documents", name);
-        Files.createDirectories(now.getParent());
-        Files.writeString(now, text);
-        fail(difference(file, kept.lines().toList(), now, text.lines().toList()));
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    KeptText.same(FOLDER.resolve(name), text);
   }
 
   public static void same(String name, List<String> lines) {
     same(name, String.join("\n", lines) + "\n");
-  }
-
-  private static String difference(Path file, List<String> kept, Path now, List<String> lines) {
-    int at = 0;
-    while (at < kept.size() && at < lines.size() && kept.get(at).equals(lines.get(at))) {
-      at++;
-    }
-    StringJoiner out = new StringJoiner("\n");
-    out.add(file + " and " + now + " differ from line " + (at + 1) + ":");
-    lines.subList(Math.max(0, at - AROUND), at).forEach(line -> out.add("  " + line));
-    kept.subList(at, Math.min(kept.size(), at + AROUND)).forEach(line -> out.add("- " + line));
-    lines.subList(at, Math.min(lines.size(), at + AROUND)).forEach(line -> out.add("+ " + line));
-    return out.add("Look, then take it with -Dsnapshots.update=true.").toString();
   }
 
   /** Returns a text whose long numbers have nine digits: the last ones are the platform's. */

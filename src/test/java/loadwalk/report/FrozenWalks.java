@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import loadwalk.KeptText;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
@@ -74,7 +75,7 @@ public final class FrozenWalks {
   }
 
   private static WalkState kept(String name, Supplier<Walks> walked) {
-    if (Documents.UPDATE && !Files.exists(file(name))) {
+    if (KeptText.UPDATE && !Files.exists(file(name))) {
       String text =
           walked.get().records().stream().map(FactText::body).collect(Collectors.joining("\n"));
       try {

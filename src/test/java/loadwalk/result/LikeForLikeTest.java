@@ -8,9 +8,10 @@ import static loadwalk.result.Readings.usual;
 import static loadwalk.result.Readings.volts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.List;
+import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -88,18 +89,9 @@ class LikeForLikeTest {
 
   @Test
   void stepThatDoesNotMeasure_isNotCompared() {
-    MeasuredStep warm =
-        new MeasuredStep(
-            "warm-up",
-            loadwalk.bench.Target.Kind.WARM_UP,
-            Mode.STEREO,
-            4,
-            Criterion.BELOW_LIMIT,
-            Readings.byId(List.of(volts(14))),
-            List.of(),
-            java.util.Optional.empty());
+    MeasuredStep warm = Readings.below("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 4, volts(14));
     WalkResult result = Readings.walk(rated(rating(Mode.STEREO, 4, 80, 14.4, 1)), usual(), warm);
-    assertEquals(java.util.Optional.empty(), result.steps().get(0).rating());
+    assertEquals(Optional.empty(), result.steps().get(0).rating());
     assertEquals(0, result.published().size());
   }
 

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.LoadResistor;
@@ -89,15 +90,7 @@ class LoadChoiceTest {
   @Test
   void stepWithoutALoad_hasNone() {
     MeasuredStep open =
-        new MeasuredStep(
-            "open-load",
-            Target.Kind.OPEN_LOAD,
-            Mode.STEREO,
-            Double.NaN,
-            Criterion.BELOW_LIMIT,
-            Readings.byId(List.of(volts(20))),
-            List.of(),
-            Optional.empty());
+        Readings.below("open-load", Target.Kind.OPEN_LOAD, Mode.STEREO, Double.NaN, volts(20));
     StepResult result = Readings.step(usual(), open);
     assertEquals(Optional.empty(), result.loadOhms());
     assertEquals(Optional.empty(), result.watts());
@@ -125,7 +118,7 @@ class LoadChoiceTest {
   private static StepResult result(String mode, double ohms, String stock) {
     List<LoadResistor> loads =
         Arrays.stream(stock.split(" ")).map(LoadChoiceTest::resistor).toList();
-    Mode connected = Mode.valueOf(mode.toUpperCase(java.util.Locale.ROOT));
+    Mode connected = Mode.valueOf(mode.toUpperCase(Locale.ROOT));
     return Readings.step(
         bench(List.of(), loads), Readings.loaded(connected, ohms, Criterion.THD_LIMIT, volts(20)));
   }

@@ -63,6 +63,20 @@ final class Readings {
         Optional.empty());
   }
 
+  /** Returns a step in which the amplifier is not driven to the limit. */
+  static MeasuredStep below(
+      String stepId, Target.Kind kind, Mode mode, double ohms, TakenReading... readings) {
+    return new MeasuredStep(
+        stepId,
+        kind,
+        mode,
+        ohms,
+        Criterion.BELOW_LIMIT,
+        byId(List.of(readings)),
+        List.of(),
+        Optional.empty());
+  }
+
   static Map<ReadingId, TakenReading> byId(List<TakenReading> readings) {
     return readings.stream().collect(Collectors.toMap(TakenReading::id, Function.identity()));
   }

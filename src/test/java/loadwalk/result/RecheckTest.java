@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import org.junit.jupiter.api.Test;
@@ -112,7 +113,7 @@ class RecheckTest {
     assertEquals(
         "bridged-0.5#2 and bridged-0.5 are not compared: their loads differ", other.text());
     assertEquals(0, other.limitWatts());
-    assertEquals(java.util.Optional.empty(), other.difference());
+    assertEquals(Optional.empty(), other.difference());
     MeasuredStep stereo = again(Readings.stereo(0.5, volts(20)));
     assertEquals(
         RecheckAgreement.Outcome.NOT_COMPARABLE,

@@ -125,16 +125,7 @@ class SourceResistanceTest {
 
   @Test
   void readingsOfAWarmUp_areNotTheLoadedVolts() {
-    MeasuredStep warm =
-        new MeasuredStep(
-            "warm-up",
-            Target.Kind.WARM_UP,
-            Mode.STEREO,
-            8,
-            Criterion.BELOW_LIMIT,
-            Readings.byId(List.of(volts(14))),
-            List.of(),
-            Optional.empty());
+    MeasuredStep warm = Readings.below("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 8, volts(14));
     assertEquals(
         "stereo-2", loadedStep(warm, stereo(2, volts(18)), openStep(Mode.STEREO, Double.NaN)));
   }
@@ -163,14 +154,6 @@ class SourceResistanceTest {
   }
 
   private static MeasuredStep openStep(Mode mode, double ohms) {
-    return new MeasuredStep(
-        "open-load",
-        Target.Kind.OPEN_LOAD,
-        mode,
-        ohms,
-        Criterion.BELOW_LIMIT,
-        Readings.byId(List.of(open(22))),
-        List.of(),
-        Optional.empty());
+    return Readings.below("open-load", Target.Kind.OPEN_LOAD, mode, ohms, open(22));
   }
 }

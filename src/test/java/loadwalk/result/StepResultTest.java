@@ -19,9 +19,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.BareAmplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
@@ -128,15 +129,13 @@ class StepResultTest {
   @Test
   void idle_turnsAllInputIntoHeat() {
     MeasuredStep idle =
-        new MeasuredStep(
+        Readings.below(
             "idle",
             Target.Kind.IDLE,
             Mode.STEREO,
             Double.NaN,
-            Criterion.BELOW_LIMIT,
-            Readings.byId(List.of(of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 1.5))),
-            List.of(),
-            Optional.empty());
+            of(ReadingId.SUPPLY_VOLTS, 14),
+            of(ReadingId.SUPPLY_AMPS, 1.5));
     StepResult result = step(usual(), idle);
     assertEquals(21, result.heatWatts().orElseThrow().value(), 1e-9);
     assertEquals(Optional.empty(), result.totalWatts());
@@ -220,21 +219,26 @@ class StepResultTest {
 
   @Test
   void wattsTyped_giveVoltsWithTheNominalLoad() {
-    Bench bench =
-        bench(
-            List.of(meter(ReadingId.OUTPUT_WATTS, 2, 1, 0.1), meter(ReadingId.LOAD_OHMS, 0, 0, 0)),
-            List.of());
-    StepResult result =
-        step(
-            bench,
-            bridged(
-                4, of(ReadingId.OUTPUT_WATTS, 100), new TakenReading(ReadingId.LOAD_OHMS, 4.2, 0)));
+    StepResult result = wattsTyped(1, 0);
     assertEquals(20, result.outputVolts().orElseThrow().value(), 1e-12);
     assertEquals(400 / 4.2, result.watts().orElseThrow().value(), 1e-9);
     double u = Math.hypot(2, 0.1) / Math.sqrt(3);
     assertEquals(u * 4 / 4.2, result.watts().orElseThrow().u(), 1e-9);
     assertEquals(u * 4 / (2 * 20), result.outputVolts().orElseThrow().u(), 1e-9);
     assertTrue(says(result.remarks(), "volts-from-watts"));
+  }
+
+  /** 100 W read for 4 Ω by a meter of ±(2 % + digits), into 4.2 Ω known to a percentage. */
+  private static StepResult wattsTyped(double digits, double loadPercent) {
+    Bench bench =
+        bench(
+            List.of(
+                meter(ReadingId.OUTPUT_WATTS, 2, digits, 0.1),
+                meter(ReadingId.LOAD_OHMS, loadPercent, 0, 0)),
+            List.of());
+    return step(
+        bench,
+        bridged(4, of(ReadingId.OUTPUT_WATTS, 100), new TakenReading(ReadingId.LOAD_OHMS, 4.2, 0)));
   }
 
   @Test
@@ -265,7 +269,7 @@ class StepResultTest {
 
   @Test
   void total_ofAnAmplifierWithOneChannel_isItsPowerAndSaysSo() {
-    Amplifier mono = withChannels(OptionalInt.of(1));
+    Amplifier mono = BareAmplifier.channels(OptionalInt.of(1));
     StepResult one = Readings.walk(mono, usual(), stereo(4, volts(20))).steps().get(0);
     assertEquals(one.watts(), one.totalWatts());
     assertEquals(
@@ -273,7 +277,9 @@ class StepResultTest {
         one.remarks().stream().map(Remark::code).filter(c -> c.contains("one")).toList());
     for (OptionalInt channels : List.of(OptionalInt.empty(), OptionalInt.of(2))) {
       StepResult two =
-          Readings.walk(withChannels(channels), usual(), stereo(4, volts(20))).steps().get(0);
+          Readings.walk(BareAmplifier.channels(channels), usual(), stereo(4, volts(20)))
+              .steps()
+              .get(0);
       assertEquals(200, two.totalWatts().orElseThrow().value(), 1e-9);
       assertFalse(says(two.remarks(), "one-channel"));
     }
@@ -349,15 +355,7 @@ class StepResultTest {
 
   @Test
   void budgetOfWattsTyped_goesByTheLoadTheMeterAssumed() {
-    Bench bench =
-        bench(
-            List.of(meter(ReadingId.OUTPUT_WATTS, 2, 0, 0.1), meter(ReadingId.LOAD_OHMS, 1, 0, 0)),
-            List.of());
-    StepResult result =
-        step(
-            bench,
-            bridged(
-                4, of(ReadingId.OUTPUT_WATTS, 100), new TakenReading(ReadingId.LOAD_OHMS, 4.2, 0)));
+    StepResult result = wattsTyped(0, 1);
     List<BudgetLine> budget = result.budget();
     // P = W·Rn/R: dP/dW = 4/4.2, dP/dR = −100·4/4.2².
     assertEquals(4 / 4.2, budget.get(0).sensitivity(), 1e-12);
@@ -394,8 +392,7 @@ class StepResultTest {
     Quantity other =
         ResultComputation.reading(usual(), 40, "stereo-4", of(ReadingId.OTHER_OUTPUT_VOLTS, 20));
     assertEquals(
-        java.util.Set.of(
-            "DMM output volts gain", "DMM output volts (other channel volts) stereo-4 digit"),
+        Set.of("DMM output volts gain", "DMM output volts (other channel volts) stereo-4 digit"),
         other.contributions().keySet());
   }
 
@@ -409,21 +406,6 @@ class StepResultTest {
 
   private static Meter banded(ReadingId id) {
     return new Meter("DMM", id, 0.5, 3, 0.01, Optional.of(new Meter.Band(45, 1000)));
-  }
-
-  private static Amplifier withChannels(OptionalInt channels) {
-    return new Amplifier(
-        "Halvorsen & Pike",
-        "HP 240",
-        Optional.empty(),
-        OptionalInt.empty(),
-        Optional.empty(),
-        channels,
-        List.of(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        List.of(),
-        Optional.empty());
   }
 
   @Test

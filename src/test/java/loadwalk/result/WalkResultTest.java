@@ -231,15 +231,12 @@ class WalkResultTest {
   @Test
   void sourceResistance_ofAnotherStep_saysSo() {
     MeasuredStep open =
-        new MeasuredStep(
+        Readings.below(
             "open-load",
             Target.Kind.OPEN_LOAD,
             Mode.STEREO,
             Double.NaN,
-            Criterion.BELOW_LIMIT,
-            Readings.byId(List.of(of(ReadingId.OPEN_VOLTS, 22))),
-            List.of(),
-            Optional.empty());
+            of(ReadingId.OPEN_VOLTS, 22));
     WalkResult result = walk(usual(), stereo(2, volts(18)), stereo(4, volts(20)), open);
     assertEquals(0.4, result.sourceResistance().orElseThrow().value(), 1e-12);
     Remark remark =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import loadwalk.Needs;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,6 @@ class UnreadInputTest {
   }
 
   private static void typed(RandomAccessFile held) throws IOException {
-    held.write("\u001b[21~ and more".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    held.write("\u001b[21~ and more".getBytes(StandardCharsets.UTF_8));
   }
 }
