@@ -9,6 +9,9 @@ import java.util.Map;
 final class AsciiWanted {
   static final String OPTION = "--ascii";
 
+  /** The locale as it was given, where the launcher runs Java in another. */
+  private static final String GIVEN = "LOADWALK_LOCALE";
+
   private AsciiWanted() {}
 
   /** Tells it from the words of a command line and the environment. */
@@ -17,7 +20,7 @@ final class AsciiWanted {
   }
 
   private static boolean isUtf8(Map<String, String> environment) {
-    for (String name : List.of("LC_ALL", "LC_CTYPE", "LANG")) {
+    for (String name : List.of(GIVEN, "LC_ALL", "LC_CTYPE", "LANG")) {
       String value = environment.get(name);
       if (value != null && !value.isEmpty()) {
         return value.toUpperCase(Locale.ROOT).replace("-", "").contains("UTF8");

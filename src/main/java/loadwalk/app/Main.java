@@ -20,6 +20,7 @@ import loadwalk.app.meter.Port;
 import loadwalk.app.sound.SoundOutput;
 import loadwalk.app.store.DataHome;
 import loadwalk.app.store.KeptWalksOnDisk;
+import loadwalk.app.store.LocaleLetters;
 import loadwalk.cli.BadInput;
 import loadwalk.cli.CheckCommand;
 import loadwalk.cli.ExitCode;
@@ -85,6 +86,7 @@ public final class Main {
   /** Runs a command and returns its exit code; what escapes it is reported, never thrown. */
   public static int run(String... arguments) {
     try {
+      List.of(arguments).forEach(LocaleLetters::require);
       boolean ascii = isAscii(arguments);
       ProgramStarter machine = new ProgramStarter(ascii);
       if (arguments.length == 0) {
@@ -167,11 +169,19 @@ public final class Main {
       err.println(fault.getMessage());
       return ExitCode.BAD_INPUT;
     }
-    DataHome home = dataHome(home(arguments));
     CrashReport.Machine machine = CrashReport.Machine.ofThisProcess();
     Path temporary = Path.of(System.getProperty("java.io.tmpdir"));
+    DataHome home = home(temporary, arguments);
     err.println(new CrashReport(fault, Instant.now(), machine).write(home, temporary));
     return ExitCode.FAULT;
+  }
+
+  private static DataHome home(Path otherwise, String... arguments) {
+    try {
+      return dataHome(home(arguments));
+    } catch (BadInput unwritable) {
+      return new DataHome(otherwise);
+    }
   }
 
   /** Looks {@code --home} up by hand, as the command line may be what failed. */

@@ -38,6 +38,7 @@ import loadwalk.json.JsonText;
 import loadwalk.json.Read;
 import loadwalk.plan.Rules;
 import loadwalk.text.Sentence;
+import loadwalk.tui.NoStty;
 import loadwalk.tui.TtyTerminal;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
@@ -204,10 +205,13 @@ final class ProgramStarter implements World {
                   }));
       effects.close();
       return ExitCode.DONE;
+    } catch (NoStty missing) {
+      err.println(missing.getMessage());
+      return ExitCode.BAD_INPUT;
     } catch (IOException fault) {
       err.println(
           Sentence.of("The terminal cannot be used: {}. Try --plain.", DiskFaults.reason(fault)));
-      return ExitCode.FAULT;
+      return ExitCode.BAD_INPUT;
     }
   }
 
@@ -243,12 +247,21 @@ final class ProgramStarter implements World {
       if (runner.program().walk().isEmpty()) {
         return withoutWalk(runner);
       }
-      int code = new PlainLoop(runner, out, look, Clocks.MACHINE).run(lines);
+      return closed(effects, new PlainLoop(runner, out, look, Clocks.MACHINE).run(lines));
+    } catch (IOException fault) {
+      err.println(Sentence.of("The input cannot be read: {}.", DiskFaults.reason(fault)));
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  /** Closes the walk and returns the exit code, another one where it could not be closed. */
+  private int closed(MachineEffects effects, int code) {
+    try {
       effects.close();
       return code;
     } catch (IOException fault) {
-      err.println(Sentence.of("The input cannot be read: {}.", DiskFaults.reason(fault)));
-      return ExitCode.FAULT;
+      err.println(Sentence.of("The walk could not be closed: {}.", DiskFaults.reason(fault)));
+      return ExitCode.BAD_INPUT;
     }
   }
 
@@ -269,14 +282,7 @@ final class ProgramStarter implements World {
     if (runner.program().walk().isEmpty()) {
       return withoutWalk(runner);
     }
-    int code = new PlainLoop(runner, out, look, Clocks.MACHINE).fill();
-    try {
-      effects.close();
-    } catch (IOException fault) {
-      err.println(Sentence.of("The walk could not be closed: {}.", DiskFaults.reason(fault)));
-      return ExitCode.FAULT;
-    }
-    return code;
+    return closed(effects, new PlainLoop(runner, out, look, Clocks.MACHINE).fill());
   }
 
   private static DataHome dataHome(Surroundings around) {

@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
     name = "ledger",
     description = "Compare all walks side by side; mark those taken under other conditions.",
     mixinStandardHelpOptions = true,
-    footer = "Exit codes: 0 done, 2 bad usage or input, 4 a walk is damaged.")
+    footer = "Exit codes: 0 done, 2 bad usage or input, or a disk that fails, 4 a walk is damaged.")
 public final class LedgerCommand implements Callable<Integer> {
   private static final int TOLD_MOST = 5;
 

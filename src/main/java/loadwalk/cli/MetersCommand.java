@@ -38,7 +38,10 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "meters",
     description = "List the meters of a bench and what each answers, or serve practice meters.",
-    mixinStandardHelpOptions = true)
+    mixinStandardHelpOptions = true,
+    footer =
+        "Exit codes: 0 done, 2 bad usage or input, a disk that fails, or a meter that does not"
+            + " answer.")
 public final class MetersCommand implements Callable<Integer> {
   /** The bench files that the program carries with it. */
   static final List<String> EXAMPLES =
@@ -152,7 +155,12 @@ public final class MetersCommand implements Callable<Integer> {
       all.forEach(tried -> print(out, tried));
     }
     out.flush();
-    return ExitCode.DONE;
+    return all.stream().allMatch(MetersCommand::isAnswered) ? ExitCode.DONE : ExitCode.BAD_INPUT;
+  }
+
+  /** An overload or a value that is held is an answer; a meter read by eye owes none. */
+  private static boolean isAnswered(MeterPort.Tried tried) {
+    return tried.reading().map(MeterReading::isAnswer).orElse(true);
   }
 
   private Optional<Bench> read() {

@@ -16,12 +16,17 @@ import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The outputs of every page; with none of them, the text goes to stdout. */
 class PageOptions {
   static final String ARITY = "0..1";
   private static final int SHOWN = 300;
+  private static final int COLUMNS_LEAST = 40;
+  private static final int COLUMNS_MOST = 1000;
 
   @Option(
       names = "--html",
@@ -47,13 +52,29 @@ class PageOptions {
       description = "Write JSON; - is stdout.")
   private String json;
 
-  @Option(
-      names = "--columns",
-      paramLabel = "COUNT",
-      description = "The width of printed text, 40 or more (default 80).")
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
   private int columns = 80;
 
   private final List<String> read = new ArrayList<>();
+
+  @Option(
+      names = "--columns",
+      paramLabel = "COUNT",
+      description = "The width of printed text, 40 to 1000 (default 80).")
+  private void columns(int count) {
+    if (count < COLUMNS_LEAST || count > COLUMNS_MOST) {
+      throw new ParameterException(
+          command.commandLine(),
+          Sentence.of(
+              "--columns takes a whole number from {} to {}, not {}.",
+              COLUMNS_LEAST,
+              COLUMNS_MOST,
+              count));
+    }
+    columns = count;
+  }
 
   /** Tells whether the page is printed as text, as no other output is asked for. */
   final boolean printsText() {

@@ -31,7 +31,9 @@ import picocli.CommandLine.Spec;
     name = "plan",
     description = "Plan the bench for a sequence: current, voltage drop, fuses, heat, load wiring.",
     mixinStandardHelpOptions = true,
-    footer = "Exit codes: 0 done, 2 bad usage or input, 3 a step must not be connected.")
+    footer =
+        "Exit codes: 0 done, 2 bad usage or input, or a disk that fails, 3 a step must not be"
+            + " connected.")
 public final class PlanCommand implements Callable<Integer> {
   private final KeptSequences keptSequences;
 

@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
     name = "sheet",
     description = "Write the sheet of a walk, finished or not.",
     mixinStandardHelpOptions = true,
-    footer = "Exit codes: 0 done, 2 bad usage or input, 4 a damaged journal.")
+    footer = "Exit codes: 0 done, 2 bad usage or input, or a disk that fails, 4 a damaged journal.")
 public final class SheetCommand implements Callable<Integer> {
   private final KeptWalks.Opener keptWalks;
 

@@ -33,6 +33,8 @@ import picocli.CommandLine.Spec;
 public final class ToneCommand implements Callable<Integer> {
   private static final List<Integer> RATES = List.of(44_100, 48_000, 96_000);
   private static final int BLOCKS_A_SECOND = 20;
+  private static final double LEAST_SECONDS = 0.001;
+  private static final double MOST_SECONDS = 86_400;
 
   private final AudioSink.Output output;
   private final OutputStream stdout;
@@ -182,10 +184,22 @@ public final class ToneCommand implements Callable<Integer> {
     }
     double length = seconds == null ? 30 : seconds;
     if (burst != null) {
+      requireTime("--burst", burst);
+      requireTime("--seconds", length);
+      requireTime("--every", every);
       int repeats = (int) Math.max(1, Math.round(length / every));
       return Tone.burst(hertz, dbfs, rest, rate, burst, every, repeats);
     }
     return Tone.steady(hertz, dbfs, rate, length, fade);
+  }
+
+  /** A length of nothing, or less, would be taken for the shortest one. */
+  private static void requireTime(String option, double seconds) {
+    if (!(seconds >= LEAST_SECONDS && seconds <= MOST_SECONDS)) {
+      throw new IllegalArgumentException(
+          Sentence.of(
+              "{} takes seconds from 0.001 to 86400, not {}.", option, String.valueOf(seconds)));
+    }
   }
 
   private static List<Double> levels(String text) {

@@ -110,6 +110,10 @@ public final class WaveCommand implements Callable<Integer> {
     if (file == null) {
       throw new ParameterException(spec.commandLine(), "Give the FILE of a capture.");
     }
+    if (calibrationPercent != null && !(calibrationPercent >= 0 && calibrationPercent <= 100)) {
+      throw new ParameterException(
+          spec.commandLine(), "--calibration-percent takes a number from 0 to 100.");
+    }
     try {
       JudgedWave findings = findings();
       if (outputs.printsText()) {

@@ -39,6 +39,11 @@ public sealed interface MeterReading {
     return true;
   }
 
+  /** Tells whether the meter has answered in words that are understood. */
+  default boolean isAnswer() {
+    return isUnderstood();
+  }
+
   /**
    * Returns the short description, with a number printed to the resolution of its meter.
    *
@@ -224,6 +229,11 @@ public sealed interface MeterReading {
     @Override
     public String refusal(String meter) {
       return Sentence.of("{}: {}. Nothing was entered.", meter, why);
+    }
+
+    @Override
+    public boolean isAnswer() {
+      return false;
     }
   }
 

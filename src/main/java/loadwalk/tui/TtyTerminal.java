@@ -32,6 +32,10 @@ public final class TtyTerminal extends UnixTerminal {
   private static final String PASTE_ON = "\u001b[?2004h";
   private static final String PASTE_OFF = "\u001b[?2004l";
   private static final int STTY_SECONDS = 5;
+
+  /** What a shell says of a command that is nowhere on the way it looks. */
+  private static final int NOT_FOUND = 127;
+
   private static final TerminalSize FALLBACK = new TerminalSize(80, 24);
 
   // Set by the super constructor, so neither may have an initialiser.
@@ -198,16 +202,27 @@ public final class TtyTerminal extends UnixTerminal {
     }
   }
 
+  private static Process started(String command) throws NoStty {
+    try {
+      return new ProcessBuilder("sh", "-c", command)
+          .redirectInput(ProcessBuilder.Redirect.INHERIT)
+          .redirectErrorStream(true)
+          .start();
+    } catch (IOException noShell) {
+      throw new NoStty();
+    }
+  }
+
   private static String stty(String command) throws IOException {
-    Process process =
-        new ProcessBuilder("sh", "-c", command)
-            .redirectInput(ProcessBuilder.Redirect.INHERIT)
-            .redirectErrorStream(true)
-            .start();
+    Process process = started(command);
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     try (InputStream out = process.getInputStream()) {
       out.transferTo(said);
-      if (!process.waitFor(STTY_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
+      boolean ended = process.waitFor(STTY_SECONDS, TimeUnit.SECONDS);
+      if (ended && process.exitValue() == NOT_FOUND) {
+        throw new NoStty();
+      }
+      if (!ended || process.exitValue() != 0) {
         throw new IOException(
             Sentence.of("stty says {}", said.toString(StandardCharsets.UTF_8).strip()));
       }

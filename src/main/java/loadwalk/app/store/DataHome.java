@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.app.store.TypedPath.Inside;
 import loadwalk.app.store.TypedPath.Outside;
+import loadwalk.cli.BadInput;
 
 /**
  * The folder that holds everything of one user: sequences, benches, amplifiers and sessions.
@@ -44,20 +45,31 @@ public record DataHome(Path root) {
       environment = Map.copyOf(environment);
     }
 
-    /** Returns the surroundings of this process. */
+    /**
+     * Returns the surroundings of this process.
+     *
+     * @throws BadInput if the locale cannot write the name of the current folder, and it matters:
+     *     nothing is found in a folder of which Java has lost the name
+     */
     public static Surroundings ofThisProcess(Optional<Path> home) {
+      if (home.filter(Path::isAbsolute).isEmpty()) {
+        LocaleLetters.require(System.getProperty("user.dir", ""));
+      }
+      String user = System.getProperty("user.home", "");
       return new Surroundings(
           home,
           Path.of(""),
           System.getenv(),
           System.getProperty("os.name", ""),
-          Path.of(System.getProperty("user.home", "")));
+          Path.of(LocaleLetters.areLost(user) ? "" : user));
     }
   }
 
   /**
    * Chooses the data home: {@code --home}, else the current folder if it holds {@code sequences},
    * else the user's data folder by the custom of the platform.
+   *
+   * @throws BadInput if the locale cannot write the name of that folder
    */
   public static DataHome choose(Surroundings around) {
     if (around.home().isPresent()) {
@@ -85,6 +97,9 @@ public record DataHome(Path root) {
 
   private static Path variable(Surroundings around, String name, Path otherwise) {
     String value = around.environment().get(name);
+    if (value != null) {
+      LocaleLetters.require(value);
+    }
     try {
       Path named = value == null ? otherwise : Path.of(value);
       return named.isAbsolute() ? named : otherwise;

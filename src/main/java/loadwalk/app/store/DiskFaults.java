@@ -29,6 +29,19 @@ public final class DiskFaults {
     return new StorageFault(kind, unwritten(kind, name(file), e), e);
   }
 
+  /** Returns the fault of a file that was to be opened, so that it can be written on later. */
+  static StorageFault opening(Path file, IOException e) {
+    if (e instanceof StorageFault known) {
+      return known;
+    }
+    FaultKind kind = kind(file.toAbsolutePath().getParent(), e);
+    String sentence =
+        kind == FaultKind.FULL
+            ? unwritten(kind, name(file), e)
+            : Sentence.of("{} cannot be opened for writing: {}.", name(file), reason(e));
+    return new StorageFault(kind, sentence, e);
+  }
+
   /** Returns the fault of a file that was to be read. */
   static StorageFault reading(Path file, IOException e) {
     if (e instanceof StorageFault known) {

@@ -41,7 +41,7 @@ final class FileStorage implements Storage {
       Object fileKey = attributes(path).fileKey();
       return new FileStorage(path, fileKey, channel(path));
     } catch (IOException e) {
-      throw DiskFaults.of(path, e);
+      throw DiskFaults.opening(path, e);
     }
   }
 

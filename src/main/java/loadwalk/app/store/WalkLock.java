@@ -42,7 +42,7 @@ final class WalkLock implements Closeable {
         Path file = named.getParent().toRealPath().resolve(named.getFileName());
         return isHeldHere(file) ? Optional.empty() : taken(file);
       } catch (IOException e) {
-        throw DiskFaults.of(named, e);
+        throw DiskFaults.opening(named, e);
       }
     }
   }

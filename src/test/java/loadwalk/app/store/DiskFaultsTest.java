@@ -67,6 +67,25 @@ class DiskFaultsTest {
   }
 
   @Test
+  void opening_speaksOfOpening_unlessTheDiskIsFull() {
+    Path file = folder.resolve("a.jsonl");
+    assertFault(
+        FaultKind.READ_ONLY,
+        "a.jsonl cannot be opened for writing: access is denied.",
+        DiskFaults.opening(file, new AccessDeniedException("/x")));
+    assertFault(
+        FaultKind.GONE,
+        "a.jsonl cannot be opened for writing: it is not there.",
+        DiskFaults.opening(file, new NoSuchFileException("/x")));
+    Path full = Path.of("/proc/self");
+    Needs.that(Files.isDirectory(full), "this system has no /proc");
+    assertFault(
+        FaultKind.FULL,
+        "The disk is full; a.jsonl was not written. Make room, then try again.",
+        DiskFaults.opening(full.resolve("a.jsonl"), new IOException("any")));
+  }
+
+  @Test
   void reading_speaksOfReading() {
     Path file = folder.resolve("a.jsonl");
     assertFault(

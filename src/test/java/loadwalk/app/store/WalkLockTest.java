@@ -204,9 +204,8 @@ class WalkLockTest {
       assertEquals(
           List.of(
               "[" + HEAD + "]",
-              ".brightmoor-900.lock was not written: the file, its folder or the disk is"
-                  + " read-only.",
-              ".new.lock was not written: the file, its folder or the disk is read-only."),
+              ".brightmoor-900.lock cannot be opened for writing: access is denied.",
+              ".new.lock cannot be opened for writing: access is denied."),
           ReadOnlyChild.said(folder));
     } finally {
       Files.setPosixFilePermissions(sessions, PosixFilePermissions.fromString("rwxr-xr-x"));
