@@ -1,4 +1,5 @@
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,8 +96,35 @@ final class Growth {
     }
 
     @Override
-    public List<Listed> list() {
-      return walks;
+    public Listing list() {
+      return new Listing(walks, List.of());
+    }
+
+    @Override
+    public String maker() {
+      return "this program";
+    }
+
+    @Override
+    public Unread bytes(Listed walk) {
+      return new Unread() {
+        @Override
+        public byte[] bytes() {
+          return walk.name().getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public Journal read() {
+          List<String> own = new ArrayList<>(bodies);
+          own.set(0, own.get(0).replaceFirst("\"walk\":\"[^\"]*", "\"walk\":\"" + walk.name()));
+          return new Journal(own, Optional.empty());
+        }
+      };
+    }
+
+    @Override
+    public String find(String typed) {
+      return typed;
     }
 
     @Override

@@ -13,7 +13,6 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.report.ledger.ComparisonPage;
 import loadwalk.report.ledger.Ledger;
-import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerSort;
 import loadwalk.report.page.Page;
@@ -39,15 +38,17 @@ record LedgerForScreen(KeptWalks kept, boolean ascii) {
     LedgerSort[] orders = LedgerSort.values();
     int index = Math.floorMod(asked.sort(), orders.length);
     try {
-      LedgerBuilder read = read(task);
+      LedgerReading.Read read = read(task);
       if (task.isStopped()) {
         return stopped(read);
       }
       Ledger all = read.ledger().sorted(orders[index]);
       Ledger shown = asked.filter().isBlank() ? all : all.filtered(asked.filter());
       List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, e)).toList();
+      List<String> told = new ArrayList<>(read.unreadable());
+      told.addAll(all.notes());
       return new ProgramEvent.LedgerReady(
-          new LedgerRows(rows, orders[index].word(), index, asked.filter()));
+          new LedgerRows(rows, orders[index].word(), index, asked.filter(), told));
     } catch (IOException fault) {
       return new ProgramEvent.Told(DiskFaults.sentence(fault));
     }
@@ -56,7 +57,7 @@ record LedgerForScreen(KeptWalks kept, boolean ascii) {
   /** Returns the comparison of marked walks with its charts. */
   ProgramEvent compare(Effect.Compare asked, Background.Task task) {
     try {
-      LedgerBuilder read = read(task);
+      LedgerReading.Read read = read(task);
       if (task.isStopped()) {
         return stopped(read);
       }
@@ -75,12 +76,12 @@ record LedgerForScreen(KeptWalks kept, boolean ascii) {
     }
   }
 
-  private LedgerBuilder read(Background.Task task) throws IOException {
+  private LedgerReading.Read read(Background.Task task) throws IOException {
     return LedgerReading.of(
         kept, said -> task.tell(Sentence.of("{} Esc stops.", said)), task::isStopped);
   }
 
-  private static ProgramEvent stopped(LedgerBuilder read) {
+  private static ProgramEvent stopped(LedgerReading.Read read) {
     return new ProgramEvent.Told(
         Sentence.plural(
             read.folded(),

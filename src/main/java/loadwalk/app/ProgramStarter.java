@@ -25,6 +25,7 @@ import loadwalk.app.store.DataHome;
 import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.JournalFolder;
 import loadwalk.app.store.SequenceFinder;
+import loadwalk.app.store.WalkFinder;
 import loadwalk.app.store.WalkFolder;
 import loadwalk.app.store.WalkName;
 import loadwalk.bench.Amplifier;
@@ -108,7 +109,7 @@ final class ProgramStarter implements World {
   @Override
   public int resume(Surroundings around, Optional<String> walk, OptionalInt speed) {
     WalkFolder folder = folder(around);
-    Optional<WalkName> name = walk.isPresent() ? walk.flatMap(this::walkName) : newestOpen(folder);
+    Optional<WalkName> name = walk.isPresent() ? named(folder, walk.get()) : newestOpen(folder);
     if (name.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
@@ -122,17 +123,20 @@ final class ProgramStarter implements World {
     return code != ExitCode.DONE && folder.isDamaged(name.get()) ? ExitCode.DAMAGED : code;
   }
 
-  private Optional<WalkName> walkName(String text) {
-    Optional<String> fault = WalkName.fault(text);
-    fault.ifPresent(err::println);
-    return fault.isPresent() ? Optional.empty() : Optional.of(new WalkName(text));
+  private Optional<WalkName> named(WalkFolder folder, String typed) {
+    try {
+      return Optional.of(new WalkFinder(folder.store()).find(typed));
+    } catch (IOException none) {
+      err.println(DiskFaults.sentence(none));
+      return Optional.empty();
+    }
   }
 
   /** Finds the newest open walk; where there is none, says so and what could not be looked at. */
   private Optional<WalkName> newestOpen(WalkFolder folder) {
     List<WalkName> names;
     try {
-      names = folder.store().list().stream().map(JournalFolder.Listed::name).toList();
+      names = folder.store().list().walks().stream().map(JournalFolder.Listed::name).toList();
     } catch (IOException unreadable) {
       err.println(DiskFaults.sentence(unreadable));
       return Optional.empty();
@@ -200,7 +204,7 @@ final class ProgramStarter implements World {
           () ->
               background(
                   () -> {
-                    loop.offer(effects.libraryRead());
+                    loop.offer(library(effects));
                     rules.prepare();
                   }));
       effects.close();
@@ -215,22 +219,16 @@ final class ProgramStarter implements World {
     }
   }
 
-  private interface Task {
-    void run() throws IOException;
+  private static ProgramEvent library(MachineEffects effects) {
+    try {
+      return effects.libraryRead();
+    } catch (IOException unreadable) {
+      return new ProgramEvent.Told(DiskFaults.sentence(unreadable));
+    }
   }
 
-  private static void background(Task task) {
-    Thread thread =
-        new Thread(
-            () -> {
-              try {
-                task.run();
-              } catch (IOException unreadable) {
-                // The home screen then offers no earlier walks; opening one says what is wrong.
-                Thread.currentThread().interrupt();
-              }
-            },
-            "library");
+  private static void background(Runnable task) {
+    Thread thread = new Thread(task, "library");
     thread.setDaemon(true);
     thread.start();
   }

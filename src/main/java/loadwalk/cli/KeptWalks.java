@@ -38,18 +38,67 @@ public interface KeptWalks {
     }
   }
 
+  /**
+   * The journals that are there.
+   *
+   * @param walks those that can be read, the last changed first
+   * @param leftOut a sentence for each that is passed over, such as a link
+   */
+  record Listing(List<Listed> walks, List<String> leftOut) {
+    /** Copies the lists. */
+    public Listing {
+      walks = List.copyOf(walks);
+      leftOut = List.copyOf(leftOut);
+    }
+  }
+
+  /** The bytes of a journal, not looked into yet. */
+  interface Unread {
+    /** Returns the bytes. */
+    byte[] bytes();
+
+    /**
+     * Reads them.
+     *
+     * @throws IOException if they are no journal that this version reads
+     */
+    Journal read() throws IOException;
+  }
+
   /** Returns the rules of the data home. */
   Rules rules();
 
-  /** Lists the walks, the last changed first. */
-  List<Listed> list() throws IOException;
+  /** Names all that makes a ledger of journals: the program, the own tables and the folder. */
+  String maker();
 
   /**
-   * Reads a walk without holding it.
+   * Lists the walks.
+   *
+   * @throws IOException if there may be some and they cannot be listed
+   */
+  Listing list() throws IOException;
+
+  /**
+   * Takes the bytes of a listed walk.
+   *
+   * @throws IOException if they cannot be read; the message is one sentence
+   */
+  Unread bytes(Listed walk) throws IOException;
+
+  /**
+   * Finds the name of a listed walk by that name, the start of it if only one fits, or the path of
+   * its journal.
+   *
+   * @throws IOException if there is none, or more than one; the message is one sentence
+   */
+  String find(String typed) throws IOException;
+
+  /**
+   * Reads a walk without holding it, found as by {@link #find}; a path may lead anywhere.
    *
    * @throws IOException if there is no such walk or it cannot be read; the message is one sentence
    */
-  Journal read(String name) throws IOException;
+  Journal read(String typed) throws IOException;
 
   /**
    * Finds a photo that a walk names; empty where it is not there or not the one that was attached.

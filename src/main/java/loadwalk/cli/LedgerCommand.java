@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import loadwalk.report.ledger.ComparisonPage;
 import loadwalk.report.ledger.Ledger;
-import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerCsv;
 import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerJson;
@@ -68,21 +67,19 @@ public final class LedgerCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     try {
       LedgerSort order = order();
-      LedgerBuilder builder =
-          LedgerReading.of(
-              keptWalks.at(common.homeToRead()),
-              s -> told(Sentence.of("{} Ctrl-C stops.", s), err),
-              () -> false);
-      Ledger all = builder.ledger().sorted(order);
+      KeptWalks kept = keptWalks.at(common.homeToRead());
+      LedgerReading.Read read =
+          LedgerReading.of(kept, s -> told(Sentence.of("{} Ctrl-C stops.", s), err), () -> false);
+      Ledger all = read.ledger().sorted(order);
       Ledger ledger = filter == null ? all : all.filtered(filter);
       if (compare.isEmpty()) {
         write(LedgerPage.of(ledger), ledger);
       } else {
-        List<LedgerEntry> walks = compared(all);
+        List<LedgerEntry> walks = compared(kept, all);
         write(ComparisonPage.of(walks), Ledger.of(walks));
       }
-      tell(builder.unreadable(), err);
-      return builder.unreadable().isEmpty() ? ExitCode.DONE : ExitCode.DAMAGED;
+      tell(read.unreadable(), err);
+      return read.unreadable().isEmpty() ? ExitCode.DONE : ExitCode.DAMAGED;
     } catch (IOException | IllegalArgumentException e) {
       err.println(e.getMessage());
       return ExitCode.BAD_INPUT;
@@ -113,12 +110,12 @@ public final class LedgerCommand implements Callable<Integer> {
         spec.commandLine().getOut());
   }
 
-  private List<LedgerEntry> compared(Ledger all) {
+  private List<LedgerEntry> compared(KeptWalks kept, Ledger all) throws IOException {
     List<LedgerEntry> walks = new ArrayList<>();
     for (String typed : compare) {
       String name = typed.strip();
       LedgerEntry walk =
-          all.find(name)
+          all.find(kept.find(name))
               .orElseThrow(
                   () ->
                       new IllegalArgumentException(

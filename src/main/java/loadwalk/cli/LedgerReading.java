@@ -1,20 +1,26 @@
 package loadwalk.cli;
 
 import java.io.IOException;
-import java.util.ArrayList;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import loadwalk.journal.ByteSum;
+import loadwalk.report.ledger.Copies;
+import loadwalk.report.ledger.Ledger;
 import loadwalk.report.ledger.LedgerBuilder;
+import loadwalk.report.ledger.LedgerBuilder.Taken;
 import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerIndex;
 import loadwalk.text.Sentence;
 import loadwalk.walk.fact.UnreadableFact;
 
 /**
- * Reads every kept walk into a ledger: those the index knows without opening them, the others on
- * every processor.
+ * Reads every kept walk into a ledger, on every processor: of those whose bytes the index knows it
+ * takes what is known, the others it folds.
  */
 public final class LedgerReading {
   /** What is folded is kept this often, so that a stop loses little. */
@@ -25,6 +31,20 @@ public final class LedgerReading {
   private LedgerReading() {}
 
   /**
+   * What was read.
+   *
+   * @param ledger the walks, each of them once
+   * @param unreadable each journal that cannot be read, or not to its end, with the reason
+   * @param folded how many were folded rather than taken from the index
+   */
+  public record Read(Ledger ledger, List<String> unreadable, int folded) {
+    /** Copies the list. */
+    public Read {
+      unreadable = List.copyOf(unreadable);
+    }
+  }
+
+  /**
    * Reads all walks, several at once; a stop in between loses what was folded since the index was
    * kept last.
    *
@@ -33,63 +53,91 @@ public final class LedgerReading {
    * @param stopped asks whether to end early with what has been read
    * @throws IOException if they cannot be listed
    */
-  public static LedgerBuilder of(KeptWalks kept, Consumer<String> progress, BooleanSupplier stopped)
+  public static Read of(KeptWalks kept, Consumer<String> progress, BooleanSupplier stopped)
       throws IOException {
-    LedgerBuilder builder = new LedgerBuilder(LedgerIndex.read(kept.ledgerIndex()));
-    List<KeptWalks.Listed> unknown = new ArrayList<>();
-    for (KeptWalks.Listed walk : kept.list()) {
-      if (!builder.takeKnown(walk.name(), walk.bytes(), walk.changedMillis())) {
-        unknown.add(walk);
-      }
-    }
-    try (WorkInTurn<KeptWalks.Listed, Folded> crew =
-        new WorkInTurn<>(unknown, walk -> Folded.of(kept, walk))) {
-      while (crew.hasNext() && !stopped.getAsBoolean()) {
-        boolean sound = crew.next().isTakenBy(builder);
-        int done = builder.folded();
-        if (sound && done % KEEP_EVERY == 0) {
-          keep(kept, builder, progress);
-          progress.accept(Sentence.of("Read {} of {} walks.", done, unknown.size()));
+    String maker = kept.maker();
+    LedgerIndex known = LedgerIndex.read(kept.ledgerIndex(), maker);
+    LedgerBuilder builder = new LedgerBuilder();
+    KeptWalks.Listing there = kept.list();
+    try (WorkInTurn<KeptWalks.Listed, Consumer<LedgerBuilder>> crew =
+        new WorkInTurn<>(there.walks(), walk -> read(kept, walk, known))) {
+      int keptAt = 0;
+      for (int done = 1; crew.hasNext() && !stopped.getAsBoolean(); done++) {
+        crew.next().accept(builder);
+        if (builder.folded() >= keptAt + KEEP_EVERY) {
+          keptAt = builder.folded();
+          keep(kept, builder, maker, progress);
+          progress.accept(Sentence.of("Read {} of {} walks.", done, there.walks().size()));
         }
       }
     }
     if (builder.folded() > 0) {
-      keep(kept, builder, progress);
+      keep(kept, builder, maker, progress);
     }
-    return builder;
+    Ledger ledger = builder.ledger(there.leftOut(), Again.of(kept, there.walks()));
+    return new Read(ledger, builder.unreadable(), builder.folded());
   }
 
-  /** A journal with its entry, where it has one, and with what is wrong with it, where it is. */
-  private record Folded(
-      KeptWalks.Listed walk, Optional<LedgerEntry> entry, Optional<String> wrong) {
-    static Folded of(KeptWalks kept, KeptWalks.Listed walk) {
-      Optional<String> damaged = Optional.empty();
-      try {
-        KeptWalks.Journal journal = kept.read(walk.name());
-        damaged = journal.damaged();
-        return new Folded(
-            walk, Optional.of(LedgerEntry.ofBodies(journal.bodies(), kept.rules())), damaged);
-      } catch (IOException | UnreadableFact e) {
-        return new Folded(walk, Optional.empty(), damaged.or(() -> Optional.of(e.getMessage())));
+  /** Reads a walk; returns what the builder is to be told of it. */
+  private static Consumer<LedgerBuilder> read(
+      KeptWalks kept, KeptWalks.Listed walk, LedgerIndex known) {
+    Optional<String> damaged = Optional.empty();
+    try {
+      KeptWalks.Unread unread = kept.bytes(walk);
+      String sum = ByteSum.of(unread.bytes());
+      Optional<LedgerIndex.Kept> entry = known.of(sum);
+      if (entry.isPresent()) {
+        Taken taken = new Taken(walk.name(), sum, entry.get());
+        return builder -> builder.takeKnown(taken);
       }
+      KeptWalks.Journal journal = unread.read();
+      damaged = journal.damaged();
+      Taken taken = new Taken(walk.name(), sum, folded(journal, kept));
+      return builder -> take(builder, taken, journal.damaged());
+    } catch (IOException | UnreadableFact e) {
+      String why = damaged.orElse(e.getMessage());
+      return builder -> builder.cannotRead(walk.name(), why);
+    }
+  }
+
+  private static LedgerIndex.Kept folded(KeptWalks.Journal journal, KeptWalks kept) {
+    LedgerEntry entry = LedgerEntry.ofBodies(journal.bodies(), kept.rules());
+    String opening = ByteSum.of(journal.bodies().get(0).getBytes(StandardCharsets.UTF_8));
+    return new LedgerIndex.Kept(opening, entry);
+  }
+
+  private static void take(LedgerBuilder builder, Taken taken, Optional<String> damaged) {
+    if (damaged.isEmpty()) {
+      builder.takeFolded(taken);
+    } else {
+      builder.cannotRead(taken.journal(), damaged.get());
+      builder.takeDamaged(taken);
+    }
+  }
+
+  /** Reads journals once more, to compare the few that begin alike. */
+  private record Again(KeptWalks kept, Map<String, KeptWalks.Listed> walks)
+      implements Copies.Bytes {
+    static Again of(KeptWalks kept, List<KeptWalks.Listed> walks) {
+      return new Again(
+          kept, walks.stream().collect(Collectors.toMap(KeptWalks.Listed::name, walk -> walk)));
     }
 
-    /** Hands it over; returns whether it is sound. */
-    boolean isTakenBy(LedgerBuilder builder) {
-      wrong.ifPresent(why -> builder.cannotRead(walk.name(), why));
-      if (wrong.isEmpty()) {
-        builder.takeFolded(walk.name(), walk.bytes(), walk.changedMillis(), entry.orElseThrow());
-      } else {
-        entry.ifPresent(builder::takeDamaged);
+    @Override
+    public byte[] of(String journal) {
+      try {
+        return kept.bytes(walks.get(journal)).bytes();
+      } catch (IOException gone) {
+        return new byte[0];
       }
-      return wrong.isEmpty();
     }
   }
 
   /** The index only saves time: a ledger that cannot keep it is as good. */
-  private static void keep(KeptWalks kept, LedgerBuilder builder, Consumer<String> progress) {
+  private static void keep(
+      KeptWalks kept, LedgerBuilder builder, String maker, Consumer<String> progress) {
     try {
-      kept.keepLedgerIndex(builder.index().bytes());
+      kept.keepLedgerIndex(builder.index().bytes(maker));
     } catch (IOException e) {
       if (builder.folded() >= MANY) {
         progress.accept(Sentence.of("The ledger index cannot be kept: {}.", e.getMessage()));

@@ -1,16 +1,12 @@
 package loadwalk.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import loadwalk.bench.Tables;
+import loadwalk.journal.StorageFault;
 import loadwalk.plan.Rules;
-import loadwalk.text.Sentence;
 
 /** Reads the operator's own data tables, {@code data/*.csv} of the data home. */
 public final class OwnTables {
@@ -32,42 +28,16 @@ public final class OwnTables {
   }
 
   private static Map<String, String> texts(Path home) {
-    Path folder = home.resolve("data");
-    if (!Files.isDirectory(folder)) {
-      return Map.of();
-    }
     Map<String, String> texts = new LinkedHashMap<>();
-    for (String name : Tables.FILE_NAMES) {
-      Path file = folder.resolve(name);
-      if (isOwn(home, file)) {
-        texts.put(name, text(name, file));
-      } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-        // Passed over in silence, it would leave the operator with limits that are not his.
-        throw new BadInput(
-            Sentence.of("data/{} must be a file inside the data home, no link.", name));
+    try {
+      for (String name : Tables.FILE_NAMES) {
+        // Passed over in silence, a table would leave the operator with limits that are not his.
+        HomeFiles.read(home, "data/" + name, LARGEST)
+            .ifPresent(bytes -> texts.put(name, new String(bytes, StandardCharsets.UTF_8)));
       }
+    } catch (StorageFault unreadable) {
+      throw new BadInput(unreadable.getMessage());
     }
     return texts;
-  }
-
-  /** Tells whether a file is there and no link leads to it from outside the data home. */
-  static boolean isOwn(Path home, Path file) {
-    try {
-      return Files.isRegularFile(file) && file.toRealPath().startsWith(home.toRealPath());
-    } catch (IOException e) {
-      return false;
-    }
-  }
-
-  private static String text(String name, Path file) {
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(LARGEST + 1);
-      if (bytes.length > LARGEST) {
-        throw new BadInput(Sentence.of("{}: the table is larger than 1 MiB.", name));
-      }
-      return new String(bytes, StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new BadInput(Sentence.of("{}: the table cannot be read.", name));
-    }
   }
 }

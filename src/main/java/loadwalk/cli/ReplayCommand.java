@@ -42,7 +42,10 @@ public final class ReplayCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the result as JSON.")
   private boolean json;
 
-  @Parameters(arity = "1..*", paramLabel = "WALK", description = "The walk, by name.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "WALK",
+      description = "The walk: its name, the start of it, or the path of its journal.")
   private List<String> walks = List.of();
 
   /** Makes the command on the walks of a data home. */

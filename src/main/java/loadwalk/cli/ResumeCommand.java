@@ -24,7 +24,10 @@ public final class ResumeCommand implements Callable<Integer> {
 
   @Mixin private CommonOptions common;
 
-  @Parameters(paramLabel = "WALK", arity = "0..1", description = "The walk, by name.")
+  @Parameters(
+      paramLabel = "WALK",
+      arity = "0..1",
+      description = "The walk: its name, the start of it, or the path of its journal.")
   private String walk;
 
   @Option(names = "--plain", description = "Use lines of text instead of screens.")

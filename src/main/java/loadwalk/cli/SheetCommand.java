@@ -39,7 +39,9 @@ public final class SheetCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "WALK",
-      description = "The walk, by name; with no name, the one changed last.")
+      description =
+          "The walk: its name, the start of it, or the path of its journal; without, the one"
+              + " changed last.")
   private String walk;
 
   @Option(
@@ -94,7 +96,7 @@ public final class SheetCommand implements Callable<Integer> {
   }
 
   private static String newest(KeptWalks kept) throws IOException {
-    List<KeptWalks.Listed> walks = kept.list();
+    List<KeptWalks.Listed> walks = kept.list().walks();
     if (walks.isEmpty()) {
       throw new IOException("There are no walks yet.");
     }

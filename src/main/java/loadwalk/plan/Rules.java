@@ -26,10 +26,13 @@ import loadwalk.sequence.Sequence;
  * first frame.
  */
 public final class Rules implements Forecaster {
+  private final Map<String, String> ownTables;
   private volatile Data data;
   private volatile Judgement judgement;
 
-  private Rules() {}
+  private Rules(Map<String, String> ownTables) {
+    this.ownTables = Map.copyOf(ownTables);
+  }
 
   /** The tables, and the wire data computed from them. */
   private record Data(Tables tables, Wire wire) {
@@ -60,7 +63,7 @@ public final class Rules implements Forecaster {
    * @throws IllegalArgumentException with one sentence that names file, line and column
    */
   public static Rules of(Map<String, String> ownTables) {
-    Rules rules = new Rules();
+    Rules rules = new Rules(ownTables);
     if (!ownTables.isEmpty()) {
       rules.data = Data.of(ownTables);
     }
@@ -91,6 +94,11 @@ public final class Rules implements Forecaster {
       }
       return judgement;
     }
+  }
+
+  /** Returns the text of each of the operator's own tables by file name. */
+  public Map<String, String> ownTables() {
+    return ownTables;
   }
 
   /** Makes everything now; call it on a background thread. */

@@ -43,7 +43,7 @@ final class Reopened {
   /** Nothing called kept is lost, nothing is invented, and the walk goes on. */
   Reopened holds(JournalLines lines, Tally tally, String at) throws IOException {
     where = at;
-    List<JournalFolder.Listed> walks = store.list();
+    List<JournalFolder.Listed> walks = store.list().walks();
     if (walks.isEmpty()) {
       assertEquals(List.of(), lines.kept(), () -> where + ": the journal is gone");
       tally.image(false, false, 0, 0);

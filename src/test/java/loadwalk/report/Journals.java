@@ -8,6 +8,9 @@ import loadwalk.walk.fact.Stamped;
 
 /** Gives tests of other packages the bodies of whole walks. */
 public final class Journals {
+  /** The name that each of them gives its walk. */
+  public static final String NAME = Walks.NAME;
+
   private Journals() {}
 
   /** Returns the bodies of a walk of a practice amplifier. */

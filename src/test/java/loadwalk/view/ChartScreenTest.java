@@ -82,7 +82,8 @@ class ChartScreenTest {
 
   @Test
   void ledgerReadInTheBackground_doesNotPushAnotherScreenAside() {
-    ProgramEvent ready = new ProgramEvent.LedgerReady(new LedgerRows(List.of(), "newest", 0, ""));
+    ProgramEvent ready =
+        new ProgramEvent.LedgerReady(new LedgerRows(List.of(), "newest", 0, "", List.of()));
     hear(new ProgramEvent.TextReady("Help", List.of("reading help")));
     hear(ready);
     assertTrue(String.join("\n", shown(Size.LEAST, false)).contains("reading help"));

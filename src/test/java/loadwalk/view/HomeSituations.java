@@ -144,7 +144,7 @@ final class HomeSituations {
                         "2." + i,
                         "5" + i % 10 + " %"))
             .toList();
-    return new ProgramEvent.LedgerReady(new LedgerRows(walks, order, 1, filter));
+    return new ProgramEvent.LedgerReady(new LedgerRows(walks, order, 1, filter, List.of()));
   }
 
   private static void texts(Map<String, Supplier<Desk>> all) {

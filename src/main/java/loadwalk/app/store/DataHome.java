@@ -75,7 +75,9 @@ public record DataHome(Path root) {
     if (around.home().isPresent()) {
       return new DataHome(around.home().get());
     }
-    if (Files.isDirectory(around.current().resolve("sequences"))) {
+    Path sequences = around.current().resolve("sequences");
+    // A link that leads nowhere now, such as to a disk that is not connected, marks a home as well.
+    if (Files.isDirectory(sequences) || Files.isSymbolicLink(sequences)) {
       return new DataHome(around.current());
     }
     return new DataHome(byPlatform(around).resolve(NAME));
@@ -111,11 +113,6 @@ public record DataHome(Path root) {
   /** Returns the folder of the journals; it need not be there yet. */
   public Path sessions() {
     return root.resolve("sessions");
-  }
-
-  /** Returns the folder of the user's own sequences; it need not be there. */
-  Path sequences() {
-    return root.resolve("sequences");
   }
 
   /**

@@ -45,6 +45,16 @@ final class FileNames {
     return Optional.empty();
   }
 
+  /** Tells whether every part of a path, divided by slashes, may have its name. */
+  static boolean arePlain(String path) {
+    for (String part : path.split("[/\\\\]", -1)) {
+      if (fault(part).isPresent()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private static boolean holdsUnseen(String name) {
     for (int at = 0; at < name.length(); at += Character.charCount(name.codePointAt(at))) {
       if (unseen(name.codePointAt(at))) {

@@ -2,6 +2,7 @@ package loadwalk.app.store;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -11,6 +12,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Objects;
 import loadwalk.journal.FaultKind;
+import loadwalk.journal.Framing;
 import loadwalk.journal.Storage;
 import loadwalk.journal.StorageFault;
 import loadwalk.text.Sentence;
@@ -24,6 +26,8 @@ import loadwalk.text.Sentence;
 final class FileStorage implements Storage {
   /** The largest journal that is read; far more than any walk holds, and memory bears it. */
   static final long BYTES_MAX = 256L << 20;
+
+  private static final int LINE_BYTES_MAX = Framing.BODY_BYTES_MAX + 256;
 
   private final Path path;
   private final Object fileKey;
@@ -52,6 +56,33 @@ final class FileStorage implements Storage {
       try (FileChannel channel =
           FileChannel.open(path, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)) {
         return read(path, channel);
+      }
+    } catch (IOException e) {
+      throw DiskFaults.reading(path, e);
+    }
+  }
+
+  /** Reads a whole file where a path leads, through links. */
+  static byte[] readAt(Path named) throws StorageFault {
+    try {
+      return read(named.toRealPath());
+    } catch (IOException e) {
+      throw DiskFaults.reading(named, e);
+    }
+  }
+
+  /** Reads the first line of a journal, with its line feed where it has one. */
+  static byte[] firstLine(Path path) throws StorageFault {
+    try {
+      attributes(path);
+      try (FileChannel channel =
+          FileChannel.open(path, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)) {
+        byte[] begin = Channels.newInputStream(channel).readNBytes(LINE_BYTES_MAX);
+        int end = 0;
+        while (end < begin.length && begin[end] != '\n') {
+          end++;
+        }
+        return Arrays.copyOf(begin, Math.min(end + 1, begin.length));
       }
     } catch (IOException e) {
       throw DiskFaults.reading(path, e);

@@ -1,10 +1,10 @@
 package loadwalk.app.store;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
@@ -17,8 +17,10 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import loadwalk.cli.Folders;
+import loadwalk.cli.HomeFiles;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.Framing;
+import loadwalk.journal.JournalRecord;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovered.TornTail;
@@ -27,6 +29,9 @@ import loadwalk.journal.Recovery;
 import loadwalk.journal.Storage;
 import loadwalk.journal.StorageFault;
 import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
+import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.UnreadableFact;
 
 /** Finds, makes and opens the journals in the folder {@code sessions} of a data home. */
 public final class JournalFolder {
@@ -72,37 +77,65 @@ public final class JournalFolder {
     }
   }
 
-  /** Lists the walks, the last changed first; links and files of other names are passed over. */
-  public List<Listed> list() throws IOException {
-    List<Listed> walks = new ArrayList<>();
-    if (!Files.isDirectory(home.sessions()) || !home.stays(home.sessions())) {
-      return walks;
+  /**
+   * What is in the folder.
+   *
+   * @param walks the journals, the last changed first
+   * @param leftOut a sentence for each that has the ending of one and is passed over
+   */
+  public record Listing(List<Listed> walks, List<String> leftOut) {
+    /** Copies the lists. */
+    public Listing {
+      walks = List.copyOf(walks);
+      leftOut = List.copyOf(leftOut);
     }
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(home.sessions())) {
-      for (Path file : files) {
-        Optional<Listed> walk = listed(file);
-        if (walk.isPresent()) {
-          walks.add(walk.get());
-        }
+  }
+
+  /**
+   * Lists the walks.
+   *
+   * @throws StorageFault if the folder may hold some and cannot be listed
+   */
+  public Listing list() throws StorageFault {
+    List<Listed> walks = new ArrayList<>();
+    List<String> leftOut = new ArrayList<>();
+    for (Path file : HomeFiles.list(home.root(), "sessions")) {
+      if (file.getFileName().toString().endsWith(ENDING)) {
+        sort(file, walks, leftOut);
       }
     }
     Collections.sort(walks);
-    return walks;
+    Collections.sort(leftOut);
+    return new Listing(walks, leftOut);
   }
 
-  private static Optional<Listed> listed(Path file) throws IOException {
+  private static void sort(Path file, List<Listed> walks, List<String> leftOut)
+      throws StorageFault {
     String fileName = file.getFileName().toString();
-    if (!fileName.endsWith(ENDING)) {
-      return Optional.empty();
-    }
+    String shown = Visible.name(fileName);
     String name = fileName.substring(0, fileName.length() - ENDING.length());
-    BasicFileAttributes attributes =
-        Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
-    if (WalkName.fault(name).isPresent() || !attributes.isRegularFile()) {
-      return Optional.empty();
+    try {
+      BasicFileAttributes attributes =
+          Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      if (attributes.isSymbolicLink()) {
+        leftOut.add(Sentence.of("{} is left out: it is a link.", shown));
+      } else if (!attributes.isRegularFile()) {
+        leftOut.add(Sentence.of("{} is left out: it is no plain file.", shown));
+      } else if (WalkName.fault(name).isPresent()) {
+        leftOut.add(
+            Sentence.of(
+                "{} is left out: the name of a walk has letters a to z, digits, dots, hyphens and"
+                    + " underscores.",
+                shown));
+      } else {
+        Instant changed = attributes.lastModifiedTime().toInstant();
+        walks.add(new Listed(new WalkName(name), attributes.size(), changed));
+      }
+    } catch (NoSuchFileException goneMeanwhile) {
+      return;
+    } catch (IOException e) {
+      throw DiskFaults.reading(file, e);
     }
-    Instant changed = attributes.lastModifiedTime().toInstant();
-    return Optional.of(new Listed(new WalkName(name), attributes.size(), changed));
   }
 
   /**
@@ -132,9 +165,10 @@ public final class JournalFolder {
 
   /** Opens a walk for writing or, where that cannot be, for watching. */
   public OpeningOutcome open(WalkName name) {
-    Path file = home.sessions().resolve(name.journalFile());
-    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      return missing(name);
+    Path file = file(name);
+    Optional<OpeningOutcome> missing = missing(name);
+    if (missing.isPresent()) {
+      return missing.get();
     }
     return withLock(
         name,
@@ -153,8 +187,7 @@ public final class JournalFolder {
       return OUTSIDE;
     }
     try {
-      Path file = home.sessions().resolve(name.journalFile());
-      return watching(Recovery.read(FileStorage.read(file)), why);
+      return watching(Recovery.read(bytes(name)), why);
     } catch (IOException e) {
       return new OpeningOutcome.Refused(DiskFaults.sentence(e));
     }
@@ -162,16 +195,42 @@ public final class JournalFolder {
 
   /** Reads a walk that nobody waits to watch. */
   OpeningOutcome peek(WalkName name) {
-    return Files.exists(home.sessions().resolve(name.journalFile()), LinkOption.NOFOLLOW_LINKS)
-        ? watch(name, "")
-        : missing(name);
+    return missing(name).orElseGet(() -> watch(name, ""));
   }
 
-  private static OpeningOutcome missing(WalkName name) {
-    return new OpeningOutcome.Refused(Sentence.of("There is no walk named {}.", name.text()));
+  /** Returns the bytes of a walk's journal. */
+  byte[] bytes(WalkName name) throws StorageFault {
+    return FileStorage.read(file(name));
   }
 
-  private static OpeningOutcome watching(Recovered read, String why) {
+  /** Returns the name that a journal gives its walk; its own where it cannot be read. */
+  String named(WalkName name) {
+    try {
+      Recovered opening = Recovery.read(FileStorage.firstLine(file(name)));
+      List<String> bodies = opening.records().stream().map(JournalRecord::body).toList();
+      return FactText.walk(bodies).opened().walk();
+    } catch (IOException | UnreadableFact unknown) {
+      return name.text();
+    }
+  }
+
+  private Path file(WalkName name) {
+    return home.sessions().resolve(name.journalFile());
+  }
+
+  /** Says that there is no such walk, where that is so or cannot be found out. */
+  private Optional<OpeningOutcome> missing(WalkName name) {
+    try {
+      return HomeFiles.isFolderThere(home.root(), "sessions") && HomeFiles.isThere(file(name))
+          ? Optional.empty()
+          : Optional.of(
+              new OpeningOutcome.Refused(Sentence.of("There is no walk named {}.", name.text())));
+    } catch (StorageFault unknown) {
+      return Optional.of(new OpeningOutcome.Refused(unknown.getMessage()));
+    }
+  }
+
+  static OpeningOutcome watching(Recovered read, String why) {
     Optional<String> refusal = read.refusal();
     return refusal.isPresent()
         ? new OpeningOutcome.Refused(refusal.get())

@@ -1,17 +1,21 @@
 package loadwalk.app.store;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.List;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
+import java.util.TreeMap;
 import loadwalk.cli.Folders;
 import loadwalk.cli.KeptWalks;
 import loadwalk.cli.OwnTables;
+import loadwalk.journal.ByteSum;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
+import loadwalk.journal.Recovery;
 import loadwalk.journal.StorageFault;
 import loadwalk.plan.Rules;
 import loadwalk.report.page.Picture;
@@ -49,20 +53,68 @@ public final class KeptWalksOnDisk implements KeptWalks {
     return rules;
   }
 
+  /** Nobody elsewhere can have made an index for this folder: he would not know its number. */
   @Override
-  public List<Listed> list() throws IOException {
-    return store.list().stream()
-        .map(l -> new Listed(l.name().text(), l.bytes(), l.changed().toEpochMilli()))
-        .toList();
+  public String maker() {
+    StringBuilder tables = new StringBuilder();
+    new TreeMap<>(rules.ownTables())
+        .forEach((name, text) -> tables.append(name).append(':').append(text));
+    return String.join(
+        " ",
+        ProgramSum.ofThisProgram(),
+        ByteSum.of(tables.toString().getBytes(StandardCharsets.UTF_8)),
+        String.valueOf(folderKey()));
+  }
+
+  private Object folderKey() {
+    try {
+      return Files.readAttributes(home.sessions(), BasicFileAttributes.class).fileKey();
+    } catch (IOException none) {
+      return "none";
+    }
   }
 
   @Override
-  public Journal read(String name) throws IOException {
-    Optional<String> wrong = WalkName.fault(name);
-    if (wrong.isPresent()) {
-      throw new StorageFault(FaultKind.GONE, wrong.get(), null);
-    }
-    OpeningOutcome opening = store.peek(new WalkName(name));
+  public Listing list() throws IOException {
+    JournalFolder.Listing there = store.list();
+    return new Listing(
+        there.walks().stream()
+            .map(l -> new Listed(l.name().text(), l.bytes(), l.changed().toEpochMilli()))
+            .toList(),
+        there.leftOut());
+  }
+
+  @Override
+  public Unread bytes(Listed walk) throws IOException {
+    byte[] bytes = store.bytes(new WalkName(walk.name()));
+    return new Unread() {
+      @Override
+      public byte[] bytes() {
+        return bytes;
+      }
+
+      @Override
+      public Journal read() throws IOException {
+        return journal(JournalFolder.watching(Recovery.read(bytes), ""));
+      }
+    };
+  }
+
+  @Override
+  public String find(String typed) throws IOException {
+    return new WalkFinder(store).find(typed).text();
+  }
+
+  @Override
+  public Journal read(String typed) throws IOException {
+    Optional<Path> path = WalkFinder.path(typed);
+    return journal(
+        path.isPresent()
+            ? JournalFolder.watching(Recovery.read(FileStorage.readAt(path.get())), "")
+            : store.peek(new WalkFinder(store).find(typed)));
+  }
+
+  private static Journal journal(OpeningOutcome opening) throws StorageFault {
     Optional<String> refusal = opening.refusal();
     if (refusal.isPresent()) {
       throw new StorageFault(FaultKind.GONE, refusal.get(), null);

@@ -3,8 +3,6 @@ package loadwalk.app.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -12,13 +10,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import loadwalk.journal.FaultKind;
+import loadwalk.cli.HomeFiles;
 import loadwalk.journal.StorageFault;
 import loadwalk.json.Read;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
-import loadwalk.text.Sentence;
-import loadwalk.text.Visible;
 
 /** Finds sequences: the user's own in the data home, the stock ones in the jar. */
 public final class SequenceFinder {
@@ -44,11 +40,18 @@ public final class SequenceFinder {
    */
   public record Found(Sequence sequence, String text) {}
 
-  /** Finds a sequence by name; the user's own goes before a stock one of the same name. */
+  /**
+   * Finds a sequence by name; the user's own goes before a stock one of the same name.
+   *
+   * @throws StorageFault if something has the name of an own one and cannot be read
+   */
   public Optional<Read<Found>> find(String name) throws IOException {
-    Optional<Path> own = home.inside("sequences/" + name + ENDING).inside();
-    if (own.isPresent() && Files.isRegularFile(own.get())) {
-      return Optional.of(read(name, bytes(own.get())));
+    Optional<byte[]> own =
+        FileNames.arePlain(name)
+            ? HomeFiles.read(home.root(), "sequences/" + name + ENDING, LARGEST)
+            : Optional.empty();
+    if (own.isPresent()) {
+      return Optional.of(read(name, own.get()));
     }
     try (InputStream in =
         SequenceFinder.class.getResourceAsStream("/loadwalk/sequences/" + name + ENDING)) {
@@ -66,16 +69,21 @@ public final class SequenceFinder {
   record Offered(List<Sequence> sequences, List<String> refused) {}
 
   /** Returns what can be walked, and what cannot with the reason. */
-  Offered all() throws IOException {
+  Offered all() {
     Set<String> names = new LinkedHashSet<>(STOCK);
-    names.addAll(ownNames());
     List<Sequence> sequences = new ArrayList<>();
     List<String> refused = new ArrayList<>();
+    try {
+      names.addAll(ownNames());
+    } catch (IOException unreadable) {
+      // Not one stock sequence stands in for an own one that may have its name.
+      return new Offered(sequences, List.of(DiskFaults.sentence(unreadable)));
+    }
     for (String name : names) {
       try {
         find(name).ifPresent(read -> sort(read, sequences, refused));
       } catch (IOException unreadable) {
-        refused.add(Sentence.of("{}{}: the file cannot be read", Visible.line(name, 64), ENDING));
+        refused.add(DiskFaults.sentence(unreadable));
       }
     }
     return new Offered(sequences, refused);
@@ -88,10 +96,10 @@ public final class SequenceFinder {
 
   private Set<String> ownNames() throws IOException {
     Set<String> names = new TreeSet<>();
-    if (Files.isDirectory(home.sequences())) {
-      try (DirectoryStream<Path> files = Files.newDirectoryStream(home.sequences(), "*" + ENDING)) {
-        files.forEach(
-            file -> names.add(file.getFileName().toString().replaceFirst("\\.json$", "")));
+    for (Path file : HomeFiles.list(home.root(), "sequences")) {
+      String name = file.getFileName().toString();
+      if (name.endsWith(ENDING)) {
+        names.add(name.substring(0, name.length() - ENDING.length()));
       }
     }
     return names;
@@ -101,18 +109,5 @@ public final class SequenceFinder {
     Read<Sequence> read = SequenceReader.readNamed(bytes, name + ENDING, name);
     String text = new String(bytes, StandardCharsets.UTF_8);
     return Read.of(read.found().map(s -> new Found(s, text)), read.faults());
-  }
-
-  private static byte[] bytes(Path file) throws IOException {
-    if (Files.size(file) > LARGEST) {
-      throw new StorageFault(
-          FaultKind.BROKEN,
-          Sentence.of(
-              "{} is larger than {} MiB and was not read.",
-              Visible.name(file.getFileName().toString()),
-              LARGEST >> 20),
-          null);
-    }
-    return Files.readAllBytes(file);
   }
 }

@@ -92,7 +92,7 @@ public final class WalkFolder {
     List<Library.KeptWalk> walks = new ArrayList<>();
     Map<String, Amplifier> amplifiers = new LinkedHashMap<>();
     Map<String, Bench> benches = new LinkedHashMap<>();
-    for (JournalFolder.Listed listed : store.list()) {
+    for (JournalFolder.Listed listed : store.list().walks()) {
       if (walks.size() >= SHOWN_MOST) {
         break;
       }

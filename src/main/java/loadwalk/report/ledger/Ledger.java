@@ -14,14 +14,22 @@ import java.util.Optional;
  *
  * @param entries the walks in the order shown
  * @param ways each way of measuring with its letter, the most common first
+ * @param notes what a reader is to know of journals that are copies, renamed or left out
+ * @param counted the walk that counts, by the name of each copy of it
  */
-public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> ways) {
+public record Ledger(
+    List<LedgerEntry> entries,
+    Map<LedgerEntry.Done, String> ways,
+    List<String> notes,
+    Map<String, String> counted) {
   private static final int LETTERS = 26;
 
   /** Copies the collections, keeping their order. */
   public Ledger {
     entries = List.copyOf(entries);
     ways = Collections.unmodifiableMap(new LinkedHashMap<>(ways));
+    notes = List.copyOf(notes);
+    counted = Map.copyOf(counted);
   }
 
   /** Returns a ledger with the newest walk first. */
@@ -36,7 +44,12 @@ public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> wa
             .thenComparingDouble(LedgerEntry.Done::supplyVolts));
     Map<LedgerEntry.Done, String> ways = new LinkedHashMap<>();
     common.forEach(d -> ways.put(d, letter(ways.size())));
-    return new Ledger(entries, ways).sorted(LedgerSort.NEWEST);
+    return new Ledger(entries, ways, List.of(), Map.of()).sorted(LedgerSort.NEWEST);
+  }
+
+  /** Returns this ledger with notes, and with the walks that count in place of copies. */
+  public Ledger noting(List<String> more, Map<String, String> copies) {
+    return new Ledger(entries, ways, more, copies);
   }
 
   /**
@@ -52,7 +65,7 @@ public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> wa
         sort.ranks()
             ? Comparator.<LedgerEntry>comparingInt(e -> places.get(e.done())).thenComparing(byKey)
             : byKey;
-    return new Ledger(entries.stream().sorted(all).toList(), ways);
+    return new Ledger(entries.stream().sorted(all).toList(), ways, notes, counted);
   }
 
   /** Returns the walks whose name, amplifier or sequence contains every word, ignoring case. */
@@ -70,12 +83,13 @@ public record Ledger(List<LedgerEntry> entries, Map<LedgerEntry.Done, String> wa
         found.add(e);
       }
     }
-    return new Ledger(found, ways);
+    return new Ledger(found, ways, notes, counted);
   }
 
-  /** Finds a walk by its name. */
+  /** Finds a walk by its name or by that of a copy of it. */
   public Optional<LedgerEntry> find(String walk) {
-    return entries.stream().filter(e -> e.walk().equals(walk)).findFirst();
+    String sought = counted.getOrDefault(walk, walk);
+    return entries.stream().filter(e -> e.walk().equals(sought)).findFirst();
   }
 
   /** Returns the letter for the way a walk was measured. */

@@ -4,40 +4,48 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import loadwalk.text.Visible;
 
 /**
- * Builds a ledger journal by journal. An entry comes from the index if the index has it, otherwise
- * from folding the journal.
+ * Builds a ledger journal by journal. An entry comes from the index if the index knows the bytes of
+ * the journal, otherwise from folding them.
  *
- * <p>The work can stop after any journal; {@link #index} then holds everything folded so far.
+ * <p>The work can stop after any journal; {@link #index} then holds everything taken so far.
  */
 public final class LedgerBuilder {
-  private final LedgerIndex known;
   private final Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
-  private final List<LedgerEntry> damaged = new ArrayList<>();
+  private final List<Taken> taken = new ArrayList<>();
   private final List<String> unreadable = new ArrayList<>();
   private int folded;
 
-  /** Starts from the entries of an index. */
-  public LedgerBuilder(LedgerIndex known) {
-    this.known = known;
-  }
-
   /**
-   * Takes the entry of a journal from the index; returns whether it was there and the journal is
-   * unchanged.
+   * A journal with its entry.
+   *
+   * @param journal the name of its file, without the ending
+   * @param sum the sum of its bytes
+   * @param kept its entry, and the sum of the record that opens its walk
    */
-  public boolean takeKnown(String journal, long bytes, long changedMillis) {
-    Optional<LedgerEntry> entry = known.entry(journal, bytes, changedMillis);
-    entry.ifPresent(e -> kept.put(journal, new LedgerIndex.Kept(bytes, changedMillis, e)));
-    return entry.isPresent();
+  public record Taken(String journal, String sum, LedgerIndex.Kept kept) {
+    /** Returns the entry under the name that the journal is found by. */
+    LedgerEntry entry() {
+      return kept.entry().under(journal);
+    }
+
+    /** Returns the name that the journal itself gives its walk. */
+    String named() {
+      return kept.entry().walk();
+    }
   }
 
-  /** Takes the entry of a journal that was folded. */
-  public void takeFolded(String journal, long bytes, long changedMillis, LedgerEntry entry) {
-    kept.put(journal, new LedgerIndex.Kept(bytes, changedMillis, entry));
+  /** Takes a journal whose entry the index knew. */
+  public void takeKnown(Taken journal) {
+    taken.add(journal);
+    kept.put(journal.sum(), journal.kept());
+  }
+
+  /** Takes a journal that was folded. */
+  public void takeFolded(Taken journal) {
+    takeKnown(journal);
     folded++;
   }
 
@@ -45,8 +53,8 @@ public final class LedgerBuilder {
    * Takes the sound part of a damaged journal; it stays out of the index, so that the damage is
    * reported next time too.
    */
-  public void takeDamaged(LedgerEntry entry) {
-    damaged.add(entry);
+  public void takeDamaged(Taken journal) {
+    taken.add(journal);
   }
 
   /** Records that a journal cannot be read, or not to its end. */
@@ -64,11 +72,18 @@ public final class LedgerBuilder {
     return List.copyOf(unreadable);
   }
 
-  /** Returns the ledger of all entries taken. */
-  public Ledger ledger() {
-    List<LedgerEntry> all = new ArrayList<>(damaged);
-    kept.values().forEach(k -> all.add(k.entry()));
-    return Ledger.of(all);
+  /**
+   * Returns the ledger of all walks taken, each of them once.
+   *
+   * @param leftOut a sentence for each journal that was passed over
+   * @param bytes reads journals again that begin alike
+   */
+  public Ledger ledger(List<String> leftOut, Copies.Bytes bytes) {
+    Copies copies = Copies.among(taken, bytes);
+    List<LedgerEntry> all = copies.kept().stream().map(Taken::entry).toList();
+    List<String> notes = new ArrayList<>(leftOut);
+    notes.addAll(copies.notes());
+    return Ledger.of(all).noting(notes, copies.counted());
   }
 
   /** Returns the index to keep for the next time. */

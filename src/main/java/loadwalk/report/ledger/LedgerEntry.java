@@ -25,7 +25,7 @@ import loadwalk.walk.fact.WalkState;
 /**
  * A small record of one walk: just enough to compare it with others.
  *
- * @param walk the walk's name
+ * @param walk the name the walk is found by: that of its journal's file
  * @param amplifier maker and model
  * @param practice whether the amplifier is simulated
  * @param finished whether every step is done or skipped
@@ -107,6 +107,23 @@ public record LedgerEntry(
     boolean sameAs(Load other) {
       return mode == other.mode && Math.abs(ohms - other.ohms) <= 1e-3 * ohms;
     }
+  }
+
+  /** Returns the same under another name. */
+  LedgerEntry under(String name) {
+    return walk.equals(name)
+        ? this
+        : new LedgerEntry(
+            name,
+            amplifier,
+            practice,
+            finished,
+            openDoubts,
+            wallMillis,
+            done,
+            fuseAmps,
+            regulated,
+            loads);
   }
 
   /** Returns the entry of a walk, finished or not. */

@@ -1,5 +1,7 @@
 package loadwalk.report.ledger;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
@@ -9,39 +11,42 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import loadwalk.bench.Mode;
+import loadwalk.journal.ByteSum;
 import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
 
 /**
- * Keeps the ledger entries of unchanged walks, so that a ledger of many walks need not fold them
- * all again.
+ * Keeps the ledger entries of journals by the sum of their bytes, so that a ledger of many walks
+ * need not fold them all again.
  *
- * <p>It can be deleted at any time. An entry is valid only while its journal has the same size and
- * time of change. A damaged index, or one in another format, counts as empty.
+ * <p>It can be deleted at any time. An entry is taken only for a journal whose bytes, all read
+ * again, have the sum that the entry was made from. Each line of the file carries a sum of itself
+ * and of what made it: the program, the operator's own tables and the folder that the index lies
+ * in. A line that does not check, for whatever reason, counts as not there.
  *
- * @param kept the entries by the name of their journal
+ * @param kept the entries by the sum of their journal
  */
 public record LedgerIndex(Map<String, Kept> kept) {
-  private static final String FORMAT = "loadwalk-ledger-index/2";
   private static final JsonFactory JSON =
       JsonFactory.builder().enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER).build();
+  private static final byte LINE_FEED = '\n';
+  private static final byte SPACE = ' ';
 
   /**
-   * An entry, with the size and time that show whether it is still valid.
+   * An entry with what tells copies of one walk.
    *
-   * @param bytes the size of the journal
-   * @param changedMillis when the journal was last written, ms since 1970
+   * @param opening the sum of the record that opens the walk
    * @param entry the entry
    */
-  public record Kept(long bytes, long changedMillis, LedgerEntry entry) {}
+  public record Kept(String opening, LedgerEntry entry) {}
 
   /** Copies the map, keeping its order. */
   public LedgerIndex {
@@ -53,30 +58,69 @@ public record LedgerIndex(Map<String, Kept> kept) {
     return new LedgerIndex(Map.of());
   }
 
-  /** Returns the entry of a journal, if the journal has not changed since. */
-  Optional<LedgerEntry> entry(String journal, long bytes, long changedMillis) {
-    return Optional.ofNullable(kept.get(journal))
-        .filter(k -> k.bytes() == bytes && k.changedMillis() == changedMillis)
-        .map(Kept::entry);
+  /** Returns what is kept of a journal with this sum. */
+  public Optional<Kept> of(String sum) {
+    return Optional.ofNullable(kept.get(sum));
   }
 
-  /** Returns the index as the bytes of its file. */
-  public byte[] bytes() {
+  /**
+   * Returns the index as the bytes of its file.
+   *
+   * @param maker names all that makes an entry of the bytes of a journal
+   */
+  public byte[] bytes(String maker) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    for (Map.Entry<String, Kept> e : kept.entrySet()) {
+      byte[] line = line(e.getKey(), e.getValue());
+      bytes.writeBytes(sum(maker, line));
+      bytes.write(SPACE);
+      bytes.writeBytes(line);
+      bytes.write(LINE_FEED);
+    }
+    return bytes.toByteArray();
+  }
+
+  /** Reads an index from bytes, as far as its lines check. */
+  public static LedgerIndex read(byte[] bytes, String maker) {
+    Map<String, Kept> kept = new LinkedHashMap<>();
+    int from = 0;
+    for (int at = 0; at < bytes.length; at++) {
+      if (bytes[at] == LINE_FEED) {
+        take(Arrays.copyOfRange(bytes, from, at), maker, kept);
+        from = at + 1;
+      }
+    }
+    return new LedgerIndex(kept);
+  }
+
+  private static void take(byte[] whole, String maker, Map<String, Kept> kept) {
+    int space = 0;
+    while (space < whole.length && whole[space] != SPACE) {
+      space++;
+    }
+    byte[] line = Arrays.copyOfRange(whole, Math.min(space + 1, whole.length), whole.length);
+    if (!Arrays.equals(Arrays.copyOf(whole, space), sum(maker, line))) {
+      return;
+    }
+    try (JsonParser in = JSON.createParser(line)) {
+      new Reading(in).into(kept);
+    } catch (IOException | IllegalArgumentException unknown) {
+      // It checks, and yet is none of ours: its journal is folded again.
+      return;
+    }
+  }
+
+  private static byte[] sum(String maker, byte[] line) {
+    return ByteSum.of(maker.getBytes(UTF_8), line).getBytes(UTF_8);
+  }
+
+  private static byte[] line(String journal, Kept kept) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (JsonGenerator out = JSON.createGenerator(bytes)) {
       out.writeStartArray();
-      out.writeString(FORMAT);
-      Map<LedgerEntry.Done, Integer> ways = new LinkedHashMap<>();
-      kept.values().forEach(k -> ways.putIfAbsent(k.entry().done(), ways.size()));
-      writeWays(out, ways.keySet());
-      for (Map.Entry<String, Kept> e : kept.entrySet()) {
-        out.writeStartArray();
-        out.writeString(e.getKey());
-        out.writeNumber(e.getValue().bytes());
-        out.writeNumber(e.getValue().changedMillis());
-        write(out, e.getValue().entry(), ways);
-        out.writeEndArray();
-      }
+      out.writeString(journal);
+      out.writeString(kept.opening());
+      write(out, kept.entry());
       out.writeEndArray();
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot fail to be written", e);
@@ -84,36 +128,14 @@ public record LedgerIndex(Map<String, Kept> kept) {
     return bytes.toByteArray();
   }
 
-  /** Reads an index from bytes; returns an empty one if they cannot be read. */
-  public static LedgerIndex read(byte[] bytes) {
-    try (JsonParser in = JSON.createParser(bytes)) {
-      return new Reading(in).index();
-    } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException damaged) {
-      return empty();
-    }
-  }
-
-  private static void writeWays(JsonGenerator out, Set<LedgerEntry.Done> ways) throws IOException {
-    out.writeStartArray();
-    for (LedgerEntry.Done done : ways) {
-      out.writeString(done.sequence());
-      out.writeString(done.contentHash());
-      out.writeNumber(done.toneHertz());
-      out.writeNumber(done.limitThdPercent());
-      out.writeNumber(done.supplyVolts());
-    }
-    out.writeEndArray();
-  }
-
-  private static void write(JsonGenerator out, LedgerEntry e, Map<LedgerEntry.Done, Integer> ways)
-      throws IOException {
+  private static void write(JsonGenerator out, LedgerEntry e) throws IOException {
     out.writeString(e.walk());
     out.writeString(e.amplifier());
     out.writeBoolean(e.practice());
     out.writeBoolean(e.finished());
     out.writeNumber(e.openDoubts());
     out.writeNumber(e.wallMillis());
-    out.writeNumber(ways.get(e.done()));
+    write(out, e.done());
     optional(out, e.fuseAmps());
     out.writeNumber(e.regulated().map(r -> r ? 1 : 0).orElse(-1));
     for (LedgerEntry.Load l : e.loads()) {
@@ -134,6 +156,14 @@ public record LedgerIndex(Map<String, Kept> kept) {
     }
   }
 
+  private static void write(JsonGenerator out, LedgerEntry.Done done) throws IOException {
+    out.writeString(done.sequence());
+    out.writeString(done.contentHash());
+    out.writeNumber(done.toneHertz());
+    out.writeNumber(done.limitThdPercent());
+    out.writeNumber(done.supplyVolts());
+  }
+
   private static void optional(JsonGenerator out, OptionalDouble value) throws IOException {
     if (value.isPresent()) {
       out.writeNumber(value.getAsDouble());
@@ -142,39 +172,18 @@ public record LedgerIndex(Map<String, Kept> kept) {
     }
   }
 
-  /** One pass over the file. */
+  /** One pass over a line. */
   private static final class Reading {
     private final JsonParser in;
-    private final List<LedgerEntry.Done> ways = new ArrayList<>();
 
     Reading(JsonParser in) {
       this.in = in;
     }
 
-    LedgerIndex index() throws IOException {
+    void into(Map<String, Kept> kept) throws IOException {
       need(JsonToken.START_ARRAY, in.nextToken());
-      if (!FORMAT.equals(in.nextTextValue())) {
-        return empty();
-      }
-      ways();
-      Map<String, Kept> kept = new LinkedHashMap<>();
-      while (in.nextToken() == JsonToken.START_ARRAY) {
-        String name = text();
-        long bytes = (long) number();
-        long changed = (long) number();
-        kept.put(name, new Kept(bytes, changed, entry()));
-      }
-      need(JsonToken.END_ARRAY, in.currentToken());
-      return new LedgerIndex(kept);
-    }
-
-    private void ways() throws IOException {
-      need(JsonToken.START_ARRAY, in.nextToken());
-      while (in.nextToken() == JsonToken.VALUE_STRING) {
-        String sequence = in.getText();
-        ways.add(new LedgerEntry.Done(sequence, text(), number(), number(), number()));
-      }
-      need(JsonToken.END_ARRAY, in.currentToken());
+      String journal = text();
+      kept.put(journal, new Kept(text(), entry()));
     }
 
     private LedgerEntry entry() throws IOException {
@@ -184,7 +193,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
       boolean finished = in.nextToken() == JsonToken.VALUE_TRUE;
       int doubts = (int) number();
       long wall = (long) number();
-      LedgerEntry.Done done = ways.get((int) number());
+      LedgerEntry.Done done = new LedgerEntry.Done(text(), text(), number(), number(), number());
       OptionalDouble fuse = optional();
       int regulated = (int) number();
       List<LedgerEntry.Load> loads = new ArrayList<>();

@@ -28,6 +28,11 @@ public final class LedgerJson {
                   way -> way(out, way.getValue(), way.getKey()));
               JsonOut.objects(
                   out, "walks", ledger.entries(), entry -> entry(out, ledger.way(entry), entry));
+              out.writeArrayFieldStart("notes");
+              for (String note : ledger.notes()) {
+                out.writeString(note);
+              }
+              out.writeEndArray();
               out.writeEndObject();
             }));
   }

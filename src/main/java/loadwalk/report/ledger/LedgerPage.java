@@ -47,14 +47,17 @@ public final class LedgerPage {
   }
 
   private static List<String> warnings(Ledger ledger) {
+    List<String> warnings = new ArrayList<>();
     long ways = ledger.entries().stream().map(LedgerEntry::done).distinct().count();
-    return ways < 2
-        ? List.of()
-        : List.of(
-            Sentence.of(
-                "These walks were measured by {} methods."
-                    + " Compare only walks with the same letter under Method.",
-                ways));
+    if (ways > 1) {
+      warnings.add(
+          Sentence.of(
+              "These walks were measured by {} methods."
+                  + " Compare only walks with the same letter under Method.",
+              ways));
+    }
+    warnings.addAll(ledger.notes());
+    return warnings;
   }
 
   private static Table walks(Ledger ledger) {

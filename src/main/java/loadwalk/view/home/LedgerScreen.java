@@ -53,6 +53,7 @@ record LedgerScreen(
   public void paint(Canvas canvas, ProgramState program) {
     canvas.text(1, 0, "Ledger", Style.HEADING);
     canvas.text(9, 0, told(), Style.FAINT);
+    paintFirst(canvas);
     cells(
         canvas,
         2,
@@ -75,6 +76,16 @@ record LedgerScreen(
       canvas.text(1, 4, none, Style.TEXT);
     }
     paintFoot(canvas, program);
+  }
+
+  /** Paints what is to be known first, as far as one line goes. */
+  private void paintFirst(Canvas canvas) {
+    int more = ledger.told().size() - 1;
+    if (more >= 0) {
+      String first = ledger.told().get(0);
+      String all = more == 0 ? first : Sentence.of("{} And {} more: loadwalk ledger.", first, more);
+      canvas.text(1, 1, canvas.shortened(all, canvas.columns() - 2), Style.STRONG);
+    }
   }
 
   /** Says how many walks are listed, in which order and under which filter. */

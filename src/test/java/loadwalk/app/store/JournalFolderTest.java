@@ -29,6 +29,7 @@ import loadwalk.journal.FaultKind;
 import loadwalk.journal.KeepResult.NotKept;
 import loadwalk.journal.Recovered.Damaged;
 import loadwalk.journal.Recovered.Whole;
+import loadwalk.journal.StorageFault;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -217,7 +218,9 @@ class JournalFolderTest {
     assertTrue(refused(linked.open(NAME)).contains("leads out of the data home"));
     assertTrue(refused(linked.watch(NAME, "")).contains("leads out of the data home"));
     assertTrue(refused(linked.create(new WalkName("new"), HEAD)).contains("is a link"));
-    assertEquals(List.of(), linked.list());
+    assertEquals(
+        "sessions is a link that leads out of the data home.",
+        assertThrows(StorageFault.class, linked::list).getMessage());
   }
 
   @Test
@@ -227,12 +230,15 @@ class JournalFolderTest {
     Files.createSymbolicLink(journal, folder.resolve("elsewhere"));
     assertEquals(
         "brightmoor-900.jsonl is a link, folder or pipe, not a file.", refused(store.open(NAME)));
-    assertEquals(List.of(), store.list());
+    assertEquals(
+        new JournalFolder.Listing(
+            List.of(), List.of("brightmoor-900.jsonl is left out: it is a link.")),
+        store.list());
   }
 
   @Test
-  void list_givesTheLastChangedFirstAndPassesOverOtherFiles() throws IOException {
-    assertEquals(List.of(), store.list());
+  void list_givesTheLastChangedFirst_andNamesWhatItLeavesOut() throws IOException {
+    assertEquals(new JournalFolder.Listing(List.of(), List.of()), store.list());
     for (String name : new String[] {"old", "new", "middle"}) {
       writing(store.create(new WalkName(name), HEAD)).walk().close();
     }
@@ -247,7 +253,14 @@ class JournalFolderTest {
     Files.createFile(inSessions("old.torn-1"));
     Files.createDirectory(inSessions("folder.jsonl"));
     assertEquals(
-        List.of("new", "middle", "old"), store.list().stream().map(w -> w.name().text()).toList());
-    assertEquals(Files.size(inSessions("old.jsonl")), store.list().get(2).bytes());
+        List.of("new", "middle", "old"),
+        store.list().walks().stream().map(w -> w.name().text()).toList());
+    assertEquals(Files.size(inSessions("old.jsonl")), store.list().walks().get(2).bytes());
+    assertEquals(
+        List.of(
+            " bad name.jsonl is left out: the name of a walk has letters a to z, digits, dots,"
+                + " hyphens and underscores.",
+            "folder.jsonl is left out: it is no plain file."),
+        store.list().leftOut());
   }
 }

@@ -127,7 +127,7 @@ class KilledWalkCrashIT {
 
   private void check(Path home, List<String> kept, String where) throws IOException {
     JournalFolder store = new JournalFolder(new DataHome(home));
-    OpeningOutcome.Writing opened = Walks.writing(store.open(store.list().get(0).name()));
+    OpeningOutcome.Writing opened = Walks.writing(store.open(store.list().walks().get(0).name()));
     opened.walk().close();
     List<String> found = new ArrayList<>();
     for (JournalRecord record : opened.read().records()) {

@@ -172,7 +172,9 @@ class WalkLockTest {
     makePipe(journal);
     String said = assertTimeoutPreemptively(PATIENCE, () -> Walks.refused(store.open(NAME)));
     assertEquals("brightmoor-900.jsonl is a link, folder or pipe, not a file.", said);
-    assertEquals(List.of(), store.list());
+    assertEquals(
+        List.of("brightmoor-900.jsonl is left out: it is no plain file."), store.list().leftOut());
+    assertEquals(List.of(), store.list().walks());
   }
 
   private static void makePipe(Path path) throws Exception {
@@ -192,7 +194,7 @@ class WalkLockTest {
     opened.walk().close();
     assertArrayEquals(old, Files.readAllBytes(lock));
     assertArrayEquals(old, Files.readAllBytes(lock.resolveSibling(".guard.lock")));
-    assertEquals(1, store.list().size());
+    assertEquals(1, store.list().walks().size());
   }
 
   @Test

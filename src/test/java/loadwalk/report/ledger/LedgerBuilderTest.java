@@ -1,12 +1,11 @@
 package loadwalk.report.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
 import loadwalk.report.Hostile;
+import loadwalk.report.ledger.LedgerBuilder.Taken;
 import loadwalk.text.Visible;
 import org.junit.jupiter.api.Test;
 
@@ -16,34 +15,35 @@ class LedgerBuilderTest {
   private static final LedgerEntry TWO = Entries.entry("w-2", "Tessaly T 1", Entries.FULL, 40);
   private static final LedgerEntry BAD = Entries.entry("w-3", "Brightmoor B 2", Entries.FULL, 30);
 
-  private final LedgerBuilder builder =
-      new LedgerBuilder(new LedgerIndex(Map.of("w-1.jsonl", new LedgerIndex.Kept(10, 20, ONE))));
+  private final LedgerBuilder builder = new LedgerBuilder();
 
-  @Test
-  void journal_thatHasNotChanged_isTakenFromTheIndex() {
-    assertTrue(builder.takeKnown("w-1.jsonl", 10, 20));
-    assertEquals(0, builder.folded());
-    assertEquals(List.of(ONE), builder.ledger().entries());
+  private static Taken taken(LedgerEntry entry) {
+    String name = entry.walk();
+    return new Taken(name, "sum of " + name, new LedgerIndex.Kept("opening of " + name, entry));
+  }
+
+  private List<LedgerEntry> entries() {
+    return builder.ledger(List.of(), journal -> new byte[0]).entries();
   }
 
   @Test
-  void journal_ofAnotherSizeTimeOrName_isFoldedAgain() {
-    assertFalse(builder.takeKnown("w-1.jsonl", 11, 20));
-    assertFalse(builder.takeKnown("w-1.jsonl", 10, 21));
-    assertFalse(builder.takeKnown("w-2.jsonl", 10, 20));
-    assertEquals(List.of(), builder.ledger().entries());
-    builder.takeFolded("w-2.jsonl", 5, 6, TWO);
+  void journals_knownAndFolded_areShownAndRemembered_andTheFoldedCounted() {
+    builder.takeKnown(taken(ONE));
+    assertEquals(0, builder.folded());
+    builder.takeFolded(taken(TWO));
     assertEquals(1, builder.folded());
-    assertEquals(List.of(TWO), builder.ledger().entries());
-    assertEquals(Map.of("w-2.jsonl", new LedgerIndex.Kept(5, 6, TWO)), builder.index().kept());
+    assertEquals(List.of(ONE, TWO), entries());
+    assertEquals(
+        Map.of("sum of w-1", taken(ONE).kept(), "sum of w-2", taken(TWO).kept()),
+        builder.index().kept());
   }
 
   @Test
   void damagedJournal_isShownButNotRemembered() {
-    builder.takeKnown("w-1.jsonl", 10, 20);
-    builder.takeDamaged(BAD);
-    assertEquals(List.of(ONE, BAD), builder.ledger().entries());
-    assertEquals(Map.of("w-1.jsonl", new LedgerIndex.Kept(10, 20, ONE)), builder.index().kept());
+    builder.takeKnown(taken(ONE));
+    builder.takeDamaged(taken(BAD));
+    assertEquals(List.of(ONE, BAD), entries());
+    assertEquals(Map.of("sum of w-1", taken(ONE).kept()), builder.index().kept());
   }
 
   @Test
@@ -55,5 +55,16 @@ class LedgerBuilderTest {
             "w-9.jsonl: a record is cut",
             Visible.name(Hostile.STEERING) + ": " + Visible.sentence(Hostile.TURNING)),
         builder.unreadable());
+  }
+
+  @Test
+  void journalsLeftOut_areNotedBeforeAllElse() {
+    builder.takeKnown(new Taken("other", "s", taken(ONE).kept()));
+    assertEquals(
+        List.of(
+            "x.jsonl is left out: it is a link.",
+            "other is the name of a journal in which the walk is called w-1; either name finds"
+                + " it."),
+        builder.ledger(List.of("x.jsonl is left out: it is a link."), j -> new byte[0]).notes());
   }
 }

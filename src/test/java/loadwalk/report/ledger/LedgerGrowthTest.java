@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
  */
 class LedgerGrowthTest {
   private static final long SEED = 20260314;
+  private static final String MAKER = "this program";
   private static final long MEBI = 1 << 20;
 
   @Test
@@ -75,7 +76,7 @@ class LedgerGrowthTest {
   }
 
   private static Ledger opened(byte[] index) {
-    Map<String, LedgerIndex.Kept> kept = LedgerIndex.read(index).kept();
+    Map<String, LedgerIndex.Kept> kept = LedgerIndex.read(index, MAKER).kept();
     List<LedgerEntry> entries = kept.values().stream().map(LedgerIndex.Kept::entry).toList();
     return Ledger.of(entries).sorted(LedgerSort.POWER);
   }
@@ -83,9 +84,9 @@ class LedgerGrowthTest {
   private static byte[] index(int count) {
     Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
     for (LedgerEntry e : Entries.many(count, SEED)) {
-      kept.put(e.walk(), new LedgerIndex.Kept(40_000, e.wallMillis(), e));
+      kept.put(e.walk(), new LedgerIndex.Kept("opening " + e.walk(), e));
     }
-    return new LedgerIndex(kept).bytes();
+    return new LedgerIndex(kept).bytes(MAKER);
   }
 
   /** The machine may be busy with other things, so the thread's own time is what is stated. */

@@ -10,9 +10,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import loadwalk.chart.Chart;
 import loadwalk.chart.Series;
@@ -179,33 +177,6 @@ class LedgerTest {
     assertThrows(IllegalArgumentException.class, () -> ComparisonPage.of(List.of(STRONG)));
     List<LedgerEntry> five = List.of(STRONG, WEAK, OTHER, STRONG, WEAK);
     assertThrows(IllegalArgumentException.class, () -> ComparisonPage.of(five));
-  }
-
-  @Test
-  void index_readsBackTheSame() {
-    Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
-    for (LedgerEntry e : Entries.many(50, 7)) {
-      kept.put(e.walk(), new LedgerIndex.Kept(1000, 2000, e));
-    }
-    kept.put(
-        "a",
-        new LedgerIndex.Kept(1, 2, LedgerEntry.of(Walks.eventful().state(), StockRules.RULES)));
-    LedgerIndex index = new LedgerIndex(kept);
-    LedgerIndex read = LedgerIndex.read(index.bytes());
-    assertEquals(index, read);
-    LedgerEntry first = kept.values().iterator().next().entry();
-    assertEquals(Optional.of(first), read.entry(first.walk(), 1000, 2000));
-    assertEquals(Optional.empty(), read.entry(first.walk(), 1000, 2001));
-  }
-
-  @Test
-  void index_cutAnywhere_countsAsEmpty() {
-    LedgerIndex index = new LedgerIndex(Map.of("w", new LedgerIndex.Kept(1, 2, STRONG)));
-    byte[] whole = index.bytes();
-    for (int length = 0; length < whole.length; length++) {
-      byte[] cut = java.util.Arrays.copyOf(whole, length);
-      assertEquals(LedgerIndex.empty(), LedgerIndex.read(cut), "cut at " + length);
-    }
   }
 
   @Test

@@ -45,6 +45,9 @@ import loadwalk.walk.rehearse.PracticeAnswers;
 
 /** Makes walks for the tests of this package: invented amplifiers on an invented bench. */
 public final class Walks {
+  /** The name of each of them. */
+  public static final String NAME = "2026-03-14-0930-test";
+
   /** 2026-03-14 09:30 UTC. */
   public static final long START = 1_773_480_600_000L;
 
@@ -66,8 +69,7 @@ public final class Walks {
     String text = sequenceText(sequence);
     Sequence read =
         SequenceReader.read(text.getBytes(StandardCharsets.UTF_8), sequence).found().orElseThrow();
-    return new Walks(
-        new Fact.Opened("2026-03-14-0930-test", "1.0.0", read, text, amplifier, bench, seed));
+    return new Walks(new Fact.Opened(NAME, "1.0.0", read, text, amplifier, bench, seed));
   }
 
   private static String sequenceText(String name) {
