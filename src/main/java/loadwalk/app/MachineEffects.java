@@ -20,6 +20,7 @@ import loadwalk.app.store.OpeningOutcome;
 import loadwalk.app.store.SequenceFinder;
 import loadwalk.app.store.WalkFolder;
 import loadwalk.app.store.WalkName;
+import loadwalk.bench.Bench;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
@@ -47,6 +48,7 @@ public final class MachineEffects implements EffectRunner {
   private final Runnable bell;
   private final WalkSound live;
   private final MetersOfWalk meters;
+  private final AskedMeters asked;
   private Optional<HeldWalk> open = Optional.empty();
   private Background background = Background.NONE;
   private boolean leaving;
@@ -71,6 +73,7 @@ public final class MachineEffects implements EffectRunner {
       LiveInput input) {
     this.live = new WalkSound(walks.home(), clocks, input);
     this.meters = new MetersOfWalk(clocks);
+    this.asked = new AskedMeters(meters, walks.home());
     this.walks = walks;
     this.sequences = sequences;
     this.texts = texts;
@@ -186,6 +189,15 @@ public final class MachineEffects implements EffectRunner {
     meters.pace(warmSecondsASecond);
   }
 
+  /** Takes a bench whose file the operator named, so that its meters need no question. */
+  public void given(Bench bench) {
+    asked.give(bench);
+  }
+
+  List<ProgramEvent> connectMeters(Fact.Opened opened) {
+    return asked.connectAll(opened);
+  }
+
   /** Opens a walk that is on disk, or says why not. */
   public List<ProgramEvent> resume(WalkName name) {
     return opened(walks.store().open(name));
@@ -216,11 +228,12 @@ public final class MachineEffects implements EffectRunner {
       close();
       open = Optional.of(writing.walk());
       WalkState state = WalkFolder.state(writing.read());
-      meters.connect(state.opened());
+      List<ProgramEvent> question = asked.connect(state.opened());
       List<ProgramEvent> events = new ArrayList<>();
       events.add(new ProgramEvent.WalkReady(Model.of(state, meters.pace())));
       events.add(
           new ProgramEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
+      events.addAll(question);
       writing.told().ifPresent(told -> events.add(new ProgramEvent.Told(told)));
       return events;
     } catch (UnreadableFact foreign) {

@@ -122,6 +122,11 @@ record ProgramEffects(MachineEffects machine, Program program)
   }
 
   @Override
+  public List<ProgramEvent> connectMeters() {
+    return machine.connectMeters(program.walk().orElseThrow().state().opened());
+  }
+
+  @Override
   public List<ProgramEvent> closeWalk() throws IOException {
     return machine.leave(false);
   }

@@ -86,11 +86,13 @@ final class ProgramStarter implements World {
         return ExitCode.BAD_INPUT;
       }
       start =
-          effects ->
-              opened(
-                  effects,
-                  new Effect.OpenWalk(
-                      walk.sequence(), amplifier.get(), bench.get(), OptionalLong.empty(), 1));
+          effects -> {
+            effects.given(bench.get());
+            return opened(
+                effects,
+                new Effect.OpenWalk(
+                    walk.sequence(), amplifier.get(), bench.get(), OptionalLong.empty(), 1));
+          };
     } else {
       return needsAmplifier(around, walk);
     }

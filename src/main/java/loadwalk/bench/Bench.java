@@ -92,6 +92,11 @@ public record Bench(
         DEFAULT_USABLE_FRACTION);
   }
 
+  /** Returns this bench with other meters. */
+  public Bench with(List<Meter> others) {
+    return new Bench(name, supplies, leads, fuseAmps, loads, others, usableFraction);
+  }
+
   /** Returns the usable supply current, amperes, where supplies are known. */
   public OptionalDouble usableAmps() {
     if (supplies.isEmpty()) {

@@ -87,6 +87,8 @@ public final class PlainParser {
         return PlainAnswer.want(new Intent.Pause());
       case "go-on":
         return PlainAnswer.want(new Intent.Resume());
+      case "connect":
+        return PlainAnswer.ask(new Effect.ConnectMeters());
       case "retry":
         return PlainAnswer.want(new Intent.Retry());
       default:

@@ -254,6 +254,7 @@ public record PlainWriter(Printer printer) {
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
         "fill                 take the readings of the connected or practice meters",
+        "connect              open the addresses of meters that this data home has not used",
         "retry                write again what is not on disk",
         "While a step runs, connected supply meters are watched against the brief. A reading",
         "outside it is reported at once, with its number. Loadwalk switches nothing.");

@@ -2,6 +2,7 @@ package loadwalk.view;
 
 import java.util.List;
 import java.util.Optional;
+import loadwalk.bench.Meter;
 import loadwalk.chart.Chart;
 import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Key;
@@ -13,6 +14,7 @@ import loadwalk.view.state.Library;
 import loadwalk.view.state.Live;
 import loadwalk.view.state.ProgramState;
 import loadwalk.view.state.WaveFound;
+import loadwalk.view.walk.NewMetersScreen;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Model;
@@ -96,6 +98,21 @@ public sealed interface ProgramEvent {
     @Override
     public ProgramNext reach(Program program, ProgramUpdate update) {
       return ProgramUpdate.metered(program, meters);
+    }
+  }
+
+  /**
+   * The bench of the walk just opened names meters at addresses that may be opened only if asked.
+   */
+  record MetersAsked(List<Meter> meters) implements News {
+    /** Copies the list. */
+    public MetersAsked {
+      meters = List.copyOf(meters);
+    }
+
+    @Override
+    public Program toldTo(Program program) {
+      return program.on(new NewMetersScreen(meters, program.screen()));
     }
   }
 

@@ -216,6 +216,14 @@ public sealed interface Effect {
     }
   }
 
+  /** Open the addresses of meters that the bench of the open walk names, as the operator wants. */
+  record ConnectMeters() implements Effect {
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.connectMeters();
+    }
+  }
+
   /** Close the open walk and return to the home screen; the walk stays on disk. */
   record CloseWalk() implements Effect {
     @Override

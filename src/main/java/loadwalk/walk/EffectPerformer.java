@@ -47,6 +47,8 @@ public interface EffectPerformer<R, X extends Exception> {
 
   R keepHeld(Effect.KeepHeld asked) throws X;
 
+  R connectMeters() throws X;
+
   R closeWalk() throws X;
 
   R leave() throws X;

@@ -101,6 +101,7 @@ public final class PlainLoop {
                   Sentence.of(
                       "walk {}, {}", state.opened().walk(), state.opened().amplifier().name()));
               state.current().ifPresent(p -> writer.brief(state, p).forEach(this::print));
+              runner.program().text().forEach(this::print);
             });
   }
 

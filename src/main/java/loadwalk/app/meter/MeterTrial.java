@@ -107,17 +107,11 @@ public final class MeterTrial implements MeterPort {
           meter.connectedBy(
               new Connection(server.line(), query, unit, 1, Connection.DEFAULT_ANSWER_MILLIS)));
     }
-    Bench connected =
-        new Bench(
-            described.name(),
-            described.supplies(),
-            described.leads(),
-            described.fuseAmps(),
-            described.loads(),
-            meters,
-            described.usableFraction());
     return new Served(
-        stand.rig().amplifier().printed(), connected, stand::set, () -> closeAll(servers));
+        stand.rig().amplifier().printed(),
+        described.with(meters),
+        stand::set,
+        () -> closeAll(servers));
   }
 
   private static void closeAll(List<MeterServer> servers) throws IOException {

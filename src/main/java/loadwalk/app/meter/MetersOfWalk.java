@@ -3,7 +3,10 @@ package loadwalk.app.meter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import loadwalk.app.loop.Clocks;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Connection;
 import loadwalk.bench.ReadingId;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
@@ -44,11 +47,22 @@ public final class MetersOfWalk {
     return nudge;
   }
 
-  /** Starts to ask the connected meters; without any, nothing is started. */
-  public void connect(Fact.Opened opened) {
-    MeterReplies fresh = new MeterReplies(opened.bench(), clocks, nudge);
+  /**
+   * Starts to ask the connected meters whose address may be opened; without any, nothing is
+   * started, and the others are left alone as if they were read by eye.
+   */
+  public void connect(Fact.Opened opened, Predicate<Connection.Line> mayBeOpened) {
+    links.ifPresent(MeterLinks::close);
+    Bench asked =
+        opened
+            .bench()
+            .with(
+                MeterLinks.connected(opened.bench()).stream()
+                    .filter(meter -> mayBeOpened.test(meter.connection().orElseThrow().line()))
+                    .toList());
+    MeterReplies fresh = new MeterReplies(asked, clocks, nudge);
     replies = Optional.of(fresh);
-    links = Optional.of(MeterLinks.start(opened.bench(), Port.OF_MACHINE, clocks, fresh::heard));
+    links = Optional.of(MeterLinks.start(asked, Port.OF_MACHINE, clocks, fresh::heard));
     practice = PracticeAnswers.in(opened);
   }
 

@@ -83,6 +83,7 @@ class MeterWalkTest {
     Amplifier amplifier = Amplifier.named("Verrin", "V1");
     Effect.OpenWalk asked =
         new Effect.OpenWalk("stereo-only", amplifier, bench, OptionalLong.empty(), 1);
+    effects.given(bench);
     effects.open(asked).forEach(runner::accept);
     assertTrue(runner.program().walk().isPresent(), runner.program().state().notice().orElse(""));
     return effects;
