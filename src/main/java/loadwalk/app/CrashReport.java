@@ -4,7 +4,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -17,6 +16,7 @@ import java.util.Objects;
 import java.util.Set;
 import loadwalk.app.store.AtomicFile;
 import loadwalk.app.store.DataHome;
+import loadwalk.cli.Folders;
 import loadwalk.text.Sentence;
 
 /**
@@ -98,7 +98,7 @@ record CrashReport(Throwable fault, Instant at, Machine machine) {
   }
 
   private Path written(Path folder) throws IOException {
-    Files.createDirectories(folder);
+    Folders.make(folder);
     byte[] bytes = text().getBytes(UTF_8);
     for (int number = 1; number <= SAME_SECOND_MAX; number++) {
       String suffix = number == 1 ? "" : "-" + number;

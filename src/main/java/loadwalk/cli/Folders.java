@@ -15,7 +15,10 @@ public final class Folders {
 
   private Folders() {}
 
-  /** Makes a folder, and those above it that are not there; each outlasts a power cut. */
+  /**
+   * Makes a folder, and those above it that are not there; each is for its owner alone, and
+   * outlasts a power cut.
+   */
   public static void make(Path named) throws IOException {
     Path folder = named.toAbsolutePath();
     if (Files.isDirectory(folder)) {
@@ -23,7 +26,7 @@ public final class Folders {
     }
     make(folder.getParent());
     try {
-      Files.createDirectory(folder);
+      Files.createDirectory(folder, OwnerOnly.folder());
     } catch (FileAlreadyExistsException inTheWay) {
       if (!Files.isDirectory(folder)) {
         throw inTheWay;

@@ -12,7 +12,8 @@ enum Kind {
   LOCALES("locales and encodings", 3, Locales::all),
   RIGHTS("folders without rights", 4, Rights::all),
   CLOCKS("clocks that jump", 1, Clocks::all),
-  TERMINALS("bad terminals and closed streams", 6, Terminals::all);
+  TERMINALS("bad terminals and closed streams", 6, Terminals::all),
+  NATIVE_PARTS("planted native parts", 120, NativeParts::all);
 
   private final String title;
   private final int share;

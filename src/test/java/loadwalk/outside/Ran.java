@@ -21,7 +21,7 @@ record Ran(int code, String out, String err) {
       Pattern.compile(
           "\\b(java|javax|sun|jdk|loadwalk|picocli|com|org)(\\.[a-z][a-z0-9_]*)*\\.[A-Z]\\w+"
               + "|\\b[A-Z]\\w*(Exception|Error)\\b");
-  private static final Pattern SENTENCE = Pattern.compile("(?m)^\\S.*[.?]$");
+  private static final Pattern SENTENCE = Pattern.compile("(?m)^ *\\S.*[.?]$");
 
   /** Returns everything that a person reads. */
   String said() {

@@ -61,6 +61,9 @@ final class Rights {
     for (String home : List.of("", "/nonexistent", "/dev/null", "/proc", "relative/home")) {
       all.add(homeless(learned, home));
     }
+    for (String mask : List.of("000", "002", "022", "077")) {
+      all.add(keptForItsOwner(learned, mask));
+    }
     return all;
   }
 
@@ -152,6 +155,34 @@ final class Rights {
             open(folder);
           }
         });
+  }
+
+  /** A journal names the owner's serial numbers; a sheet goes where its reader wants it. */
+  private static Fault keptForItsOwner(Learned learned, String mask) {
+    return new Fault(
+        "files made under umask " + mask,
+        folder -> {
+          Path home = TinyWalk.home(folder.resolve("home"));
+          Program program =
+              learned.program().behind("sh", "-c", "umask " + mask + "; exec \"$@\"", "sh");
+          program.run(TinyWalk.lines(), TinyWalk.begin(home)).ends(0);
+          program.run("", "ledger", "--home", home.toString()).ends(0);
+          Path sheet = folder.resolve("sheet.html");
+          program.run("", "sheet", "--html=" + sheet, "--home", home.toString()).ends(0);
+          Path sessions = home.resolve("sessions");
+          assertEquals("rwx------", letters(sessions));
+          try (Stream<Path> kept = Files.list(sessions)) {
+            for (Path file : kept.toList()) {
+              assertEquals("rw-------", letters(file), file::toString);
+            }
+          }
+          int open = 0666 & ~Integer.parseInt(mask, 8);
+          assertEquals(open, (int) Files.getAttribute(sheet, "unix:mode") & 0777);
+        });
+  }
+
+  private static String letters(Path path) throws IOException {
+    return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
   }
 
   /** Without a data home of its own, a walk says where it could not be kept. */

@@ -104,6 +104,16 @@ class LauncherIT {
     }
   }
 
+  /** There, as in /tmp, everybody may put an archive beside a jar that has none. */
+  @Test
+  void archiveInAFolderWhereEverybodyMayPutFiles_isNotTaken() throws Exception {
+    assertTrue(asked("sheet").contains("-XX:SharedArchiveFile="));
+    Files.setAttribute(installed, "unix:mode", 01777);
+    String asked = asked("sheet");
+    assertFalse(asked.contains("SharedArchiveFile"), asked);
+    assertTrue(asked.endsWith("loadwalk.jar\nsheet\n"), asked);
+  }
+
   @Test
   void javaThatBreaks_leavesNothingInTheFolderWorkedIn() throws Exception {
     String asked = asked("sheet");

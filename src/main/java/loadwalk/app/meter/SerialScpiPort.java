@@ -1,7 +1,5 @@
 package loadwalk.app.meter;
 
-import com.fazecast.jSerialComm.SerialPort;
-import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.TimeUnit;
@@ -10,7 +8,7 @@ import loadwalk.bench.Connection;
 import loadwalk.text.Sentence;
 
 /**
- * SCPI over a serial port, 8 data bits, no parity, 1 stop bit, no flow control.
+ * SCPI over a serial port.
  *
  * <p>The library behind it, native code and all, is loaded when the first port is opened. The
  * number of waiting bytes is asked before every read, so that no read blocks: a port that was
@@ -18,7 +16,6 @@ import loadwalk.text.Sentence;
  * its user, who closes it when done.
  */
 final class SerialScpiPort implements Port {
-  private static final int DATA_BITS = 8;
   private static final int LOOK_MILLIS = 5;
   private static final int MOST = 4096;
 
@@ -26,7 +23,7 @@ final class SerialScpiPort implements Port {
   private final byte[] buffer = new byte[MOST];
   private final ReentrantLock use = new ReentrantLock();
   private volatile boolean closed;
-  private SerialPort port;
+  private SerialLine port;
 
   SerialScpiPort(Connection.Serial line) {
     this.line = line;
@@ -36,17 +33,11 @@ final class SerialScpiPort implements Port {
   public void open() throws IOException {
     use.lock();
     try {
-      port = SerialPort.getCommPort(line.device());
-      port.setComPortParameters(
-          line.baud(), DATA_BITS, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
-      port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
-      port.setComPortTimeouts(SerialPort.TIMEOUT_NONBLOCKING, 0, 0);
-      if (closed || !port.openPort()) {
-        throw new IOException(Sentence.of("the port {} cannot be opened", line.device()));
+      port = SerialLibrary.line();
+      if (closed) {
+        throw new IOException("the port was closed");
       }
-      port.flushIOBuffers();
-    } catch (SerialPortInvalidPortException none) {
-      throw new IOException(Sentence.of("there is no port {}", line.device()), none);
+      port.open(line.device(), line.baud());
     } finally {
       leave();
     }
@@ -57,7 +48,7 @@ final class SerialScpiPort implements Port {
     use.lock();
     try {
       byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
-      if (closed || port.writeBytes(bytes, bytes.length) != bytes.length) {
+      if (closed || port.write(bytes) != bytes.length) {
         throw gone();
       }
     } finally {
@@ -71,7 +62,7 @@ final class SerialScpiPort implements Port {
     use.lock();
     try {
       while (!closed) {
-        int waiting = port.bytesAvailable();
+        int waiting = port.waiting();
         if (waiting < 0) {
           throw gone();
         }
@@ -90,7 +81,7 @@ final class SerialScpiPort implements Port {
   }
 
   private String read(int most) throws IOException {
-    int count = port.readBytes(buffer, most);
+    int count = port.read(buffer, most);
     if (count < 0) {
       throw gone();
     }
@@ -121,8 +112,8 @@ final class SerialScpiPort implements Port {
   private void letGo() {
     if (use.tryLock()) {
       try {
-        if (port != null && port.isOpen()) {
-          port.closePort();
+        if (port != null) {
+          port.close();
         }
       } finally {
         use.unlock();

@@ -13,9 +13,13 @@ import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import loadwalk.cli.Folders;
+import loadwalk.cli.OwnerOnly;
 import loadwalk.journal.StorageFault;
 
-/** Writes whole files so that a reader, or a power cut, finds the old bytes or the new, no mix. */
+/**
+ * Writes whole files so that a reader, or a power cut, finds the old bytes or the new, no mix. They
+ * are for their owner alone.
+ */
 public final class AtomicFile {
   private static final Set<OpenOption> NEW_ONLY =
       Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW, LinkOption.NOFOLLOW_LINKS);
@@ -77,7 +81,7 @@ public final class AtomicFile {
   }
 
   private static void fill(Path file, byte[] bytes) throws IOException {
-    try (FileChannel channel = FileChannel.open(file, NEW_ONLY)) {
+    try (FileChannel channel = FileChannel.open(file, NEW_ONLY, OwnerOnly.file())) {
       ByteBuffer left = ByteBuffer.wrap(bytes);
       while (left.hasRemaining()) {
         channel.write(left);

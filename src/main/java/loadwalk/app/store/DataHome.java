@@ -25,6 +25,13 @@ public record DataHome(Path root) {
     root = root.toAbsolutePath().normalize();
   }
 
+  /** Systems that differ in where a user's folders are. */
+  enum Platform {
+    WINDOWS,
+    MAC,
+    OTHER
+  }
+
   /**
    * What the choice of a data home depends on.
    *
@@ -63,6 +70,35 @@ public record DataHome(Path root) {
           System.getProperty("os.name", ""),
           Path.of(LocaleLetters.areLost(user) ? "" : user));
     }
+
+    /** Returns the customs that hold for the folders of a user. */
+    Platform platform() {
+      String name = system.toLowerCase(Locale.ROOT);
+      if (name.startsWith("windows")) {
+        return Platform.WINDOWS;
+      }
+      return name.startsWith("mac") ? Platform.MAC : Platform.OTHER;
+    }
+
+    /** Returns the user's home folder; relative where there is none. */
+    Path userFolder() {
+      // Java knows a user without an entry in the list of users as "?", which is no folder.
+      return user.isAbsolute() ? user : variable("HOME", Path.of(""));
+    }
+
+    /** Returns the folder that a variable names; a relative path there is to be ignored. */
+    Path variable(String name, Path otherwise) {
+      String value = environment.get(name);
+      if (value != null) {
+        LocaleLetters.require(value);
+      }
+      try {
+        Path named = value == null ? otherwise : Path.of(value);
+        return named.isAbsolute() ? named : otherwise;
+      } catch (InvalidPathException e) {
+        return otherwise;
+      }
+    }
   }
 
   /**
@@ -84,30 +120,13 @@ public record DataHome(Path root) {
   }
 
   private static Path byPlatform(Surroundings around) {
-    String system = around.system().toLowerCase(Locale.ROOT);
-    // Java knows a user without an entry in the list of users as "?", which is no folder.
-    Path user = around.user().isAbsolute() ? around.user() : variable(around, "HOME", Path.of(""));
-    if (system.startsWith("windows")) {
-      return variable(around, "APPDATA", user.resolve("AppData").resolve("Roaming"));
-    }
-    if (system.startsWith("mac")) {
-      return user.resolve("Library").resolve("Application Support");
-    }
-    // XDG Base Directory Specification: a relative path there is to be ignored.
-    return variable(around, "XDG_DATA_HOME", user.resolve(".local").resolve("share"));
-  }
-
-  private static Path variable(Surroundings around, String name, Path otherwise) {
-    String value = around.environment().get(name);
-    if (value != null) {
-      LocaleLetters.require(value);
-    }
-    try {
-      Path named = value == null ? otherwise : Path.of(value);
-      return named.isAbsolute() ? named : otherwise;
-    } catch (InvalidPathException e) {
-      return otherwise;
-    }
+    Path user = around.userFolder();
+    return switch (around.platform()) {
+      case WINDOWS -> around.variable("APPDATA", user.resolve("AppData").resolve("Roaming"));
+      case MAC -> user.resolve("Library").resolve("Application Support");
+      // XDG Base Directory Specification.
+      case OTHER -> around.variable("XDG_DATA_HOME", user.resolve(".local").resolve("share"));
+    };
   }
 
   /** Returns the folder of the journals; it need not be there yet. */

@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import loadwalk.cli.OwnerOnly;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
 import loadwalk.text.Sentence;
@@ -74,10 +75,12 @@ final class WalkLock implements Closeable {
     FileChannel channel =
         FileChannel.open(
             file,
-            StandardOpenOption.READ,
-            StandardOpenOption.WRITE,
-            StandardOpenOption.CREATE,
-            LinkOption.NOFOLLOW_LINKS);
+            Set.of(
+                StandardOpenOption.READ,
+                StandardOpenOption.WRITE,
+                StandardOpenOption.CREATE,
+                LinkOption.NOFOLLOW_LINKS),
+            OwnerOnly.file());
     FileLock lock = null;
     try {
       lock = channel.tryLock();

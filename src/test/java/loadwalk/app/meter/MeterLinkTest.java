@@ -142,7 +142,7 @@ class MeterLinkTest {
     child.redirectErrorStream(true);
     Process process = child.start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertEquals(0, process.waitFor(), said);
+    assertEquals(2, process.waitFor(), said);
     assertTrue(said.contains("Nothing was entered"), said);
     return Files.readString(log);
   }
