@@ -114,6 +114,11 @@ final class Growth {
         }
 
         @Override
+        public String end() {
+          return "";
+        }
+
+        @Override
         public Journal read() {
           List<String> own = new ArrayList<>(bodies);
           own.set(0, own.get(0).replaceFirst("\"walk\":\"[^\"]*", "\"walk\":\"" + walk.name()));

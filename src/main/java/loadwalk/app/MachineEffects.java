@@ -104,8 +104,10 @@ public final class MachineEffects implements EffectRunner {
     }
   }
 
-  Event kept(Effect.AppendJournal append) {
-    KeepResult result = open.orElseThrow().append(FactText.body(append.facts()));
+  /** Keeps facts of the walk as it stands on the disk. */
+  Event kept(Effect.AppendJournal append, WalkState before) {
+    HeldWalk walk = open.orElseThrow();
+    KeepResult result = walk.append(FactText.body(before, append.facts(), walk.due()));
     Optional<String> failure = result.failure();
     return failure.isPresent() ? new Event.NotKept(failure.get()) : new Event.Kept(append.facts());
   }
@@ -234,13 +236,20 @@ public final class MachineEffects implements EffectRunner {
       events.add(
           new ProgramEvent.OfWalk(new Event.Reopened(clocks.monoNanos(), clocks.wallMillis())));
       events.addAll(question);
-      writing.told().ifPresent(told -> events.add(new ProgramEvent.Told(told)));
+      told(writing, state).ifPresent(told -> events.add(new ProgramEvent.Told(told)));
       return events;
     } catch (UnreadableFact foreign) {
       return told(Sentence.of("This walk cannot be resumed: {}.", foreign.getMessage()));
     } catch (IOException fault) {
       return told(DiskFaults.sentence(fault));
     }
+  }
+
+  /** Returns what the operator is to know of a journal that is written on. */
+  private static Optional<String> told(OpeningOutcome.Writing writing, WalkState state) {
+    List<String> told = new ArrayList<>(WalkFolder.soundness(writing.read(), state).remarks());
+    writing.aside().ifPresent(told::add);
+    return told.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", told));
   }
 
   private static List<ProgramEvent> told(String sentence) {

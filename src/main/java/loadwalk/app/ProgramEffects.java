@@ -9,6 +9,7 @@ import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.walk.Effect;
 import loadwalk.walk.EffectPerformer;
+import loadwalk.walk.fact.WalkState;
 
 /**
  * Does each effect on the machine, for the program as it stands when it is asked.
@@ -22,7 +23,8 @@ record ProgramEffects(MachineEffects machine, Program program)
 
   @Override
   public List<ProgramEvent> appendJournal(Effect.AppendJournal asked) {
-    return List.of(new ProgramEvent.OfWalk(machine.kept(asked)));
+    WalkState state = program.walk().orElseThrow().state();
+    return List.of(new ProgramEvent.OfWalk(machine.kept(asked, state)));
   }
 
   @Override

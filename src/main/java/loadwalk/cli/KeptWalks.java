@@ -57,6 +57,9 @@ public interface KeptWalks {
     /** Returns the bytes. */
     byte[] bytes();
 
+    /** Returns the sum of what is told of the journal's end beside it; empty if nothing is. */
+    String end();
+
     /**
      * Reads them.
      *

@@ -85,14 +85,14 @@ public final class LedgerReading {
     try {
       KeptWalks.Unread unread = kept.bytes(walk);
       String sum = ByteSum.of(unread.bytes());
-      Optional<LedgerIndex.Kept> entry = known.of(sum);
+      Optional<LedgerIndex.Kept> entry = known.of(sum, unread.end());
       if (entry.isPresent()) {
         Taken taken = new Taken(walk.name(), sum, entry.get());
         return builder -> builder.takeKnown(taken);
       }
       KeptWalks.Journal journal = unread.read();
       damaged = journal.damaged();
-      Taken taken = new Taken(walk.name(), sum, folded(journal, kept));
+      Taken taken = new Taken(walk.name(), sum, folded(journal, unread.end(), kept));
       return builder -> take(builder, taken, journal.damaged());
     } catch (IOException | UnreadableFact e) {
       String why = damaged.orElse(e.getMessage());
@@ -100,10 +100,10 @@ public final class LedgerReading {
     }
   }
 
-  private static LedgerIndex.Kept folded(KeptWalks.Journal journal, KeptWalks kept) {
+  private static LedgerIndex.Kept folded(KeptWalks.Journal journal, String end, KeptWalks kept) {
     LedgerEntry entry = LedgerEntry.ofBodies(journal.bodies(), kept.rules());
     String opening = ByteSum.of(journal.bodies().get(0).getBytes(StandardCharsets.UTF_8));
-    return new LedgerIndex.Kept(opening, entry);
+    return new LedgerIndex.Kept(opening, end, entry);
   }
 
   private static void take(LedgerBuilder builder, Taken taken, Optional<String> damaged) {

@@ -13,7 +13,10 @@ import java.util.regex.Pattern;
  * Checks a body as far as framing needs: whether it is one JSON object, and which format it names.
  */
 final class Body {
-  static final String FORMAT = "loadwalk-journal/1";
+  /** The format that new journals are written in. */
+  static final String FORMAT = "loadwalk-journal/2";
+
+  private static final int NEWEST = 2;
 
   private static final JsonFactory JSON =
       JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
@@ -52,7 +55,12 @@ final class Body {
     if (!named.matches()) {
       return Facts.Head.ALIEN;
     }
-    return named.group(1).equals("1") ? Facts.Head.OURS : Facts.Head.NEWER;
+    return Integer.parseInt(named.group(1)) <= NEWEST ? Facts.Head.OURS : Facts.Head.NEWER;
+  }
+
+  /** Tells whether the records of a journal with this first body name the record before them. */
+  static boolean isChained(String text) {
+    return format(text).equals(FORMAT);
   }
 
   /** Returns the value of the key {@code format} as text; empty if there is none. */

@@ -9,13 +9,14 @@ import java.util.Objects;
  * @param next what comes right after the sound records
  * @param after what else comes after that
  * @param start how the file begins
+ * @param claim what the witness says of the records
  */
-record Facts(Head head, Next next, After after, Start start) {
+record Facts(Head head, Next next, After after, Start start, Witness.Claim claim) {
   /** The format named by the first sound record. */
   enum Head {
     /** There is no sound record. */
     NONE,
-    /** It names this format. */
+    /** It names a format that is read here. */
     OURS,
     /** It names a later version of this format. */
     NEWER,
@@ -27,8 +28,12 @@ record Facts(Head head, Next next, After after, Start start) {
   enum Next {
     /** The file ends there. */
     END,
-    /** A line or part of a line that cannot be read or fails its checksum. */
+    /** What one interrupted write of the record due can leave, and nothing else. */
+    TORN,
+    /** Anything else that cannot be read or fails its checksum. */
     SPOILED,
+    /** A valid record with the number due that does not follow the record before it. */
+    FOREIGN,
     /** A valid record with a number that was used before. */
     REPEATED,
     /** A valid record with a number that is too high. */
@@ -60,5 +65,6 @@ record Facts(Head head, Next next, After after, Start start) {
     Objects.requireNonNull(next, "next");
     Objects.requireNonNull(after, "after");
     Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(claim, "claim");
   }
 }

@@ -17,44 +17,68 @@ public final class Framing {
   /** The largest body, in bytes of UTF-8; no reader has to hold more at once. */
   public static final int BODY_BYTES_MAX = 1 << 20;
 
+  /** The most bytes around a body, line feed included. */
+  static final int FRAME_BYTES_MAX = 80;
+
   static final byte LINE_FEED = '\n';
+  static final int SUM_DIGITS = 8;
+  private static final byte[] BEFORE_BODY = "\",\"body\":".getBytes(US_ASCII);
 
   private static final byte[] BEFORE_SEQ = "{\"seq\":".getBytes(US_ASCII);
+  private static final byte[] BEFORE_AFTER = ",\"after\":\"".getBytes(US_ASCII);
   private static final byte[] BEFORE_CRC = ",\"crc\":\"".getBytes(US_ASCII);
-  private static final byte[] BEFORE_BODY = "\",\"body\":".getBytes(US_ASCII);
-  private static final int CRC_DIGITS = 8;
+  private static final byte[] CLOSED = "\"".getBytes(US_ASCII);
   private static final int SEQ_DIGITS_MAX = 15;
 
   private Framing() {}
 
   /**
-   * Frames a body as one line, line feed included.
+   * Frames a body as one line, line feed included, that names no record before it: the first record
+   * of a journal, and every record of format 1.
    *
    * @param seq the number of the record, from 1
    * @param body one JSON object on one line
    * @throws IllegalArgumentException if the body is not such a text, which is a caller error
    */
   public static byte[] line(long seq, String body) {
-    if (seq < 1 || String.valueOf(seq).length() > SEQ_DIGITS_MAX) {
-      throw new IllegalArgumentException("seq must be from 1 to 999999999999999, got " + seq);
-    }
+    return line(seq, "", body);
+  }
+
+  /**
+   * Frames a body as one line, line feed included.
+   *
+   * @param after the sum of the record before it; empty if it is not named
+   * @throws IllegalArgumentException if the body cannot be framed, which is a caller error
+   */
+  public static byte[] line(long seq, String after, String body) {
     byte[] bodyBytes = encode(seq, body);
     Body.fault(bodyBytes, body)
         .ifPresent(
             fault -> {
               throw new IllegalArgumentException("the body of record " + seq + " " + fault);
             });
-    byte[] seqBytes = String.valueOf(seq).getBytes(US_ASCII);
-    ByteArrayOutputStream line = new ByteArrayOutputStream(bodyBytes.length + 64);
-    line.writeBytes(BEFORE_SEQ);
-    line.writeBytes(seqBytes);
-    line.writeBytes(BEFORE_CRC);
-    line.writeBytes(crc(seqBytes, bodyBytes));
+    ByteArrayOutputStream line = new ByteArrayOutputStream(bodyBytes.length + FRAME_BYTES_MAX);
+    line.writeBytes(beginning(seq, after));
+    line.writeBytes(sum(digits(seq), after.getBytes(US_ASCII), bodyBytes));
     line.writeBytes(BEFORE_BODY);
     line.writeBytes(bodyBytes);
     line.write('}');
     line.write(LINE_FEED);
     return line.toByteArray();
+  }
+
+  /** Returns what the line of a record begins with, up to its sum. */
+  static byte[] beginning(long seq, String after) {
+    ByteArrayOutputStream beginning = new ByteArrayOutputStream();
+    beginning.writeBytes(BEFORE_SEQ);
+    beginning.writeBytes(digits(seq));
+    if (!after.isEmpty()) {
+      beginning.writeBytes(BEFORE_AFTER);
+      beginning.writeBytes(after.getBytes(US_ASCII));
+      beginning.writeBytes(CLOSED);
+    }
+    beginning.writeBytes(BEFORE_CRC);
+    return beginning.toByteArray();
   }
 
   /** Reads one line, given without its line feed; empty unless every byte is as written. */
@@ -64,8 +88,11 @@ public final class Framing {
       seqEnd++;
     }
     byte[] seqBytes = Arrays.copyOfRange(line, Math.min(BEFORE_SEQ.length, line.length), seqEnd);
-    int crcStart = seqEnd + BEFORE_CRC.length;
-    int bodyStart = crcStart + CRC_DIGITS + BEFORE_BODY.length;
+    boolean chained = holds(line, seqEnd, BEFORE_AFTER);
+    int afterStart = seqEnd + BEFORE_AFTER.length;
+    int afterEnd = chained ? afterStart + SUM_DIGITS + CLOSED.length : seqEnd;
+    int crcStart = afterEnd + BEFORE_CRC.length;
+    int bodyStart = crcStart + SUM_DIGITS + BEFORE_BODY.length;
     int bodyEnd = line.length - 1;
     boolean framed =
         seqBytes.length >= 1
@@ -74,19 +101,24 @@ public final class Framing {
             && bodyStart < bodyEnd
             && bodyEnd - bodyStart <= BODY_BYTES_MAX
             && holds(line, 0, BEFORE_SEQ)
-            && holds(line, seqEnd, BEFORE_CRC)
-            && holds(line, crcStart + CRC_DIGITS, BEFORE_BODY)
+            && (!chained || holds(line, afterStart + SUM_DIGITS, CLOSED))
+            && holds(line, afterEnd, BEFORE_CRC)
+            && holds(line, crcStart + SUM_DIGITS, BEFORE_BODY)
             && line[bodyEnd] == '}';
     if (!framed) {
       return Optional.empty();
     }
+    byte[] after =
+        chained ? Arrays.copyOfRange(line, afterStart, afterStart + SUM_DIGITS) : new byte[0];
     byte[] bodyBytes = Arrays.copyOfRange(line, bodyStart, bodyEnd);
-    if (!holds(line, crcStart, crc(seqBytes, bodyBytes))) {
+    byte[] sum = sum(seqBytes, after, bodyBytes);
+    if (!holds(line, crcStart, sum)) {
       return Optional.empty();
     }
+    long seq = Long.parseLong(new String(seqBytes, US_ASCII));
     return decode(bodyBytes)
         .filter(body -> Body.fault(bodyBytes, body).isEmpty())
-        .map(body -> new JournalRecord(Long.parseLong(new String(seqBytes, US_ASCII)), body));
+        .map(body -> new JournalRecord(seq, text(after), text(sum), body));
   }
 
   /**
@@ -94,13 +126,25 @@ public final class Framing {
    * because a sector that was never written reads as zeros.
    */
   static boolean beginsLikeAJournal(byte[] bytes) {
-    byte[] start = "{\"seq\":1,\"crc\":\"".getBytes(US_ASCII);
+    return beginsWith(bytes, beginning(1, ""));
+  }
+
+  /** Tells whether the bytes, as far as they go, begin in a given way; a zero matches any byte. */
+  static boolean beginsWith(byte[] bytes, byte[] start) {
     for (int i = 0; i < Math.min(start.length, bytes.length); i++) {
       if (bytes[i] != start[i] && bytes[i] != 0) {
         return false;
       }
     }
     return true;
+  }
+
+  private static byte[] digits(long seq) {
+    byte[] digits = String.valueOf(seq).getBytes(US_ASCII);
+    if (seq < 1 || digits.length > SEQ_DIGITS_MAX) {
+      throw new IllegalArgumentException("seq must be from 1 to 999999999999999, got " + seq);
+    }
+    return digits;
   }
 
   private static byte[] encode(long seq, String body) {
@@ -126,11 +170,24 @@ public final class Framing {
     }
   }
 
-  private static byte[] crc(byte[] seqBytes, byte[] bodyBytes) {
+  private static String text(byte[] bytes) {
+    return new String(bytes, US_ASCII);
+  }
+
+  private static byte[] sum(byte[] seqBytes, byte[] after, byte[] bodyBytes) {
     CRC32C crc = new CRC32C();
     crc.update(seqBytes);
     crc.update(':');
+    if (after.length > 0) {
+      crc.update(after);
+      crc.update(':');
+    }
     crc.update(bodyBytes);
+    return hex(crc);
+  }
+
+  /** Returns a sum as it stands in a file. */
+  static byte[] hex(CRC32C crc) {
     return HexFormat.of().toHexDigits((int) crc.getValue()).getBytes(US_ASCII);
   }
 

@@ -2,7 +2,9 @@ package loadwalk.journal;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.zip.CRC32C;
 import loadwalk.journal.KeepResult.Kept;
 import loadwalk.journal.KeepResult.NotKept;
@@ -14,48 +16,56 @@ import loadwalk.text.Sentence;
  * <p>After a failed write or force, the content of the file after the last record that counts is
  * unknown. Before the next write, the file is therefore read back, everything after that record is
  * cut, and the cut is forced; only then does the next record go to the same place. The forced cut
- * also prevents a disk that writes out of order from mixing the failed record with the next. For
- * use by one thread.
+ * also prevents a disk that writes out of order from mixing the failed record with the next.
+ *
+ * <p>The witness is written once a record counts. It is a net below the net: where it cannot be
+ * written, an older one stands, which says less and nothing wrong. For use by one thread.
  */
 public final class JournalWriter implements Closeable {
   private static final byte[] FIRST_BYTE_OF_A_LINE = {'{'};
 
   private final Storage storage;
+  private final WitnessFile witness;
   private final CRC32C sound = new CRC32C();
+  private Optional<JournalRecord> first = Optional.empty();
+  private Optional<JournalRecord> last = Optional.empty();
   private long soundBytes;
-  private long lastSeq;
   private boolean suspect = true;
+  private boolean witnessed;
 
-  private JournalWriter(Storage storage) {
+  private JournalWriter(Storage storage, WitnessFile witness) {
     this.storage = Objects.requireNonNull(storage, "storage");
+    this.witness = Objects.requireNonNull(witness, "witness");
   }
 
   /**
-   * Returns a writer that continues a journal that was read; a torn tail is cut before the first
-   * record is added.
+   * Returns a writer that continues a journal that was read, in its format; a torn tail is cut
+   * before the first record is added.
    */
-  public static JournalWriter after(Storage storage, Recovered.Writable read) {
-    JournalWriter writer = new JournalWriter(storage);
-    read.records().forEach(record -> writer.count(Framing.line(record.seq(), record.body())));
+  public static JournalWriter after(Storage storage, WitnessFile witness, Recovered.Writable read) {
+    JournalWriter writer = new JournalWriter(storage, witness);
+    read.records().forEach(record -> writer.count(record, record.line()));
     return writer;
   }
 
   /** Returns the number of the last record that counts; 0 before the first. */
   public long lastSeq() {
-    return lastSeq;
+    return last.map(JournalRecord::seq).orElse(0L);
   }
 
   /**
    * Adds one record and forces it to the disk.
    *
-   * @param body one JSON object on one line; the first names the format
+   * @param body one JSON object on one line; the first names a format that is read here
    * @throws IllegalArgumentException if the body cannot be framed, which is a caller error
    */
   public KeepResult append(String body) {
-    byte[] line = Framing.line(lastSeq + 1, body);
-    if (lastSeq == 0 && Body.head(body) != Facts.Head.OURS) {
+    boolean begins = last.isEmpty();
+    if (begins && Body.head(body) != Facts.Head.OURS) {
       throw new IllegalArgumentException("the first body must name the format " + Body.FORMAT);
     }
+    byte[] line = Framing.line(lastSeq() + 1, sumToName(), body);
+    JournalRecord record = Framing.read(Arrays.copyOf(line, line.length - 1)).orElseThrow();
     try {
       if (suspect) {
         settle();
@@ -71,8 +81,28 @@ public final class JournalWriter implements Closeable {
       return refused;
     }
     suspect = false;
-    count(line);
-    return new Kept(lastSeq);
+    count(record, line);
+    testify();
+    return new Kept(record.seq());
+  }
+
+  /** Returns the sum that the next record names; empty where the format has none. */
+  private String sumToName() {
+    boolean chained = first.filter(record -> Body.isChained(record.body())).isPresent();
+    return chained ? last.map(JournalRecord::sum).orElseThrow() : "";
+  }
+
+  private void testify() {
+    if (last.isEmpty()) {
+      return;
+    }
+    try {
+      witness.write(Witness.of(first.orElseThrow().sum(), last.get().sum(), lastSeq()).bytes());
+    } catch (IOException unwitnessed) {
+      witnessed = false;
+      return;
+    }
+    witnessed = true;
   }
 
   /**
@@ -93,17 +123,27 @@ public final class JournalWriter implements Closeable {
     storage.truncate(soundBytes);
     storage.force();
     suspect = false;
+    testify();
   }
 
+  /** Closes the journal, in which everything kept is on the disk, and forces the witness. */
   @Override
   public void close() throws IOException {
     storage.close();
+    if (witnessed) {
+      try {
+        witness.force();
+      } catch (IOException unwitnessed) {
+        witnessed = false;
+      }
+    }
   }
 
-  private void count(byte[] line) {
+  private void count(JournalRecord record, byte[] line) {
+    first = first.or(() -> Optional.of(record));
+    last = Optional.of(record);
     sound.update(line);
     soundBytes += line.length;
-    lastSeq++;
   }
 
   private boolean isSound(byte[] bytes) {

@@ -37,6 +37,21 @@ public sealed interface Recovered {
     return Optional.empty();
   }
 
+  /** Returns what is known of the end of the journal. */
+  default Ending ending() {
+    return Ending.UNKNOWN;
+  }
+
+  /** What is known of the end of a journal from the witness beside it. */
+  enum Ending {
+    /** The witness names the last record: none is missing behind it. */
+    KNOWN,
+    /** Nothing tells whether records are missing there. */
+    UNKNOWN,
+    /** There is a witness, and it cannot be read. */
+    WITNESS_SPOILED
+  }
+
   /** A journal that can be continued after everything after its sound records has been cut. */
   sealed interface Writable extends Recovered {
     @Override
@@ -50,8 +65,12 @@ public sealed interface Recovered {
    *
    * @param records its records
    * @param soundBytes its length
+   * @param ending what is known of its end
    */
-  record Whole(List<JournalRecord> records, long soundBytes) implements Writable {
+  record Whole(List<JournalRecord> records, long soundBytes, Ending ending) implements Writable {
+    /** A journal of which no record was written yet. */
+    public static final Whole EMPTY = new Whole(List.of(), 0, Ending.UNKNOWN);
+
     /** Copies the records. */
     public Whole {
       records = List.copyOf(records);
@@ -69,14 +88,16 @@ public sealed interface Recovered {
   }
 
   /**
-   * A journal whose last line was cut off or spoiled; the line is saved separately, then cut.
+   * A journal whose last line an interrupted write left in part; it is saved separately, then cut.
    *
    * @param records the records before it
    * @param soundBytes the byte at which the file is cut
    * @param endByte the length of the file
+   * @param ending what is known of its end
    * @param why the reason, in one sentence
    */
-  record TornTail(List<JournalRecord> records, long soundBytes, long endByte, String why)
+  record TornTail(
+      List<JournalRecord> records, long soundBytes, long endByte, Ending ending, String why)
       implements Writable {
     /** Copies the records. */
     public TornTail {
@@ -91,6 +112,45 @@ public sealed interface Recovered {
     @Override
     public Optional<TornTail> torn() {
       return Optional.of(this);
+    }
+  }
+
+  /**
+   * A journal with nothing wrong but its line ends, which another program made those of Windows; it
+   * is read, never written on.
+   *
+   * @param read the journal as it was before
+   * @param why the reason, in one sentence
+   */
+  record WindowsLines(Writable read, String why) implements Recovered {
+    @Override
+    public List<JournalRecord> records() {
+      return read.records();
+    }
+
+    @Override
+    public long soundBytes() {
+      return read.soundBytes();
+    }
+
+    @Override
+    public Optional<String> told() {
+      return Optional.of(why);
+    }
+
+    @Override
+    public Optional<Writable> writable() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<TornTail> torn() {
+      return read.torn();
+    }
+
+    @Override
+    public Ending ending() {
+      return read.ending();
     }
   }
 
@@ -115,7 +175,7 @@ public sealed interface Recovered {
       implements Recovered {
     /** What is wrong with a damaged journal. */
     public enum Kind {
-      /** Several lines at the end cannot be read. */
+      /** What stands at the end cannot be read, and no interrupted write explains it. */
       RUIN,
       /** Lines in the middle cannot be read. */
       HOLE,
@@ -124,7 +184,15 @@ public sealed interface Recovered {
       /** The records are not in order. */
       REORDERED,
       /** At least one record is missing. */
-      GAP
+      GAP,
+      /** A record does not follow the one before it: it is of another journal. */
+      FOREIGN,
+      /** Records that were kept are missing at the end. */
+      MISSING,
+      /** Records that were kept cannot be read at the end. */
+      LOST,
+      /** A record is not the one that was kept. */
+      EXCHANGED
     }
 
     /** Copies the records. */

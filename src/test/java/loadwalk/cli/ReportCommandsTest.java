@@ -268,6 +268,11 @@ class ReportCommandsTest {
         }
 
         @Override
+        public String end() {
+          return "";
+        }
+
+        @Override
         public Journal read() {
           reads.incrementAndGet();
           return new Journal(bodies, damaged);

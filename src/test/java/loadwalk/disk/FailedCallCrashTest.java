@@ -119,11 +119,14 @@ class FailedCallCrashTest {
   private static void told(String fault, Tracer.Run run) {
     assertTrue(run.calls().stream().anyMatch(call -> !call.done()), () -> fault + run);
     String all = run.said() + run.complained();
-    assertTrue(all.contains("The disk failed"), () -> fault + "\n" + run);
+    // Where only the witness of the end fails, no record is in danger and nothing is said.
+    boolean witness =
+        run.calls().stream().allMatch(call -> call.done() || call.path().endsWith(".end"));
+    assertTrue(witness || all.contains("The disk failed"), () -> fault + "\n" + run);
     assertFalse(all.contains("Exception") || all.contains("fault of its own"), () -> fault + run);
     boolean opened = run.said().startsWith("walk ");
     boolean forGood = fault.endsWith("+");
-    if (forGood || !opened) {
+    if (!witness && (forGood || !opened)) {
       assertNotEquals(0, run.code(), () -> fault + "\n" + run);
     } else {
       assertEquals(0, run.code(), () -> fault + "\n" + run);

@@ -57,20 +57,28 @@ class ForcedFilesTest {
                 "force home",
                 "make home/sessions/." + RecordedWalks.walk(tracer) + ".lock"));
     begin.addAll(replaced("home/sessions", RecordedWalks.walk(tracer) + ".jsonl"));
+    String end = "home/sessions/." + RecordedWalks.walk(tracer) + ".end";
     begin.addAll(List.of("write " + journal, "cut " + journal, "force " + journal));
+    begin.addAll(List.of("make " + end, "write " + end));
     List<String> words = plain(run);
     assertEquals(begin, words.subList(0, begin.size()), run::toString);
     int kept = 1;
-    boolean open = false;
-    for (String line : words.subList(begin.size(), words.size())) {
-      kept += line.equals("write " + journal) ? 1 : 0;
-      String wanted = open ? "force " + journal : line.equals("say") ? "say" : "write " + journal;
-      assertEquals(wanted, line, run::toString);
-      open = line.startsWith("write");
+    List<String> due = List.of();
+    for (String line : words.subList(begin.size(), words.size() - 1)) {
+      boolean record = line.equals("write " + journal);
+      kept += record ? 1 : 0;
+      if (due.isEmpty() && !line.equals("say")) {
+        assertTrue(record, run::toString);
+        due = List.of("force " + journal, "write " + end);
+      } else if (!due.isEmpty()) {
+        assertEquals(due.get(0), line, run::toString);
+        due = due.subList(1, due.size());
+      }
     }
+    assertEquals("force " + end, words.get(words.size() - 1), run::toString);
     assertEquals(records, kept);
     long forces = words.stream().filter(line -> line.startsWith("force ")).count();
-    assertEquals(records + 4, forces);
+    assertEquals(records + 5, forces);
     System.out.printf("forces of a new walk: %d for %d records, in order%n", forces, records);
   }
 
@@ -85,7 +93,8 @@ class ForcedFilesTest {
     Tracer.Run run = RecordedWalks.takenUp(tracer);
     List<String> said = plain(run).stream().filter(line -> !line.equals("say")).toList();
     List<String> calls = new ArrayList<>(said);
-    List<String> recorded = List.of("write " + journal, "force " + journal);
+    String end = sessions + "." + walk + ".end";
+    List<String> recorded = List.of("write " + journal, "force " + journal, "write " + end);
     List<String> begin =
         List.of(
             "make " + torn,
@@ -93,7 +102,8 @@ class ForcedFilesTest {
             "force " + torn,
             "force home/sessions",
             "cut " + journal,
-            "force " + journal);
+            "force " + journal,
+            "write " + end);
     assertEquals(begin, calls.subList(0, begin.size()), run::toString);
     List<String> attached =
         List.of(
@@ -105,12 +115,13 @@ class ForcedFilesTest {
             "force " + sessions + walk + ".photos");
     int at = calls.indexOf(attached.get(0));
     assertEquals(attached, calls.subList(at, at + attached.size()), run::toString);
-    assertEquals(recorded, calls.subList(at + 6, at + 8), run::toString);
+    assertEquals(recorded, calls.subList(at + 6, at + 9), run::toString);
     // The second time it is there already; who wrote it may have been killed before it was forced.
-    assertEquals(attached.subList(4, 6), calls.subList(at + 8, at + 10), run::toString);
-    assertEquals(recorded, calls.subList(at + 10, at + 12), run::toString);
+    assertEquals(attached.subList(4, 6), calls.subList(at + 9, at + 11), run::toString);
+    assertEquals(recorded, calls.subList(at + 11, at + 14), run::toString);
+    assertEquals("force " + end, calls.get(calls.size() - 1), run::toString);
     long records = calls.stream().filter(("write " + journal)::equals).count();
-    assertEquals(begin.size() + attached.size() + 2 + 2 * records, calls.size(), run::toString);
+    assertEquals(begin.size() + attached.size() + 2 + 3 * records + 1, calls.size(), run::toString);
   }
 
   @Test

@@ -74,22 +74,22 @@ class PowerCutCrashTest {
 
   private void cutNewWalk(int times) throws Exception {
     Before before = Before.of(tracer.watched());
-    cut(before, RecordedWalks.whole(tracer), List.of(), times);
+    cut(before, RecordedWalks.whole(tracer), List.of(), "", times);
     tally.tell("new walk", SEED);
   }
 
   private void cutTornWalk(int times) throws Exception {
-    RecordedWalks.leaveTorn(tracer);
+    String torn = RecordedWalks.leaveTorn(tracer);
     Before before = Before.of(tracer.watched());
     List<String> there = Files.readAllLines(RecordedWalks.journal(tracer));
-    cut(before, RecordedWalks.takenUp(tracer), there.subList(0, there.size() - 1), times);
+    cut(before, RecordedWalks.takenUp(tracer), there.subList(0, there.size() - 1), torn, times);
     tally.tell("torn walk", SEED);
   }
 
-  private void cut(Before before, Tracer.Run run, List<String> there, int times) throws Exception {
+  private void cut(Before before, Tracer.Run run, List<String> there, String torn, int times)
+      throws Exception {
     Platter platter = new Platter(before);
     JournalLines lines = new JournalLines(there);
-    boolean torn = !there.isEmpty();
     boolean last = false;
     for (Call call : run.calls()) {
       platter.take(call);
@@ -100,7 +100,7 @@ class PowerCutCrashTest {
         for (Platter.Cut cut : Platter.Cut.values()) {
           Reopened.from(platter.image(cut, random), disks)
               .holds(lines, tally, cut + " after «" + call.words() + "», seed " + SEED)
-              .keepsTornBytes(torn ? RecordedWalks.TORN : "");
+              .keepsTornBytes(torn);
         }
       }
     }

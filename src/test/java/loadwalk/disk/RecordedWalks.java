@@ -10,11 +10,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.stream.Stream;
+import loadwalk.journal.TornLine;
 import loadwalk.report.Photos;
 
 /** Real walks, each under the tracer. */
 final class RecordedWalks {
-  static final String TORN = "{\"seq\":7,\"crc\":\"0000";
+  private static final int TORN_BYTES = 40;
 
   private static final String[] PRACTICE = {"walk", "stereo-only", "--practice=1", "--speed=60"};
 
@@ -33,8 +34,11 @@ final class RecordedWalks {
     return tracer.failing(faults, "", PRACTICE[0], PRACTICE[1], PRACTICE[2], PRACTICE[3], "--fill");
   }
 
-  /** Leaves a walk open with a torn line at its end, and a photo beside the data home. */
-  static void leaveTorn(Tracer tracer) throws IOException, InterruptedException {
+  /**
+   * Leaves a walk open with a torn line at its end, and a photo beside the data home; returns what
+   * is torn.
+   */
+  static String leaveTorn(Tracer tracer) throws IOException, InterruptedException {
     Tracer.Run run =
         tracer.run(
             "begin\nsinkCelsius 20.3\n",
@@ -44,8 +48,10 @@ final class RecordedWalks {
             PRACTICE[3],
             "--plain");
     assertEquals(0, run.code(), run::toString);
-    Files.writeString(journal(tracer), TORN, UTF_8, StandardOpenOption.APPEND);
+    byte[] torn = TornLine.after(Files.readAllBytes(journal(tracer)), TORN_BYTES);
+    Files.write(journal(tracer), torn, StandardOpenOption.APPEND);
     Files.write(tracer.watched().resolve("amp.png"), Photos.png());
+    return new String(torn, UTF_8);
   }
 
   /** The torn walk taken up again, with two readings and between them one photo, twice. */

@@ -13,7 +13,6 @@ import loadwalk.app.store.DataHome;
 import loadwalk.app.store.JournalFolder;
 import loadwalk.app.store.OpeningOutcome;
 import loadwalk.app.store.WalkFolder;
-import loadwalk.journal.Framing;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.KeepResult;
 import loadwalk.journal.Recovered;
@@ -86,9 +85,7 @@ final class Reopened {
   }
 
   private static List<String> lines(Recovered read) {
-    return read.records().stream()
-        .map(record -> new String(Framing.line(record.seq(), record.body()), UTF_8).strip())
-        .toList();
+    return read.records().stream().map(record -> new String(record.line(), UTF_8).strip()).toList();
   }
 
   private void photosAreThere(Recovered read) throws IOException {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class FramingTest {
   /** Computes CRC-32C bit by bit, polynomial 1EDC6F41 reflected: a second way to the same value. */
-  private static long crcBitByBit(byte[] bytes) {
+  static long crcBitByBit(byte[] bytes) {
     int crc = ~0;
     for (byte b : bytes) {
       crc ^= b & 0xff;
@@ -51,8 +51,31 @@ class FramingTest {
   @Test
   void read_ofALine_givesTheRecordBack() {
     String body = "{\"a\":[1,2,{\"b\":null}],\"c\":\"\\u0000 é 𝄞\"}";
+    String sum = String.format("%08x", crcBitByBit(("7:" + body).getBytes(UTF_8)));
     Optional<JournalRecord> read = Framing.read(withoutLineFeed(Framing.line(7, body)));
-    assertEquals(Optional.of(new JournalRecord(7, body)), read);
+    assertEquals(Optional.of(new JournalRecord(7, "", sum, body)), read);
+  }
+
+  @Test
+  void line_thatNamesTheOneBefore_isTheDocumentedText() {
+    String body = "{\"typed\":\"13.4 V\",\"ohm\":\"Ω\"}";
+    String sum = String.format("%08x", crcBitByBit(("42:00c0ffee:" + body).getBytes(UTF_8)));
+    byte[] line = Framing.line(42, "00c0ffee", body);
+    assertEquals(
+        "{\"seq\":42,\"after\":\"00c0ffee\",\"crc\":\"" + sum + "\",\"body\":" + body + "}\n",
+        new String(line, UTF_8));
+    JournalRecord read = Framing.read(withoutLineFeed(line)).orElseThrow();
+    assertEquals(new JournalRecord(42, "00c0ffee", sum, body), read);
+    assertEquals(new String(line, UTF_8), new String(read.line(), UTF_8));
+  }
+
+  @Test
+  void read_ofALineThatNamesAnotherBefore_isEmpty() {
+    String line = new String(withoutLineFeed(Framing.line(42, "00c0ffee", "{}")), UTF_8);
+    for (String other : new String[] {"00c0ffef", "00C0FFEE", "0c0ffee", "00c0ffee0"}) {
+      assertEquals(
+          Optional.empty(), Framing.read(line.replace("00c0ffee", other).getBytes(UTF_8)), other);
+    }
   }
 
   @Test

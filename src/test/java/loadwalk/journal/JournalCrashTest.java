@@ -84,7 +84,7 @@ class JournalCrashTest {
       while (true) {
         try {
           Writable read = (Writable) Recovery.read(disk.readAll());
-          JournalWriter writer = JournalWriter.after(disk, read);
+          JournalWriter writer = JournalWriter.after(disk, WitnessFile.NOWHERE, read);
           writer.settle();
           return writer;
         } catch (IOException e) {

@@ -31,8 +31,9 @@ class JournalWriterTest {
           Meets.READ_ONLY, FaultKind.READ_ONLY,
           Meets.GONE, FaultKind.GONE);
 
+  private final KeptWitness witness = new KeptWitness();
   private final SimulatedDisk disk = new SimulatedDisk(20260101);
-  private final JournalWriter writer = JournalWriter.after(disk, new Whole(List.of(), 0));
+  private final JournalWriter writer = JournalWriter.after(disk, witness, Whole.EMPTY);
 
   private void keep(List<String> bodies) {
     bodies.forEach(body -> assertInstanceOf(Kept.class, writer.append(body)));
@@ -61,7 +62,8 @@ class JournalWriterTest {
       int failing = n;
       SimulatedDisk failingDisk = new SimulatedDisk(n);
       failingDisk.meets(i -> i == failing ? met : Meets.NOTHING);
-      JournalWriter failingWriter = JournalWriter.after(failingDisk, new Whole(List.of(), 0));
+      JournalWriter failingWriter =
+          JournalWriter.after(failingDisk, WitnessFile.NOWHERE, Whole.EMPTY);
       for (String body : bodies(6)) {
         KeepResult result = failingWriter.append(body);
         while (result instanceof NotKept refused) {
@@ -81,7 +83,8 @@ class JournalWriterTest {
     for (int from = 1; from <= 7; from++) {
       int start = from;
       SimulatedDisk failingDisk = new SimulatedDisk(from);
-      JournalWriter failingWriter = JournalWriter.after(failingDisk, new Whole(List.of(), 0));
+      JournalWriter failingWriter =
+          JournalWriter.after(failingDisk, WitnessFile.NOWHERE, Whole.EMPTY);
       failingWriter.settle();
       failingDisk.meets(i -> i >= start ? met : Meets.NOTHING);
       int kept = 0;
@@ -150,7 +153,7 @@ class JournalWriterTest {
     byte[] torn = Arrays.copyOf(of(bodies(3)), of(bodies(3)).length - 5);
     disk.changedByAnother(torn);
     Writable read = assertInstanceOf(Writable.class, Recovery.read(torn));
-    JournalWriter next = JournalWriter.after(disk, read);
+    JournalWriter next = JournalWriter.after(disk, WitnessFile.NOWHERE, read);
     assertEquals(new Kept(3), next.append("{\"again\":3}"));
     Recovered whole = assertInstanceOf(Whole.class, Recovery.read(disk.platter()));
     assertEquals(List.of(bodies(3).get(0), bodies(3).get(1), "{\"again\":3}"), bodiesOf(whole));
@@ -160,9 +163,71 @@ class JournalWriterTest {
   void settle_onAWholeJournal_forcesWhatWasOnlyInTheCache() throws IOException {
     disk.append(of(bodies(2)));
     assertEquals(0, disk.platter().length);
-    JournalWriter next = JournalWriter.after(disk, (Writable) Recovery.read(disk.readAll()));
+    JournalWriter next =
+        JournalWriter.after(disk, WitnessFile.NOWHERE, (Writable) Recovery.read(disk.readAll()));
     next.settle();
     assertArrayEquals(of(bodies(2)), disk.platter());
+  }
+
+  @Test
+  void witness_namesTheLastRecordThatCounts_andNeverOneThatDoesNot() {
+    List<String> bodies = bodies(6);
+    disk.meets(i -> i == 7 ? Meets.IO_ERROR : Meets.NOTHING);
+    int failures = 0;
+    int kept = 0;
+    while (kept < 6) {
+      boolean counts = writer.append(bodies.get(kept)) instanceof Kept;
+      kept += counts ? 1 : 0;
+      failures += counts ? 0 : 1;
+      assertEquals(Journals.witness(bodies.subList(0, kept)), witness.read());
+    }
+    assertEquals(1, failures);
+  }
+
+  @Test
+  void witness_ofAJournalTakenUp_isWrittenOnceItsRecordsAreForced() throws IOException {
+    disk.append(of(bodies(3)));
+    JournalWriter next =
+        JournalWriter.after(disk, witness, (Writable) Recovery.read(disk.readAll()));
+    assertEquals(Witness.NONE, witness.read());
+    next.settle();
+    assertEquals(Journals.witness(bodies(3)), witness.read());
+  }
+
+  @Test
+  void witness_isForcedWhenTheJournalIsClosed() throws IOException {
+    keep(bodies(2));
+    assertEquals(Witness.NONE, witness.onThePlatter());
+    writer.close();
+    assertEquals(Journals.witness(bodies(2)), witness.onThePlatter());
+  }
+
+  @Test
+  void witness_thatCannotBeForced_keepsTheJournalFromNothing() throws IOException {
+    keep(bodies(2));
+    witness.breaks(true);
+    writer.close();
+    assertTrue(disk.isClosed());
+  }
+
+  @Test
+  void witness_thatCannotBeWritten_keepsNoRecordFromCountingAndSaysLessAtMost() throws IOException {
+    keep(bodies(2));
+    witness.breaks(true);
+    bodies(4).subList(2, 4).forEach(body -> assertInstanceOf(Kept.class, writer.append(body)));
+    assertEquals(Journals.witness(bodies(2)), witness.read());
+    writer.close();
+    assertTrue(disk.isClosed());
+    assertInstanceOf(Whole.class, Recovery.read(disk.platter(), witness.read()));
+  }
+
+  @Test
+  void append_toAnOldJournal_goesOnInItsFormat() {
+    disk.changedByAnother(of(Journals.oldBodies(2)));
+    JournalWriter old =
+        JournalWriter.after(disk, witness, (Writable) Recovery.read(of(Journals.oldBodies(2))));
+    assertEquals(new Kept(3), old.append(bodies(3).get(2)));
+    assertArrayEquals(of(Journals.oldBodies(3)), disk.platter());
   }
 
   @Test
@@ -175,7 +240,7 @@ class JournalWriterTest {
   void append_ofAFirstBodyWithoutTheFormat_isAMistakeOfTheCaller() {
     assertThrows(IllegalArgumentException.class, () -> writer.append("{}"));
     assertThrows(
-        IllegalArgumentException.class, () -> writer.append("{\"format\":\"loadwalk-journal/2\"}"));
+        IllegalArgumentException.class, () -> writer.append("{\"format\":\"loadwalk-journal/3\"}"));
     assertEquals(0, disk.operations());
   }
 

@@ -1,21 +1,28 @@
 package loadwalk.journal;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static loadwalk.journal.Journals.HEAD;
 import static loadwalk.journal.Journals.bodies;
 import static loadwalk.journal.Journals.bodiesOf;
 import static loadwalk.journal.Journals.of;
+import static loadwalk.journal.Journals.oldBodies;
 import static loadwalk.journal.Journals.text;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import loadwalk.journal.Recovered.Damaged;
+import loadwalk.journal.Recovered.Ending;
 import loadwalk.journal.Recovered.Refused;
 import loadwalk.journal.Recovered.Whole;
+import loadwalk.journal.Recovered.WindowsLines;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -55,14 +62,27 @@ class RecoveryPropertyTest {
 
   private void read(int count) {
     for (int i = 0; i < count; i++) {
-      byte[] bytes = of(bodies(random.nextInt(5)));
+      List<String> kept =
+          random.nextInt(3) == 0 ? oldBodies(1 + random.nextInt(4)) : bodies(random.nextInt(6));
+      byte[] bytes = random.nextInt(8) == 0 ? ofOthers(kept) : of(kept);
       for (int wounds = random.nextInt(4); wounds > 0; wounds--) {
         bytes = wounded(bytes);
       }
-      check(bytes, "seed " + SEED + ", input " + i);
+      check(bytes, witness(kept), kept, "seed " + SEED + ", input " + i);
     }
     System.out.printf("spoiled journals: %d, seed %d, %s%n", count, SEED, outcomes);
-    assertEquals(3 + Damaged.Kind.values().length, outcomes.size(), outcomes.toString());
+    assertEquals(4 + Damaged.Kind.values().length, outcomes.size(), outcomes.toString());
+  }
+
+  /** Returns the witness of all that was kept, or an earlier, a spoiled, another one or none. */
+  private Witness witness(List<String> kept) {
+    return switch (kept.isEmpty() ? 0 : random.nextInt(6)) {
+      case 0 -> Witness.NONE;
+      case 1 -> Witness.SPOILED;
+      case 2 -> Journals.witness(kept.subList(0, 1 + random.nextInt(kept.size())));
+      case 3 -> Journals.witness(List.of(HEAD.replace("full", "another")));
+      default -> Journals.witness(kept);
+    };
   }
 
   private byte[] wounded(byte[] bytes) {
@@ -70,11 +90,13 @@ class RecoveryPropertyTest {
     int to = at + random.nextInt(bytes.length - at + 1);
     byte[] before = Arrays.copyOf(bytes, at);
     byte[] after = Arrays.copyOfRange(bytes, random.nextBoolean() ? at : to, bytes.length);
-    return switch (random.nextInt(5)) {
+    return switch (random.nextInt(7)) {
       case 0 -> before;
       case 1 -> Journals.join(before, Arrays.copyOfRange(bytes, to, bytes.length));
       case 2 -> Journals.join(before, SPLINTERS[random.nextInt(SPLINTERS.length)], after);
       case 3 -> shuffledLines(bytes);
+      case 4 -> crossed(bytes);
+      case 5 -> new String(bytes, ISO_8859_1).replace("\n", "\r\n").getBytes(ISO_8859_1);
       default -> {
         byte[] flipped = bytes.clone();
         if (flipped.length > 0) {
@@ -83,6 +105,26 @@ class RecoveryPropertyTest {
         yield flipped;
       }
     };
+  }
+
+  /** Returns a journal like another, but for one body. */
+  private byte[] ofOthers(List<String> kept) {
+    List<String> others = new ArrayList<>(kept);
+    if (kept.size() > 1) {
+      others.set(1 + random.nextInt(kept.size() - 1), "{\"other\":true}");
+    }
+    return of(others);
+  }
+
+  /** Returns the first lines of a journal with the further lines of another. */
+  private byte[] crossed(byte[] bytes) {
+    int lines = 1 + random.nextInt(4);
+    List<byte[]> further = Journals.lines(random.nextBoolean() ? bodies(6) : oldBodies(6));
+    int end = 0;
+    for (int line = 0; line < lines && end < bytes.length; end++) {
+      line += bytes[end] == '\n' ? 1 : 0;
+    }
+    return Journals.join(Arrays.copyOf(bytes, end), further.get(lines));
   }
 
   private byte[] shuffledLines(byte[] bytes) {
@@ -101,19 +143,40 @@ class RecoveryPropertyTest {
     return Journals.join(chosen);
   }
 
-  private void check(byte[] bytes, String where) {
-    Recovered read = Recovery.read(bytes);
+  private void check(byte[] bytes, Witness witness, List<String> kept, String where) {
+    Recovered read = Recovery.read(bytes, witness);
     String kind = read instanceof Damaged damaged ? " " + damaged.kind() : "";
     outcomes.merge(read.getClass().getSimpleName() + kind, 1, Integer::sum);
-    assertEquals(read, Recovery.read(bytes), where);
+    assertEquals(read, Recovery.read(bytes, witness), where);
     if (read instanceof Refused) {
+      return;
+    }
+    if (!read.isDamaged()) {
+      keepsToTheWitness(read, witness, kept, where);
+    }
+    if (read instanceof WindowsLines) {
       return;
     }
     int sound = (int) read.soundBytes();
     assertArrayEquals(of(bodiesOf(read)), Arrays.copyOf(bytes, sound), where);
-    assertEquals(read instanceof Whole, sound == bytes.length, where);
+    assertTrue(!(read instanceof Whole) || sound == bytes.length, where);
     Recovered alone = Recovery.read(Arrays.copyOf(bytes, sound));
     assertEquals(bodiesOf(read), bodiesOf(assertInstanceOf(Whole.class, alone, where)), where);
     assertTrue(read.told().isPresent() != read instanceof Whole, where);
+  }
+
+  /** What is not called damaged holds every record that the witness knows of, as it was kept. */
+  private static void keepsToTheWitness(
+      Recovered read, Witness witness, List<String> kept, String where) {
+    boolean chained = !kept.isEmpty() && kept.get(0).equals(HEAD);
+    boolean ofThisOne = chained && witness.first().equals(Journals.witness(kept).first());
+    if (ofThisOne && witness.standing() == Witness.Standing.THERE) {
+      int known = (int) witness.seq();
+      assertTrue(read.records().size() >= known, where);
+      assertEquals(kept.subList(0, known), bodiesOf(read).subList(0, known), where);
+    }
+    if (read.ending() == Ending.KNOWN && chained) {
+      assertEquals(read.records().size(), witness.seq(), where);
+    }
   }
 }

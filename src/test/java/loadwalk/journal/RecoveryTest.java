@@ -1,6 +1,7 @@
 package loadwalk.journal;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static loadwalk.journal.Journals.HEAD;
 import static loadwalk.journal.Journals.bodies;
 import static loadwalk.journal.Journals.bodiesOf;
 import static loadwalk.journal.Journals.join;
@@ -14,12 +15,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import loadwalk.journal.Recovered.Damaged;
 import loadwalk.journal.Recovered.Damaged.Kind;
+import loadwalk.journal.Recovered.Ending;
 import loadwalk.journal.Recovered.Refused;
 import loadwalk.journal.Recovered.TornTail;
 import loadwalk.journal.Recovered.Whole;
@@ -29,7 +32,7 @@ class RecoveryTest {
   private static final byte[] RUBBISH = text("rubbish\n");
 
   private static byte[] line(int seq) {
-    return Framing.line(seq, bodies(Math.max(seq, 1)).get(seq - 1));
+    return Journals.lines(bodies(seq)).get(seq - 1);
   }
 
   private static Kind damage(byte[] bytes, int recordsBefore, int recordsBeyond) {
@@ -48,21 +51,26 @@ class RecoveryTest {
       for (Facts.Next next : Facts.Next.values()) {
         for (Facts.After after : Facts.After.values()) {
           for (Facts.Start start : Facts.Start.values()) {
-            Facts facts = new Facts(head, next, after, start);
-            List<Row> rows = Arrays.stream(Row.values()).filter(row -> row.matches(facts)).toList();
-            assertEquals(1, rows.size(), facts + " has rows " + rows);
-            used.merge(rows.get(0), 1, Integer::sum);
+            for (Witness.Claim claim : Witness.Claim.values()) {
+              used.merge(onlyRow(new Facts(head, next, after, start, claim)), 1, Integer::sum);
+            }
           }
         }
       }
     }
     assertEquals(List.of(Row.values()), List.copyOf(used.keySet()), "a row that never matches");
-    assertEquals(128, used.values().stream().mapToInt(Integer::intValue).sum());
+    assertEquals(4 * 6 * 4 * 2 * 3, used.values().stream().mapToInt(Integer::intValue).sum());
+  }
+
+  private static Row onlyRow(Facts facts) {
+    List<Row> rows = Arrays.stream(Row.values()).filter(row -> row.matches(facts)).toList();
+    assertEquals(1, rows.size(), facts + " has rows " + rows);
+    return rows.get(0);
   }
 
   @Test
   void read_ofNothing_isAWholeJournalWithoutRecords() {
-    assertEquals(new Whole(List.of(), 0), Recovery.read(new byte[0]));
+    assertEquals(Whole.EMPTY, Recovery.read(new byte[0]));
   }
 
   @Test
@@ -135,12 +143,6 @@ class RecoveryTest {
   }
 
   @Test
-  void read_ofASpoiledLastLine_isTornAndSaidDifferently() {
-    TornTail tail = assertInstanceOf(TornTail.class, Recovery.read(join(of(bodies(2)), RUBBISH)));
-    assertTrue(tail.why().contains("does not check"), tail.why());
-  }
-
-  @Test
   void read_ofAFirstLineCutOff_isTornWithoutRecords() {
     TornTail tail = assertInstanceOf(TornTail.class, Recovery.read(Arrays.copyOf(line(1), 30)));
     assertEquals(0, tail.soundBytes());
@@ -151,6 +153,7 @@ class RecoveryTest {
 
   @Test
   void read_ofSeveralSpoiledLinesAtTheEnd_isRuin() {
+    assertEquals(Kind.RUIN, damage(join(of(bodies(2)), RUBBISH), 2, 0));
     assertEquals(Kind.RUIN, damage(join(of(bodies(2)), RUBBISH, RUBBISH), 2, 0));
     byte[] birth = join(Arrays.copyOf(line(1), 30), RUBBISH, RUBBISH);
     assertEquals(Kind.RUIN, damage(birth, 0, 0));
@@ -185,14 +188,170 @@ class RecoveryTest {
   }
 
   @Test
+  void read_ofARecordOfAnotherJournal_isForeign() {
+    List<String> others = new ArrayList<>(bodies(6));
+    others.set(1, "{\"other\":true}");
+    byte[] third = Journals.lines(others).get(2);
+    assertEquals(Kind.FOREIGN, damage(join(of(bodies(2)), third, line(4)), 2, 2));
+    assertEquals(Kind.FOREIGN, damage(join(of(bodies(2)), third), 2, 1));
+    byte[] unchained = Framing.line(3, bodies(3).get(2));
+    assertEquals(Kind.FOREIGN, damage(join(of(bodies(2)), unchained), 2, 1));
+    byte[] chained = Journals.lines(bodies(3)).get(2);
+    Damaged old = (Damaged) Recovery.read(join(of(Journals.oldBodies(2)), chained));
+    assertEquals(Kind.FOREIGN, old.kind());
+  }
+
+  @Test
+  void read_cutAtEveryRecord_isMissingAsManyAsTheWitnessKnows() {
+    for (List<String> kept : List.of(bodies(9), Journals.oldBodies(9))) {
+      Witness witness = Journals.witness(kept);
+      for (int left = 0; left < 9; left++) {
+        byte[] shorter = of(kept.subList(0, left));
+        Damaged cut = assertInstanceOf(Damaged.class, Recovery.read(shorter, witness));
+        assertEquals(Kind.MISSING, cut.kind());
+        int missing = 9 - left;
+        String said =
+            missing == 1 ? "1 record is missing at its end" : missing + " records are missing at";
+        assertTrue(cut.why().contains(said), cut.why());
+        assertEquals(Ending.UNKNOWN, Recovery.read(shorter).ending());
+      }
+      assertEquals(
+          Ending.KNOWN, assertInstanceOf(Whole.class, Recovery.read(of(kept), witness)).ending());
+    }
+  }
+
+  @Test
+  void read_cutInsideARecordThatTheWitnessKnows_isLostAndNotTorn() {
+    byte[] bytes = of(bodies(4));
+    for (int cut = of(bodies(3)).length + 1; cut < bytes.length; cut++) {
+      byte[] shorter = Arrays.copyOf(bytes, cut);
+      assertEquals(
+          Kind.LOST, ((Damaged) Recovery.read(shorter, Journals.witness(bodies(4)))).kind());
+      Recovered torn = Recovery.read(shorter, Journals.witness(bodies(3)));
+      assertEquals(Ending.KNOWN, assertInstanceOf(TornTail.class, torn).ending());
+    }
+  }
+
+  @Test
+  void read_ofAnotherRecordThanTheWitnessKnows_isExchanged() {
+    List<String> others = new ArrayList<>(bodies(4));
+    others.set(3, "{\"other\":true}");
+    Damaged damaged = (Damaged) Recovery.read(of(others), Journals.witness(bodies(4)));
+    assertEquals(Kind.EXCHANGED, damaged.kind());
+    assertTrue(damaged.why().contains("its record 4 is not the one that was kept"), damaged.why());
+  }
+
+  @Test
+  void read_withAWitnessThatSaysNothingOfThisJournal_isAsWithoutOne() {
+    List<String> another = List.of(HEAD.replace("full", "another"), "{}", "{}", "{}");
+    for (Witness witness : List.of(Journals.witness(another), Journals.witness(bodies(1)))) {
+      Whole whole = assertInstanceOf(Whole.class, Recovery.read(of(bodies(3)), witness));
+      assertEquals(Ending.UNKNOWN, whole.ending());
+    }
+    assertEquals(Ending.WITNESS_SPOILED, Recovery.read(of(bodies(3)), Witness.SPOILED).ending());
+  }
+
+  @Test
+  void read_ofALastLineThatIsThereAndDoesNotCheck_isDamagedAndNotTorn() {
+    for (List<String> kept : List.of(bodies(3), Journals.oldBodies(3))) {
+      byte[] bytes = of(kept);
+      int from = of(kept.subList(0, 2)).length;
+      for (int bit = from * 8; bit < bytes.length * 8; bit++) {
+        bytes[bit / 8] ^= (byte) (1 << bit % 8);
+        if (bytes[bit / 8] != 0) {
+          assertInstanceOf(Damaged.class, Recovery.read(bytes), kept.get(0) + " bit " + bit);
+        }
+        bytes[bit / 8] ^= (byte) (1 << bit % 8);
+      }
+    }
+  }
+
+  @Test
+  void read_ofMoreZerosThanARecordCouldLeave_isDamagedAndNotTorn() {
+    byte[] sound = of(bodies(2));
+    assertInstanceOf(TornTail.class, Recovery.read(join(sound, new byte[4096])));
+    assertEquals(Kind.RUIN, damage(join(sound, new byte[4097]), 2, 0));
+    byte[] longest = of(List.of(HEAD, "{\"note\":\"" + "x".repeat(5000) + "\"}"));
+    assertInstanceOf(TornTail.class, Recovery.read(join(longest, new byte[10_000])));
+    assertInstanceOf(Damaged.class, Recovery.read(join(longest, new byte[10_500])));
+  }
+
+  @Test
+  void read_ofATailThatNoRecordBeginsWith_isDamagedAndNotTorn() {
+    byte[] sound = of(bodies(2));
+    String due = new String(Arrays.copyOf(line(3), 60), UTF_8);
+    assertInstanceOf(TornTail.class, Recovery.read(join(sound, text(due))));
+    for (String tail :
+        List.of(
+            "half a line",
+            due.replace("\"seq\":3", "\"seq\":4"),
+            due.replace("after", "aftre"),
+            due.replaceFirst("\"after\":\"[0-9a-f]{8}\",", ""),
+            due.replaceFirst("\"after\":\"[0-9a-f]{8}", "\"after\":\"00000000"),
+            due.replaceFirst("\"crc\":\"[0-9a-f]{8}", "\"crc\":\"0000000G"),
+            due.replaceFirst("\"crc\":\"[0-9a-f]{8}", "\"crc\":\"0000000A"),
+            due.replace("\"body\":{", "\"body\":["),
+            due.replace("\"body\"", "\"bodi\""),
+            due.replace("typed", "ty\tped"),
+            due + "\n" + due)) {
+      assertEquals(Kind.RUIN, damage(join(sound, text(tail)), 2, 0), tail);
+    }
+  }
+
+  @Test
+  void read_ofEveryBeginningOfEveryRecordOfAWalk_isTorn() throws IOException {
+    for (String name : List.of("v1", "walk-v1", "v2", "walk-v2")) {
+      try (InputStream file = getClass().getResourceAsStream("/journals/" + name + ".jsonl")) {
+        byte[] bytes = file.readAllBytes();
+        for (int cut = 1; cut < bytes.length; cut++) {
+          if (bytes[cut - 1] != '\n') {
+            Recovered torn = Recovery.read(Arrays.copyOf(bytes, cut));
+            assertInstanceOf(TornTail.class, torn, name + " cut at " + cut);
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void read_ofALineFeedThatIsMissingOrAnother_isTornOrDamaged() {
+    byte[] bytes = of(bodies(3));
+    assertInstanceOf(TornTail.class, Recovery.read(Arrays.copyOf(bytes, bytes.length - 1)));
+    for (String end : List.of("*", "J", " ", "}", "\r", "\u000b")) {
+      byte[] other = join(Arrays.copyOf(bytes, bytes.length - 1), text(end));
+      assertEquals(Kind.RUIN, damage(other, 2, 0), end);
+    }
+  }
+
+  @Test
+  void read_ofLinesThatEndAsWindowsWritesThem_givesEveryRecordAndSaysSo() {
+    for (List<String> kept : List.of(bodies(4), Journals.oldBodies(4))) {
+      byte[] windows = text(new String(of(kept), UTF_8).replace("\n", "\r\n"));
+      Recovered read = Recovery.read(windows, Journals.witness(kept));
+      assertEquals(kept, bodiesOf(read));
+      assertEquals(Ending.KNOWN, read.ending());
+      assertTrue(read.told().orElseThrow().startsWith("The lines of the journal end as Windows"));
+      assertTrue(read.writable().isEmpty() && !read.isDamaged());
+    }
+  }
+
+  @Test
+  void read_ofLinesOfWhichSomeEndAsWindowsWritesThem_isDamaged() {
+    String all = new String(of(bodies(4)), UTF_8);
+    for (String some : List.of(all.replaceFirst("\n", "\r\n"), all.replaceFirst("\n$", "\r\n"))) {
+      assertTrue(Recovery.read(text(some)).isDamaged(), some);
+    }
+  }
+
+  @Test
   void read_ofANewerFormat_isRefusedInAPlainSentence() {
     byte[] bytes =
-        join(Framing.line(1, "{\"format\":\"loadwalk-journal/2\"}"), text("anything else\nat all"));
+        join(Framing.line(1, "{\"format\":\"loadwalk-journal/3\"}"), text("anything else\nat all"));
     assertEquals(
         new Refused(
             true,
-            "A newer Loadwalk wrote this journal, in format loadwalk-journal/2. This one reads up"
-                + " to loadwalk-journal/1."),
+            "A newer Loadwalk wrote this journal, in format loadwalk-journal/3. This one reads up"
+                + " to loadwalk-journal/2."),
         Recovery.read(bytes));
     assertTrue(Recovery.read(bytes).told().orElseThrow().contains("newer Loadwalk"));
   }
@@ -212,20 +371,22 @@ class RecoveryTest {
   }
 
   @Test
-  void read_ofTheFrozenVersionOneJournal_givesTheSameRecordsForEver() throws IOException {
-    try (InputStream file = getClass().getResourceAsStream("/journals/v1.jsonl")) {
-      byte[] bytes = file.readAllBytes();
-      Whole whole = assertInstanceOf(Whole.class, Recovery.read(bytes));
-      assertArrayEquals(bytes, of(bodiesOf(whole)), "the writer must still write the same");
-      assertEquals(
-          List.of(
-              "{\"format\":\"loadwalk-journal/1\",\"walk\":\"frozen\"}",
-              "{\"event\":\"typed\",\"reading\":\"outputVolts\",\"text\":\"13.4 V\"}",
-              "{}",
-              "{\"note\":\"Ω µ é 𝄞 \\\"quoted\\\" \\\\"
-                  + " \\u2028\",\"nested\":{\"a\":[1,2.5e-3,null,true]}}",
-              "{ \"spaces\" : \"kept\" }"),
-          bodiesOf(whole));
+  void read_ofTheFrozenJournals_givesTheSameRecordsForEver() throws IOException {
+    for (int version = 1; version <= 2; version++) {
+      try (InputStream file = getClass().getResourceAsStream("/journals/v" + version + ".jsonl")) {
+        byte[] bytes = file.readAllBytes();
+        Whole whole = assertInstanceOf(Whole.class, Recovery.read(bytes));
+        assertArrayEquals(bytes, of(bodiesOf(whole)), "the writer must still write the same");
+        assertEquals(
+            List.of(
+                "{\"format\":\"loadwalk-journal/" + version + "\",\"walk\":\"frozen\"}",
+                "{\"event\":\"typed\",\"reading\":\"outputVolts\",\"text\":\"13.4 V\"}",
+                "{}",
+                "{\"note\":\"Ω µ é 𝄞 \\\"quoted\\\" \\\\"
+                    + " \\u2028\",\"nested\":{\"a\":[1,2.5e-3,null,true]}}",
+                "{ \"spaces\" : \"kept\" }"),
+            bodiesOf(whole));
+      }
     }
   }
 }

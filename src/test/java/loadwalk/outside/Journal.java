@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -26,7 +27,9 @@ import java.util.zip.CRC32C;
 record Journal(Path file, List<JsonNode> facts, String rest) {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern LINE =
-      Pattern.compile("\\{\"seq\":(\\d+),\"crc\":\"([0-9a-f]{8})\",\"body\":(.*)\\}");
+      Pattern.compile(
+          "\\{\"seq\":(\\d+)(?:,\"after\":\"([0-9a-f]{8})\")?,\"crc\":\"([0-9a-f]{8})\","
+              + "\"body\":(.*)\\}");
 
   /** Returns the journals of a data home, in order of name. */
   static List<Path> in(Path home) throws IOException {
@@ -50,22 +53,28 @@ record Journal(Path file, List<JsonNode> facts, String rest) {
     String text = Files.readString(file);
     List<JsonNode> facts = new ArrayList<>();
     int from = 0;
+    String before = null;
     for (int n = 1; ; n++) {
       int end = text.indexOf('\n', from);
       Matcher line = LINE.matcher(end < 0 ? "" : text.substring(from, end));
-      if (!line.matches() || !isSound(line, n)) {
+      if (!line.matches() || !isSound(line, n, before)) {
         return new Journal(file, facts, text.substring(from));
       }
-      JSON.readTree(line.group(3)).get("facts").forEach(facts::add);
+      before = line.group(3);
+      JSON.readTree(line.group(4)).get("facts").forEach(facts::add);
       from = end + 1;
     }
   }
 
-  private static boolean isSound(Matcher line, int number) {
+  /** Tells whether a record has the number and the sum that are due, and names the one before. */
+  private static boolean isSound(Matcher line, int number, String before) {
+    String after = line.group(2);
     CRC32C crc = new CRC32C();
-    crc.update((line.group(1) + ":" + line.group(3)).getBytes(UTF_8));
+    crc.update(
+        (line.group(1) + (after == null ? "" : ":" + after) + ":" + line.group(4)).getBytes(UTF_8));
     return line.group(1).equals(String.valueOf(number))
-        && line.group(2).equals(String.format("%08x", crc.getValue()));
+        && Objects.equals(after, before)
+        && line.group(3).equals(String.format("%08x", crc.getValue()));
   }
 
   /** Returns how many records a file holds, sound or not; none where it is not there. */

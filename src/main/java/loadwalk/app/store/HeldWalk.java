@@ -15,6 +15,11 @@ public final class HeldWalk implements Closeable {
     this.lock = lock;
   }
 
+  /** Returns the number of the record that is due. */
+  public long due() {
+    return writer.lastSeq() + 1;
+  }
+
   /** Adds a record; it counts only when the answer says that it is kept. */
   public KeepResult append(String body) {
     return writer.append(body);

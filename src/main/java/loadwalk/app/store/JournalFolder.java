@@ -28,6 +28,7 @@ import loadwalk.journal.Recovered.Writable;
 import loadwalk.journal.Recovery;
 import loadwalk.journal.Storage;
 import loadwalk.journal.StorageFault;
+import loadwalk.journal.Witness;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 import loadwalk.walk.fact.FactText;
@@ -146,7 +147,8 @@ public final class JournalFolder {
    */
   OpeningOutcome create(WalkName name, String firstBody) {
     byte[] firstLine = Framing.line(1, firstBody);
-    if (!Recovery.read(firstLine).isWhole()) {
+    Recovered first = Recovery.read(firstLine);
+    if (!first.isWhole()) {
       throw new IllegalArgumentException("the first body does not name the format");
     }
     Path file = home.sessions().resolve(name.journalFile());
@@ -157,7 +159,8 @@ public final class JournalFolder {
             return new OpeningOutcome.NameTaken(name);
           }
           AtomicFile.write(file, firstLine);
-          return openHeld(name, file, lock);
+          // No record can be missing; what another walk of this name left behind is not asked.
+          return openHeld(name, file, lock, Witness.of(first.records()));
         },
         () -> new OpeningOutcome.NameTaken(name),
         OpeningOutcome.Refused::new);
@@ -172,7 +175,7 @@ public final class JournalFolder {
     }
     return withLock(
         name,
-        lock -> openHeld(name, file, lock),
+        lock -> openHeld(name, file, lock, end(name).read()),
         () -> watch(name, "Another Loadwalk has this walk open."),
         why -> watch(name, why));
   }
@@ -187,7 +190,9 @@ public final class JournalFolder {
       return OUTSIDE;
     }
     try {
-      return watching(Recovery.read(bytes(name)), why);
+      // The witness first: a record kept in between only makes it say less.
+      Witness witness = witness(name);
+      return watching(Recovery.read(bytes(name), witness), why);
     } catch (IOException e) {
       return new OpeningOutcome.Refused(DiskFaults.sentence(e));
     }
@@ -201,6 +206,15 @@ public final class JournalFolder {
   /** Returns the bytes of a walk's journal. */
   byte[] bytes(WalkName name) throws StorageFault {
     return FileStorage.read(file(name));
+  }
+
+  /** Returns what the file beside a walk's journal says of its end. */
+  Witness witness(WalkName name) {
+    return end(name).read();
+  }
+
+  private WitnessOnDisk end(WalkName name) {
+    return new WitnessOnDisk(home.sessions().resolve(name.endFile()));
   }
 
   /** Returns the name that a journal gives its walk; its own where it cannot be read. */
@@ -270,11 +284,12 @@ public final class JournalFolder {
     }
   }
 
-  private OpeningOutcome openHeld(WalkName name, Path file, WalkLock lock) throws IOException {
+  private OpeningOutcome openHeld(WalkName name, Path file, WalkLock lock, Witness witness)
+      throws IOException {
     Storage storage = disk.apply(FileStorage.open(file));
     OpeningOutcome opening = null;
     try {
-      opening = openHeld(name, storage, lock);
+      opening = openHeld(name, storage, lock, witness);
       return opening;
     } finally {
       if (opening == null || !opening.isHeld()) {
@@ -283,10 +298,10 @@ public final class JournalFolder {
     }
   }
 
-  private OpeningOutcome openHeld(WalkName name, Storage storage, WalkLock lock)
+  private OpeningOutcome openHeld(WalkName name, Storage storage, WalkLock lock, Witness witness)
       throws IOException {
     byte[] bytes = storage.readAll();
-    Recovered read = Recovery.read(bytes);
+    Recovered read = Recovery.read(bytes, witness);
     Optional<Writable> writable = read.writable();
     if (writable.isEmpty()) {
       return watching(read, read.told().orElse(""));
@@ -295,15 +310,14 @@ public final class JournalFolder {
       return new OpeningOutcome.Watching(
           read, "This walk is empty: it was cut off before its first record.");
     }
-    Optional<String> told = read.told();
     Optional<TornTail> torn = read.torn();
+    Optional<String> aside = Optional.empty();
     if (torn.isPresent()) {
-      String aside = setAside(name, tail(bytes, torn.get()));
-      told = Optional.of(Sentence.of("{} They are kept aside in {}.", torn.get().why(), aside));
+      aside = Optional.of(setAside(name, tail(bytes, torn.get())));
     }
-    JournalWriter writer = JournalWriter.after(storage, writable.get());
+    JournalWriter writer = JournalWriter.after(storage, end(name), writable.get());
     writer.settle();
-    return new OpeningOutcome.Writing(new HeldWalk(writer, lock), read, told);
+    return new OpeningOutcome.Writing(new HeldWalk(writer, lock), read, aside);
   }
 
   private static byte[] tail(byte[] bytes, TornTail torn) {
@@ -315,7 +329,8 @@ public final class JournalFolder {
       Path file = home.sessions().resolve(name.tornFile(number));
       try {
         AtomicFile.writeNew(file, torn);
-        return "sessions/" + file.getFileName();
+        return Sentence.of(
+            "The bytes that are not used are kept aside in sessions/{}.", file.getFileName());
       } catch (FileAlreadyExistsException taken) {
         continue;
       } catch (IOException e) {

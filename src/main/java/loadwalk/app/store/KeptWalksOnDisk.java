@@ -1,7 +1,8 @@
 package loadwalk.app.store;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovery;
 import loadwalk.journal.StorageFault;
+import loadwalk.journal.Witness;
 import loadwalk.plan.Rules;
 import loadwalk.report.page.Picture;
 
@@ -62,7 +64,7 @@ public final class KeptWalksOnDisk implements KeptWalks {
     return String.join(
         " ",
         ProgramSum.ofThisProgram(),
-        ByteSum.of(tables.toString().getBytes(StandardCharsets.UTF_8)),
+        ByteSum.of(tables.toString().getBytes(UTF_8)),
         String.valueOf(folderKey()));
   }
 
@@ -86,7 +88,9 @@ public final class KeptWalksOnDisk implements KeptWalks {
 
   @Override
   public Unread bytes(Listed walk) throws IOException {
-    byte[] bytes = store.bytes(new WalkName(walk.name()));
+    WalkName name = new WalkName(walk.name());
+    Witness witness = store.witness(name);
+    byte[] bytes = store.bytes(name);
     return new Unread() {
       @Override
       public byte[] bytes() {
@@ -94,8 +98,13 @@ public final class KeptWalksOnDisk implements KeptWalks {
       }
 
       @Override
+      public String end() {
+        return ByteSum.of(witness.toString().getBytes(UTF_8));
+      }
+
+      @Override
       public Journal read() throws IOException {
-        return journal(JournalFolder.watching(Recovery.read(bytes), ""));
+        return journal(JournalFolder.watching(Recovery.read(bytes, witness), ""));
       }
     };
   }
@@ -109,9 +118,13 @@ public final class KeptWalksOnDisk implements KeptWalks {
   public Journal read(String typed) throws IOException {
     Optional<Path> path = WalkFinder.path(typed);
     return journal(
-        path.isPresent()
-            ? JournalFolder.watching(Recovery.read(FileStorage.readAt(path.get())), "")
-            : store.peek(new WalkFinder(store).find(typed)));
+        path.isPresent() ? at(path.get()) : store.peek(new WalkFinder(store).find(typed)));
+  }
+
+  /** Reads a journal that lies anywhere. */
+  private static OpeningOutcome at(Path journal) throws IOException {
+    Witness witness = WitnessOnDisk.beside(journal).read();
+    return JournalFolder.watching(Recovery.read(FileStorage.readAt(journal), witness), "");
   }
 
   private static Journal journal(OpeningOutcome opening) throws StorageFault {

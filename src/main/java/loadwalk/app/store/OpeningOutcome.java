@@ -48,9 +48,9 @@ public sealed interface OpeningOutcome {
    *
    * @param walk where records go; to be closed
    * @param read what stands in the journal
-   * @param told what the operator is to know, such as a torn line that was kept aside
+   * @param aside where the bytes of a torn line were kept, in one sentence, where there was one
    */
-  record Writing(HeldWalk walk, Recovered read, Optional<String> told) implements OpeningOutcome {
+  record Writing(HeldWalk walk, Recovered read, Optional<String> aside) implements OpeningOutcome {
     @Override
     public <R> R to(Reader<R> reader) {
       return reader.writing(this);

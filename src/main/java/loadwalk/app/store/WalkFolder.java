@@ -13,6 +13,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
+import loadwalk.journal.Soundness;
 import loadwalk.text.Sentence;
 import loadwalk.view.state.Library;
 import loadwalk.walk.fact.Fact;
@@ -46,7 +47,16 @@ public final class WalkFolder {
 
   /** Returns the state that a journal tells, or why it cannot be told. */
   public static WalkState state(Recovered read) {
-    return FactText.walk(read.records().stream().map(JournalRecord::body).toList());
+    return FactText.walk(bodies(read));
+  }
+
+  /** Returns how far the records of a journal, which tell a state, are all that was kept. */
+  public static Soundness soundness(Recovered read, WalkState state) {
+    return Soundness.of(read, FactText.isClosed(bodies(read), state));
+  }
+
+  private static List<String> bodies(Recovered read) {
+    return read.records().stream().map(JournalRecord::body).toList();
   }
 
   /** Begins a walk; its journal appears with its first record in it or not at all. */

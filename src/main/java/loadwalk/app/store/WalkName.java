@@ -53,6 +53,13 @@ public record WalkName(String text) {
     return "." + text + ".lock";
   }
 
+  /**
+   * Returns the hidden name of what tells where the journal ends; version control leaves it out.
+   */
+  String endFile() {
+    return "." + text + ".end";
+  }
+
   String photoFolder() {
     return text + ".photos";
   }

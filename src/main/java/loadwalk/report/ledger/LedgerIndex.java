@@ -44,9 +44,10 @@ public record LedgerIndex(Map<String, Kept> kept) {
    * An entry with what tells copies of one walk.
    *
    * @param opening the sum of the record that opens the walk
+   * @param end the sum of what is told of the journal's end, by which it was judged
    * @param entry the entry
    */
-  public record Kept(String opening, LedgerEntry entry) {}
+  public record Kept(String opening, String end, LedgerEntry entry) {}
 
   /** Copies the map, keeping its order. */
   public LedgerIndex {
@@ -58,9 +59,9 @@ public record LedgerIndex(Map<String, Kept> kept) {
     return new LedgerIndex(Map.of());
   }
 
-  /** Returns what is kept of a journal with this sum. */
-  public Optional<Kept> of(String sum) {
-    return Optional.ofNullable(kept.get(sum));
+  /** Returns what is kept of a journal with this sum, of whose end as much was told. */
+  public Optional<Kept> of(String sum, String end) {
+    return Optional.ofNullable(kept.get(sum)).filter(k -> k.end().equals(end));
   }
 
   /**
@@ -120,6 +121,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
       out.writeStartArray();
       out.writeString(journal);
       out.writeString(kept.opening());
+      out.writeString(kept.end());
       write(out, kept.entry());
       out.writeEndArray();
     } catch (IOException e) {
@@ -183,7 +185,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
     void into(Map<String, Kept> kept) throws IOException {
       need(JsonToken.START_ARRAY, in.nextToken());
       String journal = text();
-      kept.put(journal, new Kept(text(), entry()));
+      kept.put(journal, new Kept(text(), text(), entry()));
     }
 
     private LedgerEntry entry() throws IOException {

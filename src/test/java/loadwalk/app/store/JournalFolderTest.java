@@ -27,9 +27,12 @@ import java.util.Optional;
 import loadwalk.app.FailingDisk;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.KeepResult.NotKept;
+import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovered.Damaged;
+import loadwalk.journal.Recovered.Damaged.Kind;
 import loadwalk.journal.Recovered.Whole;
 import loadwalk.journal.StorageFault;
+import loadwalk.journal.TornLine;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,7 +69,8 @@ class JournalFolderTest {
     makeWalk("{\"a\":1}", "{\"b\":2}");
     OpeningOutcome.Writing again = writing(store.open(NAME));
     assertEquals(List.of(HEAD, "{\"a\":1}", "{\"b\":2}"), bodies(again.read()));
-    assertEquals(Optional.empty(), again.told());
+    assertEquals(Optional.empty(), again.aside());
+    assertEquals(Recovered.Ending.KNOWN, again.read().ending());
     keep(again, "{\"c\":3}");
     again.walk().close();
     assertEquals(
@@ -154,20 +158,37 @@ class JournalFolderTest {
   void open_ofATornJournal_keepsTheTailAsideAndTells() throws IOException {
     makeWalk("{\"a\":1}", "{\"b\":2}");
     byte[] all = Files.readAllBytes(journal);
-    Files.write(journal, Arrays.copyOf(all, all.length - 3));
+    byte[] first = TornLine.after(all, 50);
+    Files.write(journal, first, StandardOpenOption.APPEND);
     OpeningOutcome.Writing opened = writing(store.open(NAME));
-    assertEquals(List.of(HEAD, "{\"a\":1}"), bodies(opened.read()));
-    String told = opened.told().orElseThrow();
-    assertTrue(told.endsWith("They are kept aside in sessions/brightmoor-900.torn-1."), told);
-    String aside = Files.readString(inSessions(NAME.tornFile(1)));
-    assertTrue(new String(all, UTF_8).contains(aside) && aside.startsWith("{\"seq\":3"), aside);
+    assertEquals(List.of(HEAD, "{\"a\":1}", "{\"b\":2}"), bodies(opened.read()));
+    assertEquals(
+        Optional.of(
+            "The bytes that are not used are kept aside in sessions/brightmoor-900.torn-1."),
+        opened.aside());
+    assertArrayEquals(first, Files.readAllBytes(inSessions(NAME.tornFile(1))));
     keep(opened, "{\"c\":3}");
     opened.walk().close();
-    Files.write(journal, "half a line".getBytes(UTF_8), StandardOpenOption.APPEND);
+    byte[] second = TornLine.after(Files.readAllBytes(journal), 10);
+    Files.write(journal, second, StandardOpenOption.APPEND);
     OpeningOutcome.Writing again = writing(store.open(NAME));
-    assertEquals(List.of(HEAD, "{\"a\":1}", "{\"c\":3}"), bodies(again.read()));
-    assertEquals("half a line", Files.readString(inSessions(NAME.tornFile(2))));
+    assertEquals(List.of(HEAD, "{\"a\":1}", "{\"b\":2}", "{\"c\":3}"), bodies(again.read()));
+    assertArrayEquals(second, Files.readAllBytes(inSessions(NAME.tornFile(2))));
     again.walk().close();
+  }
+
+  @Test
+  void open_ofAJournalWhoseLastRecordsAreCutOff_watchesAndChangesNothing() throws IOException {
+    makeWalk("{\"a\":1}", "{\"b\":2}");
+    byte[] all = Files.readAllBytes(journal);
+    for (int cut = all.length - 1; cut > 0; cut--) {
+      byte[] shorter = Arrays.copyOf(all, cut);
+      Files.write(journal, shorter);
+      OpeningOutcome opening = store.open(NAME);
+      assertTrue(opening.journal().orElseThrow().isDamaged(), "cut at " + cut);
+      assertTrue(watching(opening).why().startsWith("The journal is damaged: "), opening::toString);
+      assertArrayEquals(shorter, Files.readAllBytes(journal), "cut at " + cut);
+    }
   }
 
   @Test
@@ -194,6 +215,9 @@ class JournalFolderTest {
   void open_ofAnEmptyFile_watches() throws IOException {
     makeWalk();
     Files.write(journal, new byte[0]);
+    assertEquals(
+        Kind.MISSING, assertInstanceOf(Damaged.class, watching(store.open(NAME)).read()).kind());
+    Files.delete(inSessions(NAME.endFile()));
     assertInstanceOf(Whole.class, watching(store.open(NAME)).read());
   }
 

@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,9 +97,33 @@ class KeptLedgerTest {
     assertEquals(Files.size(journal), other.length);
     Files.write(journal, other);
     Files.setLastModifiedTime(journal, time);
+    Path end = Path.of("sessions", "." + NAME + ".end");
+    Files.copy(
+        folder.resolve("other").resolve(end),
+        folder.resolve("home").resolve(end),
+        StandardCopyOption.REPLACE_EXISTING);
     String after = ledger(ExitCode.DONE, "home", "--json");
     assertNotEquals(before, after);
     assertEquals(ledger(ExitCode.DONE, "other", "--json"), after);
+  }
+
+  @Test
+  void endOfAKnownJournal_toldOtherwiseNow_isToldInTheLedger() throws IOException {
+    Path journal = keep("home", NAME, bodies());
+    ledger(ExitCode.DONE, "home");
+    Path longer = keep("other", NAME, longer());
+    Files.copy(
+        longer.resolveSibling("." + NAME + ".end"),
+        journal.resolveSibling("." + NAME + ".end"),
+        StandardCopyOption.REPLACE_EXISTING);
+    ledger(ExitCode.DAMAGED, "home");
+    assertTrue(err.toString().contains("1 record is missing at its end"), err.toString());
+  }
+
+  private static List<String> longer() {
+    List<String> bodies = new ArrayList<>(bodies());
+    bodies.add(bodies.get(bodies.size() - 1));
+    return bodies;
   }
 
   @Test

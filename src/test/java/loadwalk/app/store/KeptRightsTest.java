@@ -64,6 +64,7 @@ class KeptRightsTest {
         List.of(
             NAME.journalFile(),
             NAME.lockFile(),
+            NAME.endFile(),
             NAME.tornFile(1),
             KeptWalksOnDisk.INDEX,
             WALK + ".photos/bench.png")) {

@@ -110,6 +110,6 @@ class KilledProcessCrashIT {
     Set<Long> once = new HashSet<>(found);
     assertEquals(once.size(), found.size(), where);
     acknowledged += kept.size();
-    torn += opened.told().isPresent() ? 1 : 0;
+    torn += opened.aside().isPresent() ? 1 : 0;
   }
 }

@@ -26,7 +26,7 @@ class CopiesTest {
         new Taken(
             file,
             ByteSum.of(text),
-            new LedgerIndex.Kept(ByteSum.of(lines[0].getBytes(UTF_8)), entry)));
+            new LedgerIndex.Kept(ByteSum.of(lines[0].getBytes(UTF_8)), "", entry)));
   }
 
   private Ledger ledger() {

@@ -19,7 +19,10 @@ class LedgerBuilderTest {
 
   private static Taken taken(LedgerEntry entry) {
     String name = entry.walk();
-    return new Taken(name, "sum of " + name, new LedgerIndex.Kept("opening of " + name, entry));
+    return new Taken(
+        name,
+        "sum of " + name,
+        new LedgerIndex.Kept("opening of " + name, "end of " + name, entry));
   }
 
   private List<LedgerEntry> entries() {

@@ -84,7 +84,7 @@ class LedgerGrowthTest {
   private static byte[] index(int count) {
     Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
     for (LedgerEntry e : Entries.many(count, SEED)) {
-      kept.put(e.walk(), new LedgerIndex.Kept("opening " + e.walk(), e));
+      kept.put(e.walk(), new LedgerIndex.Kept("opening " + e.walk(), "", e));
     }
     return new LedgerIndex(kept).bytes(MAKER);
   }

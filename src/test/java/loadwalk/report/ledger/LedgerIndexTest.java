@@ -43,7 +43,8 @@ class LedgerIndexTest {
               rails.isPresent() ? OptionalDouble.of(62.5) : OptionalDouble.empty(),
               rails,
               loads());
-      kept.put("sum of " + name, new LedgerIndex.Kept("opening of " + name, entry));
+      kept.put(
+          "sum of " + name, new LedgerIndex.Kept("opening of " + name, "end of " + name, entry));
     }
     return new LedgerIndex(kept);
   }
@@ -73,7 +74,10 @@ class LedgerIndexTest {
   void everyValue_comesBack() {
     assertEquals(index(), LedgerIndex.read(index().bytes(MAKER), MAKER));
     assertEquals(LedgerIndex.empty(), LedgerIndex.read(new byte[0], MAKER));
-    assertEquals(Optional.empty(), index().of("sum of another"));
+    String name = index().kept().keySet().iterator().next().replace("sum of ", "");
+    assertTrue(index().of("sum of " + name, "end of " + name).isPresent());
+    assertEquals(Optional.empty(), index().of("sum of " + name, "another end"));
+    assertEquals(Optional.empty(), index().of("sum of another", "end of " + name));
   }
 
   @Test

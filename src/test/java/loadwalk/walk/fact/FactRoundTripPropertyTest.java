@@ -76,7 +76,7 @@ class FactRoundTripPropertyTest {
                 OptionalLong.of(seed == 199 ? Fact.Opened.LARGEST_SEED : seed));
         List<Stamped> facts = List.of(new Stamped(opened, seed));
         String body = FactText.body(facts);
-        assertTrue(body.startsWith("{\"format\":\"loadwalk-journal/1\""), body);
+        assertTrue(body.startsWith("{\"format\":\"loadwalk-journal/2\""), body);
         assertEquals(facts, FactText.read(body), "seed " + seed);
       }
     }

@@ -1,10 +1,13 @@
 package loadwalk.walk.fact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -18,15 +21,16 @@ import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState.Hold;
 import org.junit.jupiter.api.Test;
 
-/** A walk's journal of version 1, frozen for ever: every fact in it must go on to mean the same. */
+/** Journals of a walk, frozen for ever: every fact in them must go on to mean the same. */
 class FrozenWalkTest {
   private static final String KINDS =
       "Armed Attached Begun Briefed Cooled CriterionSet Done Doubted EndedEarly Entered HaltLifted"
           + " Noted Opened PairAdded Paused Resumed Skipped StoodBy StopExplained Stopped WarmAgain"
           + " Warmed";
 
-  private static List<String> bodies() throws IOException {
-    try (InputStream file = FrozenWalkTest.class.getResourceAsStream("/journals/walk-v1.jsonl")) {
+  private static List<String> bodies(int version) throws IOException {
+    try (InputStream file =
+        FrozenWalkTest.class.getResourceAsStream("/journals/walk-v" + version + ".jsonl")) {
       Recovered.Whole whole =
           assertInstanceOf(Recovered.Whole.class, Recovery.read(file.readAllBytes()));
       return whole.records().stream().map(JournalRecord::body).toList();
@@ -35,19 +39,50 @@ class FrozenWalkTest {
 
   @Test
   void everyRecord_isReadAndWouldBeWrittenTheSame() throws IOException {
-    TreeSet<String> kinds = new TreeSet<>();
-    for (String body : bodies()) {
-      List<Stamped> facts = FactText.read(body);
-      facts.forEach(f -> kinds.add(f.fact().getClass().getSimpleName()));
-      assertEquals(body, FactText.body(facts));
+    for (int version = 1; version <= 2; version++) {
+      TreeSet<String> kinds = new TreeSet<>();
+      List<String> bodies = bodies(version);
+      for (int seq = 1; seq <= bodies.size(); seq++) {
+        List<Stamped> facts = FactText.read(bodies.get(seq - 1));
+        facts.forEach(f -> kinds.add(f.fact().getClass().getSimpleName()));
+        // A new walk opens in the newest format; everything else is as it was.
+        String written =
+            seq == 1
+                ? FactText.body(facts).replace("journal/2", "journal/" + version)
+                : FactText.body(FactText.walk(bodies.subList(0, seq - 1)), facts, seq);
+        assertEquals(bodies.get(seq - 1), written);
+      }
+      assertEquals(44 + version, bodies.size());
+      assertEquals(KINDS, kinds.stream().collect(Collectors.joining(" ")));
     }
-    assertEquals(45, bodies().size());
-    assertEquals(KINDS, kinds.stream().collect(Collectors.joining(" ")));
+  }
+
+  @Test
+  void finishedWalk_saysHowManyRecordsItHas() throws IOException {
+    List<String> bodies = bodies(2);
+    assertTrue(bodies.get(45).contains("\"records\":46,"), bodies.get(45));
+    WalkState finished = FactText.walk(bodies);
+    assertTrue(finished.isFinished());
+    assertTrue(FactText.isClosed(bodies, finished));
+    for (int left = 1; left < 46; left++) {
+      List<String> cut = bodies.subList(0, left);
+      assertFalse(FactText.isClosed(cut, FactText.walk(cut)), "cut after " + left);
+    }
+    assertFalse(FactText.isClosed(bodies(1), FactText.walk(bodies(1))));
+  }
+
+  @Test
+  void finishedWalkFromBeforeRecordsWereCounted_isTakenForAll() throws IOException {
+    List<String> bodies = new ArrayList<>(bodies(1));
+    bodies.add(bodies(2).get(45).replace("\"records\":46,", ""));
+    assertTrue(FactText.isClosed(bodies, FactText.walk(bodies)));
+    bodies.set(0, bodies(2).get(0));
+    assertFalse(FactText.isClosed(bodies, FactText.walk(bodies)));
   }
 
   @Test
   void walk_standsWhereItStood() throws IOException {
-    WalkState walk = FactText.walk(bodies());
+    WalkState walk = FactText.walk(bodies(1));
     assertEquals("Halvorsen & Pike HP 250", walk.opened().amplifier().name());
     assertEquals("full-walk", walk.opened().sequence().name());
     assertEquals(12, walk.plan().size());
