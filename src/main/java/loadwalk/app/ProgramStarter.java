@@ -17,6 +17,7 @@ import java.util.OptionalLong;
 import java.util.function.Function;
 import loadwalk.app.loop.Background;
 import loadwalk.app.loop.Clocks;
+import loadwalk.app.loop.Farewell;
 import loadwalk.app.loop.LineFeed;
 import loadwalk.app.loop.PlainLoop;
 import loadwalk.app.loop.ProgramRunner;
@@ -41,11 +42,13 @@ import loadwalk.plan.Rules;
 import loadwalk.text.Sentence;
 import loadwalk.tui.NoStty;
 import loadwalk.tui.TtyTerminal;
+import loadwalk.view.LastWords;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramUpdate;
 import loadwalk.view.canvas.Look;
 import loadwalk.walk.Effect;
+import loadwalk.walk.Model;
 import loadwalk.walk.Walker;
 
 /** Starts the program for a command: on the screen, as lines, or filled in to the end. */
@@ -208,9 +211,11 @@ final class ProgramStarter implements World {
                   () -> {
                     loop.offer(library(effects));
                     rules.prepare();
-                  }));
+                  }),
+          () -> LastWords.of(runner.program()).forEach(line -> out.println(look.text(line))));
       effects.close();
-      return ExitCode.DONE;
+      boolean lost = runner.program().walk().filter(Model::isWriting).isPresent();
+      return lost ? ExitCode.BAD_INPUT : ExitCode.DONE;
     } catch (NoStty missing) {
       err.println(missing.getMessage());
       return ExitCode.BAD_INPUT;
@@ -241,6 +246,7 @@ final class ProgramStarter implements World {
     ProgramRunner runner = runner(around, rules, effects);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    Farewell farewell = Farewell.ifSignalled(() -> LastWords.of(runner.program()), this::tell);
     try (LineFeed lines = new LineFeed(in)) {
       effects.nudging(lines::metersSpoke);
       start.apply(effects).forEach(runner::accept);
@@ -251,6 +257,8 @@ final class ProgramStarter implements World {
     } catch (IOException fault) {
       err.println(Sentence.of("The input cannot be read: {}.", DiskFaults.reason(fault)));
       return ExitCode.BAD_INPUT;
+    } finally {
+      farewell.callOff();
     }
   }
 
@@ -263,6 +271,10 @@ final class ProgramStarter implements World {
       err.println(Sentence.of("The walk could not be closed: {}.", DiskFaults.reason(fault)));
       return ExitCode.BAD_INPUT;
     }
+  }
+
+  private void tell(String line) {
+    err.println(look.text(line));
   }
 
   /** Shows a walk that another Loadwalk holds, or says why there is none. */

@@ -66,7 +66,7 @@ public final class KeyMap {
     char c = stroke.getCharacter();
     if (stroke.isCtrlDown()) {
       if (c == 'c' || c == '\\' || c == '4') {
-        return Key.of(Key.Kind.LEAVE);
+        return Key.of(Key.Kind.INTERRUPT);
       }
       if (WITH_CTRL.containsKey(c)) {
         return Key.of(WITH_CTRL.get(c));
@@ -74,7 +74,7 @@ public final class KeyMap {
       return c == 'z' ? Key.of(Key.Kind.SUSPEND) : Key.of(Key.Kind.NOTHING);
     }
     if (c == 0x1c || c == 0x03) {
-      return Key.of(Key.Kind.LEAVE);
+      return Key.of(Key.Kind.INTERRUPT);
     }
     return stroke.isAltDown() || Character.isISOControl(c) ? Key.of(Key.Kind.NOTHING) : Key.of(c);
   }

@@ -42,6 +42,7 @@ public final class TtyTerminal extends UnixTerminal {
   private String saved;
   private volatile TerminalSize known;
   private Runnable onResize;
+  private volatile Runnable farewell;
 
   /**
    * Opens the terminal on standard input and output.
@@ -60,6 +61,15 @@ public final class TtyTerminal extends UnixTerminal {
                 List.of(
                     new BasicCharacterPattern(PASTE_BEGIN, "\u001b[200~".toCharArray()),
                     new BasicCharacterPattern(PASTE_END, "\u001b[201~".toCharArray())));
+  }
+
+  /**
+   * Sets what is said once the terminal is given back for good, whatever ends the program.
+   *
+   * @param words what prints it
+   */
+  public void atTheEnd(Runnable words) {
+    farewell = words;
   }
 
   /** Tells whether standard input and output are both terminals. */
@@ -98,6 +108,15 @@ public final class TtyTerminal extends UnixTerminal {
 
   @Override
   protected void restoreTerminalSettings() throws IOException {
+    restore();
+    Runnable words = farewell;
+    farewell = null;
+    if (words != null) {
+      words.run();
+    }
+  }
+
+  private void restore() throws IOException {
     if (saved != null) {
       stty(String.join(" ", "stty", saved));
     }
@@ -160,7 +179,7 @@ public final class TtyTerminal extends UnixTerminal {
   public void lend() throws IOException {
     exitPrivateMode();
     flush();
-    restoreTerminalSettings();
+    restore();
   }
 
   /** Asks for the cursor position, twice: the answer ends a read that waits for a key. */
@@ -171,16 +190,18 @@ public final class TtyTerminal extends UnixTerminal {
     flush();
   }
 
-  /** Discards unread input, so that it does not end up in the shell. */
-  public void forgetInput() throws IOException {
-    forget(new FileInputStream(FileDescriptor.in));
+  /** Discards unread input and returns how many bytes that was. */
+  public int forgetInput() throws IOException {
+    return forget(new FileInputStream(FileDescriptor.in));
   }
 
   /** Reads what is there: a terminal cannot be skipped over, it answers "Illegal seek". */
-  static void forget(FileInputStream unread) throws IOException {
+  static int forget(FileInputStream unread) throws IOException {
+    int forgotten = 0;
     while (unread.available() > 0) {
-      unread.read(new byte[unread.available()]);
+      forgotten += Math.max(0, unread.read(new byte[unread.available()]));
     }
+    return forgotten;
   }
 
   /** Sets the terminal up again after {@link #lend}. */

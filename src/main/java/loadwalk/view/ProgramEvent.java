@@ -26,6 +26,11 @@ public sealed interface ProgramEvent {
   /** Returns the program after this event and its effects. */
   ProgramNext reach(Program program, ProgramUpdate update);
 
+  /** Tells whether a hand at the keyboard did it, which knows what its own keys bring up. */
+  default boolean isByHand() {
+    return false;
+  }
+
   /** Something that only changes what the program knows or shows; nothing follows from it. */
   sealed interface News extends ProgramEvent {
     /** Returns the program that knows it. */
@@ -41,7 +46,12 @@ public sealed interface ProgramEvent {
   record Pressed(Key key) implements ProgramEvent {
     @Override
     public ProgramNext reach(Program program, ProgramUpdate update) {
-      return update.pressed(program, key);
+      return update.pressed(program.sayingOfKeys(Optional.empty()), key);
+    }
+
+    @Override
+    public boolean isByHand() {
+      return true;
     }
   }
 
@@ -49,7 +59,12 @@ public sealed interface ProgramEvent {
   record Pasted(String text) implements ProgramEvent {
     @Override
     public ProgramNext reach(Program program, ProgramUpdate update) {
-      return ProgramUpdate.pasted(program, text);
+      return ProgramUpdate.pasted(program.sayingOfKeys(Optional.empty()), text);
+    }
+
+    @Override
+    public boolean isByHand() {
+      return true;
     }
   }
 
@@ -193,6 +208,14 @@ public sealed interface ProgramEvent {
     @Override
     public Program toldTo(Program program) {
       return program.on(new TextScreen(title, lines, charts, 0, program.screen()));
+    }
+  }
+
+  /** Keys did not do what they seem to; shows on every screen until the next key. */
+  record KeysTold(String sentence) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.sayingOfKeys(Optional.of(sentence));
     }
   }
 

@@ -46,6 +46,7 @@ public final class ProgramPainter {
     return program.screen() instanceof WalkScreen now
         && before.screen() instanceof WalkScreen then
         && program.walk().isPresent()
+        && program.ofKeys().equals(before.ofKeys())
         && program.state().showsTheSameAs(before.state())
         && now.isTypedOnFrom(then, program.state());
   }

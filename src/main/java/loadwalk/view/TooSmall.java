@@ -13,7 +13,7 @@ final class TooSmall {
 
   private TooSmall() {}
 
-  static void paint(Canvas canvas, Optional<Model> walk) {
+  static void paint(Canvas canvas, Optional<Model> walk, Optional<String> ofKeys) {
     if (walk.filter(Model::isStopped).isPresent()) {
       canvas.paragraph(0, 0, canvas.columns(), 3, OFF, Style.HALT);
       return;
@@ -28,6 +28,7 @@ final class TooSmall {
             Size.LEAST.rows(),
             canvas.columns(),
             canvas.rows());
-    canvas.paragraph(0, 0, canvas.columns(), canvas.rows(), sentence, Style.STRONG);
+    int row = canvas.paragraph(0, 0, canvas.columns(), canvas.rows(), sentence, Style.STRONG);
+    canvas.paragraph(0, row, canvas.columns(), canvas.rows() - row, ofKeys.orElse(""), Style.HEED);
   }
 }

@@ -13,7 +13,8 @@ import java.util.Random;
 final class Terminals {
   private static final List<String> KINDS =
       List.of("", "dumb", "nonsense", "vt52", "xterm", "../../etc/passwd");
-  private static final List<String> SIZES = List.of("0 0", "1 1", "1 500", "24 80", "500 500");
+  private static final List<String> SIZES =
+      List.of("0 0", "1 1", "1 500", "24 80", "500 500", "65535 65535");
 
   /** Of a signal; Java answers SIGQUIT itself, with a list of its threads, and the walk goes on. */
   private static final Map<String, Integer> CODES =
@@ -109,6 +110,7 @@ final class Terminals {
     Ran ran = running.end();
     assertEquals(CODES.get(signal), ran.code(), ran::said);
     if (ran.code() != 0) {
+      ran.says("(?m)^OUTPUT DOWN, SUPPLY OFF: idle was still running\\.$");
       new Ran(0, ran.out(), ran.err()).isPlain();
     }
     Journal.only(home).isWhole().holdsWhatWasCalledKept(ran.out());

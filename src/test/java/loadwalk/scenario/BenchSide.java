@@ -18,13 +18,14 @@ import java.util.Map;
 import java.util.concurrent.locks.LockSupport;
 import loadwalk.app.FailingDisk;
 import loadwalk.app.loop.FakeClocks;
+import loadwalk.app.loop.Keyboard;
+import loadwalk.app.loop.Keyboard.Asked;
 import loadwalk.app.store.ProgramUnderTest;
 import loadwalk.bench.ReadingId;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.tui.KeyMap;
 import loadwalk.tui.Surface;
 import loadwalk.view.ProgramEvent;
-import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Look;
 import loadwalk.walk.Model;
 import loadwalk.walk.fact.Entry;
@@ -65,6 +66,8 @@ final class BenchSide {
   private Surface surface;
   private ProgramUnderTest program;
   private int cells;
+  private boolean blind;
+  private boolean left;
 
   private BenchSide(Path folder, FakeClocks clocks, Look look, boolean colour) {
     this.folder = folder;
@@ -152,16 +155,29 @@ final class BenchSide {
   private void stroke(KeyStroke stroke) {
     terminal.addInput(stroke);
     KeyStroke got = terminal.pollInput();
-    Key key = KeyMap.of(got);
-    if (key.kind() != Key.Kind.NOTHING) {
-      program.accept(new ProgramEvent.Pressed(key));
-    }
+    Keyboard keyboard = program.keyboard();
+    left |= keyboard.hear(keyboard.typed(KeyMap.of(got), clocks.monoNanos())) == Asked.LEAVE;
     show();
+  }
+
+  /** Presses keys and types in one breath, before anything of it is painted. */
+  BenchSide typeAhead(String... script) {
+    blind = true;
+    press(script);
+    blind = false;
+    show();
+    return this;
+  }
+
+  /** Tells whether a key has left the program. */
+  boolean isLeft() {
+    return left;
   }
 
   private void waitFor(int seconds) {
     for (int i = 0; i < seconds; i++) {
       clocks.goOn(1);
+      program.keyboard().passed(clocks.monoNanos());
       program.tick();
       show();
     }
@@ -189,9 +205,14 @@ final class BenchSide {
   }
 
   private void show() {
+    if (blind) {
+      return;
+    }
+    program.keyboard().tellDropped();
     try {
       int painted = surface.show(program.paint(surface.size()));
       cells += painted;
+      program.keyboard().painted();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

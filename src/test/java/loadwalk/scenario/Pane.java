@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
@@ -73,6 +74,16 @@ final class Pane {
     for (String name : names) {
       tmux("send-keys", name);
     }
+    return this;
+  }
+
+  /** Sends bytes at once, as a terminal sends what was typed while nobody read it. */
+  Pane bytes(String text) throws IOException {
+    List<String> words = new ArrayList<>(List.of("send-keys", "-H"));
+    for (byte b : text.getBytes(UTF_8)) {
+      words.add(String.format(Locale.ROOT, "%02x", b));
+    }
+    tmux(words.toArray(String[]::new));
     return this;
   }
 

@@ -28,8 +28,8 @@ class KeyMapTest {
   }
 
   @Test
-  void ctrlKeys_leaveSuspend_orDoNothing() {
-    assertEquals(Key.of(Key.Kind.LEAVE), KeyMap.of(new KeyStroke('c', true, false)));
+  void ctrlKeys_interruptSuspend_orDoNothing() {
+    assertEquals(Key.of(Key.Kind.INTERRUPT), KeyMap.of(new KeyStroke('c', true, false)));
     assertEquals(Key.of(Key.Kind.SUSPEND), KeyMap.of(new KeyStroke('z', true, false)));
     assertEquals(Key.of(Key.Kind.NOTHING), KeyMap.of(new KeyStroke('q', true, false)));
     assertEquals(Key.of(Key.Kind.LEAVE), KeyMap.of(new KeyStroke(KeyType.EOF)));
@@ -74,12 +74,13 @@ class KeyMapTest {
   void controlCharacters_areNeverTyped() {
     for (char c = 0; c < ' '; c++) {
       Key.Kind kind = KeyMap.of(new KeyStroke(c, false, false)).kind();
-      boolean leaves = c == 0x03 || c == 0x1c;
-      assertEquals(leaves ? Key.Kind.LEAVE : Key.Kind.NOTHING, kind, "character " + (int) c);
+      boolean interrupts = c == 0x03 || c == 0x1c;
+      assertEquals(
+          interrupts ? Key.Kind.INTERRUPT : Key.Kind.NOTHING, kind, "character " + (int) c);
     }
     assertEquals(Key.of('Ω'), KeyMap.of(new KeyStroke('Ω', false, false)));
     assertEquals(Key.of(' '), KeyMap.of(new KeyStroke(' ', false, false)));
-    assertEquals(pressed(Key.Kind.LEAVE), KeyMap.of(new KeyStroke('\\', true, false)));
+    assertEquals(pressed(Key.Kind.INTERRUPT), KeyMap.of(new KeyStroke('\\', true, false)));
   }
 
   private static Key pressed(Key.Kind kind) {

@@ -11,6 +11,7 @@ import loadwalk.plain.SimulatedHand;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
+import loadwalk.view.LastWords;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.canvas.Look;
@@ -57,6 +58,7 @@ public final class PlainLoop {
       tick(clocks.monoNanos());
       quit = heard(line.get());
     }
+    LastWords.of(runner.program()).forEach(this::print);
     return exitCode();
   }
 

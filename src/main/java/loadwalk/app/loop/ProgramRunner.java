@@ -14,7 +14,8 @@ import loadwalk.walk.Effect;
 public final class ProgramRunner {
   private final ProgramUpdate updates;
   private final EffectRunner effects;
-  private Program program;
+  private volatile Program program;
+  private volatile int turns;
 
   /** Makes the runner of a program that waits for its first event. */
   public ProgramRunner(ProgramUpdate updates, EffectRunner effects, Program program) {
@@ -23,7 +24,7 @@ public final class ProgramRunner {
     this.program = program;
   }
 
-  /** Returns the program as it stands. */
+  /** Returns the program as it stands; any thread may ask. */
   public Program program() {
     return program;
   }
@@ -38,6 +39,14 @@ public final class ProgramRunner {
   /** Tells whether the program is to be left. */
   public boolean isLeaving() {
     return effects.isLeaving();
+  }
+
+  /**
+   * Returns how often what keys answer has become something else without the hand that types
+   * knowing: a key typed before the last of these times does not answer what is there now.
+   */
+  int turns() {
+    return turns;
   }
 
   /** Does an effect that comes from no update. */
@@ -57,8 +66,13 @@ public final class ProgramRunner {
 
   private void settle(Deque<ProgramEvent> waiting) {
     while (!waiting.isEmpty()) {
-      ProgramNext next = updates.update(program, waiting.poll());
+      ProgramEvent event = waiting.poll();
+      Program before = program;
+      ProgramNext next = updates.update(before, event);
       program = next.program();
+      if (next.program().turnsFrom(before, event.isByHand())) {
+        turns++;
+      }
       next.effects().forEach(effect -> waiting.addAll(effects.perform(effect, program)));
       if (waiting.isEmpty()) {
         waiting.addAll(effects.after(program));

@@ -27,8 +27,6 @@ public final class TerminalLoop {
   private static final int QUEUE = 4096;
   private static final long TICK_MILLIS = 1000;
 
-  private static final int PASTE_MOST = 100_000;
-  private static final int PASTE_QUIET_SECONDS = 2;
   // Longer than a far terminal takes to answer: what comes later lands in the shell as typed.
   private static final long JOIN_MILLIS = 1000;
 
@@ -42,15 +40,14 @@ public final class TerminalLoop {
   private final boolean colour;
   private final Clocks clocks;
   private final BlockingQueue<Arrival> queue = new ArrayBlockingQueue<>(QUEUE);
-  private final StringBuilder pasted = new StringBuilder();
-  private boolean pasting;
-  private int quietSeconds;
+  private final Keyboard keyboard;
   private volatile boolean over;
   private long nextTick;
 
   /** Makes the loop of a screen; the terminal is not touched yet. */
   public TerminalLoop(ProgramRunner runner, Look look, boolean colour, Clocks clocks) {
     this.runner = runner;
+    this.keyboard = new Keyboard(runner);
     this.painter = new ProgramPainter(look);
     this.colour = colour;
     this.clocks = clocks;
@@ -79,16 +76,20 @@ public final class TerminalLoop {
    * Runs until the operator leaves or the keyboard is gone.
    *
    * @param afterFirstFrame what to start once the first frame is on the screen
+   * @param farewell what to say once the terminal is given back, whatever ended the program
    * @throws IOException if the terminal cannot be used
    */
-  public void run(Runnable afterFirstFrame) throws IOException {
+  public void run(Runnable afterFirstFrame, Runnable farewell) throws IOException {
     TtyTerminal terminal = new TtyTerminal();
+    terminal.atTheEnd(farewell);
     terminal.enterPrivateMode();
     terminal.addResizeListener((t, size) -> queue.offer((shown, resized) -> shown.forget()));
     Surface surface = new Surface(terminal, colour);
     Thread keys = keyReader(terminal);
     try {
       paint(surface);
+      // What was typed to the shell, or in impatience, was not meant for this screen.
+      keyboard.forgotten(terminal.forgetInput(), clocks.monoNanos());
       keys.start();
       listenForResizes(terminal);
       afterFirstFrame.run();
@@ -108,12 +109,14 @@ public final class TerminalLoop {
       arrival.reach(surface, terminal);
     }
     if (!over && !runner.isLeaving()) {
+      keyboard.tellDropped();
       paint(surface);
     }
   }
 
   private void paint(Surface surface) throws IOException {
     surface.show(painter.paint(runner.program(), surface.size()));
+    keyboard.painted();
   }
 
   /** Returns what has come, after a second at most. */
@@ -138,57 +141,27 @@ public final class TerminalLoop {
   }
 
   private void secondPassed() {
-    endForgottenPaste();
+    keyboard.passed(clocks.monoNanos());
     runner.accept(new ProgramEvent.OfWalk(new Event.Tick(clocks.monoNanos(), clocks.wallMillis())));
   }
 
-  private void hear(Key key, Surface surface, TtyTerminal terminal) throws IOException {
-    switch (key.kind()) {
+  private void hear(Keyboard.Stroke stroke, Surface surface, TtyTerminal terminal)
+      throws IOException {
+    switch (keyboard.hear(stroke)) {
       case LEAVE:
         over = true;
         break;
       case SUSPEND:
         suspend(surface, terminal);
         break;
-      case PASTE_BEGIN:
-      case PASTE_END:
-        paste(key.kind() == Key.Kind.PASTE_BEGIN);
-        break;
       case NOTHING:
         break;
-      default:
-        typed(key);
-    }
-  }
-
-  private void typed(Key key) {
-    quietSeconds = 0;
-    if (!pasting || key.kind() == Key.Kind.ESCAPE) {
-      // Even a paste whose end was lost must not keep the stop key from working.
-      runner.accept(new ProgramEvent.Pressed(key));
-    } else if (pasted.length() < PASTE_MOST) {
-      char c = key.character();
-      pasted.append(c == '\0' ? ' ' : c);
     }
   }
 
   private Arrival keyed(Key key) {
-    return (surface, terminal) -> hear(key, surface, terminal);
-  }
-
-  private void endForgottenPaste() {
-    quietSeconds++;
-    if (pasting && quietSeconds > PASTE_QUIET_SECONDS) {
-      paste(false);
-    }
-  }
-
-  private void paste(boolean begins) {
-    pasting = begins;
-    if (!begins) {
-      runner.accept(new ProgramEvent.Pasted(pasted.toString()));
-    }
-    pasted.setLength(0);
+    Keyboard.Stroke stroke = keyboard.typed(key, clocks.monoNanos());
+    return (surface, terminal) -> hear(stroke, surface, terminal);
   }
 
   /** Stops the whole process group as a shell's job control expects, and comes back whole. */

@@ -49,7 +49,9 @@ public record Key(Kind kind, char character) {
     PASTE_BEGIN,
     /** A pasted text ends. */
     PASTE_END,
-    /** Ctrl-C or Ctrl-\\, or the keyboard is gone: leaves now. */
+    /** Ctrl-C or Ctrl-\\: stops a step that runs; elsewhere leaves. */
+    INTERRUPT,
+    /** The keyboard is gone: leaves now. */
     LEAVE,
     /** Ctrl-Z: suspends the program. */
     SUSPEND,

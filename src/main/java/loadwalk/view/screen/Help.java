@@ -10,7 +10,7 @@ public final class Help {
   public static List<String> walk() {
     return List.of(
         "Esc   STOP, at once, from anywhere: output down, supply off. Say why later.",
-        "",
+        "Ctrl-C is STOP too while a step runs; once more within two seconds leaves.",
         "A brief says what to connect, what the readings should be, and what to heed.",
         "CLEAR  nothing special is known: Enter starts the step.",
         "HEED   read the cautions, then type the load really connected, in ohms.",

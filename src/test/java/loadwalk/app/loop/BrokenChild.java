@@ -33,7 +33,7 @@ public final class BrokenChild {
             loop, new BrokenEffects(inAThread), Program.atHome("home", StockRules.RULES));
     TerminalLoop terminal = new TerminalLoop(runner, new Look(true), false, Clocks.MACHINE);
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> terminal.broke(fault));
-    terminal.run(() -> {});
+    terminal.run(() -> {}, () -> {});
   }
 
   /** Answers what is asked, such as to leave, with a fault, here or in a thread. */

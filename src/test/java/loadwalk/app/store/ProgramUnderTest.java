@@ -11,6 +11,7 @@ import loadwalk.app.MachineEffects;
 import loadwalk.app.TextsForScreen;
 import loadwalk.app.loop.Background;
 import loadwalk.app.loop.FakeClocks;
+import loadwalk.app.loop.Keyboard;
 import loadwalk.app.loop.LineFeed;
 import loadwalk.app.loop.PlainLoop;
 import loadwalk.app.loop.ProgramRunner;
@@ -47,6 +48,7 @@ public final class ProgramUnderTest {
   private final FailingDisk disk = new FailingDisk();
   private final MachineEffects effects;
   private final ProgramRunner runner;
+  private final Keyboard keyboard;
   private final Look look;
   private final ProgramPainter painter;
   private int bells;
@@ -82,6 +84,7 @@ public final class ProgramUnderTest {
             new ProgramUpdate(new Walker(counting(rules))),
             effects,
             Program.atHome(SHOWN_HOME, rules));
+    this.keyboard = new Keyboard(runner);
     try {
       runner.accept(effects.libraryRead());
     } catch (IOException e) {
@@ -135,6 +138,11 @@ public final class ProgramUnderTest {
   /** Takes one event. */
   public void accept(ProgramEvent event) {
     runner.accept(event);
+  }
+
+  /** Returns what brings keys to the program. */
+  public Keyboard keyboard() {
+    return keyboard;
   }
 
   /** Does long work elsewhere from now on. */

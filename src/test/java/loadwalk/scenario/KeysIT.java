@@ -1,0 +1,79 @@
+package loadwalk.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import loadwalk.shipped.Shipped;
+import org.junit.jupiter.api.Test;
+
+/** Keys in a real terminal: typed ahead of the screen, and Ctrl-C in a step that runs. */
+class KeysIT extends InShell {
+
+  private ProcessHandle armedByHand() throws Exception {
+    Path home = folder.resolve("home");
+    Path sequences = Files.createDirectories(home.resolve("sequences"));
+    Files.writeString(
+        sequences.resolve("heavy.json"),
+        "{\"format\":\"loadwalk-sequence/1\",\"name\":\"heavy\",\"title\":\"One load\",\"tone\":"
+            + "{\"hertz\":40},\"limit\":{\"thdPercent\":1},\"supplyVolts\":13.8,\"steps\":["
+            + "{\"do\":\"measure\",\"mode\":\"stereo\",\"ohms\":1}]}");
+    return pane.start("", Shipped.command(home, "walk", "heavy", "--practice", "1"), "To arm");
+  }
+
+  private String journal() throws Exception {
+    try (Stream<Path> files = Files.list(folder.resolve("home/sessions"))) {
+      return Files.readString(
+          files.filter(f -> f.toString().endsWith(".jsonl")).findFirst().orElseThrow());
+    }
+  }
+
+  private void saysAtTheEnd(ProcessHandle program, String words) throws Exception {
+    program.onExit().get(30, TimeUnit.SECONDS);
+    pane.sees(words).line("stty -a > " + folder.resolve("after") + "; echo ba''ck").sees("back");
+    assertEquals(pane.read("before"), pane.read("after"));
+  }
+
+  @Test
+  void loadTypedTwiceInOneBreath_armsAndIsNoReading() throws Exception {
+    armedByHand();
+    pane.bytes("1\r1\r").sees("running", "2 keys were typed before this was on the screen");
+    assertTrue(journal().contains("armed"), journal());
+    assertFalse(journal().contains("entered"), journal());
+    Thread.sleep(500);
+    pane.keys("1", "1", ".", "5", "Enter").sees("11.5 V");
+  }
+
+  @Test
+  void keysTypedBeforeTheFirstScreen_pressNothingOnIt() throws Exception {
+    List<String> command =
+        Shipped.command(folder.resolve("home"), "walk", "full-walk", "--practice", "1");
+    pane.run("sleep 1;", command).bytes("\r\r\r").sees("brief: CLEAR", "were typed before this");
+    assertFalse(journal().contains("begun"), journal());
+    Thread.sleep(500);
+    pane.keys("Enter").sees("time left");
+  }
+
+  @Test
+  void controlC_inARunningStep_stops_andASecondOneLeavesWithTheWords() throws Exception {
+    ProcessHandle program = armedByHand();
+    pane.keys("1", "Enter").sees("running").keys("C-c").sees("S T O P", "Ctrl-C once more");
+    assertTrue(program.isAlive());
+    pane.keys("C-c");
+    saysAtTheEnd(program, "OUTPUT DOWN, SUPPLY OFF: the walk was stopped at");
+    assertTrue(journal().contains("\"stopped\""), journal());
+  }
+
+  @Test
+  void terminationSignal_inARunningStep_leavesWithTheWords() throws Exception {
+    ProcessHandle program = armedByHand();
+    pane.keys("1", "Enter").sees("running");
+    assertTrue(program.destroy());
+    saysAtTheEnd(program, "was still running.");
+  }
+}
