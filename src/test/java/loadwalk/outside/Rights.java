@@ -68,25 +68,25 @@ final class Rights {
   }
 
   /** A jar that only leads to classes elsewhere cannot be carried to where nobody may read it. */
-  private static boolean isWhole(Path jar) {
+  static boolean isWhole(Path jar) {
     return jar.toFile().length() > 1 << 20;
   }
 
-  private static void rights(Path path, String letters) throws IOException {
+  static void rights(Path path, String letters) throws IOException {
     Files.setPosixFilePermissions(path, PosixFilePermissions.fromString(letters));
   }
 
   /** Everybody may do everything in a folder and below, and come to it. */
-  private static void open(Path folder) throws IOException {
+  static void open(Path folder) throws IOException {
     try (Stream<Path> all = Files.walk(folder)) {
-      for (Path path : all.toList()) {
+      for (Path path : all.filter(path -> !Files.isSymbolicLink(path)).toList()) {
         rights(path, "rwxrwxrwx");
       }
     }
   }
 
   /** The launcher as nobody, from a folder that nobody may enter, too. */
-  private static Program nobody(Learned learned, Path folder) throws IOException {
+  static Program nobody(Learned learned, Path folder) throws IOException {
     Path installed = Files.createDirectories(folder.resolve("program"));
     Path given = learned.program().launcher();
     Path launcher = Files.copy(given, installed.resolve("loadwalk"));
