@@ -13,6 +13,7 @@ import loadwalk.app.sound.CaptureReader;
 import loadwalk.app.sound.LiveInput;
 import loadwalk.app.sound.SoundInput;
 import loadwalk.app.sound.WalkSound;
+import loadwalk.app.store.DataHome;
 import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.HeldWalk;
 import loadwalk.app.store.KeptWalksOnDisk;
@@ -112,11 +113,39 @@ public final class MachineEffects implements EffectRunner {
     return failure.isPresent() ? new Event.NotKept(failure.get()) : new Event.Kept(append.facts());
   }
 
+  /** Writes the whole walk anew and goes on there, or says why not. */
+  List<ProgramEvent> writtenAnew(Effect.WriteAnew asked, WalkState before) {
+    HeldWalk walk = open.orElseThrow();
+    try {
+      String body = FactText.body(before, asked.facts(), walk.due());
+      HeldWalk anew = walks.store().writeAnew(walk, asked.place(), body);
+      open = Optional.of(anew);
+      return List.of(
+          new ProgramEvent.OfWalk(new Event.Kept(asked.facts())),
+          new ProgramEvent.Told(anew.goesOn(walks.home())));
+    } catch (IOException fault) {
+      return List.of(new ProgramEvent.OfWalk(new Event.NotWrittenAnew(DiskFaults.sentence(fault))));
+    }
+  }
+
+  /** Returns where photos of the open walk are kept: beside its journal. */
+  DataHome home() {
+    return open.flatMap(HeldWalk::home).orElse(walks.home());
+  }
+
   /** Closes the open walk, and leaves the program where that is asked. */
   List<ProgramEvent> leave(boolean forGood) throws IOException {
+    Optional<String> elsewhere = open.flatMap(walk -> walk.elsewhere(walks.home()));
     close();
     leaving = forGood;
-    return leaving ? List.of() : List.of(new ProgramEvent.WalkClosed(), libraryRead());
+    if (leaving) {
+      return List.of();
+    }
+    List<ProgramEvent> events = new ArrayList<>();
+    events.add(new ProgramEvent.WalkClosed());
+    events.add(libraryRead());
+    elsewhere.ifPresent(how -> events.add(new ProgramEvent.Told(how)));
+    return events;
   }
 
   /** Reads what the home screen offers to start from. */

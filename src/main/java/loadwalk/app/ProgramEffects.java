@@ -28,8 +28,13 @@ record ProgramEffects(MachineEffects machine, Program program)
   }
 
   @Override
+  public List<ProgramEvent> writeAnew(Effect.WriteAnew asked) {
+    return machine.writtenAnew(asked, program.walk().orElseThrow().state());
+  }
+
+  @Override
   public List<ProgramEvent> keepPhoto(Effect.KeepPhoto asked) {
-    PhotoBox box = new PhotoBox(machine.walks().home());
+    PhotoBox box = new PhotoBox(machine.home());
     return List.of(new ProgramEvent.OfWalk(box.keep(asked)));
   }
 

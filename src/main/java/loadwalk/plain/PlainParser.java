@@ -89,6 +89,8 @@ public final class PlainParser {
         return PlainAnswer.want(new Intent.Resume());
       case "connect":
         return PlainAnswer.ask(new Effect.ConnectMeters());
+      case "write-all":
+        return PlainAnswer.want(new Intent.WriteAnew(rest));
       case "retry":
         return PlainAnswer.want(new Intent.Retry());
       default:

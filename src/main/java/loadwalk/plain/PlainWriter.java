@@ -35,7 +35,12 @@ public record PlainWriter(Printer printer) {
         .keepProblem()
         .filter(why -> !Optional.of(why).equals(before.keepProblem()))
         .ifPresent(
-            why -> lines.add(Sentence.of("NOT ON DISK: {} The walk holds. Type retry.", why)));
+            why ->
+                lines.add(
+                    Sentence.of(
+                        "NOT ON DISK: {} The walk holds. Type retry, or write-all PLACE to write"
+                            + " the whole walk to another folder or file.",
+                        why)));
     after.message().filter(m -> !after.message().equals(before.message())).ifPresent(lines::add);
     if (after.isStopped() && !before.isStopped()) {
       lines.add(
@@ -256,6 +261,8 @@ public record PlainWriter(Printer printer) {
         "fill                 take the readings of the connected or practice meters",
         "connect              open the addresses of meters that this data home has not used",
         "retry                write again what is not on disk",
+        "write-all PLACE      the whole walk anew, where writing fails: to a folder or a file;"
+            + " without PLACE where it was",
         "While a step runs, connected supply meters are watched against the brief. A reading",
         "outside it is reported at once, with its number. Loadwalk switches nothing.");
   }

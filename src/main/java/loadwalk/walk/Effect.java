@@ -40,6 +40,24 @@ public sealed interface Effect {
   }
 
   /**
+   * Writes the whole walk anew, with facts behind those on the disk so far, and goes on there.
+   *
+   * @param place a folder or a file, as typed; blank for where the journal was
+   * @param facts the facts; the answer is {@link Event.Kept} or {@link Event.NotWrittenAnew}
+   */
+  record WriteAnew(String place, List<Stamped> facts) implements Effect {
+    /** Copies the list. */
+    public WriteAnew {
+      facts = List.copyOf(facts);
+    }
+
+    @Override
+    public <R, X extends Exception> R performedBy(EffectPerformer<R, X> performer) throws X {
+      return performer.writeAnew(this);
+    }
+  }
+
+  /**
    * Finds a photo and keeps a copy of it beside the walk's journal.
    *
    * @param walk the walk's name

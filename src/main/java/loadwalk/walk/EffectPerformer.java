@@ -11,6 +11,8 @@ public interface EffectPerformer<R, X extends Exception> {
 
   R appendJournal(Effect.AppendJournal asked) throws X;
 
+  R writeAnew(Effect.WriteAnew asked) throws X;
+
   R keepPhoto(Effect.KeepPhoto asked) throws X;
 
   R bell() throws X;

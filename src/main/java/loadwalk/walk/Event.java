@@ -9,6 +9,7 @@ import loadwalk.walk.fact.Stamped;
 public sealed interface Event
     permits Event.Kept,
         Event.NotKept,
+        Event.NotWrittenAnew,
         Event.PhotoKept,
         Event.PhotoRefused,
         Event.Tick,
@@ -45,6 +46,18 @@ public sealed interface Event
     @Override
     public Next reach(Model model, Walker walker) {
       return Next.quiet(model.notKept(why));
+    }
+  }
+
+  /**
+   * The walk could not be written anew; it waits as before.
+   *
+   * @param why whole sentences
+   */
+  record NotWrittenAnew(String why) implements Event {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return Next.refused(model, why);
     }
   }
 

@@ -346,6 +346,18 @@ public sealed interface Intent extends Event {
     }
   }
 
+  /**
+   * Write the whole walk anew, what waits for the disk with it, and go on there.
+   *
+   * @param place a folder or a file, as typed; blank for where the journal was
+   */
+  record WriteAnew(String place) implements Intent {
+    @Override
+    public Next reach(Model model, Walker walker) {
+      return Walker.writeAnew(model.silent(), place.strip());
+    }
+  }
+
   /** Try again to write the facts that are not on disk yet. */
   record Retry() implements Intent {
     @Override

@@ -74,6 +74,18 @@ public final class Walker {
     return new Next(again, List.of(new Effect.AppendJournal(again.waiting())));
   }
 
+  /** Has the whole walk written anew; the place of every fact that waits is in it. */
+  static Next writeAnew(Model model, String place) {
+    Optional<String> why = model.keepProblem();
+    if (why.isEmpty()) {
+      return Next.refused(model, "Everything is on the disk; nothing needs to be written anew.");
+    }
+    Fact anew = new Fact.WrittenAnew(model.state().currentId(), why.get());
+    List<Stamped> facts = new ArrayList<>(model.waiting());
+    facts.add(new Stamped(anew, model.clock().wallMillis()));
+    return new Next(model, List.of(new Effect.WriteAnew(place, facts)));
+  }
+
   Next kept(Model model, List<Stamped> facts) {
     WalkState state = model.state();
     List<Stamped> rest = new ArrayList<>(model.waiting());

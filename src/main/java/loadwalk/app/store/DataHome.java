@@ -134,6 +134,13 @@ public record DataHome(Path root) {
     return root.resolve("sessions");
   }
 
+  /** Returns the data home that a folder of journals is in; empty where it is any other folder. */
+  static Optional<DataHome> around(Path folder) {
+    return Optional.ofNullable(folder.getParent())
+        .map(DataHome::new)
+        .filter(home -> home.sessions().equals(folder));
+  }
+
   /**
    * Finds where a path that was typed leads: parts divided by slashes, each a plain name. A link is
    * followed only if it stays in the data home.

@@ -181,6 +181,16 @@ public final class JournalFolder {
   }
 
   /**
+   * Writes a walk whole, with one more record, and returns it as it is held from then on.
+   *
+   * @param place a folder or a file, as typed; blank for where its journal was
+   * @throws IOException if it cannot be written there; it is then held as before
+   */
+  public HeldWalk writeAnew(HeldWalk walk, String place, String lastBody) throws IOException {
+    return new WalkAnew(walk, disk).in(JournalPlace.of(place, walk.file()), lastBody);
+  }
+
+  /**
    * Opens a walk for watching, whoever holds it.
    *
    * @param why one sentence that says why it is only watched
@@ -317,7 +327,9 @@ public final class JournalFolder {
     }
     JournalWriter writer = JournalWriter.after(storage, end(name), writable.get());
     writer.settle();
-    return new OpeningOutcome.Writing(new HeldWalk(writer, lock), read, aside);
+    Path file = home.sessions().resolve(name.journalFile());
+    List<String> bodies = read.records().stream().map(JournalRecord::body).toList();
+    return new OpeningOutcome.Writing(new HeldWalk(file, bodies, writer, lock), read, aside);
   }
 
   private static byte[] tail(byte[] bytes, TornTail torn) {

@@ -8,7 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.HashSet;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import loadwalk.cli.OwnerOnly;
@@ -26,13 +29,15 @@ import loadwalk.text.Sentence;
  */
 final class WalkLock implements Closeable {
   /** A second channel on a file, closed, would let go of the lock of the first. */
-  private static final Set<Path> HELD = new HashSet<>();
+  private static final Map<Path, WalkLock> HELD = new HashMap<>();
 
   private final Path file;
+  private final Object fileKey;
   private final FileChannel channel;
 
-  private WalkLock(Path file, FileChannel channel) {
+  private WalkLock(Path file, Object fileKey, FileChannel channel) {
     this.file = file;
+    this.fileKey = fileKey;
     this.channel = channel;
   }
 
@@ -48,10 +53,39 @@ final class WalkLock implements Closeable {
     }
   }
 
+  /**
+   * Takes a lock in place of one that is held: that one itself, where it is the lock of the same
+   * walk and its file is still there. The other is to be closed once it is no longer needed.
+   */
+  static Optional<WalkLock> takeInstead(Path named, WalkLock mine) throws IOException {
+    synchronized (HELD) {
+      Path file = named.getParent().toRealPath().resolve(named.getFileName());
+      if (!file.equals(mine.file)) {
+        return take(named);
+      }
+      if (mine.isInPlace()) {
+        return Optional.of(mine);
+      }
+      // Whoever makes the file anew could lock it: the one that is held locks nobody out.
+      HELD.remove(file, mine);
+      return take(named);
+    }
+  }
+
+  private boolean isInPlace() throws IOException {
+    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+        && Objects.equals(key(file), fileKey);
+  }
+
+  private static Object key(Path file) throws IOException {
+    return Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+        .fileKey();
+  }
+
   /** Two names are one file where a disk does not tell capitals apart. */
   private static boolean isHeldHere(Path file) throws IOException {
-    if (HELD.contains(file) || !Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      return HELD.contains(file);
+    if (HELD.containsKey(file) || !Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return HELD.containsKey(file);
     }
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new StorageFault(
@@ -62,7 +96,7 @@ final class WalkLock implements Closeable {
               file.getFileName()),
           null);
     }
-    for (Path held : HELD) {
+    for (Path held : HELD.keySet()) {
       if (Files.exists(held) && Files.isSameFile(held, file)) {
         return true;
       }
@@ -92,15 +126,16 @@ final class WalkLock implements Closeable {
     if (lock == null) {
       return Optional.empty();
     }
-    HELD.add(file);
-    return Optional.of(new WalkLock(file, channel));
+    WalkLock taken = new WalkLock(file, key(file), channel);
+    HELD.put(file, taken);
+    return Optional.of(taken);
   }
 
   /** Lets the walk go. */
   @Override
   public void close() throws IOException {
     synchronized (HELD) {
-      HELD.remove(file);
+      HELD.remove(file, this);
       channel.close();
     }
   }

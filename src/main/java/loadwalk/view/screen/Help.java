@@ -29,7 +29,7 @@ public final class Help {
         "F2  a note; F2 again: a photo     F7  give a reason: lift a halt, stand by a",
         "F3  skip the step, and say why        reading, end a warm-up, warm again",
         "F4  all readings, amend any       F8  fill this step in from the meters",
-        "F5  pause or resume               F9  finish the step",
+        "F5  pause or resume               F9  finish, or write a held walk anew",
         "F10 leave; the walk is kept       F12 the bench plan, with results so far",
         "F11 or Ctrl-R: fill the field in focus from its meter; a reading that is held,",
         "               stale or in overload is not entered",

@@ -1,8 +1,10 @@
 package loadwalk.view.walk;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
+import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
 import loadwalk.walk.Intent;
@@ -18,6 +20,8 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
   /** What is typed to leave an entry behind that is not on disk. */
   static final String LEAVE_WORD = "leave";
 
+  private static final int LINES_MOST = 3;
+
   enum Kind {
     NOTE("Note"),
     PHOTO("Photo: path of a PNG or JPEG, in quotes if it has spaces, then what it shows"),
@@ -27,7 +31,8 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     STAND_BY("Why stand by this reading? Your reason is printed on the sheet."),
     AMEND("New value; the first one is kept too"),
     PAIR("Volts and THD read together, for example 13.2 V 0.8 %"),
-    LEAVE("The last entry is not on disk. Type leave to leave without it.");
+    LEAVE("The last entry is not on disk. Type leave to leave without it."),
+    ANEW("Write the whole walk to which folder or file? Enter alone: where it was.");
 
     private final String question;
 
@@ -50,19 +55,27 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
 
   /** Returns the keys at the foot while the question is open. */
   String[] keys() {
-    return kind == Kind.NOTE
-        ? new String[] {"Enter", "keep", "F2", "a photo", "F10", "back", "Esc", "STOP"}
-        : new String[] {"Enter", "keep", "F10", "back", "Esc", "STOP"};
+    return switch (kind) {
+      case NOTE -> new String[] {"Enter", "keep", "F2", "a photo", "F10", "back", "Esc", "STOP"};
+      case LEAVE ->
+          new String[] {"Enter", "leave", "F9", "write it all to …", "F10", "back", "Esc", "STOP"};
+      case ANEW -> new String[] {"Enter", "write it all", "F10", "back", "Esc", "STOP"};
+      default -> new String[] {"Enter", "keep", "F10", "back", "Esc", "STOP"};
+    };
   }
 
   /** Paints the question, or why the last answer to it was not taken. */
   void paint(Canvas canvas, Optional<String> refusal) {
-    String text = refusal.orElse(kind.question());
-    canvas.text(
-        1,
-        canvas.rows() - 3,
-        canvas.shortened(text, canvas.columns() - 2),
-        refusal.isPresent() ? Style.HEED : Style.STRONG);
+    Style style = refusal.isPresent() ? Style.HEED : Style.STRONG;
+    int width = canvas.columns() - 2;
+    List<String> lines = canvas.fold(refusal.orElse(kind.question()), width);
+    int count = Math.min(LINES_MOST, lines.size());
+    int top = canvas.rows() - 2 - count;
+    if (count > 1) {
+      canvas.clear(new Area(0, top - 1, canvas.columns(), count));
+      canvas.rule(top - 1);
+    }
+    canvas.paragraph(1, top, width, LINES_MOST, String.join(" ", lines), style);
   }
 
   /** Returns what the operator wants with this text. */
@@ -76,6 +89,7 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
       case STAND_BY -> new Intent.StandBy(step, reading.orElseThrow(), text);
       case AMEND -> new Intent.Enter(step, reading.orElseThrow(), text);
       case PAIR -> pair(text);
+      case ANEW -> new Intent.WriteAnew(text);
       case LEAVE -> throw new IllegalStateException("leaving wants nothing of the walk");
     };
   }

@@ -27,7 +27,7 @@ final class WalkPainter {
   static void paint(Canvas canvas, ProgramState program, WalkScreen screen) {
     Model model = program.walk().orElseThrow();
     if (model.isStopped()) {
-      StopPanel.paint(canvas, model, screen);
+      StopPanel.paint(canvas, program, screen);
       return;
     }
     paintHead(canvas, program, model);
@@ -136,6 +136,21 @@ final class WalkPainter {
   private static List<String> keys(
       Model model, ProgramState program, WalkScreen screen, int columns) {
     WalkState state = model.state();
+    if (model.keepProblem().isPresent()) {
+      return List.of(
+          "F9",
+          "write it all to …",
+          "F1",
+          "help",
+          "F4",
+          "readings",
+          "F6",
+          "sheet",
+          "F10",
+          "leave",
+          "Esc",
+          "STOP");
+    }
     if (state.hold() == WalkState.Hold.PAUSED) {
       return List.of("Enter", "resume", "F2", "note", "F6", "sheet", "F10", "leave", "Esc", "STOP");
     }

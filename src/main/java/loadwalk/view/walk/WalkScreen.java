@@ -93,6 +93,9 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
   @Override
   public Screen afterWalk(WalkState before, WalkState now) {
     String step = now.currentId();
+    if (isAskingWhere() && before != now) {
+      return at(focus);
+    }
     boolean sameStep = before.currentId().equals(step);
     boolean same =
         sameStep
@@ -105,6 +108,11 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
     boolean started = sameStep && now.step(step).status() == Status.RUNNING;
     boolean begun = started && before.step(step).status() == Status.BRIEFED;
     return at(begun ? RunKeys.firstRow(now) : started ? focus : 0);
+  }
+
+  /** Tells whether the question is open to which place the whole walk is to be written. */
+  boolean isAskingWhere() {
+    return prompt.filter(asked -> asked.kind() == Prompt.Kind.ANEW).isPresent();
   }
 
   private static boolean isToBeArmed(WalkState state) {
@@ -123,7 +131,10 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
   @Override
   public Answer press(Key key, ProgramState program) {
     Model model = program.walk().orElseThrow();
-    if (model.isStopped()) {
+    if (key.is(Key.Kind.F9) && model.keepProblem().isPresent()) {
+      return Answer.stay(asking(Prompt.of(Prompt.Kind.ANEW, model.state().currentId())));
+    }
+    if (model.isStopped() && !isAskingWhere()) {
       return stopped(key);
     }
     if (prompt.isPresent()) {
@@ -159,9 +170,12 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
     if (!key.is(Key.Kind.ENTER)) {
       return typed(key);
     }
-    return question.kind() == Prompt.Kind.LEAVE
-        ? left()
-        : Answer.want(at(focus), question.answered(field.text()));
+    return switch (question.kind()) {
+      case LEAVE -> left();
+      // It closes once the walk is written; until then what was typed stays to be mended.
+      case ANEW -> Answer.want(this, question.answered(field.text()));
+      default -> Answer.want(at(focus), question.answered(field.text()));
+    };
   }
 
   /** Leaves without the entry that is not on disk, where that was typed. */

@@ -210,6 +210,24 @@ public sealed interface Fact extends FactsOfStep {
   }
 
   /**
+   * The journal could not be written any more, and the whole walk was written anew.
+   *
+   * @param why why it could not, in one sentence
+   */
+  record WrittenAnew(String step, String why) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      String told = Sentence.of("Loadwalk wrote the whole walk anew. {}", why);
+      return state.noted(new WalkState.Note(step, told, wallMillis)).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new WrittenAnew(in.text("step", step), in.text("reason", why));
+    }
+  }
+
+  /**
    * A photo was attached.
    *
    * @param path where it is kept, relative to the data home

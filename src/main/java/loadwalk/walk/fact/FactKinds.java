@@ -49,6 +49,7 @@ final class FactKinds {
     blanks.put("cooled", new Fact.Cooled("", ""));
     blanks.put("warm-again", new Fact.WarmAgain(""));
     blanks.put("noted", new Fact.Noted("", ""));
+    blanks.put("written-anew", new Fact.WrittenAnew("", ""));
     blanks.put("attached", new Fact.Attached("", "", "", "0".repeat(64), "image/png"));
     blanks.put("stopped", new Fact.Stopped(""));
     blanks.put("stop-explained", new Fact.StopExplained(""));

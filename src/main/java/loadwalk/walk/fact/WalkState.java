@@ -45,7 +45,7 @@ public record WalkState(
   }
 
   /**
-   * A note by the operator.
+   * A note by the operator, or by Loadwalk where it wrote the walk anew.
    *
    * @param stepId the step at which it was written
    * @param text the note

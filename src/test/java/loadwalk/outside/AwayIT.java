@@ -1,0 +1,320 @@
+package loadwalk.outside;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * A journal, its folder or its home goes away in mid-walk: the walk is written whole, elsewhere.
+ */
+class AwayIT {
+  private static final String HELD = "NOT ON DISK";
+  private static final String ANEW = "The whole walk is written anew in ";
+
+  @TempDir Path folder;
+
+  private Path home;
+  private Path other;
+  private Path journal;
+  private Program.Running running;
+
+  /** What befalls the journal. */
+  private enum Loss {
+    DELETED {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        Files.delete(journal);
+      }
+    },
+    RENAMED {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        Files.move(journal, journal.resolveSibling("elsewhere.jsonl"));
+      }
+    },
+    REPLACED_BY_A_COPY {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        byte[] bytes = Files.readAllBytes(journal);
+        Files.delete(journal);
+        Files.write(journal, bytes);
+      }
+    },
+    REPLACED_BY_AN_OLDER_COPY {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        byte[] bytes = Files.readAllBytes(journal);
+        int end = new String(bytes, UTF_8).lastIndexOf('\n', bytes.length - 2) + 1;
+        Files.delete(journal);
+        Files.write(journal, Arrays.copyOf(bytes, end));
+      }
+    },
+    SESSIONS_DELETED {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        delete(home.resolve("sessions"));
+      }
+    },
+    SESSIONS_RENAMED {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        Files.move(home.resolve("sessions"), home.resolve("elsewhere"));
+      }
+    },
+    SESSIONS_EMPTIED {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        Files.move(home.resolve("sessions"), home.resolve("elsewhere"));
+        Files.createDirectory(home.resolve("sessions"));
+      }
+    },
+    HOME_DELETED {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        delete(home);
+      }
+    },
+    HOME_RENAMED {
+      @Override
+      void befall(Path home, Path journal) throws IOException {
+        Files.move(home, home.resolveSibling("elsewhere"));
+      }
+    };
+
+    abstract void befall(Path home, Path journal) throws IOException;
+  }
+
+  private static void delete(Path below) throws IOException {
+    try (Stream<Path> all = Files.walk(below)) {
+      for (Path path : all.sorted((a, b) -> b.compareTo(a)).toList()) {
+        Files.delete(path);
+      }
+    }
+  }
+
+  @BeforeEach
+  void walkAStep() throws Exception {
+    home = TinyWalk.home(folder.resolve("home"));
+    other = Files.createDirectories(folder.resolve("other"));
+    running = program().start(TinyWalk.begin(home));
+    running.type(TinyWalk.half(true)).hears("kept idle supplyAmps");
+    journal = Journal.only(home).file();
+  }
+
+  private Program program() {
+    return Program.shipped(folder);
+  }
+
+  /** Lets the journal go and types on until the program holds the walk. */
+  private void lose(Loss loss) throws Exception {
+    loss.befall(home, journal);
+    running.type("note a smell of dust\n").hears(HELD).hears("write-all PLACE");
+  }
+
+  /** Types the rest where the walk goes on; every line is in the one journal there, once. */
+  private Journal goesOnIn(Path file) throws Exception {
+    running.hears(ANEW + file).hears("kept note: a smell of dust");
+    Ran ran = running.type(TinyWalk.half(false)).end().ends(0);
+    String readings = ran.out().replaceAll("(?m)^kept note: .*\\n", "");
+    Journal whole = Journal.read(file).isWhole().holdsWhatWasCalledKept(readings);
+    assertTrue(TinyWalk.isWhole(whole), ran::said);
+    long anew =
+        whole.facts().stream().filter(f -> f.get("fact").asText().equals("written-anew")).count();
+    assertEquals(1, anew, "the record does not say that it was written anew");
+    return whole;
+  }
+
+  /** What tells that records are missing at the end goes along with the walk. */
+  private void missingRecordIsSeen(Path dataHome, Path file) throws Exception {
+    String text = Files.readString(file);
+    Files.writeString(file, text.substring(0, text.lastIndexOf('\n', text.length() - 2) + 1));
+    program().run("", "sheet", "--home", dataHome.toString()).ends(4);
+  }
+
+  private void sheetSaysSo(Path dataHome) throws Exception {
+    program()
+        .run("", "sheet", "--home", dataHome.toString())
+        .ends(0)
+        .says("(?s)Loadwalk\\s+wrote\\s+the\\s+whole\\s+walk\\s+anew");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void walk_isWrittenAnewWhereItWas(Loss loss) throws Exception {
+    lose(loss);
+    running.type("write-all\n");
+    goesOnIn(journal);
+    sheetSaysSo(home);
+    missingRecordIsSeen(home, journal);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void walk_isWrittenAnewInAnotherFolder(Loss loss) throws Exception {
+    lose(loss);
+    running.type("write-all " + other + "\n");
+    Path file = other.resolve("sessions").resolve(journal.getFileName());
+    goesOnIn(file);
+    assertTrue(running.said().contains("--home " + other), running::said);
+    sheetSaysSo(other);
+    missingRecordIsSeen(other, file);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void walk_isWrittenAnewInAFile(Loss loss) throws Exception {
+    lose(loss);
+    Path file = other.resolve("saved.jsonl");
+    running.type("write-all " + file + "\n");
+    goesOnIn(file);
+    assertTrue(running.said().contains("the folder sessions of a data home"), running::said);
+  }
+
+  /** What stands at a place, and whether the walk may take it. */
+  private interface Occupied {
+    void by(Path file) throws Exception;
+  }
+
+  @Test
+  void placeThatHoldsSomethingElse_isLeftAsItIs_andTheWalkStillGoesOnElsewhere() throws Exception {
+    byte[] before = Files.readAllBytes(journal);
+    lose(Loss.DELETED);
+    Map<String, Occupied> occupied = new LinkedHashMap<>();
+    occupied.put("a text", file -> Files.writeString(file, "my notes\n"));
+    occupied.put("nothing yet", file -> Files.write(file, new byte[0]));
+    occupied.put(
+        "another walk",
+        file -> {
+          Path third = TinyWalk.home(folder.resolve("third"));
+          program().run(TinyWalk.lines(), TinyWalk.begin(third)).ends(0);
+          Files.copy(Journal.only(third).file(), file);
+        });
+    occupied.put(
+        "this walk and more",
+        file -> Files.writeString(file, new String(before, UTF_8) + "{\"seq\":9}\n"));
+    occupied.put(
+        "this walk, gone on with by another program",
+        file -> {
+          Path fourth = TinyWalk.home(folder.resolve("fourth"));
+          Files.createDirectories(fourth.resolve("sessions"));
+          Files.write(fourth.resolve("sessions").resolve(journal.getFileName()), before);
+          program().run("note theirs\n", TinyWalk.resume(fourth)).ends(0);
+          Files.copy(Journal.only(fourth).file(), file);
+        });
+    occupied.put(
+        "this walk, a letter changed",
+        file -> Files.writeString(file, new String(before, UTF_8).replace("13.8", "13.9")));
+    occupied.put("a folder", Files::createDirectory);
+    occupied.put("a link", file -> Files.createSymbolicLink(file, folder.resolve("led to")));
+    occupied.put("a pipe", file -> Tools.run("mkfifo", file.toString()));
+    int number = 0;
+    for (Map.Entry<String, Occupied> each : occupied.entrySet()) {
+      Path file = other.resolve("taken-" + ++number + ".jsonl");
+      each.getValue().by(file);
+      Optional<String> stood = text(file);
+      int said = running.said().length();
+      running.type("write-all " + file + "\nnote after " + number + "\n");
+      running.hears(file.getFileName().toString());
+      // A folder of that name is a data home that may be written to, so it takes the walk.
+      if (each.getKey().equals("a folder")) {
+        running.hears(ANEW);
+        Files.delete(file.resolve("sessions").resolve(journal.getFileName()));
+        running.type("note gone again\n").hears("goes on there");
+        continue;
+      }
+      awaitMore(said);
+      assertEquals(stood, text(file), each.getKey() + " was written over");
+    }
+    assertFalse(Files.exists(folder.resolve("led to")), "a link was followed");
+    Path free = other.resolve("free.jsonl");
+    running.type("write-all " + free + "\n").hears(ANEW + free);
+    running.end();
+    assertEquals("", Journal.read(free).rest());
+    System.out.println("places that hold something else: " + occupied.size() + " tried");
+  }
+
+  private void awaitMore(int said) throws InterruptedException {
+    for (int i = 0; i < 3000 && running.said().length() == said; i++) {
+      Thread.sleep(10);
+    }
+    running.type("help\n");
+    for (int i = 0; i < 3000 && !running.said().substring(said).contains("READING VALUE"); i++) {
+      Thread.sleep(10);
+    }
+  }
+
+  private static Optional<String> text(Path file) throws IOException {
+    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+        ? Optional.of(Files.readString(file))
+        : Optional.empty();
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"DELETED", "SESSIONS_DELETED", "HOME_RENAMED"})
+  void walkWrittenAnew_isLockedThere(Loss loss) throws Exception {
+    lose(loss);
+    for (String place : List.of("", other.toString())) {
+      Path there = place.isEmpty() ? home : other;
+      running.type("write-all " + place + "\n").hears(ANEW + there);
+      Ran second = program().run("", TinyWalk.resume(there));
+      second.ends(3).says("Another Loadwalk has this walk open");
+      if (place.isEmpty()) {
+        Files.delete(journal);
+        running.type("note once more\n");
+      }
+    }
+    running.end();
+  }
+
+  @Test
+  void walkThatCanBeWritten_isNotWrittenAnew() throws Exception {
+    byte[] before = Files.readAllBytes(journal);
+    Ran ran = running.type("write-all " + other + "\n").end().ends(0);
+    ran.says("Everything is on the disk");
+    assertEquals(new String(before, UTF_8), Files.readString(journal));
+    try (Stream<Path> files = Files.list(other)) {
+      assertEquals(0, files.count());
+    }
+  }
+
+  @Test
+  void placeThatCannotBe_isToldInASentence() throws Exception {
+    lose(Loss.DELETED);
+    Files.createDirectories(other.resolve("sessions"));
+    Path led = Files.createDirectories(folder.resolve("led"));
+    Path linked = Files.createDirectories(folder.resolve("linked"));
+    Files.createSymbolicLink(linked.resolve("sessions"), led);
+    Map<String, String> wrong = new LinkedHashMap<>();
+    wrong.put(other.resolve("none").toString(), "There is no folder");
+    wrong.put(other.resolve("none").resolve("x.jsonl").toString(), "There is no folder");
+    wrong.put(other.resolve("a b.jsonl").toString(), "is made of letters a to z");
+    wrong.put(linked.toString(), "is a link that leads out of the data home");
+    wrong.put("/proc/x.jsonl", "cannot be opened for writing");
+    wrong.put("\u0001", "There is no folder");
+    for (Map.Entry<String, String> each : wrong.entrySet()) {
+      running.type("write-all " + each.getKey() + "\n").hears(each.getValue());
+    }
+    Ran ran = running.end().ends(2);
+    assertFalse(ran.said().contains(ANEW), ran::said);
+    try (Stream<Path> files = Files.list(led)) {
+      assertEquals(0, files.count(), "it was written through a link");
+    }
+  }
+}
