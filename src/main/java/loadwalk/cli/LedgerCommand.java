@@ -78,6 +78,9 @@ public final class LedgerCommand implements Callable<Integer> {
         List<LedgerEntry> walks = compared(kept, all);
         write(ComparisonPage.of(walks), Ledger.of(walks));
       }
+      if (outputs.hasTable()) {
+        LedgerPage.first(all.notes()).forEach(err::println);
+      }
       tell(read.unreadable(), err);
       return read.unreadable().isEmpty() ? ExitCode.DONE : ExitCode.DAMAGED;
     } catch (IOException | IllegalArgumentException e) {

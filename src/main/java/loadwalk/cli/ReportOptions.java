@@ -18,6 +18,11 @@ final class ReportOptions extends PageOptions {
       description = "Write CSV; - is stdout.")
   private String csv;
 
+  /** Tells whether a table is asked for, which has no place for notes. */
+  boolean hasTable() {
+    return csv != null;
+  }
+
   /** Writes every output asked for; texts that are not asked for are not made. */
   void write(
       CommonOptions common,

@@ -98,6 +98,15 @@ class RealAmplifierScenarioTest {
     BenchSide.at(folder).press("Down", "Enter").sees("Not offered: broken.json", ", and 2 more");
   }
 
+  /** None of the stock sequences is offered: the operator's own may have their names. */
+  @Test
+  void folderOfSequencesThatIsNotThereNow_isNamed_andNothingStandsInForIt() throws IOException {
+    Files.createSymbolicLink(folder.resolve("sequences"), folder.resolve("not plugged in"));
+    String told = "Not offered: sequences is a link that leads nowhere. See";
+    BenchSide.at(folder).press("Down", "Enter").sees(told).seesNot("full-walk").press("Enter");
+    BenchSide.at(folder).press("Enter").sees(told).seesNot("full-walk").press("Enter", "Enter");
+  }
+
   @Test
   void goingBackFromAForm_losesNothingOfIt() {
     BenchSide bench = BenchSide.at(folder).press("Down", "Enter", "Enter", "Enter");

@@ -50,6 +50,7 @@ final class HomeSituations {
     all.put("practice-seed", () -> home(0).press("Enter", "Down", "Right", "Right"));
     all.put("practice-sequence", () -> home(0).press("Enter", "Down", "Down", "Left"));
     all.put("practice-time", () -> home(0).press("Enter", "Up", "Left", "Left"));
+    all.put("practice-refused", () -> home(0, "ladder.json: empty").press("Enter"));
     all.put("new-walk-loading", () -> Desk.atHome().press("Down", "Enter"));
     all.put("new-walk-sequence", () -> newWalk().press("Down"));
     all.put(
@@ -119,6 +120,7 @@ final class HomeSituations {
     all.put("ledger-last", () -> ledger(20, "").press("PageDown", "PageDown"));
     all.put("ledger-scrolled", () -> ledger(60, "").press("PageDown", "PageDown", "Up"));
     all.put("ledger-filter", () -> ledger(6, "verrin").press("F4", "text: v1", "Left"));
+    all.put("ledger-noted", () -> home(0).hears(ready(6, "newest", "", notes())));
     all.put("ledger-told", () -> ledger(6, "").press("F8"));
   }
 
@@ -130,7 +132,13 @@ final class HomeSituations {
     return home(0).hears(ready(rows, "newest", filter));
   }
 
-  private static ProgramEvent ready(int rows, String order, String filter) {
+  private static String[] notes() {
+    return new String[] {
+      "way.jsonl is left out: it is a link.", "copy is a copy of walk; they count as one walk."
+    };
+  }
+
+  private static ProgramEvent ready(int rows, String order, String filter, String... notes) {
     List<LedgerRow> walks =
         IntStream.rangeClosed(1, rows)
             .mapToObj(
@@ -144,7 +152,7 @@ final class HomeSituations {
                         "2." + i,
                         "5" + i % 10 + " %"))
             .toList();
-    return new ProgramEvent.LedgerReady(new LedgerRows(walks, order, 1, filter, List.of()));
+    return new ProgramEvent.LedgerReady(new LedgerRows(walks, order, 1, filter, List.of(notes)));
   }
 
   private static void texts(Map<String, Supplier<Desk>> all) {

@@ -123,11 +123,7 @@ public final class JournalFolder {
       } else if (!attributes.isRegularFile()) {
         leftOut.add(Sentence.of("{} is left out: it is no plain file.", shown));
       } else if (WalkName.fault(name).isPresent()) {
-        leftOut.add(
-            Sentence.of(
-                "{} is left out: the name of a walk has letters a to z, digits, dots, hyphens and"
-                    + " underscores.",
-                shown));
+        leftOut.add(Sentence.of("{} is left out: no walk can have that name.", shown));
       } else {
         Instant changed = attributes.lastModifiedTime().toInstant();
         walks.add(new Listed(new WalkName(name), attributes.size(), changed));

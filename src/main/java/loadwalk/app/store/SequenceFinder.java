@@ -77,16 +77,21 @@ public final class SequenceFinder {
       names.addAll(ownNames());
     } catch (IOException unreadable) {
       // Not one stock sequence stands in for an own one that may have its name.
-      return new Offered(sequences, List.of(DiskFaults.sentence(unreadable)));
+      return new Offered(sequences, List.of(inAList(unreadable)));
     }
     for (String name : names) {
       try {
         find(name).ifPresent(read -> sort(read, sequences, refused));
       } catch (IOException unreadable) {
-        refused.add(DiskFaults.sentence(unreadable));
+        refused.add(inAList(unreadable));
       }
     }
     return new Offered(sequences, refused);
+  }
+
+  /** Returns a sentence without its full stop. */
+  private static String inAList(IOException unreadable) {
+    return DiskFaults.sentence(unreadable).replaceFirst("\\.$", "");
   }
 
   private static void sort(Read<Found> read, List<Sequence> sequences, List<String> refused) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -100,16 +101,20 @@ public final class WalkFolder {
   /** Returns what a list shows of the newest walks, with their amplifiers and benches. */
   public Library library(SequenceFinder sequences) throws IOException {
     List<Library.KeptWalk> walks = new ArrayList<>();
+    Map<String, String> names = new HashMap<>();
     Map<String, Amplifier> amplifiers = new LinkedHashMap<>();
     Map<String, Bench> benches = new LinkedHashMap<>();
     for (JournalFolder.Listed listed : store.list().walks()) {
       if (walks.size() >= SHOWN_MOST) {
         break;
       }
-      Optional<WalkState> state = peek(listed.name());
+      Optional<Recovered> read = store.peek(listed.name()).journal();
+      Optional<WalkState> state = read.flatMap(WalkFolder::told);
       if (state.isPresent()) {
         Fact.Opened opened = state.get().opened();
-        walks.add(kept(listed.name().text(), state.get()));
+        String name = listed.name().text();
+        String first = names.putIfAbsent(read.get().records().get(0).body(), name);
+        walks.add(kept(name, state.get(), Optional.ofNullable(first)));
         if (opened.practiceSeed().isEmpty()) {
           amplifiers.putIfAbsent(opened.amplifier().name(), opened.amplifier());
           benches.putIfAbsent(opened.bench().name(), opened.bench());
@@ -125,9 +130,9 @@ public final class WalkFolder {
         walks);
   }
 
-  private static Library.KeptWalk kept(String name, WalkState state) {
-    String standing =
-        state.isFinished() ? "finished" : Sentence.of("open at {}", state.currentId());
+  private static Library.KeptWalk kept(String name, WalkState state, Optional<String> first) {
+    String come = state.isFinished() ? "finished" : Sentence.of("open at {}", state.currentId());
+    String standing = first.map(f -> Sentence.of("{}, begins as {}", come, f)).orElse(come);
     return new Library.KeptWalk(
         name,
         state.opened().amplifier().name(),
@@ -149,12 +154,15 @@ public final class WalkFolder {
 
   /** Returns the state of a walk without holding it; empty where it cannot be read. */
   public Optional<WalkState> peek(WalkName name) {
-    Optional<Recovered> read = store.peek(name).journal();
-    if (read.isEmpty() || read.get().records().isEmpty()) {
+    return store.peek(name).journal().flatMap(WalkFolder::told);
+  }
+
+  private static Optional<WalkState> told(Recovered read) {
+    if (read.records().isEmpty()) {
       return Optional.empty();
     }
     try {
-      return Optional.of(state(read.get()));
+      return Optional.of(state(read));
     } catch (UnreadableFact foreign) {
       return Optional.empty();
     }

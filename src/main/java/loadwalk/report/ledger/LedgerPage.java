@@ -23,6 +23,7 @@ import loadwalk.text.Visible;
 /** Words a ledger for all formats. */
 public final class LedgerPage {
   private static final Printer PRINTER = Printer.UTF8;
+  private static final int NOTES_MOST = 8;
 
   private LedgerPage() {}
 
@@ -56,8 +57,22 @@ public final class LedgerPage {
                   + " Compare only walks with the same letter under Method.",
               ways));
     }
-    warnings.addAll(ledger.notes());
+    warnings.addAll(first(ledger.notes()));
     return warnings;
+  }
+
+  /** Returns the first of what is to be said; a folder of copies would hide the walks below it. */
+  public static List<String> first(List<String> notes) {
+    List<String> first = new ArrayList<>(notes.subList(0, Math.min(NOTES_MOST, notes.size())));
+    int more = notes.size() - first.size();
+    if (more > 0) {
+      first.add(
+          Sentence.plural(
+              more,
+              "1 more note on journals is in the ledger's JSON.",
+              "{} more notes on journals are in the ledger's JSON."));
+    }
+    return first;
   }
 
   private static Table walks(Ledger ledger) {

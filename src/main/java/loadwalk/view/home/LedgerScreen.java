@@ -83,7 +83,8 @@ record LedgerScreen(
     int more = ledger.told().size() - 1;
     if (more >= 0) {
       String first = ledger.told().get(0);
-      String all = more == 0 ? first : Sentence.of("{} And {} more: loadwalk ledger.", first, more);
+      String all =
+          more == 0 ? first : Sentence.of("{} notes, all in loadwalk ledger. {}", more + 1, first);
       canvas.text(1, 1, canvas.shortened(all, canvas.columns() - 2), Style.STRONG);
     }
   }

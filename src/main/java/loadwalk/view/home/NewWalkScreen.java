@@ -5,7 +5,6 @@ import java.util.OptionalLong;
 import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
-import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Keys;
@@ -55,20 +54,9 @@ public record NewWalkScreen(Stage stage, int chosen, NewWalk draft) implements S
     canvas.text(1, 0, "New walk", Style.HEADING);
     canvas.text(1, 2, stage.question, Style.STRONG);
     Menu.paint(canvas, 4, canvas.rows() - 9, lines(program), chosen);
-    Keys.paintMessage(canvas, program.notice().orElse(refused(program)), Style.HEED);
+    String refused = stage == Stage.SEQUENCE ? program.library().notOffered() : "";
+    Keys.paintMessage(canvas, program.notice().orElse(refused), Style.HEED);
     Keys.paint(canvas, "Up Down", "move", "Enter", "choose", "F10", "back");
-  }
-
-  /** Tells which sequence files are not offered: who wrote one looks for it here. */
-  private String refused(ProgramState program) {
-    List<String> refused = program.library().refused();
-    if (stage != Stage.SEQUENCE || refused.isEmpty()) {
-      return "";
-    }
-    int more = refused.size() - 1;
-    return more == 0
-        ? Sentence.of("Not offered: {}. See loadwalk check.", refused.get(0))
-        : Sentence.of("Not offered: {}, and {} more. See loadwalk check.", refused.get(0), more);
   }
 
   private List<String> lines(ProgramState program) {

@@ -50,7 +50,7 @@ record PracticeScreen(int row, long seed, int sequence, int speed) implements Sc
             "time       < " + SPEEDS.get(speed) + "× >",
             "start");
     Menu.paint(canvas, 7, ROWS, lines, row);
-    Keys.paintMessage(canvas, program.notice().orElse(""), Style.HEED);
+    Keys.paintMessage(canvas, program.notice().orElse(program.library().notOffered()), Style.HEED);
     Keys.paint(canvas, "Up Down", "move", "Left Right", "change", "Enter", "start", "F10", "back");
   }
 

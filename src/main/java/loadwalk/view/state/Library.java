@@ -4,6 +4,7 @@ import java.util.List;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.sequence.Sequence;
+import loadwalk.text.Sentence;
 
 /**
  * What a new or resumed walk can start from.
@@ -32,6 +33,17 @@ public record Library(
   /** Returns a library before anything was read. */
   static Library empty() {
     return new Library(List.of(), List.of(), List.of(), List.of(), List.of());
+  }
+
+  /** Says which files of sequences are not offered: who wrote one looks for it. */
+  public String notOffered() {
+    if (refused.isEmpty()) {
+      return "";
+    }
+    int more = refused.size() - 1;
+    return more == 0
+        ? Sentence.of("Not offered: {}. See loadwalk check.", refused.get(0))
+        : Sentence.of("Not offered: {}, and {} more. See loadwalk check.", refused.get(0), more);
   }
 
   /**

@@ -282,8 +282,7 @@ class JournalFolderTest {
     assertEquals(Files.size(inSessions("old.jsonl")), store.list().walks().get(2).bytes());
     assertEquals(
         List.of(
-            " bad name.jsonl is left out: the name of a walk has letters a to z, digits, dots,"
-                + " hyphens and underscores.",
+            " bad name.jsonl is left out: no walk can have that name.",
             "folder.jsonl is left out: it is no plain file."),
         store.list().leftOut());
   }

@@ -195,6 +195,8 @@ class KeptLedgerTest {
     String ledger = ledger(ExitCode.DONE, "home");
     assertTrue(ledger.contains("\n1 walk\n"), ledger);
     assertTrue(ledger.contains("safe is a copy of " + NAME + "; they count as one walk."), ledger);
+    ledger(ExitCode.DONE, "home", "--csv");
+    assertEquals("safe is a copy of " + NAME + "; they count as one walk.\n", err.toString());
     ledger(ExitCode.BAD_INPUT, "home", "--compare", "safe," + NAME);
     assertEquals(NAME + " is named twice; compare a walk with others.\n", err.toString());
   }
@@ -225,7 +227,8 @@ class KeptLedgerTest {
     Files.copy(journal, journal.resolveSibling("walk (copy).jsonl"));
     String ledger = ledger(ExitCode.DONE, "home").replaceAll("\\s+", " ");
     assertTrue(ledger.contains("way.jsonl is left out: it is a link."), ledger);
-    assertTrue(ledger.contains("walk (copy).jsonl is left out: the name of a walk has"), ledger);
+    assertTrue(
+        ledger.contains("walk (copy).jsonl is left out: no walk can have that name."), ledger);
   }
 
   @Test

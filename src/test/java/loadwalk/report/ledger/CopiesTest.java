@@ -104,4 +104,16 @@ class CopiesTest {
     String json = LedgerJson.text(ledger().filtered("verrin"));
     assertEquals(1, json.split(note, -1).length - 1, json);
   }
+
+  @Test
+  void manyNotes_areCountedOnThePage_andAllInTheJson() {
+    journal("a", "a", "opened");
+    for (int i = 0; i < 10; i++) {
+      journal("copy-" + i, "a", "opened");
+    }
+    List<String> warnings = LedgerPage.of(ledger()).warnings();
+    assertEquals(9, warnings.size());
+    assertEquals("2 more notes on journals are in the ledger's JSON.", warnings.get(8));
+    assertEquals(11, LedgerJson.text(ledger()).split("copy of a", -1).length);
+  }
 }
