@@ -13,6 +13,7 @@ import loadwalk.bench.LoadResistor;
 import loadwalk.cli.KeptWalks;
 import loadwalk.cli.LedgerReading;
 import loadwalk.journal.JournalRecord;
+import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovery;
 import loadwalk.plan.Rules;
 import loadwalk.plan.wiring.WiringRequest;
@@ -23,6 +24,8 @@ import loadwalk.walk.fact.FactText;
 /** Measures how work grows with its size and prints the order found between the sizes. */
 final class Growth {
   private static final int ROUNDS = 15;
+  private static final Recovered WHOLE =
+      new Recovered.Whole(List.of(), 0, Recovered.Ending.KNOWN);
 
   private Growth() {}
 
@@ -122,7 +125,7 @@ final class Growth {
         public Journal read() {
           List<String> own = new ArrayList<>(bodies);
           own.set(0, own.get(0).replaceFirst("\"walk\":\"[^\"]*", "\"walk\":\"" + walk.name()));
-          return new Journal(own, Optional.empty());
+          return new Journal(own, WHOLE);
         }
       };
     }
@@ -134,7 +137,7 @@ final class Growth {
 
     @Override
     public Journal read(String name) {
-      return new Journal(bodies, Optional.empty());
+      return new Journal(bodies, WHOLE);
     }
 
     @Override

@@ -104,7 +104,9 @@ record LedgerForScreen(KeptWalks kept, boolean ascii) {
         e.worstOfRated().map(LedgerEntry.Load::ratio).orElse(OptionalDouble.empty());
     return new LedgerRow(
         e.walk(),
-        (e.practice() ? "practice: " : "") + e.amplifier(),
+        e.soundness().mark().map(mark -> mark + ": ").orElse("")
+            + (e.practice() ? "practice: " : "")
+            + e.amplifier(),
         ledger.way(e),
         most,
         percent(ofRated),

@@ -148,7 +148,7 @@ final class ProgramStarter implements World {
     }
     Optional<WalkName> open =
         names.stream()
-            .filter(name -> folder.peek(name).filter(s -> !s.isFinished()).isPresent())
+            .filter(name -> folder.peek(name).filter(w -> !w.state().isFinished()).isPresent())
             .findFirst();
     if (open.isEmpty()) {
       names.forEach(name -> folder.refusal(name).ifPresent(err::println));

@@ -11,6 +11,7 @@ import loadwalk.app.store.WalkName;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.forecast.Observation;
+import loadwalk.journal.Soundness;
 import loadwalk.json.Read;
 import loadwalk.plan.Rules;
 import loadwalk.report.page.Page;
@@ -40,19 +41,20 @@ public record TextsForScreen(Rules rules, boolean ascii) {
 
   /** Returns the sheet of the open walk, or of a kept one. */
   ProgramEvent sheet(WalkFolder walks, String name, Program program) {
-    Optional<WalkState> state =
+    Optional<WalkFolder.Peeked> walk =
         program
             .walk()
             .map(Model::state)
             .filter(s -> s.opened().walk().equals(name))
+            .map(s -> new WalkFolder.Peeked(s, Soundness.WHOLE))
             .or(() -> walks.peek(new WalkName(name)));
-    return state
-        .map(s -> sheet(Sentence.of("Sheet of {}", name), List.of(), s))
+    return walk.map(w -> sheet(Sentence.of("Sheet of {}", name), List.of(), w))
         .orElse(new ProgramEvent.Told(Sentence.of("The walk {} cannot be read.", name)));
   }
 
-  private ProgramEvent sheet(String title, List<String> before, WalkState state) {
-    Page page = SheetPage.of(Sheet.of(state, SheetOptions.DEFAULT, rules));
+  private ProgramEvent sheet(String title, List<String> before, WalkFolder.Peeked walk) {
+    Sheet sheet = Sheet.of(walk.state(), walk.soundness(), SheetOptions.DEFAULT, rules);
+    Page page = SheetPage.of(sheet);
     List<String> lines = new ArrayList<>(before);
     lines.addAll(TextPage.lines(page, COLUMNS, ascii));
     return new ProgramEvent.TextReady(title, lines, page.charts());
@@ -63,7 +65,7 @@ public record TextsForScreen(Rules rules, boolean ascii) {
     String title = "Watching only";
     List<String> why = List.of(watching.why(), "");
     try {
-      return sheet(title, why, WalkFolder.state(watching.read()));
+      return sheet(title, why, WalkFolder.peeked(watching.read()));
     } catch (UnreadableFact foreign) {
       String cannot = Sentence.of("This walk cannot be read: {}.", foreign.getMessage());
       return new ProgramEvent.TextReady(title, List.of(watching.why(), "", cannot));

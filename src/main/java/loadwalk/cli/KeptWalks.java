@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.journal.Recovered;
+import loadwalk.journal.Soundness;
 import loadwalk.plan.Rules;
 import loadwalk.report.page.Picture;
+import loadwalk.walk.fact.FactText;
 
 /** The folder of sessions, for commands that report on walks. */
 public interface KeptWalks {
@@ -29,12 +32,21 @@ public interface KeptWalks {
    * A journal that was read.
    *
    * @param bodies the bodies of its sound records, in order
-   * @param damaged what is wrong with it, where something is
+   * @param read how it was read
    */
-  record Journal(List<String> bodies, Optional<String> damaged) {
+  record Journal(List<String> bodies, Recovered read) {
     /** Copies the bodies. */
     public Journal {
       bodies = List.copyOf(bodies);
+    }
+
+    /**
+     * Returns how far the bodies are all that was kept.
+     *
+     * @param finished whether every step of the walk read from them is over
+     */
+    public Soundness soundness(boolean finished) {
+      return Soundness.of(read, FactText.isClosed(bodies, finished));
     }
   }
 

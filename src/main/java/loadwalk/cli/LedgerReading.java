@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import loadwalk.journal.ByteSum;
+import loadwalk.journal.Soundness;
 import loadwalk.report.ledger.Copies;
 import loadwalk.report.ledger.Ledger;
 import loadwalk.report.ledger.LedgerBuilder;
@@ -81,7 +82,7 @@ public final class LedgerReading {
   /** Reads a walk; returns what the builder is to be told of it. */
   private static Consumer<LedgerBuilder> read(
       KeptWalks kept, KeptWalks.Listed walk, LedgerIndex known) {
-    Optional<String> damaged = Optional.empty();
+    Optional<String> told = Optional.empty();
     try {
       KeptWalks.Unread unread = kept.bytes(walk);
       String sum = ByteSum.of(unread.bytes());
@@ -91,27 +92,29 @@ public final class LedgerReading {
         return builder -> builder.takeKnown(taken);
       }
       KeptWalks.Journal journal = unread.read();
-      damaged = journal.damaged();
+      told = journal.read().told();
       Taken taken = new Taken(walk.name(), sum, folded(journal, unread.end(), kept));
-      return builder -> take(builder, taken, journal.damaged());
+      return builder -> take(builder, taken);
     } catch (IOException | UnreadableFact e) {
-      String why = damaged.orElse(e.getMessage());
+      String why = told.orElse(e.getMessage());
       return builder -> builder.cannotRead(walk.name(), why);
     }
   }
 
   private static LedgerIndex.Kept folded(KeptWalks.Journal journal, String end, KeptWalks kept) {
-    LedgerEntry entry = LedgerEntry.ofBodies(journal.bodies(), kept.rules());
+    LedgerEntry read = LedgerEntry.ofBodies(journal.bodies(), kept.rules());
+    LedgerEntry entry = read.with(journal.soundness(read.finished()));
     String opening = ByteSum.of(journal.bodies().get(0).getBytes(StandardCharsets.UTF_8));
     return new LedgerIndex.Kept(opening, end, entry);
   }
 
-  private static void take(LedgerBuilder builder, Taken taken, Optional<String> damaged) {
-    if (damaged.isEmpty()) {
-      builder.takeFolded(taken);
-    } else {
-      builder.cannotRead(taken.journal(), damaged.get());
+  private static void take(LedgerBuilder builder, Taken taken) {
+    Soundness soundness = taken.kept().entry().soundness();
+    if (soundness.standing().isFaulty()) {
+      builder.cannotRead(taken.journal(), soundness.told());
       builder.takeDamaged(taken);
+    } else {
+      builder.takeFolded(taken);
     }
   }
 

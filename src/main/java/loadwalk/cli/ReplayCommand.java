@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import loadwalk.bench.ReadingId;
+import loadwalk.journal.Soundness;
 import loadwalk.json.Format;
 import loadwalk.json.JsonOut;
 import loadwalk.text.Sentence;
@@ -53,7 +54,7 @@ public final class ReplayCommand implements Callable<Integer> {
     this.keptWalks = keptWalks;
   }
 
-  private record Replayed(String walk, List<Difference> differences) {}
+  private record Replayed(String walk, Soundness soundness, List<Difference> differences) {}
 
   @Override
   public Integer call() {
@@ -77,10 +78,15 @@ public final class ReplayCommand implements Callable<Integer> {
   private int replay(KeptWalks kept, String walk, List<Replayed> replayed) {
     try {
       KeptWalks.Journal journal = kept.read(walk);
-      journal.damaged().ifPresent(why -> complain(walk, why));
+      if (journal.bodies().isEmpty()) {
+        complain(walk, journal.read().told().orElse("This walk has no record that can be read."));
+        return ExitCode.DAMAGED;
+      }
+      Soundness soundness = journal.soundness(FactText.walk(journal.bodies()).isFinished());
+      soundness.remarks().forEach(why -> complain(walk, why));
       List<List<Stamped>> records = journal.bodies().stream().map(FactText::read).toList();
-      replayed.add(new Replayed(walk, Replay.of(kept.rules(), records)));
-      return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
+      replayed.add(new Replayed(walk, soundness, Replay.of(kept.rules(), records)));
+      return soundness.standing().isFaulty() ? ExitCode.DAMAGED : ExitCode.DONE;
     } catch (UnreadableFact unreadable) {
       complain(walk, Sentence.of("This walk cannot be read: {}.", unreadable.getMessage()));
       return ExitCode.DAMAGED;
@@ -104,6 +110,7 @@ public final class ReplayCommand implements Callable<Integer> {
           default -> Sentence.of("{}: {} differences", walk, count);
         };
     out.println(common.text(told));
+    replayed.soundness().remarks().forEach(why -> out.println(common.text("  " + why)));
     replayed.differences().forEach(d -> out.println(common.text(line(d))));
   }
 
@@ -134,6 +141,7 @@ public final class ReplayCommand implements Callable<Integer> {
     for (Replayed walk : replayed) {
       out.writeStartObject();
       out.writeStringField("walk", walk.walk());
+      out.writeStringField("journal", walk.soundness().standing().word());
       out.writeArrayFieldStart("differences");
       for (Difference difference : walk.differences()) {
         write(out, difference);

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import loadwalk.journal.Soundness;
 import loadwalk.report.page.Picture;
 import loadwalk.report.sheet.Sheet;
 import loadwalk.report.sheet.SheetCsv;
@@ -71,20 +72,23 @@ public final class SheetCommand implements Callable<Integer> {
 
   private int write(KeptWalks kept, PrintWriter err) throws IOException {
     KeptWalks.Journal journal = kept.read(walk == null ? newest(kept) : walk);
-    journal.damaged().ifPresent(err::println);
     if (journal.bodies().isEmpty()) {
+      journal.read().told().ifPresent(err::println);
       return refused(err, "This walk has no record that can be read.", ExitCode.DAMAGED);
     }
     WalkState state = FactText.walk(journal.bodies());
+    Soundness soundness = journal.soundness(state.isFinished());
+    soundness.remarks().forEach(err::println);
     Sheet sheet =
-        Sheet.of(state, new SheetOptions(showSerial, pictures(kept, state)), kept.rules());
+        Sheet.of(
+            state, soundness, new SheetOptions(showSerial, pictures(kept, state)), kept.rules());
     outputs.write(
         common,
         SheetPage.of(sheet),
         () -> SheetCsv.text(sheet),
         () -> SheetJson.text(sheet),
         spec.commandLine().getOut());
-    return journal.damaged().isPresent() ? ExitCode.DAMAGED : ExitCode.DONE;
+    return soundness.standing().isFaulty() ? ExitCode.DAMAGED : ExitCode.DONE;
   }
 
   private static Map<String, Picture> pictures(KeptWalks kept, WalkState state) {

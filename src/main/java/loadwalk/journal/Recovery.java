@@ -88,9 +88,7 @@ public final class Recovery {
                   "The journal is damaged: its record {} is not the one that was kept.",
                   witness.seq()),
               bytes);
-      case RUIN, RUIN_AT_BIRTH ->
-          reading.damaged(
-              Kind.RUIN, "The journal is damaged: it cannot be read to the end.", bytes);
+      case RUIN, RUIN_AT_BIRTH -> reading.damaged(Kind.RUIN, ruined(reading, witness), bytes);
       case HOLE ->
           reading.damaged(Kind.HOLE, "The journal is damaged: some lines cannot be read.", bytes);
       case FOREIGN ->
@@ -120,6 +118,12 @@ public final class Recovery {
         witness.seq() - reading.sound.size(),
         "The journal is damaged: 1 record is missing at its end.",
         "The journal is damaged: {} records are missing at its end.");
+  }
+
+  private static String ruined(Reading reading, Witness witness) {
+    return witness.claim(reading.sound) == Witness.Claim.MORE
+        ? lost(reading, witness)
+        : "The journal is damaged: it cannot be read to the end.";
   }
 
   private static String lost(Reading reading, Witness witness) {

@@ -47,11 +47,6 @@ public record Soundness(Standing standing, String told) {
       return word;
     }
 
-    /** Returns the mark beside a walk in a list; empty where nothing is wrong. */
-    public String mark() {
-      return mark;
-    }
-
     /** Tells whether the disk, or somebody, changed what the program wrote. */
     public boolean isFaulty() {
       return this == DAMAGED || this == END_SPOILED;
@@ -92,6 +87,11 @@ public record Soundness(Standing standing, String told) {
       case WITNESS_SPOILED ->
           Optional.of(closed ? SPOILED : Sentence.of("{} {}", SPOILED, UNKNOWN));
     };
+  }
+
+  /** Returns the mark beside the walk in a list, where there is anything to know. */
+  public Optional<String> mark() {
+    return standing.mark.isEmpty() ? Optional.empty() : Optional.of(standing.mark);
   }
 
   /** Returns what is told as a list of one or none. */

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import loadwalk.Needs;
+import loadwalk.journal.Recovered;
 import loadwalk.plan.Rules;
 import loadwalk.plan.StockRules;
 import loadwalk.report.Journals;
@@ -34,6 +35,10 @@ class ReportCommandsTest {
   private final FakeKeptWalks kept = new FakeKeptWalks();
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
+
+  private static Recovered damaged(String why) {
+    return new Recovered.Damaged(List.of(), 0, 0, List.of(), Recovered.Damaged.Kind.GAP, why);
+  }
 
   @Test
   void sheet_withoutOutputs_printsText() {
@@ -66,9 +71,11 @@ class ReportCommandsTest {
   void sheet_ofDamagedJournal_isWrittenAndSaidSo() {
     List<String> bodies = Journals.practice(1, "stereo-only");
     kept.walks.put("one", bodies.subList(0, bodies.size() / 2));
-    kept.damaged = Optional.of("The journal is damaged: it lacks a record.");
+    kept.read = damaged("The journal is damaged: it lacks a record.");
     assertEquals(ExitCode.DAMAGED, run(new SheetCommand(home -> kept), "one"));
-    assertTrue(out.toString().contains("This walk is not finished"), out.toString());
+    String told = "WARNING: The journal is damaged: it lacks a record.\n";
+    assertTrue(out.toString().contains(told), out.toString());
+    assertTrue(out.toString().contains("As far as its records can be read, this walk is at"));
     assertEquals("The journal is damaged: it lacks a record.\n", err.toString());
   }
 
@@ -116,11 +123,12 @@ class ReportCommandsTest {
   void ledger_damagedWalk_isToldEachTime_andShownAsFarAsItIsSound() {
     List<String> bodies = Journals.practice(1, "stereo-only");
     kept.walks.put("one", bodies.subList(0, bodies.size() / 2));
-    kept.damaged = Optional.of("The journal is damaged: it lacks a record.");
+    kept.read = damaged("The journal is damaged: it lacks a record.");
     for (int time = 0; time < 2; time++) {
       err.getBuffer().setLength(0);
       assertEquals(ExitCode.DAMAGED, run(new LedgerCommand(home -> kept)));
-      assertTrue(out.toString().contains("Halvorsen & Pike"), out.toString());
+      assertTrue(
+          out.toString().replaceAll("\\s+", " ").contains("(practice, damaged)"), out.toString());
       assertEquals("one: The journal is damaged: it lacks a record.\n", err.toString());
     }
   }
@@ -235,7 +243,7 @@ class ReportCommandsTest {
 
   private static final class FakeKeptWalks implements KeptWalks {
     final Map<String, List<String>> walks = new LinkedHashMap<>();
-    Optional<String> damaged = Optional.empty();
+    Recovered read = new Recovered.Whole(List.of(), 0, Recovered.Ending.KNOWN);
     final AtomicInteger reads = new AtomicInteger();
     private byte[] index = {};
 
@@ -275,7 +283,7 @@ class ReportCommandsTest {
         @Override
         public Journal read() {
           reads.incrementAndGet();
-          return new Journal(bodies, damaged);
+          return new Journal(bodies, read);
         }
       };
     }
@@ -291,7 +299,7 @@ class ReportCommandsTest {
       if (!walks.containsKey(name)) {
         throw new IOException("There is no walk named " + name + ".");
       }
-      return new Journal(walks.get(name), damaged);
+      return new Journal(walks.get(name), read);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import loadwalk.report.page.Walks;
 import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.Stamped;
+import loadwalk.walk.fact.WalkState;
 
 /** Gives tests of other packages the bodies of whole walks. */
 public final class Journals {
@@ -20,8 +21,12 @@ public final class Journals {
 
   static List<String> bodies(Walks walk) {
     List<String> bodies = new ArrayList<>();
+    WalkState state = null;
     for (Stamped fact : walk.facts()) {
-      bodies.add(FactText.body(List.of(fact)));
+      List<Stamped> one = List.of(fact);
+      bodies.add(
+          state == null ? FactText.body(one) : FactText.body(state, one, bodies.size() + 1L));
+      state = fact.fact().applyTo(state, fact.wallMillis());
     }
     return bodies;
   }

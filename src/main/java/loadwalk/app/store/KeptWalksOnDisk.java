@@ -133,9 +133,7 @@ public final class KeptWalksOnDisk implements KeptWalks {
       throw new StorageFault(FaultKind.GONE, refusal.get(), null);
     }
     Recovered read = opening.journal().orElseThrow();
-    return new Journal(
-        read.records().stream().map(JournalRecord::body).toList(),
-        read.isDamaged() ? read.told() : Optional.empty());
+    return new Journal(read.records().stream().map(JournalRecord::body).toList(), read);
   }
 
   @Override

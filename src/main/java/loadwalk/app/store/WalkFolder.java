@@ -53,7 +53,7 @@ public final class WalkFolder {
 
   /** Returns how far the records of a journal, which tell a state, are all that was kept. */
   public static Soundness soundness(Recovered read, WalkState state) {
-    return Soundness.of(read, FactText.isClosed(bodies(read), state));
+    return Soundness.of(read, FactText.isClosed(bodies(read), state.isFinished()));
   }
 
   private static List<String> bodies(Recovered read) {
@@ -109,12 +109,12 @@ public final class WalkFolder {
         break;
       }
       Optional<Recovered> read = store.peek(listed.name()).journal();
-      Optional<WalkState> state = read.flatMap(WalkFolder::told);
-      if (state.isPresent()) {
-        Fact.Opened opened = state.get().opened();
+      Optional<Peeked> walk = read.flatMap(WalkFolder::told);
+      if (walk.isPresent()) {
+        Fact.Opened opened = walk.get().state().opened();
         String name = listed.name().text();
         String first = names.putIfAbsent(read.get().records().get(0).body(), name);
-        walks.add(kept(name, state.get(), Optional.ofNullable(first)));
+        walks.add(kept(name, walk.get(), Optional.ofNullable(first)));
         if (opened.practiceSeed().isEmpty()) {
           amplifiers.putIfAbsent(opened.amplifier().name(), opened.amplifier());
           benches.putIfAbsent(opened.bench().name(), opened.bench());
@@ -130,15 +130,21 @@ public final class WalkFolder {
         walks);
   }
 
-  private static Library.KeptWalk kept(String name, WalkState state, Optional<String> first) {
-    String come = state.isFinished() ? "finished" : Sentence.of("open at {}", state.currentId());
+  private static Library.KeptWalk kept(String name, Peeked walk, Optional<String> first) {
+    WalkState state = walk.state();
+    boolean damaged = walk.soundness().standing() == Soundness.Standing.DAMAGED;
+    String come = damaged ? "damaged" : standing(state);
     String standing = first.map(f -> Sentence.of("{}, begins as {}", come, f)).orElse(come);
     return new Library.KeptWalk(
         name,
         state.opened().amplifier().name(),
         state.opened().sequence().name(),
         standing,
-        !state.isFinished());
+        !state.isFinished() && !damaged);
+  }
+
+  private static String standing(WalkState state) {
+    return state.isFinished() ? "finished" : Sentence.of("open at {}", state.currentId());
   }
 
   /** Tells whether a walk's journal is there and does not read to its end, or holds no record. */
@@ -152,19 +158,33 @@ public final class WalkFolder {
     return store.peek(name).refusal();
   }
 
-  /** Returns the state of a walk without holding it; empty where it cannot be read. */
-  public Optional<WalkState> peek(WalkName name) {
+  /**
+   * A walk as it was read, held by nobody.
+   *
+   * @param state its state
+   * @param soundness how far its records are all that was kept
+   */
+  public record Peeked(WalkState state, Soundness soundness) {}
+
+  /** Returns a walk without holding it; empty where it cannot be read. */
+  public Optional<Peeked> peek(WalkName name) {
     return store.peek(name).journal().flatMap(WalkFolder::told);
   }
 
-  private static Optional<WalkState> told(Recovered read) {
+  private static Optional<Peeked> told(Recovered read) {
     if (read.records().isEmpty()) {
       return Optional.empty();
     }
     try {
-      return Optional.of(state(read));
+      return Optional.of(peeked(read));
     } catch (UnreadableFact foreign) {
       return Optional.empty();
     }
+  }
+
+  /** Returns the walk that a journal tells, or why it cannot be told. */
+  public static Peeked peeked(Recovered read) {
+    WalkState state = state(read);
+    return new Peeked(state, soundness(read, state));
   }
 }

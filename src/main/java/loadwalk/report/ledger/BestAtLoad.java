@@ -41,11 +41,14 @@ record BestAtLoad(
 
   /**
    * Returns the best at each load, the most common way of measuring first; unfinished walks count
-   * too.
+   * too, damaged ones do not.
    */
   static List<BestAtLoad> of(Ledger ledger) {
     Map<Key, List<Run>> runs = new LinkedHashMap<>();
     for (LedgerEntry entry : ledger.entries()) {
+      if (entry.soundness().standing().isFaulty()) {
+        continue;
+      }
       entry.loads().forEach(load -> add(runs, entry, load));
     }
     Map<LedgerEntry.Done, Integer> places = new HashMap<>();

@@ -115,7 +115,11 @@ public final class ComparisonPage {
     }
     simulated().ifPresent(warnings::add);
     for (LedgerEntry walk : walks) {
-      if (!walk.finished()) {
+      String told = Visible.sentence(walk.soundness().told());
+      if (!told.isEmpty()) {
+        warnings.add(Sentence.of("{}: {}", label(walk), told));
+      }
+      if (!walk.finished() && !walk.soundness().standing().isFaulty()) {
         warnings.add(Sentence.of("{} is unfinished.", label(walk)));
       }
       if (walk.openDoubts() > 0) {

@@ -2,6 +2,7 @@ package loadwalk.report.ledger;
 
 import java.time.Instant;
 import java.util.OptionalDouble;
+import loadwalk.journal.Soundness;
 import loadwalk.report.page.CsvText;
 
 /** Writes a ledger as CSV, one line for each load of each walk. */
@@ -35,16 +36,17 @@ public final class LedgerCsv {
         "ratio",
         "verdict",
         "efficiency",
-        "supplyVolts");
+        "supplyVolts",
+        "journal");
     for (LedgerEntry entry : ledger.entries()) {
       if (entry.loads().isEmpty()) {
         CsvText.Cells cells = walk(csv, ledger, entry);
         for (int i = 0; i < 11; i++) {
           cells.text("");
         }
-        cells.end();
+        cells.text(entry.soundness().standing().word()).end();
       }
-      entry.loads().forEach(load -> load(walk(csv, ledger, entry), load));
+      entry.loads().forEach(load -> load(walk(csv, ledger, entry), load, entry.soundness()));
     }
     return csv.text();
   }
@@ -66,7 +68,7 @@ public final class LedgerCsv {
         .number(orNothing(e.fuseAmps()));
   }
 
-  private static void load(CsvText.Cells cells, LedgerEntry.Load load) {
+  private static void load(CsvText.Cells cells, LedgerEntry.Load load, Soundness soundness) {
     cells
         .text(load.mode().word())
         .number(load.ohms())
@@ -79,6 +81,7 @@ public final class LedgerCsv {
         .text(load.verdict().map(v -> v.word()).orElse(""))
         .number(orNothing(load.efficiency()))
         .number(orNothing(load.supplyVolts()))
+        .text(soundness.standing().word())
         .end();
   }
 

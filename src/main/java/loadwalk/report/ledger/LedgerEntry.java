@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
+import loadwalk.journal.Soundness;
 import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
@@ -35,6 +36,7 @@ import loadwalk.walk.fact.WalkState;
  * @param fuseAmps the sum of the amplifier's own fuses, where known
  * @param regulated whether its rails are regulated, where known
  * @param loads the output at each load
+ * @param soundness how far its records are all that was kept
  */
 public record LedgerEntry(
     String walk,
@@ -46,7 +48,8 @@ public record LedgerEntry(
     Done done,
     OptionalDouble fuseAmps,
     Optional<Boolean> regulated,
-    List<Load> loads) {
+    List<Load> loads,
+    Soundness soundness) {
   /** Copies the loads. */
   public LedgerEntry {
     loads = List.copyOf(loads);
@@ -123,7 +126,24 @@ public record LedgerEntry(
             done,
             fuseAmps,
             regulated,
-            loads);
+            loads,
+            soundness);
+  }
+
+  /** Returns the same with how far its records are all that was kept. */
+  public LedgerEntry with(Soundness judged) {
+    return new LedgerEntry(
+        walk,
+        amplifier,
+        practice,
+        finished,
+        openDoubts,
+        wallMillis,
+        done,
+        fuseAmps,
+        regulated,
+        loads,
+        judged);
   }
 
   /** Returns the entry of a walk, finished or not. */
@@ -144,7 +164,8 @@ public record LedgerEntry(
         new Done(s.name(), s.contentHash(), s.toneHertz(), s.limitThdPercent(), s.supplyVolts()),
         state.opened().amplifier().fuseAmps(),
         state.opened().amplifier().regulated(),
-        loads);
+        loads,
+        Soundness.WHOLE);
   }
 
   /**

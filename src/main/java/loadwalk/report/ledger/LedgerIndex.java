@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.journal.ByteSum;
+import loadwalk.journal.Soundness;
 import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
 
@@ -140,6 +141,8 @@ public record LedgerIndex(Map<String, Kept> kept) {
     write(out, e.done());
     optional(out, e.fuseAmps());
     out.writeNumber(e.regulated().map(r -> r ? 1 : 0).orElse(-1));
+    out.writeNumber(e.soundness().standing().ordinal());
+    out.writeString(e.soundness().told());
     for (LedgerEntry.Load l : e.loads()) {
       out.writeStartArray();
       out.writeNumber(l.mode().ordinal());
@@ -198,6 +201,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
       LedgerEntry.Done done = new LedgerEntry.Done(text(), text(), number(), number(), number());
       OptionalDouble fuse = optional();
       int regulated = (int) number();
+      Soundness soundness = new Soundness(one(Soundness.Standing.values(), number()), text());
       List<LedgerEntry.Load> loads = new ArrayList<>();
       while (in.nextToken() == JsonToken.START_ARRAY) {
         loads.add(load());
@@ -205,7 +209,7 @@ public record LedgerIndex(Map<String, Kept> kept) {
       need(JsonToken.END_ARRAY, in.currentToken());
       Optional<Boolean> rails = regulated < 0 ? Optional.empty() : Optional.of(regulated == 1);
       return new LedgerEntry(
-          walk, amplifier, practice, finished, doubts, wall, done, fuse, rails, loads);
+          walk, amplifier, practice, finished, doubts, wall, done, fuse, rails, loads, soundness);
     }
 
     private LedgerEntry.Load load() throws IOException {

@@ -53,6 +53,10 @@ public final class LedgerJson {
     out.writeStringField("at", Instant.ofEpochMilli(e.wallMillis()).toString());
     out.writeBooleanField("practice", e.practice());
     out.writeBooleanField("finished", e.finished());
+    out.writeStringField("journal", e.soundness().standing().word());
+    if (!e.soundness().told().isEmpty()) {
+      out.writeStringField("told", e.soundness().told());
+    }
     out.writeNumberField("openDoubts", e.openDoubts());
     out.writeStringField("way", way);
     optional(out, "fuseAmps", e.fuseAmps());

@@ -57,8 +57,19 @@ public final class LedgerPage {
                   + " Compare only walks with the same letter under Method.",
               ways));
     }
+    List<String> damaged =
+        ledger.entries().stream()
+            .filter(e -> e.soundness().standing().isFaulty())
+            .map(LedgerPage::notRanked)
+            .toList();
+    warnings.addAll(first(damaged));
     warnings.addAll(first(ledger.notes()));
     return warnings;
+  }
+
+  private static String notRanked(LedgerEntry e) {
+    return Sentence.of(
+        "{} is not ranked: {}", Visible.name(e.walk()), Visible.sentence(e.soundness().told()));
   }
 
   /** Returns the first of what is to be said; a folder of copies would hide the walks below it. */
@@ -110,9 +121,10 @@ public final class LedgerPage {
     if (e.practice()) {
       marks.add("practice");
     }
-    if (!e.finished()) {
+    if (!e.finished() && !e.soundness().standing().isFaulty()) {
       marks.add("unfinished");
     }
+    e.soundness().mark().ifPresent(marks::add);
     if (e.openDoubts() > 0) {
       marks.add("in doubt");
     }

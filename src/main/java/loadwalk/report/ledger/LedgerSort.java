@@ -63,7 +63,10 @@ public enum LedgerSort {
   }
 
   private static Comparator<LedgerEntry> most(Function<LedgerEntry, OptionalDouble> what) {
-    return Comparator.comparingDouble(
+    // What a damaged journal lacks may be what takes a value back.
+    Comparator<LedgerEntry> soundFirst =
+        Comparator.comparing(e -> e.soundness().standing().isFaulty());
+    return soundFirst.thenComparingDouble(
         e -> {
           OptionalDouble value = what.apply(e);
           return value.isPresent() ? -value.getAsDouble() : Double.POSITIVE_INFINITY;

@@ -10,6 +10,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
+import loadwalk.journal.Soundness;
 import loadwalk.numeric.ThermalFit;
 import loadwalk.plan.Rules;
 import loadwalk.report.page.Picture;
@@ -37,6 +38,7 @@ import loadwalk.walk.fact.WalkState;
  * @param bench the bench
  * @param sequence the sequence
  * @param finished whether every step is done or skipped
+ * @param soundness how far its records are all that was kept
  * @param warnings what the reader must know first
  * @param loads the output at each load, in the order of the walk
  * @param steps every step
@@ -55,6 +57,7 @@ public record Sheet(
     Bench bench,
     Sequence sequence,
     boolean finished,
+    Soundness soundness,
     List<String> warnings,
     List<LoadLine> loads,
     List<StepLine> steps,
@@ -70,9 +73,14 @@ public record Sheet(
     assumptions = List.copyOf(assumptions);
   }
 
-  /** Returns the sheet of a walk, finished or not. */
+  /** Returns the sheet of a walk of which every record is at hand, finished or not. */
   public static Sheet of(WalkState state, SheetOptions options, Rules rules) {
-    return new SheetFold(state, options, rules).sheet();
+    return of(state, Soundness.WHOLE, options, rules);
+  }
+
+  /** Returns the sheet of a walk, as far as its records can be read. */
+  public static Sheet of(WalkState state, Soundness soundness, SheetOptions options, Rules rules) {
+    return new SheetFold(state, soundness, options, rules).sheet();
   }
 
   /**

@@ -67,6 +67,7 @@ public final class SheetCsv {
     text("walk", "", "walk", sheet.walk());
     text("walk", "", "version", sheet.version());
     text("walk", "", "finished", sheet.finished() ? "yes" : "no");
+    text("walk", "", "journal", sheet.soundness().standing().word());
     sheet.warnings().forEach(w -> text("walk", "", "warning", w));
     text("amplifier", "", "maker", sheet.amplifier().maker());
     text("amplifier", "", "model", sheet.amplifier().model());

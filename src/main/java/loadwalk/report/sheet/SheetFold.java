@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Amplifier;
 import loadwalk.forecast.Forecast;
+import loadwalk.journal.Soundness;
 import loadwalk.plan.Rules;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
@@ -24,11 +25,13 @@ import loadwalk.walk.fact.WalkState;
 /** Gathers a sheet from a walk. */
 final class SheetFold {
   private final WalkState state;
+  private final Soundness soundness;
   private final SheetOptions options;
   private final WalkResult result;
 
-  SheetFold(WalkState state, SheetOptions options, Rules rules) {
+  SheetFold(WalkState state, Soundness soundness, SheetOptions options, Rules rules) {
     this.state = state;
+    this.soundness = soundness;
     this.options = options;
     this.result = Results.of(state, rules.wire());
   }
@@ -46,6 +49,7 @@ final class SheetFold {
         state.opened().bench(),
         state.opened().sequence(),
         state.isFinished(),
+        soundness,
         warnings(),
         loads(),
         state.plan().stream().map(this::step).toList(),
@@ -71,7 +75,7 @@ final class SheetFold {
   }
 
   private List<String> warnings() {
-    List<String> warnings = new ArrayList<>();
+    List<String> warnings = new ArrayList<>(soundness.remarks());
     state
         .opened()
         .practiceSeed()
@@ -95,6 +99,9 @@ final class SheetFold {
   }
 
   private String unfinished(String stepId) {
+    if (soundness.standing().isFaulty()) {
+      return Sentence.of("As far as its records can be read, this walk is at {}.", stepId);
+    }
     return switch (state.hold()) {
       case RUNNING -> Sentence.of("This walk is not finished: it is at {}.", stepId);
       case PAUSED -> Sentence.of("This walk is not finished: it is paused at {}.", stepId);

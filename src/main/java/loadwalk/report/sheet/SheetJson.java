@@ -44,6 +44,7 @@ public final class SheetJson {
     }
     out.writeStringField("at", Instant.ofEpochMilli(sheet.lastWallMillis()).toString());
     out.writeBooleanField("finished", sheet.finished());
+    out.writeStringField("journal", sheet.soundness().standing().word());
     JsonOut.texts(out, "warnings", sheet.warnings());
     out.writeFieldName("amplifier");
     BenchFiles.AMPLIFIER.write(out, sheet.amplifier());

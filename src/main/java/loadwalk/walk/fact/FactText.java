@@ -54,12 +54,13 @@ public final class FactText {
   }
 
   /**
-   * Tells whether the bodies of a journal, of a walk that was read from them, say that they are
-   * all: the last counts them or, in a journal from before records were counted, every step is
-   * over.
+   * Tells whether the bodies of a journal say that they are all: the last counts them or, in a
+   * journal from before records were counted, every step is over.
+   *
+   * @param finished whether every step of the walk read from them is over
    */
-  public static boolean isClosed(List<String> bodies, WalkState state) {
-    if (!state.isFinished()) {
+  public static boolean isClosed(List<String> bodies, boolean finished) {
+    if (!finished) {
       return false;
     }
     OptionalLong records = shaped(bodies.get(bodies.size() - 1)).records;

@@ -37,7 +37,7 @@ class ReplayScenarioTest {
     assertEquals(
         "{\"format\":\"loadwalk-replay/1\",\"walks\":[{\"walk\":\""
             + walk
-            + "\",\"differences\":[]}]}",
+            + "\",\"journal\":\"whole\",\"differences\":[]}]}",
         printed.toString().strip());
     assertTrue(complained.toString().startsWith("no-such-walk: There is no walk"));
     assertEquals(2, replay.execute("--home", home.toString(), "no-such-walk", walk));

@@ -120,12 +120,13 @@ class SheetOfWalkTest {
   }
 
   @Test
-  void tornLastLine_isPrintedWithoutAComplaint() throws IOException {
+  void tornLastLine_isSaidAndNoFault() throws IOException {
     byte[] sound = Files.readAllBytes(journal);
     Files.write(journal, Arrays.copyOf(sound, sound.length - 5));
     Printed torn = print();
     assertEquals(0, torn.code());
-    assertEquals("", torn.err());
+    assertTrue(torn.err().startsWith("The last line of the journal was cut off."), torn.err());
+    assertTrue(torn.out().contains("The last line of the journal was cut off."), torn.out());
   }
 
   @Test

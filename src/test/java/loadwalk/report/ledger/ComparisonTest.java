@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
+import loadwalk.journal.Soundness;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
 import loadwalk.result.Criterion;
@@ -31,7 +32,17 @@ class ComparisonTest {
             OptionalDouble.empty(),
             volts < 0 ? OptionalDouble.empty() : OptionalDouble.of(volts));
     return new LedgerEntry(
-        name, name, false, true, 0, 0, Entries.FULL, OptionalDouble.empty(), rails, List.of(load));
+        name,
+        name,
+        false,
+        true,
+        0,
+        0,
+        Entries.FULL,
+        OptionalDouble.empty(),
+        rails,
+        List.of(load),
+        Soundness.WHOLE);
   }
 
   private static List<String> estimates(LedgerEntry... walks) {

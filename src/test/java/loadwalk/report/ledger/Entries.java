@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import loadwalk.bench.Mode;
+import loadwalk.journal.Soundness;
 import loadwalk.report.page.Walks;
 import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
@@ -38,7 +39,8 @@ final class Entries {
         done,
         OptionalDouble.of(60),
         Optional.of(false),
-        loads);
+        loads,
+        Soundness.WHOLE);
   }
 
   static LedgerEntry.Load load(Mode mode, double ohms, double watts) {
@@ -82,7 +84,8 @@ final class Entries {
               random.nextInt(10) == 0 ? RATED : FULL,
               OptionalDouble.of(20 + 10 * random.nextInt(10)),
               Optional.empty(),
-              loads));
+              loads,
+              Soundness.WHOLE));
     }
     return all;
   }

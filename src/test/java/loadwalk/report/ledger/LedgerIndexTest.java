@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import loadwalk.bench.Mode;
 import loadwalk.journal.ByteSum;
+import loadwalk.journal.Soundness;
 import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison.Verdict;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,12 @@ class LedgerIndexTest {
   private static final String MAKER = "this program";
 
   /** Entries in which each value takes each of its kinds: known, unknown, first and last word. */
+  private static Soundness soundness(int number) {
+    return number == 1
+        ? new Soundness(Soundness.Standing.TORN, "The last line was \"cut\" off.")
+        : Soundness.WHOLE;
+  }
+
   private static LedgerIndex index() {
     Map<String, LedgerIndex.Kept> kept = new LinkedHashMap<>();
     for (Optional<Boolean> rails :
@@ -42,7 +49,8 @@ class LedgerIndexTest {
               kept.size() == 1 ? Entries.RATED : Entries.FULL,
               rails.isPresent() ? OptionalDouble.of(62.5) : OptionalDouble.empty(),
               rails,
-              loads());
+              loads(),
+              soundness(kept.size()));
       kept.put(
           "sum of " + name, new LedgerIndex.Kept("opening of " + name, "end of " + name, entry));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
+import loadwalk.journal.Soundness;
 import loadwalk.plan.StockRules;
 import loadwalk.report.Documents;
 import loadwalk.report.FrozenWalks;
@@ -52,7 +53,8 @@ class LedgerSnapshotTest {
         Entries.FULL,
         OptionalDouble.empty(),
         Optional.empty(),
-        List.of(load));
+        List.of(load),
+        Soundness.WHOLE);
   }
 
   private static List<LedgerEntry> all() {

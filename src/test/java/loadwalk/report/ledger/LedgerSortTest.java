@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loadwalk.bench.Mode;
+import loadwalk.journal.Soundness;
 import loadwalk.report.ledger.LedgerEntry.Load;
 import loadwalk.result.Criterion;
 import org.junit.jupiter.api.Test;
@@ -50,7 +51,8 @@ class LedgerSortTest {
         done,
         known(fuse),
         Optional.empty(),
-        watts < 0 ? List.of() : List.of(load));
+        watts < 0 ? List.of() : List.of(load),
+        Soundness.WHOLE);
   }
 
   private static OptionalDouble known(double value) {

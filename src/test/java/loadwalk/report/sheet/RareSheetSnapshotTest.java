@@ -50,6 +50,7 @@ class RareSheetSnapshotTest {
         bench(),
         s.sequence(),
         s.finished(),
+        s.soundness(),
         List.of(),
         List.of(load(Criterion.CLIPPING_ONSET, 0), load(Criterion.CLIPPING_ONSET, 40)),
         steps,

@@ -63,21 +63,21 @@ class FrozenWalkTest {
     assertTrue(bodies.get(45).contains("\"records\":46,"), bodies.get(45));
     WalkState finished = FactText.walk(bodies);
     assertTrue(finished.isFinished());
-    assertTrue(FactText.isClosed(bodies, finished));
+    assertTrue(FactText.isClosed(bodies, true));
     for (int left = 1; left < 46; left++) {
       List<String> cut = bodies.subList(0, left);
-      assertFalse(FactText.isClosed(cut, FactText.walk(cut)), "cut after " + left);
+      assertFalse(FactText.isClosed(cut, FactText.walk(cut).isFinished()), "cut after " + left);
     }
-    assertFalse(FactText.isClosed(bodies(1), FactText.walk(bodies(1))));
+    assertFalse(FactText.isClosed(bodies(1), FactText.walk(bodies(1)).isFinished()));
   }
 
   @Test
   void finishedWalkFromBeforeRecordsWereCounted_isTakenForAll() throws IOException {
     List<String> bodies = new ArrayList<>(bodies(1));
     bodies.add(bodies(2).get(45).replace("\"records\":46,", ""));
-    assertTrue(FactText.isClosed(bodies, FactText.walk(bodies)));
+    assertTrue(FactText.isClosed(bodies, FactText.walk(bodies).isFinished()));
     bodies.set(0, bodies(2).get(0));
-    assertFalse(FactText.isClosed(bodies, FactText.walk(bodies)));
+    assertFalse(FactText.isClosed(bodies, FactText.walk(bodies).isFinished()));
   }
 
   @Test
