@@ -170,6 +170,11 @@ final class ProgramStarter implements World {
       err.println(Sentence.of("{} is a folder, not a file.", file));
       return Optional.empty();
     }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      // A reader of it might wait without end.
+      err.println(Sentence.of("{} is a pipe or a device, not a file.", file));
+      return Optional.empty();
+    }
     try (InputStream in = Files.newInputStream(file)) {
       Read<T> read = reader.read(in.readNBytes(JsonText.LARGEST + 1), file.toString());
       for (Fault fault : read.faults()) {

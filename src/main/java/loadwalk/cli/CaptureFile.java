@@ -26,6 +26,11 @@ public final class CaptureFile implements AutoCloseable {
   private static final int BUFFER = 1 << 16;
   private static final int LONGEST_NAME = 200;
 
+  /** A WAV file states its length in 32 bits; a table has a number of rows at most. */
+  private static final long MOST_OF_SOUND = (1L << 32) + BUFFER;
+
+  private static final long MOST_OF_TABLE = 1L << 30;
+
   private final String name;
   private final Path path;
   private final boolean spooled;
@@ -60,13 +65,35 @@ public final class CaptureFile implements AutoCloseable {
   static CaptureFile open(String name, InputStream stdin, ScopeCsv.Given given)
       throws IOException, CaptureException {
     if (name.equals("-")) {
-      Path path = Files.createTempFile("loadwalk", ".capture");
-      try (OutputStream out = Files.newOutputStream(path)) {
-        stdin.transferTo(out);
+      CaptureFile capture =
+          new CaptureFile("stdin", Files.createTempFile("loadwalk", ".capture"), true, given);
+      try {
+        capture.spool(stdin);
+      } catch (IOException | CaptureException e) {
+        capture.close();
+        throw e;
       }
-      return new CaptureFile("stdin", path, true, given);
+      return capture;
     }
     return named(name, given);
+  }
+
+  /** Keeps what comes in; of what can be no capture, only the start that tells so. */
+  private void spool(InputStream stdin) throws IOException, CaptureException {
+    try (OutputStream out = Files.newOutputStream(path)) {
+      byte[] part = stdin.readNBytes(BUFFER);
+      boolean isTable = !looksLikeSound(part);
+      boolean canBeOne = isTable || WavReader.begins(part);
+      long left = isTable ? MOST_OF_TABLE : MOST_OF_SOUND;
+      while (part.length > 0) {
+        out.write(part);
+        left -= part.length;
+        if (left < 0) {
+          throw new CaptureException("More comes in than any capture holds. Give less of it.");
+        }
+        part = canBeOne ? stdin.readNBytes(BUFFER) : new byte[0];
+      }
+    }
   }
 
   /**
@@ -145,8 +172,8 @@ public final class CaptureFile implements AutoCloseable {
 
   /** Tells a WAV file, or what only a WAV reader can say something about, from a text. */
   private static boolean looksLikeSound(byte[] start) {
-    for (byte b : start) {
-      if (b >= 0 && b < '\t') {
+    for (int i = 0; i < Math.min(4, start.length); i++) {
+      if (start[i] >= 0 && start[i] < '\t') {
         return true;
       }
     }

@@ -33,15 +33,42 @@ final class InputFile {
       return unreadable(name, "there is no such file");
     } catch (AccessDeniedException e) {
       return unreadable(name, "you have no permission to read this file");
+    } catch (NoPlainFile e) {
+      return unreadable(name, e.getMessage());
     } catch (IOException | InvalidPathException e) {
-      String folder = "this is a folder; a file is needed";
-      return unreadable(name, is(name, Files::isDirectory) ? folder : "the file cannot be read");
+      return unreadable(name, "the file cannot be read");
     }
   }
 
-  /** Opens a file. */
+  /**
+   * Opens a file.
+   *
+   * @throws NoPlainFile if it is something that could keep a reader waiting without end
+   */
   static InputStream opened(String name) throws IOException {
+    if (!name.equals(STDIN)) {
+      requirePlain(Path.of(name));
+    }
     return name.equals(STDIN) ? System.in : Files.newInputStream(Path.of(name));
+  }
+
+  /** A pipe or a device might never begin, or never end. */
+  private static void requirePlain(Path file) throws NoPlainFile {
+    if (Files.isDirectory(file)) {
+      throw new NoPlainFile("this is a folder; a file is needed");
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new NoPlainFile("this is a pipe or a device; a plain file is needed, or - for stdin");
+    }
+  }
+
+  /** What is named is no plain file; the message says what it is, in a clause. */
+  static final class NoPlainFile extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    NoPlainFile(String clause) {
+      super(clause);
+    }
   }
 
   /** Returns the name that complaints about the file use. */

@@ -86,6 +86,8 @@ public final class RehearseCommand implements Callable<Integer> {
         loop.add(line.get(), name);
         line = lines.next();
       }
+    } catch (InputFile.NoPlainFile e) {
+      loop.complain(Sentence.of("{}: {}.", Visible.line(name, 300), e.getMessage()));
     } catch (IOException | InvalidPathException e) {
       loop.complain(Sentence.of("{} cannot be read.", Visible.line(name, 300)));
     }

@@ -256,6 +256,7 @@ public record PlainWriter(Printer printer) {
         "wave FILE full-scale VOLTS divider RATIO   output and THD from a captured wave; also known"
             + " VOLTS",
         "photo PATH CAPTION   a PNG or JPEG for the sheet; a path with spaces in double quotes",
+        "Files of wave and photo start in the folder that Loadwalk was started in.",
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
         "fill                 take the readings of the connected or practice meters",

@@ -16,7 +16,8 @@ enum Kind {
   RIGHTS("folders without rights", 4, Rights::all),
   CLOCKS("clocks that jump", 1, Clocks::all),
   TERMINALS("bad terminals and closed streams", 6, Terminals::all),
-  NATIVE_PARTS("planted native parts", 120, NativeParts::all);
+  NATIVE_PARTS("planted native parts", 120, NativeParts::all),
+  WAITS("files that never begin or end", 12, Waits::all);
 
   private final String title;
   private final int share;

@@ -21,7 +21,10 @@ record Ran(int code, String out, String err) {
       Pattern.compile(
           "\\b(java|javax|sun|jdk|loadwalk|picocli|com|org)(\\.[a-z][a-z0-9_]*)*\\.[A-Z]\\w+"
               + "|\\b[A-Z]\\w*(Exception|Error)\\b");
-  private static final Pattern SENTENCE = Pattern.compile("(?m)^ *\\S.*[.?]$");
+
+  /** A sentence, or a fault of a file behind its place. */
+  private static final Pattern SENTENCE =
+      Pattern.compile("(?m)^ *\\S.*[.?]$|^\\S.*:\\d+:\\d+: \\S.*$");
 
   /** Returns everything that a person reads. */
   String said() {

@@ -50,7 +50,19 @@ public final class Photos {
   /** Returns a PNG of a header, data and an end, as bytes that no library chose. */
   public static byte[] smallest() {
     byte[] signature = "\u0089PNG\r\n\u001a\n".getBytes(StandardCharsets.ISO_8859_1);
-    return joined(signature, chunk("IHDR", "abc"), chunk("IDAT", "def"), chunk("IEND", ""));
+    return joined(signature, header(1, 1), chunk("IDAT", "def"), chunk("IEND", ""));
+  }
+
+  /** Returns a PNG that states a size, with so many bytes of data. */
+  public static byte[] stating(int wide, int high, int data) {
+    byte[] signature = Arrays.copyOf(smallest(), 8);
+    return joined(
+        signature, header(wide, high), chunk("IDAT", "d".repeat(data)), chunk("IEND", ""));
+  }
+
+  private static byte[] header(int wide, int high) {
+    byte[] size = ByteBuffer.allocate(8).putInt(wide).putInt(high).array();
+    return chunk("IHDR", new String(size, StandardCharsets.ISO_8859_1) + "\10\0\0\0\0");
   }
 
   /** Returns a JPEG turned a quarter, with places, a comment, and a second file behind its end. */
@@ -69,6 +81,17 @@ public final class Photos {
         segment(0xfe, SECRET.getBytes(StandardCharsets.UTF_8)),
         Arrays.copyOfRange(plain, 2, plain.length),
         SECRET.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Returns a JPEG that states another size than it has. */
+  public static byte[] jpeg(int wide, int high) {
+    byte[] bytes = drawn("jpg");
+    int at = 2;
+    while ((bytes[at + 1] & 0xff) != 0xc0) {
+      at += 2 + ((bytes[at + 2] & 0xff) << 8 | bytes[at + 3] & 0xff);
+    }
+    ByteBuffer.wrap(bytes, at + 5, 4).putShort((short) high).putShort((short) wide);
+    return bytes;
   }
 
   private static byte[] segment(int marker, byte[] body) {

@@ -24,21 +24,23 @@ public final class PhotoBox {
   private static final int SAME_NAME_MOST = 999;
 
   private final DataHome home;
+  private final Path current;
 
-  /** Makes the box of the photos of a data home. */
+  /** Makes the box of the photos of a data home, for what is typed in the current folder. */
   public PhotoBox(DataHome home) {
+    this(home, Path.of(""));
+  }
+
+  PhotoBox(DataHome home, Path current) {
     this.home = home;
+    this.current = current;
   }
 
   /** Copies a photo in and tells where it is kept, or why it is not. */
   public Event keep(Effect.KeepPhoto asked) {
-    TypedPath found = source(asked.path());
-    Optional<String> outside = found.outside();
-    if (outside.isPresent()) {
-      return new Event.PhotoRefused(outside.get());
-    }
-    Path source = found.inside().orElseThrow();
     try {
+      // As in a shell: what is not absolute starts in the current folder.
+      Path source = current.resolve(asked.path());
       Optional<byte[]> bytes = read(source);
       if (bytes.isEmpty()) {
         return new Event.PhotoRefused("There is no file at that path.");
@@ -49,20 +51,15 @@ public final class PhotoBox {
       }
       Optional<Picture> picture = Picture.of(bytes.get());
       return picture.isEmpty()
-          ? new Event.PhotoRefused("That file is not a complete PNG or JPEG picture.")
+          ? new Event.PhotoRefused(
+              Sentence.of(
+                  "That file is not a complete PNG or JPEG picture of at most {} million points.",
+                  Picture.MOST_MILLION_POINTS))
           : kept(new WalkName(asked.walk()), source, picture.get(), asked.caption());
+    } catch (InvalidPathException e) {
+      return new Event.PhotoRefused("This computer cannot use that path.");
     } catch (IOException e) {
       return new Event.PhotoRefused(DiskFaults.sentence(e));
-    }
-  }
-
-  /** An absolute path leads where it leads; any other starts in the data home and stays there. */
-  private TypedPath source(String typed) {
-    try {
-      Path path = Path.of(typed);
-      return path.isAbsolute() ? new TypedPath.Inside(path) : home.inside(typed);
-    } catch (InvalidPathException e) {
-      return new TypedPath.Outside("This computer cannot use that path.");
     }
   }
 

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Takes a JPEG apart into its segments (ITU-T T.81, annex B) and keeps those that make up the
@@ -15,6 +16,9 @@ final class JpegParts {
   private static final int START = 0xd8;
   private static final int END = 0xd9;
   private static final int SCAN = 0xda;
+  private static final int FIRST_FRAME = 0xc0;
+  private static final int LAST_FRAME = 0xcf;
+  private static final Set<Integer> NO_FRAMES = Set.of(0xc4, 0xc8, 0xcc);
   private static final int COMMENT = 0xfe;
   private static final int FIRST_APP = 0xe0;
   private static final int EXIF_APP = 0xe1;
@@ -31,6 +35,7 @@ final class JpegParts {
   private final byte[] file;
   private final ByteArrayOutputStream out;
   private int turned = 1;
+  private boolean sized;
 
   private JpegParts(byte[] file) {
     this.file = file;
@@ -38,8 +43,8 @@ final class JpegParts {
   }
 
   /**
-   * Returns the file up to its end mark without metadata; empty if it is not a JPEG or is cut
-   * short.
+   * Returns the file up to its end mark without metadata; empty if it is not a JPEG, is cut short
+   * or states a size that is none.
    */
   static Optional<byte[]> stripped(byte[] file) {
     boolean starts = file.length > 4 && marker(file, 0) == START && (file[2] & 0xff) == 0xff;
@@ -70,6 +75,9 @@ final class JpegParts {
         return Optional.empty();
       }
       int next = at + 2 + length;
+      if (isFrame(marker) && !takesSize(at + 4, length - 2) || marker == SCAN && !sized) {
+        return Optional.empty();
+      }
       if (marker == SCAN) {
         next = endOfScan(next);
         scanned = true;
@@ -80,6 +88,20 @@ final class JpegParts {
       at = next;
     }
     return Optional.empty();
+  }
+
+  private static boolean isFrame(int marker) {
+    return marker >= FIRST_FRAME && marker <= LAST_FRAME && !NO_FRAMES.contains(marker);
+  }
+
+  /** Reads the height and width of a frame header; tells whether a picture can have them. */
+  private boolean takesSize(int at, int length) {
+    sized =
+        length >= 5
+            && PictureSize.isPossible(
+                (file[at + 3] & 0xff) << 8 | file[at + 4] & 0xff,
+                (file[at + 1] & 0xff) << 8 | file[at + 2] & 0xff);
+    return sized;
   }
 
   /** Returns where the next segment after a scan's data begins. */

@@ -15,6 +15,9 @@ public final class Picture {
   /** The largest photo accepted, bytes. */
   public static final long MOST_BYTES = 20L << 20;
 
+  /** The most points that a photo may have, millions. */
+  public static final long MOST_MILLION_POINTS = PictureSize.MOST_POINTS / 1_000_000;
+
   private final String mediaType;
   private final byte[] bytes;
 
@@ -26,7 +29,8 @@ public final class Picture {
   /**
    * Reads a photo and drops its metadata.
    *
-   * @return empty if the bytes are not a complete PNG or JPEG, or exceed {@link #MOST_BYTES}
+   * @return empty if the bytes are not a complete PNG or JPEG, or it is larger than {@link
+   *     #MOST_BYTES} or {@link #MOST_MILLION_POINTS}
    */
   public static Optional<Picture> of(byte[] file) {
     if (file.length > MOST_BYTES) {

@@ -65,6 +65,11 @@ public final class LimitFinder {
     ToneFinder head = ToneFinder.of(source, channel);
     double rate = source.samplesPerSecond();
     LimitFinder finder = new LimitFinder(limitPercent, calibration);
+    double frames = BlockMeter.frames(rate, head.hertz());
+    if (head.ended() && head.count() < frames) {
+      return finder.found(head.hertz(), head.skippedSeconds());
+    }
+    WaveAnalysis.requireBearable(frames, rate, head.hertz());
     BlockMeter meter = new BlockMeter(rate, head.hertz());
     head.pour(
         (samples, count) ->

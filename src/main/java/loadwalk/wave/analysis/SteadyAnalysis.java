@@ -46,14 +46,14 @@ final class SteadyAnalysis {
     this.rate = rate;
     this.coarseHertz = coarseHertz;
     this.rails = rails;
-    spectrum = new BlockSpectrum(blockFrames(rate, coarseHertz), Window.SEVEN_TERMS);
+    spectrum = new BlockSpectrum((int) blockFrames(rate, coarseHertz), Window.SEVEN_TERMS);
     buffer = new double[spectrum.frames()];
   }
 
   /** Returns how many frames a block has. */
-  static int blockFrames(double rate, double hertz) {
+  static double blockFrames(double rate, double hertz) {
     double frames = Math.max(LEAST_PERIODS * rate / hertz, LEAST_SECONDS * rate);
-    return (int) Math.ceil(Math.max(frames, 1024));
+    return Math.ceil(Math.max(frames, 1024));
   }
 
   /** Takes the next samples. */

@@ -15,6 +15,9 @@ public final class WaveAnalysis {
   private static final double FEW_PERIODS = 40;
   private static final double LEAST_BLOCKS = 2.5;
 
+  /** A tone of 20 Hz at a million samples a second takes half of it. */
+  private static final double MOST_FRAMES = 1 << 21;
+
   private WaveAnalysis() {}
 
   /**
@@ -29,12 +32,13 @@ public final class WaveAnalysis {
     double rate = source.samplesPerSecond();
     Rails rails = new Rails(source.step());
     boolean few = head.count() * head.hertz() / rate < FEW_PERIODS;
-    int block = SteadyAnalysis.blockFrames(rate, head.hertz());
+    double block = SteadyAnalysis.blockFrames(rate, head.hertz());
     boolean fewBlocks = head.count() < LEAST_BLOCKS * block;
     if (head.ended() && (few || fewBlocks)) {
       double[] samples = Arrays.copyOf(head.samples(), head.count());
       return ShortAnalysis.of(samples, rate, head.hertz(), rails).reading(calibration);
     }
+    requireBearable(block, rate, head.hertz());
     SteadyAnalysis analysis = new SteadyAnalysis(rate, head.hertz(), rails);
     head.pour(analysis::accept);
     MeasuredWave measured = analysis.finish();
@@ -43,5 +47,21 @@ public final class WaveAnalysis {
       measured.notes().add(Sentence.of("The first {} are silent.", seconds));
     }
     return measured.reading(calibration);
+  }
+
+  /**
+   * Checks that blocks of so many samples can be held: what a file states of its rate decides it.
+   *
+   * @throws CaptureException if they cannot, in a sentence
+   */
+  static void requireBearable(double block, double rate, double hertz) throws CaptureException {
+    if (!(block <= MOST_FRAMES)) {
+      throw new CaptureException(
+          Sentence.of(
+              "The capture has {} samples per second: too many to judge a tone of {}. Export"
+                  + " fewer.",
+              Math.round(rate),
+              Printer.UTF8.value(hertz, Unit.HERTZ, 3)));
+    }
   }
 }

@@ -1,6 +1,5 @@
 package loadwalk.wave.file;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -20,6 +19,8 @@ import loadwalk.wave.CaptureException;
 public final class ScopeCsv implements AudioSource {
   private static final int MOST_ROWS = 20_000_000;
   private static final int MOST_HEADER_LINES = 200;
+  private static final int MOST_COLUMNS = 64;
+  private static final long MOST_NUMBERS = 2L * MOST_ROWS;
 
   /** Time stamps may deviate from even steps by this fraction of a step. */
   private static final double UNEVEN = 0.6;
@@ -58,13 +59,13 @@ public final class ScopeCsv implements AudioSource {
    *     unclear, in a sentence
    */
   public static ScopeCsv read(InputStream in, Given given) throws IOException, CaptureException {
-    BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+    TableLines lines = new TableLines(new InputStreamReader(in, StandardCharsets.UTF_8));
     List<String> header = new ArrayList<>();
-    String line = lines.readLine();
+    String line = lines.next();
     Optional<CsvForm> form = Optional.empty();
     String second = null;
     while (line != null && header.size() < MOST_HEADER_LINES) {
-      second = lines.readLine();
+      second = lines.next();
       form = CsvForm.of(line, second, given.delimiter());
       if (form.isPresent()) {
         break;
@@ -83,9 +84,13 @@ public final class ScopeCsv implements AudioSource {
   }
 
   private static ScopeCsv table(
-      BufferedReader lines, String first, String second, int above, CsvForm form, ColumnUnits units)
+      TableLines lines, String first, String second, int above, CsvForm form, ColumnUnits units)
       throws IOException, CaptureException {
     int columns = form.columns();
+    if (columns > MOST_COLUMNS) {
+      throw new CaptureException(
+          Sentence.of("The file has {} columns. Export {} or fewer.", columns, MOST_COLUMNS));
+    }
     double[][] table = new double[columns][1024];
     int count = 0;
     int number = above;
@@ -93,8 +98,9 @@ public final class ScopeCsv implements AudioSource {
     while (line != null) {
       number++;
       if (!line.isBlank()) {
-        if (count == MOST_ROWS) {
-          throw new CaptureException("The file has more than 20 million rows. Export less of it.");
+        if (count == MOST_ROWS || (count + 1L) * columns > MOST_NUMBERS) {
+          throw new CaptureException(
+              "The file has more than 20 million rows or 40 million numbers. Export less of it.");
         }
         if (count == table[0].length) {
           for (int c = 0; c < columns; c++) {
@@ -111,7 +117,7 @@ public final class ScopeCsv implements AudioSource {
         }
         count++;
       }
-      line = number == above + 1 ? second : lines.readLine();
+      line = number == above + 1 ? second : lines.next();
     }
     return source(table, count, units);
   }

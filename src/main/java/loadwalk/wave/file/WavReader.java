@@ -13,16 +13,23 @@ import loadwalk.text.Sentence;
 import loadwalk.wave.CaptureException;
 
 /**
- * Reads a WAV file as a stream: 8 to 32 bit whole numbers, 32 and 64 bit floating point, any rate,
- * one channel or more. Where the header gives a wrong length, the samples that are there are read
- * and a note says so.
+ * Reads a WAV file as a stream: 8 to 32 bit whole numbers, 32 and 64 bit floating point, any rate
+ * and number of channels that an input can have. Where the header gives a wrong length, the samples
+ * that are there are read and a note says so.
  */
 public final class WavReader implements AudioSource {
+  private static final String RIFF = "RIFF";
   private static final int PCM = 1;
   private static final int FLOAT = 3;
   private static final int EXTENSIBLE = 0xFFFE;
   private static final long LARGEST_LENGTHS = 0x7FFF_E000L;
   private static final int LARGEST_FORMAT_CHUNK = 1 << 20;
+  private static final int MOST_CHANNELS = 64;
+
+  /** Sound inputs take 8,000 to 768,000 frames a second, scopes that write WAV a few million. */
+  private static final long LEAST_RATE = 100;
+
+  private static final long MOST_RATE = 10_000_000;
 
   private final InputStream in;
   private final Form form;
@@ -78,6 +85,12 @@ public final class WavReader implements AudioSource {
    */
   public static WavReader open(InputStream in) throws IOException, CaptureException {
     return new WavReader(in);
+  }
+
+  /** Tells whether these bytes begin as a WAV file does. */
+  public static boolean begins(byte[] start) {
+    return new String(start, 0, Math.min(4, start.length), StandardCharsets.ISO_8859_1)
+        .equals(RIFF);
   }
 
   @Override
@@ -189,7 +202,7 @@ public final class WavReader implements AudioSource {
     }
     String form = name(head);
     head.getInt();
-    if (!form.equals("RIFF") || !name(head).equals("WAVE")) {
+    if (!form.equals(RIFF) || !name(head).equals("WAVE")) {
       throw new CaptureException(
           "The file is not a WAV file: it does not begin with RIFF and WAVE.");
     }
@@ -250,6 +263,17 @@ public final class WavReader implements AudioSource {
               channels,
               rate,
               frameBytes));
+    }
+    if (channels > MOST_CHANNELS || rate < LEAST_RATE || rate > MOST_RATE) {
+      throw new CaptureException(
+          Sentence.of(
+              "The WAV file states {} channels and {} frames per second. No input takes more than"
+                  + " {} channels, or fewer than {} or more than {} frames per second.",
+              channels,
+              rate,
+              MOST_CHANNELS,
+              LEAST_RATE,
+              MOST_RATE));
     }
     int bytes = frameBytes / channels;
     boolean floating = code == FLOAT;

@@ -27,11 +27,16 @@ public final class BlockMeter {
   public BlockMeter(double rate, double hertz) {
     this.rate = rate;
     this.hertz = hertz;
-    double periods = Math.max(PERIODS, Math.ceil(LEAST_SECONDS * hertz));
-    int frames = Math.max(64, (int) Math.round(periods * rate / hertz));
+    int frames = (int) frames(rate, hertz);
     spectrum = new BlockSpectrum(frames, Window.NUTTALL);
     buffer = new double[frames];
     hop = Math.max(1, frames / 4);
+  }
+
+  /** Returns how many frames a block has. */
+  public static double frames(double rate, double hertz) {
+    double periods = Math.max(PERIODS, Math.ceil(LEAST_SECONDS * hertz));
+    return Math.max(64, Math.rint(periods * rate / hertz));
   }
 
   /** Takes the first samples of an array, and passes on the point of each full block. */

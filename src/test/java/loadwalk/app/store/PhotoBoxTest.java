@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,8 +12,10 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import loadwalk.Needs;
 import loadwalk.report.Photos;
 import loadwalk.report.page.Picture;
 import loadwalk.walk.Effect;
@@ -22,19 +25,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PhotoBoxTest {
+  private static final String NO_PICTURE =
+      "That file is not a complete PNG or JPEG picture of at most 250 million points.";
   private static final String WALK = "2026-03-14-brightmoor";
 
   @TempDir Path folder;
 
   private Path root;
+  private Path here;
   private Path elsewhere;
   private PhotoBox box;
 
   @BeforeEach
   void make() throws IOException {
     root = Files.createDirectories(folder.resolve("home"));
+    here = Files.createDirectories(folder.resolve("here"));
     elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
-    box = new PhotoBox(new DataHome(root));
+    box = new PhotoBox(new DataHome(root), here);
   }
 
   private Event keep(String path) {
@@ -61,8 +68,8 @@ class PhotoBoxTest {
   }
 
   @Test
-  void photoInTheDataHome_isCopiedClean() throws IOException {
-    Files.write(root.resolve("bench.png"), Photos.png());
+  void photoInTheCurrentFolder_isCopiedClean() throws IOException {
+    Files.write(here.resolve("bench.png"), Photos.png());
     Event.PhotoKept kept = kept("bench.png");
     assertEquals("sessions/" + WALK + ".photos/bench.png", kept.path());
     assertEquals("the bench", kept.caption());
@@ -70,7 +77,7 @@ class PhotoBoxTest {
     byte[] bytes = Files.readAllBytes(root.resolve(kept.path()));
     assertEquals(Picture.sha256(bytes), kept.sha256());
     assertFalse(new String(bytes, StandardCharsets.ISO_8859_1).contains(Photos.SECRET));
-    assertArrayEquals(Photos.png(), Files.readAllBytes(root.resolve("bench.png")), "the source");
+    assertArrayEquals(Photos.png(), Files.readAllBytes(here.resolve("bench.png")), "the source");
   }
 
   @Test
@@ -86,20 +93,20 @@ class PhotoBoxTest {
 
   @Test
   void samePhotoTwice_isKeptOnce_anotherOfItsNameBesideIt() throws IOException {
-    Files.write(root.resolve("a.png"), Photos.png());
+    Files.write(here.resolve("a.png"), Photos.png());
     Path other = Files.write(elsewhere.resolve("a.png"), Photos.jpeg());
     assertEquals(kept("a.png"), kept("a.png"));
     assertTrue(kept(other.toString()).path().endsWith("/a.jpg"));
     Files.createDirectories(root.resolve("sessions/" + WALK + ".photos"));
     Files.writeString(root.resolve("sessions/" + WALK + ".photos/b.png"), "something else");
-    Files.write(root.resolve("b.png"), Photos.png());
+    Files.write(here.resolve("b.png"), Photos.png());
     assertTrue(kept("b.png").path().endsWith("/b-2.png"));
     assertEquals(List.of("a.jpg", "a.png", "b-2.png", "b.png"), photos());
   }
 
   @Test
   void fileOfTheSameNameAndLength_isNotTakenForThePhoto() throws IOException {
-    Files.write(root.resolve("a.png"), Photos.png());
+    Files.write(here.resolve("a.png"), Photos.png());
     byte[] other = Files.readAllBytes(root.resolve(kept("a.png").path()));
     other[other.length / 2] ^= 1;
     Files.write(root.resolve("sessions/" + WALK + ".photos/a.png"), other);
@@ -109,29 +116,54 @@ class PhotoBoxTest {
   }
 
   @Test
-  void pathOutOfTheDataHome_isRefused() throws IOException {
+  void relativePath_startsInTheCurrentFolder_andMayLeaveIt() throws IOException {
     Files.write(elsewhere.resolve("a.png"), Photos.png());
-    for (String path :
-        List.of(
-            "../elsewhere/a.png",
-            "..\\elsewhere\\a.png",
-            "sessions/../../elsewhere/a.png",
-            "./a.png",
-            "a\u0000.png",
-            "a\u202e.png",
-            "con",
-            "a//b.png",
-            "x".repeat(3000))) {
+    Files.write(root.resolve("in-the-home.png"), Photos.png());
+    Files.createSymbolicLink(here.resolve("link.png"), elsewhere.resolve("a.png"));
+    assertEquals("There is no file at that path.", refusal("in-the-home.png"));
+    kept("../elsewhere/a.png");
+    kept("./link.png");
+    kept("../home/in-the-home.png");
+    assertEquals(List.of("a.png", "in-the-home.png", "link.png"), photos());
+  }
+
+  @Test
+  void pathThatIsNone_isRefused() {
+    for (String path : List.of("", "a\u0000.png", "con", "x".repeat(3000))) {
       assertTrue(refusal(path).endsWith("."), path);
     }
-    Files.createSymbolicLink(root.resolve("link.png"), elsewhere.resolve("a.png"));
-    assertEquals("The path leads out of the data home through a link.", refusal("link.png"));
-    assertEquals(List.of(), photos());
+  }
+
+  @Test
+  void pipeOrDevice_isRefusedAtOnce() throws Exception {
+    Needs.tool("mkfifo");
+    Path pipe = here.resolve("pipe.png");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    for (String path : List.of("pipe.png", "/dev/zero")) {
+      assertEquals(
+          "There is no file at that path.",
+          assertTimeoutPreemptively(Duration.ofSeconds(5), () -> refusal(path)));
+    }
+  }
+
+  @Test
+  void pictureOfASizeThatCannotBe_isRefused() throws IOException {
+    int[][] sizes = {{0, 0}, {0, 40}, {40, 0}, {30_000, 30_000}, {4000, 3000}};
+    for (int[] size : sizes) {
+      Files.write(here.resolve("p.png"), Photos.stating(size[0], size[1], 1000));
+      assertEquals(NO_PICTURE, refusal("p.png"), size[0] + " x " + size[1]);
+      byte[] photo = Photos.jpeg(size[0], size[1]);
+      Files.write(here.resolve("p.jpg"), photo);
+      boolean canBe = size[0] == 4000;
+      assertEquals(canBe, keep("p.jpg") instanceof Event.PhotoKept, size[0] + " x " + size[1]);
+    }
+    Files.write(here.resolve("whole.png"), Photos.stating(4000, 3000, 1500));
+    kept("whole.png");
   }
 
   @Test
   void folderOfPhotosThatLeadsOut_isRefused() throws IOException {
-    Files.write(root.resolve("a.png"), Photos.png());
+    Files.write(here.resolve("a.png"), Photos.png());
     Files.createDirectories(root.resolve("sessions"));
     Files.createSymbolicLink(root.resolve("sessions/" + WALK + ".photos"), elsewhere);
     assertTrue(refusal("a.png").contains("leads out of the data home"));
@@ -143,11 +175,11 @@ class PhotoBoxTest {
   @Test
   void whatIsNoPhoto_isRefusedWithASentence() throws IOException {
     assertEquals("There is no file at that path.", refusal("none.png"));
-    Files.createDirectories(root.resolve("folder.png"));
+    Files.createDirectories(here.resolve("folder.png"));
     assertEquals("There is no file at that path.", refusal("folder.png"));
-    Files.writeString(root.resolve("drawing.png"), "<svg onload=\"alert(1)\"/>");
-    assertEquals("That file is not a complete PNG or JPEG picture.", refusal("drawing.png"));
-    try (RandomAccessFile large = new RandomAccessFile(root.resolve("l.png").toFile(), "rw")) {
+    Files.writeString(here.resolve("drawing.png"), "<svg onload=\"alert(1)\"/>");
+    assertEquals(NO_PICTURE, refusal("drawing.png"));
+    try (RandomAccessFile large = new RandomAccessFile(here.resolve("l.png").toFile(), "rw")) {
       large.setLength(Picture.MOST_BYTES + 1);
     }
     assertEquals("That file is larger than 20 MiB.", refusal("l.png"));

@@ -15,8 +15,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Photos made part by part, in hexadecimal: which parts stay, and what is no photo at all. */
 class PhotoPartsTest {
   private static final String PNG = "89504e470d0a1a0a";
+
+  /** A header that states 1 point by 1, and a byte of data. */
+  private static final String HEAD = chunk("IHDR", "0000000100000001" + "0800000000");
+
+  private static final String DATA = chunk("IDAT", "01");
+
+  /** A frame of 1 point by 1. */
+  private static final String FRAME = "ffc0000b08" + "0001" + "0001" + "01011100";
+
   private static final String SOI = "ffd8";
-  private static final String SCAN = "ffda0003aa" + "0102";
+  private static final String LINES = "ffda0003aa" + "0102";
+  private static final String SCAN = FRAME + LINES;
   private static final String EOI = "ffd9";
   private static final String EXIF = "457869660000";
   private static final String UPRIGHT =
@@ -47,7 +57,7 @@ class PhotoPartsTest {
     "f0, true",
     "fe, false",
     "db, true",
-    "c0, true",
+    "c4, true",
     "dd, true"
   })
   void jpegSegment_staysIfItMakesThePicture(String marker, boolean stays) {
@@ -72,7 +82,9 @@ class PhotoPartsTest {
   void jpegScans_stayWhole_withStuffedBytesAndRestarts() {
     String scan = "ffda000200" + "ff00" + "ffd0" + "01" + "ffd7" + "ffff";
     String table = segment("c4", "00");
-    assertEquals(photo(SOI, scan, table, SCAN, EOI), kept(SOI, scan, table, SCAN, EOI, "aabb"));
+    assertEquals(
+        photo(SOI, FRAME, scan, table, LINES, EOI),
+        kept(SOI, FRAME, scan, table, LINES, EOI, "aabb"));
   }
 
   @Test
@@ -140,6 +152,49 @@ class PhotoPartsTest {
       })
   void brokenJpeg_isNoPhoto(String file) {
     assertEquals(Optional.empty(), kept(file));
+    assertEquals(Optional.empty(), kept(file.replaceFirst("^ffd8", SOI + FRAME)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "c0, 0001, 0001, true",
+    "c2, ffff, 0ee6, true",
+    "cf, 0ee6, ffff, true",
+    "c0, 0000, 0001, false",
+    "c1, 0001, 0000, false",
+    "c2, ffff, 0ee7, false",
+    "c0, 7530, 7530, false",
+    "c4, 0001, 0001, false",
+    "c8, 0001, 0001, false",
+    "cc, 0001, 0001, false",
+    "d0, 0001, 0001, false"
+  })
+  void jpegSize_isThatOfAPicture(String marker, String high, String wide, boolean canBe) {
+    String frame = segment(marker, "08" + high + wide + "01011100");
+    Optional<String> whole = canBe ? photo(SOI, frame, LINES, EOI) : Optional.empty();
+    assertEquals(whole, kept(SOI, frame, LINES, EOI));
+    assertEquals(Optional.empty(), kept(SOI, LINES, frame, EOI), "no size before the scan");
+    assertEquals(Optional.empty(), kept(SOI, segment(marker, "08000100"), LINES, EOI), "half");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "00000001, 00000001, 1, true",
+    "00000000, 00000001, 1, false",
+    "00000001, 00000000, 1, false",
+    "ffffffff, 00000001, 900000, false",
+    "00007530, 00007530, 900000, false",
+    "00003d09, 00003e80, 30295, true",
+    "00003d09, 00003e80, 30294, false",
+    "00003d0a, 00003e80, 900000, false"
+  })
+  void pngSize_isThatOfAPicture_andCanBeFilled(String wide, String high, int data, boolean canBe) {
+    String head = chunk("IHDR", wide + high + "0800000000");
+    String half = chunk("IDAT", "00".repeat(data / 2));
+    String rest = chunk("IDAT", "00".repeat(data - data / 2));
+    String end = chunk("IEND", "");
+    Optional<String> whole = canBe ? photo(PNG, head, half, rest, end) : Optional.empty();
+    assertEquals(whole, kept(PNG, head, half, rest, end));
   }
 
   private static String chunk(String type, String body) {
@@ -154,37 +209,38 @@ class PhotoPartsTest {
     "eXIf, false", "tIME, false", "gpSx, false"
   })
   void pngChunk_staysIfItMakesThePicture(String type, boolean stays) {
-    String head = chunk("IHDR", "00");
     String some = chunk(type, "aabbcc");
     String end = chunk("IEND", "");
-    assertEquals(photo(PNG, head, stays ? some : "", end), kept(PNG, head, some, end, "aa"));
+    assertEquals(
+        photo(PNG, HEAD, stays ? some : "", DATA, end), kept(PNG, HEAD, some, DATA, end, "aa"));
   }
 
   @Test
   void brokenPng_isNoPhoto() {
-    String head = chunk("IHDR", "00");
-    String data = chunk("IDAT", "0102");
     String end = chunk("IEND", "");
-    assertTrue(kept(PNG, head, data, end).isPresent());
-    assertEquals(Optional.empty(), kept(PNG, data, head, end), "no header first");
-    assertEquals(Optional.empty(), kept(PNG, head, data), "no end");
-    assertEquals(Optional.empty(), kept(PNG, head, "7fffffff49444154", end), "beyond the file");
-    assertEquals(Optional.empty(), kept(PNG, head, "ffffffff49444154", end), "below zero");
-    assertEquals(Optional.empty(), kept(PNG, head, "0000000149454e4400000000"), "one byte short");
+    String whole = HEAD + DATA;
+    assertTrue(kept(PNG, whole, end).isPresent());
+    assertEquals(Optional.empty(), kept(PNG, DATA, HEAD, end), "no header first");
+    assertEquals(Optional.empty(), kept(PNG, chunk("IHDR", "00"), DATA, end), "half a header");
+    assertEquals(Optional.empty(), kept(PNG, HEAD, end), "no data");
+    assertEquals(Optional.empty(), kept(PNG, whole), "no end");
+    assertEquals(Optional.empty(), kept(PNG, whole, "7fffffff49444154", end), "beyond the file");
+    assertEquals(Optional.empty(), kept(PNG, whole, "ffffffff49444154", end), "below zero");
+    assertEquals(Optional.empty(), kept(PNG, whole, "0000000149454e4400000000"), "one byte short");
     assertEquals(Optional.empty(), kept(PNG));
-    assertEquals(Optional.empty(), kept(PNG.replace("0d0a", "0a0a"), head, data, end));
+    assertEquals(Optional.empty(), kept(PNG.replace("0d0a", "0a0a"), whole, end));
   }
 
   @Test
   void photo_isAtMostTwentyMebibytes() {
-    byte[] png = HexFormat.of().parseHex(PNG + chunk("IHDR", "") + chunk("IEND", ""));
+    byte[] png = HexFormat.of().parseHex(PNG + HEAD + DATA + chunk("IEND", ""));
     assertTrue(Picture.of(Arrays.copyOf(png, 20 << 20)).isPresent());
     assertEquals(Optional.empty(), Picture.of(Arrays.copyOf(png, (20 << 20) + 1)));
   }
 
   @Test
   void ending_isOfItsKind_whateverTheFileWasCalled() {
-    byte[] png = HexFormat.of().parseHex(PNG + chunk("IHDR", "") + chunk("IEND", ""));
+    byte[] png = HexFormat.of().parseHex(PNG + HEAD + DATA + chunk("IEND", ""));
     byte[] jpeg = HexFormat.of().parseHex(SOI + SCAN + EOI);
     assertEquals(".png", Picture.of(png).orElseThrow().ending());
     assertEquals(".jpg", Picture.of(jpeg).orElseThrow().ending());
