@@ -69,8 +69,9 @@ record LedgerForScreen(KeptWalks kept, boolean ascii) {
             Sentence.of("Mark 2 to {} walks to compare.", ComparisonPage.MOST));
       }
       Page page = ComparisonPage.of(walks);
-      return new ProgramEvent.TextReady(
-          "Comparison", TextPage.lines(page, COLUMNS, ascii), page.charts());
+      return new ProgramEvent.ComparisonReady(
+          new ProgramEvent.TextReady(
+              "Comparison", TextPage.lines(page, COLUMNS, ascii), page.charts()));
     } catch (IOException fault) {
       return new ProgramEvent.Told(DiskFaults.sentence(fault));
     }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.app.loop.Clocks;
 import loadwalk.app.loop.HarmlessWriter;
+import loadwalk.app.loop.StandardInput;
 import loadwalk.app.loop.StandardOutput;
 import loadwalk.app.meter.MeterTrial;
 import loadwalk.app.meter.Port;
@@ -67,6 +68,7 @@ public final class Main {
    * @param arguments the words after {@code loadwalk}
    */
   public static void main(String[] arguments) {
+    StandardInput.guard();
     int code = run(arguments);
     Optional<String> lost = OUT.lost();
     if (lost.isPresent()) {

@@ -219,6 +219,14 @@ public sealed interface ProgramEvent {
     }
   }
 
+  /** A comparison of walks was made: shown where it was asked for, dropped once that was left. */
+  record ComparisonReady(TextReady text) implements News {
+    @Override
+    public Program toldTo(Program program) {
+      return program.screen().comparesWalks() ? text.toldTo(program) : program;
+    }
+  }
+
   /** A notice came in. */
   record Told(String sentence) implements News {
     @Override

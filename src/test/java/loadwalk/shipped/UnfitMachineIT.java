@@ -153,6 +153,16 @@ class UnfitMachineIT {
         .says("The input cannot be read");
   }
 
+  /** Java opens files of its own in the place of a closed stream: none of their bytes is typed. */
+  @Test
+  void closedInputUnderBareJava_typesNothing() throws Exception {
+    String[] walk = bareJava("walk", "stereo-only", "--practice", "1", "--plain", "--home", "home");
+    String line = "exec \"$@\" 0<&-";
+    Ran ran = run("C.UTF-8", folder, words(List.of("sh", "-c", line, "sh"), walk)).endsWith(0);
+    assertTrue(ran.said().endsWith("Type begin.\n"), ran.said());
+    assertEquals(2, Files.readAllLines(journals(home).get(0)).size(), "something was typed");
+  }
+
   @Test
   void metersThatDoNotAnswer_areInTheExitCode() throws Exception {
     Path bench = folder.resolve("bench.json");

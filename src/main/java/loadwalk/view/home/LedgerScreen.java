@@ -164,6 +164,11 @@ record LedgerScreen(
   }
 
   @Override
+  public boolean comparesWalks() {
+    return true;
+  }
+
+  @Override
   public Answer press(Key key, ProgramState program) {
     if (filtering) {
       return typed(key);

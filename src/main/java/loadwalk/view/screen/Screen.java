@@ -59,6 +59,11 @@ public interface Screen {
     return Optional.empty();
   }
 
+  /** Tells whether walks are compared from here. */
+  default boolean comparesWalks() {
+    return false;
+  }
+
   /** Returns the screen that offers a held wave, now a file; empty where it has no place. */
   default Optional<Screen> withHeld(String step, String file, ProgramState program) {
     return Optional.empty();
