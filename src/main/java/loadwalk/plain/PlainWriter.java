@@ -79,10 +79,10 @@ public record PlainWriter(Printer printer) {
     if (now.liftReason().isPresent() && was.liftReason().isEmpty()) {
       lines.add(Sentence.of("Halt lifted: {}. {}", now.liftReason().get(), start(after, planned)));
     }
-    if (!now.brief().equals(was.brief()) && now.status() == Status.BRIEFED) {
+    boolean moved = was.status() != now.status();
+    if ((moved || !now.brief().equals(was.brief())) && now.status() == Status.BRIEFED) {
       lines.addAll(brief(after, planned));
     }
-    boolean moved = was.status() != now.status();
     if (moved && now.status() == Status.RUNNING) {
       lines.add(running(after, planned));
     } else if (moved && now.status().isOver()) {

@@ -63,6 +63,16 @@ public final class Briefing {
                     1));
   }
 
+  /** Tells whether the brief of the current step says a text among its cautions. */
+  static boolean tells(WalkState state, String text) {
+    return state
+        .current()
+        .flatMap(planned -> Targets.of(state, planned))
+        .flatMap(target -> cooled(state, target))
+        .filter(caution -> caution.text().equals(text))
+        .isPresent();
+  }
+
   private static Optional<Caution> cooled(WalkState state, Target target) {
     return target.kind() == Target.Kind.LOADED
         ? state.cooled().map(why -> new Caution("cooled", Verdict.HEED, why, 0.9))

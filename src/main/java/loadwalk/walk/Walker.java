@@ -118,7 +118,9 @@ public final class Walker {
   private static Model told(Model model, List<Stamped> facts) {
     Model told = model;
     for (Stamped stamped : facts) {
-      told = stamped.fact().toldOnceKept().map(told::saying).orElse(told);
+      Optional<String> message =
+          stamped.fact().toldOnceKept().filter(text -> !Briefing.tells(model.state(), text));
+      told = message.map(told::saying).orElse(told);
     }
     return told;
   }

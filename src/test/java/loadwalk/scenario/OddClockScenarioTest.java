@@ -69,7 +69,8 @@ class OddClockScenarioTest {
   void clockSetForwardByAnHour_warmsOnceMoreRatherThanTooLittle() {
     BenchSide bench = BenchSide.at(folder).practising().press("Enter", "wait:10");
     bench.clocks().setForward(3600);
-    bench.tick().sees("warm-up brief").press("Enter").seesLeft(15, 0);
+    bench.tick().sees("warm-up brief", "The walk stood still for 60 minutes");
+    bench.press("Enter").seesLeft(15, 0);
     assertEquals(1, cooled(bench).size());
   }
 

@@ -7,13 +7,16 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Reads lines on a thread of its own, one whenever one is wanted, so that what a meter says need
- * not wait for the operator's next line.
+ * not wait for the operator's next line, and neither need the clocks.
  */
 public final class LineFeed implements Closeable {
+  private static final long TICK_MILLIS = 1000;
+
   private final BlockingQueue<Heard> queue = new LinkedBlockingQueue<>();
   private final Semaphore wanted = new Semaphore(0);
   private final AtomicBoolean meterWaits = new AtomicBoolean();
@@ -80,13 +83,19 @@ public final class LineFeed implements Closeable {
    * Waits for the next line; empty at the end of the input.
    *
    * @param look what is run, on the caller's thread, whenever a meter has spoken before that
+   * @param tick what is run whenever a second has passed before that
    * @throws IOException if reading fails
    */
-  Optional<String> next(Runnable look) throws IOException {
+  Optional<String> next(Runnable look, Runnable tick) throws IOException {
     wanted.release();
     try {
       while (true) {
-        Optional<Line> line = queue.take().line();
+        Heard heard = queue.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
+        if (heard == null) {
+          tick.run();
+          continue;
+        }
+        Optional<Line> line = heard.line();
         if (line.isPresent()) {
           return line.get().text();
         }

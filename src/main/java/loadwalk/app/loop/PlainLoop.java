@@ -51,11 +51,11 @@ public final class PlainLoop {
     begin();
     boolean quit = false;
     while (!quit) {
-      Optional<String> line = lines.next(this::look);
+      Optional<String> line = lines.next(this::look, this::passed);
       if (line.isEmpty() || runner.program().walk().isEmpty()) {
         break;
       }
-      tick(clocks.monoNanos());
+      passed();
       quit = heard(line.get());
     }
     LastWords.of(runner.program()).forEach(this::print);
@@ -82,6 +82,13 @@ public final class PlainLoop {
     }
     ask(new Effect.ShowSheet(model().state().opened().walk()));
     return exitCode();
+  }
+
+  /** Lets time pass, also while nothing is typed: a warm-up takes longer than between two lines. */
+  private void passed() {
+    if (runner.program().walk().isPresent()) {
+      tick(clocks.monoNanos());
+    }
   }
 
   /** Takes what the meters said while the operator typed nothing; an alarm is told at once. */

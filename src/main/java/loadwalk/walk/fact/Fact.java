@@ -345,6 +345,11 @@ public sealed interface Fact extends FactsOfStep {
     }
 
     @Override
+    public Optional<String> toldOnceKept() {
+      return Optional.of(why);
+    }
+
+    @Override
     public Fact shape(Shape in) {
       return new Cooled(in.text("step", step), in.text("reason", why));
     }
