@@ -17,7 +17,10 @@ final class ExactSearch {
   private final Candidates candidates;
   private final WiringRequest request;
   private final Map<Long, Range> ranges = new HashMap<>();
-  private final ValueIndex index = new ValueIndex();
+
+  /** The networks of the selection being built, by their value in billionths of an ohm. */
+  private Map<Long, Integer> byOhms = new HashMap<>();
+
   private int done;
 
   private record Range(int from, int to) {}
@@ -82,7 +85,7 @@ final class ExactSearch {
   }
 
   private void build(long whole) {
-    index.clear();
+    byOhms = new HashMap<>();
     int from = store.size();
     for (int part = 1; part <= done / 2; part++) {
       boolean half = 2 * part == done;
@@ -112,10 +115,10 @@ final class ExactSearch {
 
   private void join(byte join, int a, int b) {
     double ohms = NetworkStore.joinedOhms(join, store.ohms(a), store.ohms(b));
-    int slot = index.slot(ohms);
-    int node = index.node(slot);
-    if (node < 0) {
-      index.put(slot, ohms, store.addJoin(join, a, b));
+    long value = Math.round(1e9 * ohms);
+    Integer node = byOhms.get(value);
+    if (node == null) {
+      byOhms.put(value, store.addJoin(join, a, b));
       return;
     }
     double watts =

@@ -26,7 +26,12 @@ final class GridSearch {
   private final List<Block> blocks = new ArrayList<>();
 
   /** A grid with its value and the most watts it can handle. */
-  private record Block(Candidates.Grid grid, long selection, double ohms, double watts) {}
+  private record Block(Candidates.Grid grid, long selection, double ohms, double watts) {
+    /** Returns what adds up in a join: ohms in series, conductance in parallel. */
+    double scale(byte join) {
+      return join == NetworkStore.PARALLEL ? 1 / ohms : ohms;
+    }
+  }
 
   GridSearch(Stock stock, NetworkStore store, Candidates candidates, WiringRequest request) {
     this.stock = stock;
@@ -35,19 +40,16 @@ final class GridSearch {
     this.request = request;
   }
 
-  /** Searches all grids of the networks in the store, from the smallest, and their pairs. */
+  /**
+   * Searches all pairs of grids of the networks in the store, from the smallest. A grid alone is a
+   * pair of smaller ones.
+   */
   void run() {
     int networks = store.size();
     for (int node = 0; node < networks && blocks.size() < MOST_GRIDS; node++) {
       grids(node);
     }
     mixes();
-    for (Block block : blocks) {
-      if (request.isMetBy(block.ohms(), block.watts())) {
-        candidates.offer(
-            block.selection(), block.ohms(), NetworkStore.PART, block.grid(), Optional.empty());
-      }
-    }
     pairs(NetworkStore.PARALLEL);
     pairs(NetworkStore.SERIES);
   }
@@ -100,20 +102,14 @@ final class GridSearch {
     }
   }
 
+  /** Offers the pairs whose value fits. */
   private void pairs(byte join) {
     boolean parallel = join == NetworkStore.PARALLEL;
     double low = request.lowestOhms();
     double high = request.highestOhms();
-    double least = request.leastWatts() * (parallel ? low : 1 / high);
-    List<Block> able =
-        blocks.stream()
-            .filter(b -> (parallel ? b.watts() * b.ohms() : b.watts() / b.ohms()) >= least)
-            .sorted(Comparator.comparingDouble(b -> parallel ? 1 / b.ohms() : b.ohms()))
-            .toList();
-    double[] scale = new double[able.size()];
-    for (int i = 0; i < scale.length; i++) {
-      scale[i] = parallel ? 1 / able.get(i).ohms() : able.get(i).ohms();
-    }
+    List<Block> sorted =
+        blocks.stream().sorted(Comparator.comparingDouble(b -> b.scale(join))).toList();
+    double[] scale = sorted.stream().mapToDouble(b -> b.scale(join)).toArray();
     double from = parallel ? 1 / high : low;
     double to = parallel ? 1 / low : high;
     int first = scale.length - 1;
@@ -122,7 +118,7 @@ final class GridSearch {
         first--;
       }
       for (int j = Math.max(first + 1, i); j < scale.length && scale[i] + scale[j] <= to; j++) {
-        pair(join, able.get(i), able.get(j));
+        pair(join, sorted.get(i), sorted.get(j));
       }
     }
   }

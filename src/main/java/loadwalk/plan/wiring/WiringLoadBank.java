@@ -3,7 +3,7 @@ package loadwalk.plan.wiring;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,20 +26,12 @@ public final class WiringLoadBank implements LoadBank {
   /** How long a load is held for one reading, seconds. Common practice, no source. */
   private static final double READING_SECONDS = 10;
 
-  /** Most answers kept, a few kilobytes; the oldest is dropped first. */
+  /** Most answers kept, a few kilobytes; then all are forgotten. */
   private static final int MOST_REMEMBERED = 500;
 
   private final ResistorDerating derating;
   private final double readingShare;
-  private final Map<Key, WiringAnswer> known =
-      new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, WiringAnswer> eldest) {
-          return size() > MOST_REMEMBERED;
-        }
-      };
+  private final Map<Key, WiringAnswer> known = new HashMap<>();
 
   private record Key(List<LoadResistor> stock, int loads, double ohms, double watts) {}
 
@@ -67,6 +59,9 @@ public final class WiringLoadBank implements LoadBank {
             ? new BigDecimal(watts).round(new MathContext(2, RoundingMode.UP)).doubleValue()
             : 0;
     Key key = new Key(stock, mode.loads(), ohms, rounded);
+    if (known.size() >= MOST_REMEMBERED) {
+      known.clear();
+    }
     return known.computeIfAbsent(key, this::search);
   }
 

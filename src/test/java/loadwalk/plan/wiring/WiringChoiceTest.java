@@ -128,6 +128,8 @@ class WiringChoiceTest {
           4 x 2/100, 2 x 4/200, 6 x 3.56/100 ; 1 ; 9.148 ; 1049  ; 12
           5 x 8/100, 3 x 4/200, 7 x 3.23/100 ; 1 ; 1.1887 ; 1348 ; 15
           7 x 3.23/100, 3 x 4/200, 5 x 8/100 ; 1 ; 1.1887 ; 1348 ; 15
+          12 x 8/100, 11 x 4/200, 7 x 16/50 ; 1 ; 0.2133 ; 2812.5 ; 30
+          12 x 8/100, 11 x 4/50, 7 x 16/200 ; 1 ; 252   ; 2362.5 ; 30
           """)
   void wiring_ofAllThereIs_worksAllEqually(
       String stock, int loads, double ohms, double watts, int resistors) {
