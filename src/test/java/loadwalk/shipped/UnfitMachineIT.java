@@ -166,25 +166,26 @@ class UnfitMachineIT {
   @Test
   void metersThatDoNotAnswer_areInTheExitCode() throws Exception {
     Path bench = folder.resolve("bench.json");
-    try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-      int port = taken.getLocalPort();
-      String meter =
-          """
-          {"format":"loadwalk-bench/1","meters":[{"label":"DMM","reads":"supplyVolts",
-           "percent":0.5%s}]}
-          """;
-      String connection =
-          ",\"connection\":{\"tcp\":\"127.0.0.1:%d\",\"query\":\"READ?\"}".formatted(port);
-      Files.writeString(bench, meter.formatted(connection));
-      taken.close();
-      run("C.UTF-8", folder, launcher("meters", "--bench", "bench.json"))
-          .endsWith(2)
-          .says("Nothing was entered");
-      Files.writeString(bench, meter.formatted(""));
-    }
+    String meter =
+        """
+        {"format":"loadwalk-bench/1","meters":[{"label":"DMM","reads":"supplyVolts",
+         "percent":0.5%s}]}
+        """;
+    String connection = ",\"connection\":{\"tcp\":\"127.0.0.1:%d\",\"query\":\"READ?\"}";
+    Files.writeString(bench, meter.formatted(connection.formatted(portNobodyListensAt())));
+    run("C.UTF-8", folder, launcher("meters", "--bench", "bench.json"))
+        .endsWith(2)
+        .says("Nothing was entered");
+    Files.writeString(bench, meter.formatted(""));
     run("C.UTF-8", folder, launcher("meters", "--bench", "bench.json"))
         .endsWith(0)
         .says("read by eye");
+  }
+
+  private static int portNobodyListensAt() throws IOException {
+    try (ServerSocket free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      return free.getLocalPort();
+    }
   }
 
   /** Who scripts a report learns from its help what the README says of the same code. */
