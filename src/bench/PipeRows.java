@@ -1,9 +1,12 @@
+import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.journal.Framing;
+import loadwalk.journal.Recovery;
 
 /** The rows that need no terminal. */
 final class PipeRows {
@@ -41,7 +44,8 @@ final class PipeRows {
     Path sessions = Files.createDirectories(home.resolve("sessions"));
     byte[] walk = Files.readAllBytes(demo(source));
     for (int i = 0; i < WALKS; i++) {
-      Files.write(sessions.resolve(String.format("walk-%05d.jsonl", i)), walk);
+      String name = String.format("walk-%05d", i);
+      Files.write(sessions.resolve(name + ".jsonl"), named(walk, name));
     }
     String path = work + "/classes" + File.pathSeparator + target + "/loadwalk.jar";
     String[] own = {target + "/loadwalk", "ledger", "--home", home.toString()};
@@ -65,6 +69,20 @@ final class PipeRows {
         Files.delete(file);
       }
     }
+  }
+
+  /** The same walk under a name of its own: copies would count as one. Its records are no chain. */
+  private static byte[] named(byte[] walk, String name) {
+    String opening = Recovery.read(walk).records().get(0).body();
+    String own = opening.replaceFirst("\"walk\":\"[^\"]*", "\"walk\":\"" + name);
+    int rest = 0;
+    while (walk[rest] != '\n') {
+      rest++;
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    bytes.writeBytes(Framing.line(1, own));
+    bytes.write(walk, rest + 1, walk.length - rest - 1);
+    return bytes.toByteArray();
   }
 
   static Path demo(Path source) throws IOException {

@@ -120,8 +120,8 @@ public interface KeptWalks {
    */
   Optional<Picture> photo(String path, String sha256);
 
-  /** Returns the bytes of the ledger's index as kept last; empty where there are none. */
-  byte[] ledgerIndex() throws IOException;
+  /** Returns the bytes of the ledger's index as kept last; empty where none can be read. */
+  byte[] ledgerIndex();
 
   /** Keeps the ledger's index, replacing the one before. */
   void keepLedgerIndex(byte[] bytes) throws IOException;

@@ -44,8 +44,36 @@ final class Derived {
     }
     for (int i = 0; i < JOURNALS; i++) {
       all.add(journal(homes, random.nextLong()));
+      all.add(end(homes, random.nextLong()));
     }
     return all;
+  }
+
+  /** What tells where a journal ends is spoiled: that is told, or changes nothing. */
+  private static Fault end(KnownHomes homes, long seed) {
+    return new Fault(
+        "bit of what tells a journal's end, seed " + seed,
+        folder ->
+            homes.lend(
+                folder,
+                home -> {
+                  Random random = new Random(seed);
+                  Path journal = Journal.in(home.path()).get(random.nextInt(3));
+                  String name = journal.getFileName().toString().replace(".jsonl", ".end");
+                  Path end = journal.resolveSibling("." + name);
+                  byte[] sound = Files.readAllBytes(end);
+                  Files.write(end, bit(sound.clone(), random));
+                  try {
+                    Ran ran = homes.ledger(home).isPlain();
+                    if (ran.code() == 0) {
+                      assertEquals(home.ledger(), ran.out());
+                    } else {
+                      ran.ends(4).says("end|missing|damaged");
+                    }
+                  } finally {
+                    Files.write(end, sound);
+                  }
+                }));
   }
 
   private static Fault index(KnownHomes homes, String name, long seed, Change change) {

@@ -100,6 +100,7 @@ final class Homes {
               4,
               "cannot be read: access is denied",
               home -> Rights.rights(Journal.in(home).get(0), "---------")));
+      all.add(unreadIndex(learned));
       all.add(
           closed(
               learned,
@@ -165,6 +166,28 @@ final class Homes {
           } finally {
             Rights.open(folder);
           }
+        });
+  }
+
+  /** The index only saves time: one that cannot be read or written is as good as none. */
+  private static Fault unreadIndex(Learned learned) {
+    return new Fault(
+        "index closed, a folder, a pipe",
+        folder -> {
+          Path home = TinyWalk.home(folder.resolve("home"));
+          Program program = Rights.nobody(learned, folder);
+          program.run(TinyWalk.lines(), TinyWalk.begin(home)).ends(0);
+          String[] words = {"ledger", "--home", home.toString()};
+          String ledger = program.run("", words).ends(0).out();
+          Path index = home.resolve("sessions/.ledger-index");
+          Rights.rights(index, "---------");
+          assertEquals(ledger, program.run("", words).ends(0).out());
+          Files.delete(index);
+          Files.createDirectory(index);
+          assertEquals(ledger, program.run("", words).ends(0).out());
+          Files.delete(index);
+          new ProcessBuilder("mkfifo", index.toString()).start().waitFor();
+          assertEquals(ledger, program.run("", words).ends(0).out());
         });
   }
 

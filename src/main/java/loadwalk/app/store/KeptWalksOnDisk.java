@@ -142,12 +142,17 @@ public final class KeptWalksOnDisk implements KeptWalks {
   }
 
   @Override
-  public byte[] ledgerIndex() throws IOException {
+  public byte[] ledgerIndex() {
     Path file = home.sessions().resolve(INDEX);
-    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-            && Files.size(file) <= FileStorage.BYTES_MAX
-        ? Files.readAllBytes(file)
-        : new byte[0];
+    try {
+      return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+              && Files.size(file) <= FileStorage.BYTES_MAX
+          ? Files.readAllBytes(file)
+          : new byte[0];
+    } catch (IOException unreadable) {
+      // Whatever it held is made anew.
+      return new byte[0];
+    }
   }
 
   @Override
