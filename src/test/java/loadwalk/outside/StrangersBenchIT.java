@@ -76,8 +76,8 @@ class StrangersBenchIT {
   private Ran asksFirst(Path home) throws Exception {
     int before = meter.callers();
     Program.Running running = program().start(TinyWalk.resume(home));
-    running.hears(ASKED).type("begin\nfill\nnote I am here\n").hears("kept note: I am here");
-    Ran ran = running.end().ends(0).says(meter.address()).says("No meter is connected");
+    running.type("begin\nfill\nnote I am here\n").hears("kept note: I am here");
+    Ran ran = running.end().ends(0).says(ASKED).says(meter.address()).says("No meter is connected");
     assertEquals(before, meter.callers(), "the meter was called without a word");
     return ran;
   }

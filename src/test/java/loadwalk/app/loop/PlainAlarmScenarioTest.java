@@ -63,6 +63,7 @@ class PlainAlarmScenarioTest {
       ProgramUpdate loop = new ProgramUpdate(new Walker(StockRules.RULES));
       ProgramRunner runner =
           new ProgramRunner(loop, effects, Program.atHome("home", StockRules.RULES));
+      effects.given(asked(server).bench());
       effects.open(asked(server)).forEach(runner::accept);
       PrintStream told = new PrintStream(out, true, StandardCharsets.UTF_8);
       FutureTask<Integer> walk =
