@@ -33,7 +33,7 @@ public final class Help {
         "F10 leave; the walk is kept       F12 the bench plan, with results so far",
         "F11 or Ctrl-R: fill the field in focus from its meter; a reading that is held,",
         "               stale or in overload is not entered",
-        "Ctrl-W volts and THD from a captured wave: a WAV or a scope's CSV file",
+        "Ctrl-W a captured wave, WAV or scope's CSV; paths start in the current folder",
         "Ctrl-L the sound input, live      Ctrl-T hold it; it holds itself at the limit",
         "",
         "Loadwalk controls nothing on the bench and never says that something is safe.",
