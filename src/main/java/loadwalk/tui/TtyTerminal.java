@@ -38,11 +38,15 @@ public final class TtyTerminal extends UnixTerminal {
 
   private static final TerminalSize FALLBACK = new TerminalSize(80, 24);
 
+  /** More than any window shows; a terminal may claim sizes that no memory holds. */
+  private static final TerminalSize MOST = new TerminalSize(600, 300);
+
   // Set by the super constructor, so neither may have an initialiser.
   private String saved;
   private volatile TerminalSize known;
   private Runnable onResize;
   private volatile Runnable farewell;
+  private boolean isShown;
 
   /**
    * Opens the terminal on standard input and output.
@@ -91,10 +95,12 @@ public final class TtyTerminal extends UnixTerminal {
     super.enterPrivateMode();
     writeToTerminal(PASTE_ON.getBytes(StandardCharsets.US_ASCII));
     flush();
+    isShown = true;
   }
 
   @Override
   public void exitPrivateMode() throws IOException {
+    isShown = false;
     writeToTerminal(PASTE_OFF.getBytes(StandardCharsets.US_ASCII));
     super.exitPrivateMode();
   }
@@ -204,12 +210,20 @@ public final class TtyTerminal extends UnixTerminal {
     return forgotten;
   }
 
-  /** Sets the terminal up again after {@link #lend}. */
+  /** Sets the terminal up again after {@link #lend}, or after somebody else has set it up. */
   public void takeBack() throws IOException {
     String before = saved;
     saveTerminalSettings();
     saved = before;
+    if (isShown) {
+      exitPrivateMode();
+    }
     enterPrivateMode();
+  }
+
+  /** Runs something, on a thread of its own, whenever the process goes on after a stop. */
+  public static void whenContinued(Runnable what) {
+    Signals.on("CONT", what);
   }
 
   private static TerminalSize parsed(String rowsAndColumns) {
@@ -217,7 +231,7 @@ public final class TtyTerminal extends UnixTerminal {
     try {
       int rows = Integer.parseInt(words[0]);
       int columns = Integer.parseInt(words[1]);
-      return rows > 0 && columns > 0 ? new TerminalSize(columns, rows) : FALLBACK;
+      return rows > 0 && columns > 0 ? new TerminalSize(columns, rows).min(MOST) : FALLBACK;
     } catch (NumberFormatException | ArrayIndexOutOfBoundsException noNumbers) {
       return FALLBACK;
     }

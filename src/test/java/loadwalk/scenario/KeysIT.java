@@ -76,4 +76,56 @@ class KeysIT extends InShell {
     assertTrue(program.destroy());
     saysAtTheEnd(program, "was still running.");
   }
+
+  private void signal(ProcessHandle program, String name) throws Exception {
+    Process kill = Shipped.limited(new ProcessBuilder("kill", "-" + name, "" + program.pid()));
+    assertEquals(0, kill.waitFor());
+  }
+
+  private void leaves(ProcessHandle program) throws Exception {
+    pane.keys("F10");
+    program.onExit().get(30, TimeUnit.SECONDS);
+    pane.line("stty -a > " + folder.resolve("after") + "; echo ba''ck").sees("back");
+  }
+
+  @Test
+  void stopFromOutside_andFg_givesTheScreenBackAsItWas() throws Exception {
+    ProcessHandle program = pane.startProgram();
+    // It listens for signals from a moment after its first screen on.
+    Thread.sleep(1000);
+    signal(program, "TSTP");
+    pane.sees("Stopped").line("clear; fg").sees("New walk", "F10 leave");
+    pane.keys("F1").sees("Help").keys("F10").sees("New walk");
+    leaves(program);
+    assertEquals(pane.read("before"), pane.read("after"));
+  }
+
+  @Test
+  void quitSignal_leavesTheScreenAsItIs() throws Exception {
+    ProcessHandle program = pane.startProgram();
+    signal(program, "QUIT");
+    pane.keys("F1").sees("Help", "Practice: a simulated amplifier");
+    assertFalse(pane.picture().contains("thread"), pane.picture());
+    pane.keys("F10").sees("New walk");
+    leaves(program);
+  }
+
+  @Test
+  void sequencesThatNoKeySends_leaveNothingInTheField() throws Exception {
+    armedByHand();
+    pane.keys("F2").sees("Note");
+    pane.bytes(
+        "fan \u001b[I\u001b[<0;10;20M\u001b]11;rgb:0/0/0\u0007\u001b[32~is\u001b[97;5u loud");
+    pane.sees("fan is loud").keys("Enter").sees("F2 note");
+    assertTrue(journal().contains("\"fan is loud\""), journal());
+  }
+
+  @Test
+  void windowThatClaimsASizeNoMemoryHolds_isPaintedAsFarAsWindowsGo() throws Exception {
+    ProcessHandle program =
+        pane.start(
+            "stty rows 65535 cols 65535;", Shipped.command(folder.resolve("home")), "Loadwalk");
+    Thread.sleep(500);
+    leaves(program);
+  }
 }

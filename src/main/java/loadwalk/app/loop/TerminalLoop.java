@@ -30,6 +30,8 @@ public final class TerminalLoop {
   // Longer than a far terminal takes to answer: what comes later lands in the shell as typed.
   private static final long JOIN_MILLIS = 1000;
 
+  private static final long TAKEN_BACK_NANOS = TimeUnit.SECONDS.toNanos(1);
+
   /** What another thread brings; it is done on the loop's own. */
   private interface Arrival {
     void reach(Surface surface, TtyTerminal terminal) throws IOException;
@@ -43,6 +45,7 @@ public final class TerminalLoop {
   private final Keyboard keyboard;
   private volatile boolean over;
   private long nextTick;
+  private long tookBackNanos;
 
   /** Makes the loop of a screen; the terminal is not touched yet. */
   public TerminalLoop(ProgramRunner runner, Look look, boolean colour, Clocks clocks) {
@@ -174,8 +177,21 @@ public final class TerminalLoop {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+    takeBack(surface, terminal);
+  }
+
+  /** Sets the terminal up anew: whoever had it meanwhile left it as a shell needs it. */
+  private void takeBack(Surface surface, TtyTerminal terminal) throws IOException {
     terminal.takeBack();
     surface.forget();
+    tookBackNanos = clocks.monoNanos();
+  }
+
+  /** A process that somebody else stopped goes on; our own stop has taken back already. */
+  private void continued(Surface surface, TtyTerminal terminal) throws IOException {
+    if (clocks.monoNanos() - tookBackNanos > TAKEN_BACK_NANOS) {
+      takeBack(surface, terminal);
+    }
   }
 
   /** Away from the event loop, because it asks the terminal for its size once more. */
@@ -185,6 +201,7 @@ public final class TerminalLoop {
             () -> {
               try {
                 terminal.listenForResizes();
+                TtyTerminal.whenContinued(() -> queue.offer(this::continued));
               } catch (IOException gone) {
                 queue.offer(keyed(Key.of(Key.Kind.LEAVE)));
               }
