@@ -122,7 +122,7 @@ public final class MachineEffects implements EffectRunner {
       open = Optional.of(anew);
       return List.of(
           new ProgramEvent.OfWalk(new Event.Kept(asked.facts())),
-          new ProgramEvent.Told(anew.goesOn(walks.home())));
+          new ProgramEvent.Told(anew.goesOn(walks.home(), before.attachments().size())));
     } catch (IOException fault) {
       return List.of(new ProgramEvent.OfWalk(new Event.NotWrittenAnew(DiskFaults.sentence(fault))));
     }

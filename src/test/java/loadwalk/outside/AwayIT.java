@@ -210,15 +210,8 @@ class AwayIT {
     occupied.put(
         "this walk and more",
         file -> Files.writeString(file, new String(before, UTF_8) + "{\"seq\":9}\n"));
-    occupied.put(
-        "this walk, gone on with by another program",
-        file -> {
-          Path fourth = TinyWalk.home(folder.resolve("fourth"));
-          Files.createDirectories(fourth.resolve("sessions"));
-          Files.write(fourth.resolve("sessions").resolve(journal.getFileName()), before);
-          program().run("note theirs\n", TinyWalk.resume(fourth)).ends(0);
-          Files.copy(Journal.only(fourth).file(), file);
-        });
+    occupied.put("this walk, gone on with by another program", file -> goneOnWith(before, 5, file));
+    occupied.put("an older state of this walk, gone on with", file -> goneOnWith(before, 2, file));
     occupied.put(
         "this walk, a letter changed",
         file -> Files.writeString(file, new String(before, UTF_8).replace("13.8", "13.9")));
@@ -241,6 +234,17 @@ class AwayIT {
     running.end();
     assertEquals("", Journal.read(free).rest());
     System.out.println("places that hold something else: " + occupied.size() + " tried");
+  }
+
+  /** Goes on from the first records of a journal in another home, and copies what comes of it. */
+  private void goneOnWith(byte[] whole, int records, Path copy) throws Exception {
+    Path theirs = TinyWalk.home(Files.createTempDirectory(folder, "theirs"));
+    Files.createDirectories(theirs.resolve("sessions"));
+    List<String> lines = new String(whole, UTF_8).lines().limit(records).toList();
+    Files.writeString(
+        theirs.resolve("sessions").resolve(journal.getFileName()), String.join("\n", lines) + "\n");
+    program().run("note theirs\n", TinyWalk.resume(theirs)).ends(0);
+    Files.copy(Journal.only(theirs).file(), copy);
   }
 
   /** Types a line and returns what is said until the next one was answered too. */

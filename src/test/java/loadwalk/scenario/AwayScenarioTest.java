@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import loadwalk.bench.ReadingId;
+import loadwalk.report.Photos;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,5 +84,22 @@ class AwayScenarioTest {
     bench.press("F9").sees("Write the whole walk to which").press("Enter").seesNot("NOT ON DISK");
     bench.press("F10").sees("Resume").press("Up", "Enter").sees("stereo-4");
     bothReadingsAreIn();
+  }
+
+  @Test
+  void photosThatStayBehind_areTold_andNewOnesGoAlong() throws IOException {
+    Path stick = Files.createDirectory(folder.resolve("stick"));
+    Path photo = Files.write(folder.resolve("sink.png"), Photos.png());
+    bench.press("F9", "Enter").seesNot("NOT ON DISK");
+    bench.press("F2", "F2", "text:" + photo + " the sink", "Enter").sees("The photo is kept as");
+    bench.press("F2", "text:a note", "Enter");
+    Files.move(home.resolve("sessions"), home.resolve("elsewhere"));
+    bench.press("F2", "text:another", "Enter").sees("NOT ON DISK");
+    bench.press("F9", "text:" + stick, "Enter").seesNot("NOT ON DISK");
+    bench.sees("Copy its photo along from where it was.");
+    bench.press("F2", "F2", "text:" + photo + " again", "Enter").sees("The photo is kept as");
+    try (Stream<Path> files = Files.walk(stick)) {
+      assertEquals(1, files.filter(file -> file.toString().endsWith(".png")).count());
+    }
   }
 }

@@ -42,12 +42,26 @@ public final class HeldWalk implements Closeable {
     return DataHome.around(file.getParent());
   }
 
-  /** Says where the walk goes on, now that it was written anew, and how to find it later. */
-  public String goesOn(DataHome usual) {
-    String where =
+  /**
+   * Says where the walk goes on, now that it was written anew, and how to find it later.
+   *
+   * @param photos how many photos belong to it
+   */
+  public String goesOn(DataHome usual, int photos) {
+    Optional<String> elsewhere = elsewhere(usual);
+    List<String> told = new ArrayList<>();
+    if (elsewhere.isPresent() && photos > 0) {
+      told.add(
+          Sentence.plural(
+              photos,
+              "Copy its photo along from where it was.",
+              "Copy its {} photos along from where they were."));
+    }
+    told.add(
         Sentence.of(
-            "The whole walk is written anew in {} and goes on there.", JournalPlace.shown(file));
-    return elsewhere(usual).map(how -> where + " " + how).orElse(where);
+            "The whole walk is written anew in {} and goes on there.", JournalPlace.shown(file)));
+    elsewhere.ifPresent(told::add);
+    return String.join(" ", told);
   }
 
   /** Says how to find the walk later; empty where it is in the data home that is looked at. */
@@ -88,10 +102,14 @@ public final class HeldWalk implements Closeable {
   }
 
   /** Lets the file go, as the walk goes on in another one under this lock or another. */
-  void hand(WalkLock next) throws IOException {
-    writer.close();
-    if (next != lock) {
-      lock.close();
+  void hand(WalkLock next) {
+    try {
+      writer.close();
+      if (next != lock) {
+        lock.close();
+      }
+    } catch (IOException gone) {
+      // It is no longer written on; the walk is whole where it goes on.
     }
   }
 
