@@ -9,6 +9,7 @@ enum Kind {
   KILLS("kills at every fact of a walk", 3, Kills::all),
   FULL_DISK("a disk that is full at every byte", 4, FullDisk::all),
   MEDDLING("files that change and vanish", 5, Meddling::all),
+  SPOILED("kept journals that are changed", 6, Spoiled::all),
   LOCALES("locales and encodings", 3, Locales::all),
   DERIVED("changes of what is derived from journals", 24, Derived::all),
   ARCHIVE("changes of the class archive", 3, ClassArchive::all),
