@@ -243,13 +243,12 @@ public final class Recovery {
     }
 
     Damaged damaged(Kind kind, String what, byte[] bytes) {
+      String good =
+          Sentence.of("{} Its {} records before byte {} are good.", what, sound.size(), soundBytes);
       String why =
-          Sentence.of(
-              "{} Its {} records before byte {} are good; {} after it check but are not used.",
-              what,
-              sound.size(),
-              soundBytes,
-              beyond.size());
+          beyond.isEmpty()
+              ? good
+              : Sentence.of("{} {} after it check but are not used.", good, beyond.size());
       return new Damaged(sound, soundBytes, bytes.length, beyond, kind, why);
     }
   }

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
@@ -83,7 +84,8 @@ public record Witness(Standing standing, String first, String last, long seq) {
   /** Returns it as the bytes of its file, which are always as many. */
   byte[] bytes() {
     String said =
-        String.format("{\"first\":\"%s\",\"last\":\"%s\",\"seq\":\"%015d\"", first, last, seq);
+        String.format(
+            Locale.ROOT, "{\"first\":\"%s\",\"last\":\"%s\",\"seq\":\"%015d\"", first, last, seq);
     return (said + ",\"crc\":\"" + sum(said) + "\"}\n").getBytes(US_ASCII);
   }
 

@@ -2,9 +2,11 @@ package loadwalk.journal;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static loadwalk.journal.Journals.bodies;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class WitnessTest {
@@ -20,6 +22,17 @@ class WitnessTest {
     assertEquals(said + ",\"crc\":\"" + crc + "\"}\n", new String(WRITTEN, UTF_8));
     assertEquals(Journals.witness(bodies(5)), Witness.read(WRITTEN));
     assertEquals(WRITTEN.length, Witness.of(first, last, 999_999_999_999_999L).bytes().length);
+  }
+
+  @Test
+  void bytes_areTheSameWhereDigitsAreOthers() {
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("fa-IR-u-nu-arabext"));
+      assertArrayEquals(WRITTEN, Journals.witness(bodies(5)).bytes());
+    } finally {
+      Locale.setDefault(before);
+    }
   }
 
   @Test

@@ -68,7 +68,7 @@ final class FullDisk {
       try (Stream<Path> files = Files.list(home.resolve("sessions"))) {
         files
             .map(file -> file.getFileName().toString())
-            .forEach(name -> assertTrue(name.matches(".*\\.(jsonl|lock)"), name + " is left"));
+            .forEach(name -> assertTrue(name.matches(".*\\.(jsonl|lock|end)"), name + " is left"));
       }
     }
   }
