@@ -54,6 +54,18 @@ public final class Surface {
    * @throws IOException if the terminal cannot be written to
    */
   public int show(Frame frame) throws IOException {
+    return show(frame, () -> {});
+  }
+
+  /**
+   * Shows a frame.
+   *
+   * @param atLast what is done just before the terminal is given the last of it: whoever answers
+   *     the frame may be quicker than this thread comes back from there
+   * @return how many cells were painted
+   * @throws IOException if the terminal cannot be written to
+   */
+  public int show(Frame frame, Runnable atLast) throws IOException {
     boolean whole = shown == null || !shown.size().equals(frame.size());
     if (whole) {
       written = null;
@@ -66,8 +78,12 @@ public final class Surface {
         painted += paintRow(frame, row, whole);
       }
     }
-    if (painted > 0 || whole || shown.cursor() != frame.cursor()) {
+    boolean moved = painted > 0 || whole || shown.cursor() != frame.cursor();
+    if (moved) {
       placeCursor(frame, whole);
+    }
+    atLast.run();
+    if (moved) {
       terminal.flush();
     }
     shown = frame;

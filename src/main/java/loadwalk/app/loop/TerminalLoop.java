@@ -118,8 +118,7 @@ public final class TerminalLoop {
   }
 
   private void paint(Surface surface) throws IOException {
-    surface.show(painter.paint(runner.program(), surface.size()));
-    keyboard.painted();
+    surface.show(painter.paint(runner.program(), surface.size()), keyboard::painted);
   }
 
   /** Returns what has come, after a second at most. */
