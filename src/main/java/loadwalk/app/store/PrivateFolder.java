@@ -3,14 +3,17 @@ package loadwalk.app.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalInt;
 import loadwalk.cli.Folders;
 import loadwalk.cli.OwnerOnly;
+import loadwalk.journal.StorageFault;
 import loadwalk.text.Sentence;
 
 /**
@@ -50,6 +53,23 @@ public final class PrivateFolder {
     if (!cache.isAbsolute()) {
       throw new IOException("this user has no folder to keep it in; set XDG_CACHE_HOME to one");
     }
+    try {
+      return kept(name, bytes);
+    } catch (StorageFault fault) {
+      throw unusable(fault.getCause() instanceof IOException why ? why : fault);
+    } catch (FileSystemException fault) {
+      throw unusable(fault);
+    }
+  }
+
+  private IOException unusable(IOException why) {
+    return new IOException(
+        Sentence.of("the folder {} cannot be used: {}", cache, DiskFaults.reason(why)), why);
+  }
+
+  private Path kept(String name, byte[] bytes) throws IOException {
+    OptionalInt user =
+        Ownership.isKnown() ? OptionalInt.of(Ownership.userOfProcess()) : OptionalInt.empty();
     Folders.make(cache);
     // A link above is the user's own way to arrange the disk; what it leads to is looked at.
     Path folder = cache.toRealPath().resolve(NAME);
@@ -58,19 +78,21 @@ public final class PrivateFolder {
     } catch (FileAlreadyExistsException there) {
       // Whatever it is, it is looked at below.
     }
-    if (Ownership.isKnown()) {
-      requireOwn(folder);
+    if (user.isPresent()) {
+      requireOwn(folder, user.getAsInt());
     }
     Path file = folder.resolve(name);
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       AtomicFile.write(file, bytes);
     }
+    if (user.isPresent()) {
+      requireOwnFile(file, user.getAsInt());
+    }
     requireSame(file, bytes);
     return file;
   }
 
-  private static void requireOwn(Path folder) throws IOException {
-    int user = Ownership.userOfProcess();
+  private static void requireOwn(Path folder, int user) throws IOException {
     for (Path above = folder.getParent(); above != null; above = above.getParent()) {
       if (!Ownership.of(above).keepsItsNamesFor(user)) {
         throw new IOException(
@@ -86,14 +108,15 @@ public final class PrivateFolder {
     }
   }
 
-  private static void requireSame(Path file, byte[] bytes) throws IOException {
-    if (Ownership.isKnown()) {
-      Ownership own = Ownership.of(file);
-      if (!own.isFile() || own.names() != 1 || !own.isOnlyOf(Ownership.userOfProcess())) {
-        throw new IOException(
-            Sentence.of("{} is not a file of yours alone, so it is not run; remove it", file));
-      }
+  private static void requireOwnFile(Path file, int user) throws IOException {
+    Ownership own = Ownership.of(file);
+    if (!own.isFile() || own.names() != 1 || !own.isOnlyOf(user)) {
+      throw new IOException(
+          Sentence.of("{} is not a file of yours alone, so it is not run; remove it", file));
     }
+  }
+
+  private static void requireSame(Path file, byte[] bytes) throws IOException {
     try (InputStream in =
         Files.newInputStream(file, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)) {
       if (!Arrays.equals(in.readNBytes(bytes.length + 1), bytes)) {

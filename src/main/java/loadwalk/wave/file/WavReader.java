@@ -267,8 +267,8 @@ public final class WavReader implements AudioSource {
     if (channels > MOST_CHANNELS || rate < LEAST_RATE || rate > MOST_RATE) {
       throw new CaptureException(
           Sentence.of(
-              "The WAV file states {} channels and {} frames per second. No input takes more than"
-                  + " {} channels, or fewer than {} or more than {} frames per second.",
+              "The WAV file's format cannot be: channels {}, frames per second {}. An input has at"
+                  + " most {} channels and takes {} to {} frames per second.",
               channels,
               rate,
               MOST_CHANNELS,

@@ -100,6 +100,25 @@ class PrivateFolderTest {
   }
 
   @Test
+  void whatIsNoFile_isRefused() throws Exception {
+    Files.delete(file);
+    assertEquals(0, new ProcessBuilder("mkfifo", "-m600", file.toString()).start().waitFor());
+    refused("is not a file of yours alone");
+    Files.delete(file);
+    Files.createDirectory(file);
+    rights(file, "rwx------");
+    refused("is not a file of yours alone");
+  }
+
+  @Test
+  void fileInPlaceOfTheFolder_isRefused() throws IOException {
+    Files.move(file.getParent(), user.resolve("moved"));
+    Files.createFile(file.getParent());
+    rights(file.getParent(), "rw-------");
+    refused("must be a folder that is yours alone");
+  }
+
+  @Test
   void folderThatOthersMayEnter_isRefused() throws IOException {
     for (String letters : new String[] {"rwxrwxrwx", "rwxr-xr-x", "rwx--x---"}) {
       rights(file.getParent(), letters);
@@ -150,6 +169,17 @@ class PrivateFolderTest {
     assertEquals(file, folder.file("part.so", CODE));
     Files.setAttribute(above, "unix:gid", SOMEBODY);
     refused("others may change the folder");
+  }
+
+  @Test
+  void folderThatCannotBeMade_isToldWithTheReason() throws IOException {
+    Path inTheWay = Files.createFile(user.resolve("file"));
+    for (Path cache : new Path[] {inTheWay, inTheWay.resolve("below")}) {
+      PrivateFolder nowhere = at(Map.of("XDG_CACHE_HOME", cache.toString()), "Linux");
+      String why =
+          assertThrows(IOException.class, () -> nowhere.file("part.so", CODE)).getMessage();
+      assertTrue(why.startsWith("the folder " + cache + " cannot be used: "), why);
+    }
   }
 
   @Test
