@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loadwalk.journal.Soundness;
 import loadwalk.report.ledger.LedgerBuilder.Taken;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
@@ -74,12 +75,16 @@ public record Copies(List<Taken> kept, Map<String, String> counted, List<String>
       }
     }
 
-    /** Of files with the same bytes the one counts whose name is that of the walk. */
+    /**
+     * Of files with the same bytes the one counts whose end is as it was kept, and among those the
+     * one whose name is that of the walk.
+     */
     private Taken oneOf(List<Taken> equal) {
       Taken one =
           Collections.min(
               equal,
-              Comparator.<Taken, Boolean>comparing(j -> !j.journal().equals(j.named()))
+              Comparator.<Taken>comparingInt(j -> standing(j).ordinal())
+                  .thenComparing(j -> !j.journal().equals(j.named()))
                   .thenComparing(Taken::journal));
       for (Taken other : equal) {
         if (other != one) {
@@ -91,13 +96,17 @@ public record Copies(List<Taken> kept, Map<String, String> counted, List<String>
       return one;
     }
 
-    /** Takes the longest first: of what begins like it to the last byte, it is the whole. */
+    /**
+     * Takes the longest first: of what begins like it to the last byte, it is the whole. A damaged
+     * one comes last, so that no sound one counts as part of it.
+     */
     private void compare(List<Taken> different) {
       Map<Taken, byte[]> texts = new LinkedHashMap<>();
       different.forEach(journal -> texts.put(journal, reader.of(journal.journal())));
       List<Taken> longestFirst = new ArrayList<>(different);
       longestFirst.sort(
-          Comparator.<Taken>comparingInt(journal -> -texts.get(journal).length)
+          Comparator.<Taken, Boolean>comparing(journal -> standing(journal).isFaulty())
+              .thenComparingInt(journal -> -texts.get(journal).length)
               .thenComparing(Taken::journal));
       List<Taken> whole = new ArrayList<>();
       for (Taken journal : longestFirst) {
@@ -116,6 +125,10 @@ public record Copies(List<Taken> kept, Map<String, String> counted, List<String>
           whole.add(journal);
         }
       }
+    }
+
+    private static Soundness.Standing standing(Taken journal) {
+      return journal.kept().entry().soundness().standing();
     }
 
     private static String partOf(Taken copy, Taken whole, int records) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.journal.ByteSum;
+import loadwalk.journal.Soundness;
 import loadwalk.report.ledger.LedgerBuilder.Taken;
 import org.junit.jupiter.api.Test;
 
@@ -27,6 +28,15 @@ class CopiesTest {
             file,
             ByteSum.of(text),
             new LedgerIndex.Kept(ByteSum.of(lines[0].getBytes(UTF_8)), "", entry)));
+  }
+
+  /** Puts the journal there whose records are not all that was kept, as far as can be told. */
+  private void journal(Soundness.Standing standing, String file, String named, String... lines) {
+    journal(file, named, lines);
+    Taken sound = taken.remove(taken.size() - 1);
+    LedgerEntry entry = sound.kept().entry().with(new Soundness(standing, "It is so."));
+    taken.add(
+        new Taken(file, sound.sum(), new LedgerIndex.Kept(sound.kept().opening(), "", entry)));
   }
 
   private Ledger ledger() {
@@ -93,6 +103,24 @@ class CopiesTest {
             "early is the name of a journal in which the walk is called walk; either name finds"
                 + " it."),
         ledger.notes());
+  }
+
+  @Test
+  void sameBytes_countUnderTheNameOfTheOneWhoseEndIsKnown() {
+    journal(Soundness.Standing.END_SPOILED, "walk", "walk", "opened", "read");
+    journal("safe", "walk", "opened", "read");
+    assertEquals(List.of("safe"), names(ledger()));
+  }
+
+  @Test
+  void soundWalk_isNeverPartOfADamagedCopy() {
+    journal(Soundness.Standing.DAMAGED, "spoiled", "walk", "opened", "read", "no record");
+    journal("walk", "walk", "opened", "read");
+    Ledger ledger = ledger();
+    assertEquals(List.of("spoiled", "walk"), names(ledger));
+    assertEquals(
+        "walk and spoiled begin as one walk and differ from record 3 on; both are shown.",
+        ledger.notes().get(0));
   }
 
   @Test
