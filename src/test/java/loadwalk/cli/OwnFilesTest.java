@@ -1,6 +1,7 @@
 package loadwalk.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
@@ -83,6 +84,9 @@ class OwnFilesTest {
     Files.createSymbolicLink(own, home.resolve("gone.json"));
     assertEquals("sequences/full-walk.json is a link that leads nowhere.", toldOf("full-walk"));
     Files.delete(own);
+    Files.write(own, new byte[1 << 20]);
+    assertNotEquals(
+        "sequences/full-walk.json is larger than 1 MiB and was not read.", toldOf("full-walk"));
     Files.write(own, new byte[(1 << 20) + 1]);
     assertEquals(
         "sequences/full-walk.json is larger than 1 MiB and was not read.", toldOf("full-walk"));

@@ -16,6 +16,10 @@ import java.util.concurrent.TimeUnit;
 /** Changes of the archive of classes beside the jar: what a command prints is as it was. */
 final class ClassArchive {
   private static final int ALL = 500;
+
+  /** So many are seldom all in parts that a command does not use. */
+  private static final int MANY = 100;
+
   private static final int PATIENCE_SECONDS = 120;
 
   private final Learned learned;
@@ -31,37 +35,38 @@ final class ClassArchive {
     if (Rights.isWhole(learned.program().launcher().resolveSibling("loadwalk.jar"))) {
       ClassArchive archive = new ClassArchive(learned);
       for (int i = 0; i < ALL; i++) {
-        all.add(archive.bit(random.nextLong()));
+        all.add(archive.bits(i % 2 == 0 ? 1 : MANY, random.nextLong()));
       }
     }
     return all;
   }
 
-  private Fault bit(long seed) {
+  private Fault bits(int bits, long seed) {
     return new Fault(
-        "bit of the class archive, seed " + seed,
+        bits + " bits of the class archive, seed " + seed,
         folder -> {
           Program program = taken(folder);
           Path archive = program.launcher().resolveSibling("loadwalk.jsa");
-          Random random = new Random(seed);
-          long at = (long) (random.nextDouble() * Files.size(archive));
-          int mask = 1 << random.nextInt(8);
-          turn(archive, at, mask);
+          turn(archive, bits, new Random(seed));
           Path home = learned.program().folder();
           assertEquals(learned.sheet(), TinyWalk.sheet(program, home));
-          turn(archive, at, mask);
+          turn(archive, bits, new Random(seed));
           synchronized (free) {
             free.push(program);
           }
         });
   }
 
-  private static void turn(Path file, long at, int mask) throws IOException {
+  /** Turns the same bits again where it is asked twice. */
+  private static void turn(Path file, int bits, Random random) throws IOException {
     try (RandomAccessFile bytes = new RandomAccessFile(file.toFile(), "rw")) {
-      bytes.seek(at);
-      int sound = bytes.read();
-      bytes.seek(at);
-      bytes.write(sound ^ mask);
+      for (int i = 0; i < bits; i++) {
+        long at = (long) (random.nextDouble() * bytes.length());
+        bytes.seek(at);
+        int sound = bytes.read();
+        bytes.seek(at);
+        bytes.write(sound ^ 1 << random.nextInt(8));
+      }
     }
   }
 

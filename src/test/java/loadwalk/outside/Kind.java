@@ -12,7 +12,7 @@ enum Kind {
   SPOILED("kept journals that are changed", 6, Spoiled::all),
   LOCALES("locales and encodings", 3, Locales::all),
   DERIVED("changes of what is derived from journals", 24, Derived::all),
-  ARCHIVE("changes of the class archive", 3, ClassArchive::all),
+  ARCHIVE("changes of the class archive", 4, ClassArchive::all),
   HOMES("journals of other names, and what stands in the way", 6, Homes::all),
   RIGHTS("folders without rights", 4, Rights::all),
   CLOCKS("clocks that jump", 1, Clocks::all),

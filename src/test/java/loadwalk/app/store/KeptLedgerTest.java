@@ -144,15 +144,17 @@ class KeptLedgerTest {
   void indexFromElsewhere_ofOtherTables_orOfAnotherHome_isNotBelieved() throws IOException {
     keep("home", NAME, bodies());
     keep("other", NAME, bodies());
-    Rules own =
-        Rules.of(Map.of("limits.csv", "key,value,unit,source,how\nlead-celsius,70,degC,x,y\n"));
+    String limits = "key,value,unit,source,how\nlead-celsius,%s,degC,x,y\n";
+    Rules own = Rules.of(Map.of("limits.csv", limits.formatted("70")));
+    Rules changed = Rules.of(Map.of("limits.csv", limits.formatted("71")));
     List<String> makers = new ArrayList<>();
     for (String home : List.of("home", "other")) {
       DataHome there = new DataHome(folder.resolve(home));
       makers.add(new KeptWalksOnDisk(there, StockRules.RULES).maker());
       makers.add(new KeptWalksOnDisk(there, own).maker());
+      makers.add(new KeptWalksOnDisk(there, changed).maker());
     }
-    assertEquals(4, makers.stream().distinct().count(), makers::toString);
+    assertEquals(6, makers.stream().distinct().count(), makers::toString);
   }
 
   @Test

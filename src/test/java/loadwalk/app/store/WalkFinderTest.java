@@ -2,6 +2,7 @@ package loadwalk.app.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -56,6 +57,8 @@ class WalkFinderTest {
     String told = refused("z");
     assertEquals("6 walks are named z or begin so: ", told.substring(0, told.indexOf("z-")));
     assertEquals(5, told.split("z-", -1).length - 1, told);
+    assertTrue(told.endsWith(", …. Name one of them."), told);
+    assertTrue(!refused("b").contains("…"), refused("b"));
   }
 
   @Test
@@ -85,6 +88,9 @@ class WalkFinderTest {
             + folder.resolve("sessions")
             + ". For a walk kept elsewhere name its data home with --home.",
         refused(out.toString()));
+    Path torn = Files.copy(out, folder.resolve("sessions/verrin.torn-1"));
+    assertTrue(
+        refused(torn.toString()).startsWith(torn + " is no journal in "), refused(torn.toString()));
     assertEquals(
         "none.jsonl cannot be read: it is not there.",
         refused(folder.resolve("sessions/none.jsonl").toString()));
