@@ -89,6 +89,9 @@ public final class Main {
   public static int run(String... arguments) {
     try {
       List.of(arguments).forEach(LocaleLetters::require);
+      if (home(arguments).filter(named -> !named.isAbsolute()).isPresent()) {
+        LocaleLetters.require(System.getProperty("user.dir", ""));
+      }
       boolean ascii = isAscii(arguments);
       ProgramStarter machine = new ProgramStarter(ascii);
       if (arguments.length == 0) {

@@ -140,6 +140,7 @@ class UnfitMachineIT {
     run("C", folder, words(List.of(bareJava(walk)), "--home", "Prüfstand")).endsWith(2).says(LOST);
     run("C", named, bareJava(walk)).endsWith(2).says(LOST).says("C.UTF-8");
     run("C", named, bareJava("ledger")).endsWith(2).says(LOST);
+    run("C", named, bareJava("sheet", "--home", ".")).endsWith(2).says(LOST);
     userData = folder.resolve("Müller");
     run("C", folder, bareJava(walk)).endsWith(2).says(LOST);
     assertEquals(List.of(), journals(folder));
