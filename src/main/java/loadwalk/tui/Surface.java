@@ -12,7 +12,8 @@ import loadwalk.view.canvas.Style;
  *
  * <p>Lanterna's screen keeps two buffers of cells and compares all of them at each refresh, which
  * takes longer than all other work for a key. A frame has one cell a column, so the differences
- * between two frames are written as they are found, in runs of neighbouring cells of one style.
+ * between two frames are written as they are found, in runs of neighbouring cells of one style. One
+ * thread paints at a time.
  */
 public final class Surface {
   private final Terminal terminal;
@@ -43,7 +44,7 @@ public final class Surface {
   }
 
   /** Forgets what is shown, so that the next frame is painted whole. */
-  public void forget() {
+  public synchronized void forget() {
     shown = null;
   }
 
@@ -65,7 +66,7 @@ public final class Surface {
    * @return how many cells were painted
    * @throws IOException if the terminal cannot be written to
    */
-  public int show(Frame frame, Runnable atLast) throws IOException {
+  public synchronized int show(Frame frame, Runnable atLast) throws IOException {
     boolean whole = shown == null || !shown.size().equals(frame.size());
     if (whole) {
       written = null;

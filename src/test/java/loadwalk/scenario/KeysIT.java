@@ -1,5 +1,6 @@
 package loadwalk.scenario;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import loadwalk.Needs;
 import loadwalk.shipped.Shipped;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +37,9 @@ class KeysIT extends InShell {
 
   private void saysAtTheEnd(ProcessHandle program, String words) throws Exception {
     program.onExit().get(30, TimeUnit.SECONDS);
-    pane.sees(words).line("stty -a > " + folder.resolve("after") + "; echo ba''ck").sees("back");
+    pane.sees(words)
+        .line("stty -a > " + folder.resolve("after") + "; echo gi''ven back")
+        .sees("given back");
     assertEquals(pane.read("before"), pane.read("after"));
   }
 
@@ -85,7 +89,7 @@ class KeysIT extends InShell {
   private void leaves(ProcessHandle program) throws Exception {
     pane.keys("F10");
     program.onExit().get(30, TimeUnit.SECONDS);
-    pane.line("stty -a > " + folder.resolve("after") + "; echo ba''ck").sees("back");
+    pane.line("stty -a > " + folder.resolve("after") + "; echo gi''ven back").sees("given back");
   }
 
   @Test
@@ -127,5 +131,35 @@ class KeysIT extends InShell {
             "stty rows 65535 cols 65535;", Shipped.command(folder.resolve("home")), "Loadwalk");
     Thread.sleep(500);
     leaves(program);
+  }
+
+  @Test
+  void slowDisk_isSaid_andTheStopKeyShowsBeforeItAnswers() throws Exception {
+    Needs.tool("strace");
+    ProcessHandle program = armedByHand();
+    Path calls = folder.resolve("calls");
+    Process slow =
+        Shipped.limited(
+            new ProcessBuilder(
+                    "strace",
+                    "-f",
+                    "-o",
+                    calls.toString(),
+                    "-e",
+                    "trace=fsync,fdatasync",
+                    "-e",
+                    "inject=fsync,fdatasync:delay_enter=12000000",
+                    "-p",
+                    "" + program.pid())
+                .redirectErrorStream(true));
+    assertTrue(new String(slow.getInputStream().readNBytes(8), UTF_8).startsWith("strace: "));
+    pane.keys("1", "Enter").sees("Waiting for the disk, ", "brief: HEED").keys("1", "Enter");
+    pane.keys("Escape").sees("S T O P", "OUTPUT DOWN");
+    assertFalse(journal().contains("\"stopped\""), "the stop showed only with its record");
+    slow.destroy();
+    assertTrue(slow.waitFor(60, TimeUnit.SECONDS));
+    pane.sees("2 keys were typed before").keys("C-c");
+    saysAtTheEnd(program, "OUTPUT DOWN, SUPPLY OFF");
+    assertTrue(journal().contains("\"stopped\""), journal());
   }
 }

@@ -8,6 +8,7 @@ import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
 import loadwalk.view.ProgramNext;
 import loadwalk.view.ProgramUpdate;
+import loadwalk.view.canvas.Key;
 import loadwalk.walk.Effect;
 
 /** Runs the program: one event in, all that follows from it done, on the caller's thread alone. */
@@ -47,6 +48,13 @@ public final class ProgramRunner {
    */
   int turns() {
     return turns;
+  }
+
+  /**
+   * Returns the program as a key would leave it, were it not for the outside; any thread may ask.
+   */
+  Program after(Key key) {
+    return updates.update(program, new ProgramEvent.Pressed(key)).program();
   }
 
   /** Does an effect that comes from no update. */

@@ -39,11 +39,13 @@ public final class TerminalLoop {
 
   private final ProgramRunner runner;
   private final ProgramPainter painter;
+  private final Look look;
   private final boolean colour;
   private final Clocks clocks;
   private final BlockingQueue<Arrival> queue = new ArrayBlockingQueue<>(QUEUE);
   private final Keyboard keyboard;
   private volatile boolean over;
+  private Lookout lookout;
   private long nextTick;
   private long tookBackNanos;
 
@@ -52,6 +54,7 @@ public final class TerminalLoop {
     this.runner = runner;
     this.keyboard = new Keyboard(runner);
     this.painter = new ProgramPainter(look);
+    this.look = look;
     this.colour = colour;
     this.clocks = clocks;
   }
@@ -88,6 +91,7 @@ public final class TerminalLoop {
     terminal.enterPrivateMode();
     terminal.addResizeListener((t, size) -> queue.offer((shown, resized) -> shown.forget()));
     Surface surface = new Surface(terminal, colour);
+    lookout = new Lookout(runner, surface, look, clocks);
     Thread keys = keyReader(terminal);
     try {
       paint(surface);
@@ -102,17 +106,20 @@ public final class TerminalLoop {
       }
     } finally {
       over = true;
+      lookout.ends();
       leave(terminal, keys);
     }
   }
 
   private void step(Surface surface, TtyTerminal terminal) throws IOException {
     List<Arrival> arrivals = drained();
+    lookout.begins();
     for (Arrival arrival : arrivals) {
       arrival.reach(surface, terminal);
     }
     if (!over && !runner.isLeaving()) {
       keyboard.tellDropped();
+      lookout.ends();
       paint(surface);
     }
   }
@@ -168,6 +175,7 @@ public final class TerminalLoop {
 
   /** Stops the whole process group as a shell's job control expects, and comes back whole. */
   private void suspend(Surface surface, TtyTerminal terminal) throws IOException {
+    lookout.ends();
     terminal.lend();
     new ProcessBuilder("kill", "-TSTP", "0").start();
     try {
@@ -181,6 +189,7 @@ public final class TerminalLoop {
 
   /** Sets the terminal up anew: whoever had it meanwhile left it as a shell needs it. */
   private void takeBack(Surface surface, TtyTerminal terminal) throws IOException {
+    lookout.ends();
     terminal.takeBack();
     surface.forget();
     tookBackNanos = clocks.monoNanos();
@@ -230,7 +239,9 @@ public final class TerminalLoop {
         if (over || type == KeyType.CursorLocation) {
           continue;
         }
-        queue.put(keyed(KeyMap.of(stroke)));
+        Key key = KeyMap.of(stroke);
+        lookout.heard(key);
+        queue.put(keyed(key));
         if (type == KeyType.EOF) {
           return;
         }
