@@ -38,7 +38,8 @@ public final class HomeFiles {
     } catch (NoSuchFileException none) {
       return false;
     } catch (IOException e) {
-      throw unreadable(path.getFileName().toString(), e);
+      // It is the way there that fails, so the whole of it has to be named.
+      throw unreadable(Visible.line(path.toString(), Visible.SENTENCE), e);
     }
   }
 
