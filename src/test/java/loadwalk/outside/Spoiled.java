@@ -1,5 +1,6 @@
 package loadwalk.outside;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -83,13 +84,14 @@ final class Spoiled {
           byte[] after = change.of(before, at, 1 + (int) (reach * (before.length - at - 1)));
           Files.write(file, after);
           Ran sheet = sheet(learned, home).isPlain();
-          boolean same = sheet.code() != 2 && JSON.readTree(sheet.out()).get("loads").equals(due);
+          boolean same =
+              sheet.out().startsWith("{") && JSON.readTree(sheet.out()).get("loads").equals(due);
           assertTrue(same || sheet.code() == 2 || sheet.code() == 4, sheet::said);
           if (journal && !Arrays.equals(before, after)) {
             assertNotEquals(0, sheet.code(), sheet::said);
-            String left = Files.readString(file);
+            byte[] left = Files.readAllBytes(file);
             learned.program().run("", TinyWalk.resume(home)).isPlain();
-            assertEquals(left, Files.readString(file), "it was written on");
+            assertArrayEquals(left, Files.readAllBytes(file), "it was written on");
           }
         });
   }
