@@ -16,12 +16,14 @@ class PhotoScenarioTest {
 
   @Test
   void photo_isAttachedBehindTheNoteKey_andOutlivesAKill() throws IOException {
-    Files.write(folder.resolve("sink.png"), Photos.png());
+    Path photo = Files.write(folder.resolve("sink.png"), Photos.png());
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.press("F2").sees("a photo").press("F2").sees("path of a PNG or JPEG");
-    bench.press("text:sink.png the heatsink, warm", "Enter").sees("The photo is kept as sessions/");
+    bench
+        .press("text:" + photo + " the heatsink, warm", "Enter")
+        .sees("The photo is kept as sessions/");
     bench.press("F2", "F2", "text:gone.png nothing", "Enter").sees("no file at that path");
-    bench.press("F2", "F2", "text:sink.png", "Enter").sees("what the photo shows");
+    bench.press("F2", "F2", "text:" + photo, "Enter").sees("what the photo shows");
     bench.press("F10", "F6", "End", "PageUp", "PageUp").sees("the heatsink, warm").press("F10");
     WalkState.Attachment kept = bench.model().state().attachments().get(0);
     assertEquals("stereo-4", kept.stepId());
