@@ -67,6 +67,9 @@ class WiringChoiceTest {
           1 x 2/50, 1 x 8/200              ; 1 ; 10   ; 187.5 ; 2 #1 + 8 #1
           1 x 2/50, 1 x 8/200              ; 1 ; 10   ; 188   ; none
           1 x 2/100, 2 x 4/100             ; 1 ; 4    ; 150   ; 2 #1 + (4 #1 || 4 #2)
+          1 x 4/100, 2 x 4.01/50           ; 1 ; 2.67 ; 110   ; 4 #1 || (4.01 #1 + 4.01 #2)
+          2 x 4.01/50, 1 x 4/100           ; 1 ; 2.67 ; 110   ; 4 #1 || (4.01 #1 + 4.01 #2)
+          1 x 4/100, 2 x 4.01/50           ; 1 ; 6    ; 110   ; 4 #1 + (4.01 #1 || 4.01 #2)
           1 x 4/100                        ; 2 ; 4    ; 10    ; none
           2 x 4/100                        ; 2 ; 4    ; 75    ; 4 #1, 4 #2
           3 x 4/100                        ; 2 ; 4    ; 75.1  ; none
@@ -78,6 +81,35 @@ class WiringChoiceTest {
             .map(f -> f.loads().stream().map(Network::formula).collect(Collectors.joining(", ")))
             .orElse("none");
     assertEquals(formulas, told);
+  }
+
+  /** By hand: 1.1 || 10 is 0.991 Ω, 1 || 10 is 0.909 Ω; two ways to 2 Ω with the same three. */
+  @ParameterizedTest
+  @CsvSource({"1.995, 1 #1 + (1.1 #1 || 10 #1)", "2.005, 1.1 #1 + (1 #1 || 10 #1)"})
+  void wiringsOfTheSameResistors_theClosestIsTaken(double ohms, String formula) {
+    WiringRequest request = new WiringRequest(ohms, 10, 1, 1, 0.75);
+    WiringAnswer answer =
+        new WiringSearch(stock("1 x 1/100, 1 x 1.1/100, 1 x 10/100")).find(request);
+    assertEquals(formula, answer.wired().orElseThrow().loads().get(0).formula());
+  }
+
+  /** Two wirings of the same resistors and value: the one that bears more watts is kept. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "1 x 4/100, 1 x 4/50, 1 x 4/51 ; 2.667 ; 112",
+        "1 x 4/51, 1 x 4/50, 1 x 4/100 ; 2.667 ; 112",
+        "1 x 4/50, 1 x 4/100, 1 x 4/51 ; 6 ; 112"
+      })
+  void wiringsOfTheSameValue_theOneThatBearsMoreIsTaken(String stock, double ohms, double watts) {
+    List<LoadResistor> kinds = new ArrayList<>();
+    for (LoadResistor kind : stock(stock)) {
+      String label = kind.watts() + " W";
+      kinds.add(new LoadResistor(label, kind.ohms(), 5, kind.watts(), 1, OptionalDouble.empty()));
+    }
+    WiringAnswer answer = new WiringSearch(kinds).find(new WiringRequest(ohms, watts, 1, 5, 0.75));
+    WiringSearchTest.assertHolds(kinds, answer.wired().orElseThrow(), stock);
   }
 
   /** Large loads are grids of equal resistors, which share the watts evenly. */
