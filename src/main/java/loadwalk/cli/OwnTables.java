@@ -1,6 +1,8 @@
 package loadwalk.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -29,6 +31,10 @@ public final class OwnTables {
 
   private static Map<String, String> texts(Path home) {
     Map<String, String> texts = new LinkedHashMap<>();
+    // Few homes have tables; the first screen waits for nothing of them where there are none.
+    if (!Files.exists(home.resolve("data"), LinkOption.NOFOLLOW_LINKS)) {
+      return texts;
+    }
     try {
       for (String name : Tables.FILE_NAMES) {
         // Passed over in silence, a table would leave the operator with limits that are not his.
