@@ -14,8 +14,15 @@ public sealed interface Recovered {
   /** Returns the message to the operator in whole sentences; empty if nothing is wrong. */
   Optional<String> told();
 
+  /** Returns the bodies of the sound records, in order. */
+  default List<String> bodies() {
+    return records().stream().map(JournalRecord::body).toList();
+  }
+
   /** Returns the journal, if it can be continued. */
-  Optional<Writable> writable();
+  default Optional<Writable> writable() {
+    return Optional.empty();
+  }
 
   /** Tells whether every byte of it can be read. */
   default boolean isWhole() {
@@ -139,11 +146,6 @@ public sealed interface Recovered {
     }
 
     @Override
-    public Optional<Writable> writable() {
-      return Optional.empty();
-    }
-
-    @Override
     public Optional<TornTail> torn() {
       return read.torn();
     }
@@ -207,11 +209,6 @@ public sealed interface Recovered {
     }
 
     @Override
-    public Optional<Writable> writable() {
-      return Optional.empty();
-    }
-
-    @Override
     public boolean isDamaged() {
       return true;
     }
@@ -237,11 +234,6 @@ public sealed interface Recovered {
     @Override
     public Optional<String> told() {
       return Optional.of(why);
-    }
-
-    @Override
-    public Optional<Writable> writable() {
-      return Optional.empty();
     }
 
     @Override

@@ -69,6 +69,6 @@ final class Journals {
   }
 
   static List<String> bodiesOf(Recovered recovered) {
-    return recovered.records().stream().map(JournalRecord::body).toList();
+    return recovered.bodies();
   }
 }

@@ -141,8 +141,7 @@ final class Derived {
                   Random random = new Random(seed);
                   Path journal = Journal.in(home.path()).get(random.nextInt(3));
                   byte[] sound = Files.readAllBytes(journal);
-                  byte[] changed = sound.clone();
-                  changed[random.nextInt(sound.length)] ^= (byte) (1 << random.nextInt(8));
+                  byte[] changed = bit(sound.clone(), random);
                   FileTime time = Files.getLastModifiedTime(journal);
                   try {
                     write(journal, changed, time);

@@ -20,7 +20,6 @@ import loadwalk.cli.Folders;
 import loadwalk.cli.HomeFiles;
 import loadwalk.journal.FaultKind;
 import loadwalk.journal.Framing;
-import loadwalk.journal.JournalRecord;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovered.TornTail;
@@ -227,8 +226,7 @@ public final class JournalFolder {
   String named(WalkName name) {
     try {
       Recovered opening = Recovery.read(FileStorage.firstLine(file(name)));
-      List<String> bodies = opening.records().stream().map(JournalRecord::body).toList();
-      return FactText.walk(bodies).opened().walk();
+      return FactText.walk(opening.bodies()).opened().walk();
     } catch (IOException | UnreadableFact unknown) {
       return name.text();
     }
@@ -324,8 +322,8 @@ public final class JournalFolder {
     JournalWriter writer = JournalWriter.after(storage, end(name), writable.get());
     writer.settle();
     Path file = home.sessions().resolve(name.journalFile());
-    List<String> bodies = read.records().stream().map(JournalRecord::body).toList();
-    return new OpeningOutcome.Writing(new HeldWalk(file, bodies, writer, lock), read, aside);
+    HeldWalk walk = new HeldWalk(file, read.bodies(), writer, lock);
+    return new OpeningOutcome.Writing(walk, read, aside);
   }
 
   private static byte[] tail(byte[] bytes, TornTail torn) {

@@ -14,7 +14,6 @@ import loadwalk.cli.KeptWalks;
 import loadwalk.cli.OwnTables;
 import loadwalk.journal.ByteSum;
 import loadwalk.journal.FaultKind;
-import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovery;
 import loadwalk.journal.StorageFault;
@@ -133,7 +132,7 @@ public final class KeptWalksOnDisk implements KeptWalks {
       throw new StorageFault(FaultKind.GONE, refusal.get(), null);
     }
     Recovered read = opening.journal().orElseThrow();
-    return new Journal(read.records().stream().map(JournalRecord::body).toList(), read);
+    return new Journal(read.bodies(), read);
   }
 
   @Override

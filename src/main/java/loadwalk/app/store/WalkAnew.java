@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import loadwalk.cli.Folders;
 import loadwalk.journal.FaultKind;
-import loadwalk.journal.JournalRecord;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovery;
@@ -97,7 +96,7 @@ record WalkAnew(HeldWalk walk, UnaryOperator<Storage> disk) {
   /** Tells whether bytes are this walk as it was before: then none of them is lost. */
   private boolean isOlder(byte[] bytes) {
     Recovered there = Recovery.read(bytes);
-    List<String> found = there.records().stream().map(JournalRecord::body).toList();
+    List<String> found = there.bodies();
     List<String> ours = walk.bodies();
     return there.isWhole()
         && !found.isEmpty()

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
-import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Soundness;
 import loadwalk.text.Sentence;
@@ -48,16 +47,12 @@ public final class WalkFolder {
 
   /** Returns the state that a journal tells, or why it cannot be told. */
   public static WalkState state(Recovered read) {
-    return FactText.walk(bodies(read));
+    return FactText.walk(read.bodies());
   }
 
   /** Returns how far the records of a journal, which tell a state, are all that was kept. */
   public static Soundness soundness(Recovered read, WalkState state) {
-    return Soundness.of(read, FactText.isClosed(bodies(read), state.isFinished()));
-  }
-
-  private static List<String> bodies(Recovered read) {
-    return read.records().stream().map(JournalRecord::body).toList();
+    return Soundness.of(read, FactText.isClosed(read.bodies(), state.isFinished()));
   }
 
   /** Begins a walk; its journal appears with its first record in it or not at all. */

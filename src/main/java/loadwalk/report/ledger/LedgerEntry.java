@@ -114,26 +114,17 @@ public record LedgerEntry(
 
   /** Returns the same under another name. */
   LedgerEntry under(String name) {
-    return walk.equals(name)
-        ? this
-        : new LedgerEntry(
-            name,
-            amplifier,
-            practice,
-            finished,
-            openDoubts,
-            wallMillis,
-            done,
-            fuseAmps,
-            regulated,
-            loads,
-            soundness);
+    return with(name, soundness);
   }
 
   /** Returns the same with how far its records are all that was kept. */
   public LedgerEntry with(Soundness judged) {
+    return with(walk, judged);
+  }
+
+  private LedgerEntry with(String name, Soundness judged) {
     return new LedgerEntry(
-        walk,
+        name,
         amplifier,
         practice,
         finished,

@@ -23,7 +23,6 @@ import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
-import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovery;
 import loadwalk.plan.Rules;
 import loadwalk.plan.StockRules;
@@ -216,7 +215,7 @@ public final class ProgramUnderTest {
     String name = model().state().opened().walk();
     try {
       byte[] bytes = FileStorage.read(home.sessions().resolve(name + JournalFolder.ENDING));
-      return Recovery.read(bytes).records().stream().map(JournalRecord::body).toList();
+      return Recovery.read(bytes).bodies();
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }

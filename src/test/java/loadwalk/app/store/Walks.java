@@ -3,7 +3,6 @@ package loadwalk.app.store;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.List;
-import loadwalk.journal.JournalRecord;
 import loadwalk.journal.KeepResult;
 import loadwalk.journal.Recovered;
 
@@ -32,6 +31,6 @@ public final class Walks {
   }
 
   static List<String> bodies(Recovered read) {
-    return read.records().stream().map(JournalRecord::body).toList();
+    return read.bodies();
   }
 }

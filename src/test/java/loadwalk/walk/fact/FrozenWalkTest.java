@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import loadwalk.bench.ReadingId;
-import loadwalk.journal.JournalRecord;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovery;
 import loadwalk.result.Criterion;
@@ -33,7 +32,7 @@ class FrozenWalkTest {
         FrozenWalkTest.class.getResourceAsStream("/journals/walk-v" + version + ".jsonl")) {
       Recovered.Whole whole =
           assertInstanceOf(Recovered.Whole.class, Recovery.read(file.readAllBytes()));
-      return whole.records().stream().map(JournalRecord::body).toList();
+      return whole.bodies();
     }
   }
 
