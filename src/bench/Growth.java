@@ -83,13 +83,13 @@ final class Growth {
   /** Many walks alike, and an index, in memory. */
   private static final class Walks implements KeptWalks {
     private final List<String> bodies;
-    private final List<Listed> walks = new ArrayList<>();
+    private final List<String> walks = new ArrayList<>();
     private byte[] index = {};
 
     Walks(List<String> bodies, int count) {
       this.bodies = bodies;
       for (int i = 0; i < count; i++) {
-        walks.add(new Listed(String.format("walk-%06d", i), 10_000, i));
+        walks.add(String.format("walk-%06d", i));
       }
     }
 
@@ -109,11 +109,11 @@ final class Growth {
     }
 
     @Override
-    public Unread bytes(Listed walk) {
+    public Unread bytes(String walk) {
       return new Unread() {
         @Override
         public byte[] bytes() {
-          return walk.name().getBytes(StandardCharsets.UTF_8);
+          return walk.getBytes(StandardCharsets.UTF_8);
         }
 
         @Override
@@ -124,7 +124,7 @@ final class Growth {
         @Override
         public Journal read() {
           List<String> own = new ArrayList<>(bodies);
-          own.set(0, own.get(0).replaceFirst("\"walk\":\"[^\"]*", "\"walk\":\"" + walk.name()));
+          own.set(0, own.get(0).replaceFirst("\"walk\":\"[^\"]*", "\"walk\":\"" + walk));
           return new Journal(own, WHOLE);
         }
       };

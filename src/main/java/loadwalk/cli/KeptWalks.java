@@ -20,15 +20,6 @@ public interface KeptWalks {
   }
 
   /**
-   * A journal that is there, unread.
-   *
-   * @param name the walk
-   * @param bytes the size of its journal
-   * @param changedMillis when it was last written on, ms since 1970
-   */
-  record Listed(String name, long bytes, long changedMillis) {}
-
-  /**
    * A journal that was read.
    *
    * @param bodies the bodies of its sound records, in order
@@ -53,10 +44,10 @@ public interface KeptWalks {
   /**
    * The journals that are there.
    *
-   * @param walks those that can be read, the last changed first
+   * @param walks the names of those that can be read, the last changed first
    * @param leftOut a sentence for each that is passed over, such as a link
    */
-  record Listing(List<Listed> walks, List<String> leftOut) {
+  record Listing(List<String> walks, List<String> leftOut) {
     /** Copies the lists. */
     public Listing {
       walks = List.copyOf(walks);
@@ -98,7 +89,7 @@ public interface KeptWalks {
    *
    * @throws IOException if they cannot be read; the message is one sentence
    */
-  Unread bytes(Listed walk) throws IOException;
+  Unread bytes(String walk) throws IOException;
 
   /**
    * Finds the name of a listed walk by that name, the start of it if only one fits, or the path of

@@ -3,14 +3,11 @@ package loadwalk.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import loadwalk.journal.ByteSum;
 import loadwalk.journal.Soundness;
-import loadwalk.report.ledger.Copies;
 import loadwalk.report.ledger.Ledger;
 import loadwalk.report.ledger.LedgerBuilder;
 import loadwalk.report.ledger.LedgerBuilder.Taken;
@@ -60,7 +57,7 @@ public final class LedgerReading {
     LedgerIndex known = LedgerIndex.read(kept.ledgerIndex(), maker);
     LedgerBuilder builder = new LedgerBuilder();
     KeptWalks.Listing there = kept.list();
-    try (WorkInTurn<KeptWalks.Listed, Consumer<LedgerBuilder>> crew =
+    try (WorkInTurn<String, Consumer<LedgerBuilder>> crew =
         new WorkInTurn<>(there.walks(), walk -> read(kept, walk, known))) {
       int keptAt = 0;
       for (int done = 1; crew.hasNext() && !stopped.getAsBoolean(); done++) {
@@ -75,29 +72,28 @@ public final class LedgerReading {
     if (builder.folded() > 0) {
       keep(kept, builder, maker, progress);
     }
-    Ledger ledger = builder.ledger(there.leftOut(), Again.of(kept, there.walks()));
+    Ledger ledger = builder.ledger(there.leftOut(), journal -> again(kept, journal));
     return new Read(ledger, builder.unreadable(), builder.folded());
   }
 
   /** Reads a walk; returns what the builder is to be told of it. */
-  private static Consumer<LedgerBuilder> read(
-      KeptWalks kept, KeptWalks.Listed walk, LedgerIndex known) {
+  private static Consumer<LedgerBuilder> read(KeptWalks kept, String walk, LedgerIndex known) {
     Optional<String> told = Optional.empty();
     try {
       KeptWalks.Unread unread = kept.bytes(walk);
       String sum = ByteSum.of(unread.bytes());
       Optional<LedgerIndex.Kept> entry = known.of(sum, unread.end());
       if (entry.isPresent()) {
-        Taken taken = new Taken(walk.name(), sum, entry.get());
+        Taken taken = new Taken(walk, sum, entry.get());
         return builder -> builder.takeKnown(taken);
       }
       KeptWalks.Journal journal = unread.read();
       told = journal.read().told();
-      Taken taken = new Taken(walk.name(), sum, folded(journal, unread.end(), kept));
+      Taken taken = new Taken(walk, sum, folded(journal, unread.end(), kept));
       return builder -> take(builder, taken);
     } catch (IOException | UnreadableFact e) {
       String why = told.orElse(e.getMessage());
-      return builder -> builder.cannotRead(walk.name(), why);
+      return builder -> builder.cannotRead(walk, why);
     }
   }
 
@@ -118,21 +114,12 @@ public final class LedgerReading {
     }
   }
 
-  /** Reads journals once more, to compare the few that begin alike. */
-  private record Again(KeptWalks kept, Map<String, KeptWalks.Listed> walks)
-      implements Copies.Bytes {
-    static Again of(KeptWalks kept, List<KeptWalks.Listed> walks) {
-      return new Again(
-          kept, walks.stream().collect(Collectors.toMap(KeptWalks.Listed::name, walk -> walk)));
-    }
-
-    @Override
-    public byte[] of(String journal) {
-      try {
-        return kept.bytes(walks.get(journal)).bytes();
-      } catch (IOException gone) {
-        return new byte[0];
-      }
+  /** Reads a journal once more, to compare the few that begin alike. */
+  private static byte[] again(KeptWalks kept, String journal) {
+    try {
+      return kept.bytes(journal).bytes();
+    } catch (IOException gone) {
+      return new byte[0];
     }
   }
 

@@ -100,11 +100,11 @@ public final class SheetCommand implements Callable<Integer> {
   }
 
   private static String newest(KeptWalks kept) throws IOException {
-    List<KeptWalks.Listed> walks = kept.list().walks();
+    List<String> walks = kept.list().walks();
     if (walks.isEmpty()) {
       throw new IOException("There are no walks yet.");
     }
-    return walks.get(0).name();
+    return walks.get(0);
   }
 
   private static int refused(PrintWriter err, String sentence, int code) {

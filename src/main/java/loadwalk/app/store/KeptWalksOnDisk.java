@@ -79,15 +79,12 @@ public final class KeptWalksOnDisk implements KeptWalks {
   public Listing list() throws IOException {
     JournalFolder.Listing there = store.list();
     return new Listing(
-        there.walks().stream()
-            .map(l -> new Listed(l.name().text(), l.bytes(), l.changed().toEpochMilli()))
-            .toList(),
-        there.leftOut());
+        there.walks().stream().map(listed -> listed.name().text()).toList(), there.leftOut());
   }
 
   @Override
-  public Unread bytes(Listed walk) throws IOException {
-    WalkName name = new WalkName(walk.name());
+  public Unread bytes(String walk) throws IOException {
+    WalkName name = new WalkName(walk);
     Witness witness = store.witness(name);
     byte[] bytes = store.bytes(name);
     return new Unread() {
