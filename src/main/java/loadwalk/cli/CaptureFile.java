@@ -9,12 +9,11 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import loadwalk.text.Sentence;
+import loadwalk.text.Sha256;
 import loadwalk.text.Visible;
 import loadwalk.wave.CaptureException;
 import loadwalk.wave.file.AudioSource;
@@ -135,7 +134,7 @@ public final class CaptureFile implements AutoCloseable {
    *     must stand for all that was judged
    */
   public <T> Outcome<T> read(Use<T> use) throws IOException, CaptureException {
-    MessageDigest digest = sha256();
+    MessageDigest digest = Sha256.digest();
     try (InputStream raw = new DigestInputStream(Files.newInputStream(path), digest);
         InputStream in = new BufferedInputStream(raw, BUFFER)) {
       in.mark(BUFFER);
@@ -161,7 +160,7 @@ public final class CaptureFile implements AutoCloseable {
   }
 
   private String sameAsBefore(MessageDigest digest) throws CaptureException {
-    String now = HexFormat.of().formatHex(digest.digest());
+    String now = Sha256.of(digest);
     if (!hash.orElse(now).equals(now)) {
       throw new CaptureException(
           "The file changed while it was read. Let the recording end first.");
@@ -178,14 +177,6 @@ public final class CaptureFile implements AutoCloseable {
       }
     }
     return start.length < 4 || start[0] == 'R' && start[1] == 'I' && start[2] == 'F';
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 
   @Override

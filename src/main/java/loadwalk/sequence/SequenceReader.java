@@ -1,12 +1,10 @@
 package loadwalk.sequence;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import loadwalk.json.FileShape;
 import loadwalk.json.Format;
 import loadwalk.json.Read;
+import loadwalk.text.Sha256;
 
 /** Reads a sequence and checks its meaning; comments in the file are ignored. */
 public final class SequenceReader {
@@ -33,7 +31,7 @@ public final class SequenceReader {
    * @param file the name used in faults
    */
   public static Read<Sequence> read(byte[] bytes, String file) {
-    return FILE.read(bytes, file, Sequence.blank("", hash(bytes)));
+    return FILE.read(bytes, file, Sequence.blank("", Sha256.of(bytes)));
   }
 
   /**
@@ -45,14 +43,6 @@ public final class SequenceReader {
    * @param name the file's name without folder and extension
    */
   public static Read<Sequence> readNamed(byte[] bytes, String file, String name) {
-    return FILE.read(bytes, file, Sequence.blank(name, hash(bytes)));
-  }
-
-  static String hash(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return FILE.read(bytes, file, Sequence.blank(name, Sha256.of(bytes)));
   }
 }

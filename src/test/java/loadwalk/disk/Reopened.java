@@ -16,7 +16,7 @@ import loadwalk.app.store.WalkFolder;
 import loadwalk.journal.JournalRecord;
 import loadwalk.journal.KeepResult;
 import loadwalk.journal.Recovered;
-import loadwalk.report.page.Picture;
+import loadwalk.text.Sha256;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.FactText;
 
@@ -94,7 +94,7 @@ final class Reopened {
         if (stamped.fact() instanceof Fact.Attached photo) {
           Path file = home.resolve(photo.path());
           assertTrue(Files.exists(file), () -> where + ": no photo");
-          assertEquals(photo.sha256(), Picture.sha256(Files.readAllBytes(file)), where);
+          assertEquals(photo.sha256(), Sha256.of(Files.readAllBytes(file)), where);
         }
       }
     }

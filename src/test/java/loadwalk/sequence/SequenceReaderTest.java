@@ -11,6 +11,7 @@ import java.util.List;
 import loadwalk.bench.Mode;
 import loadwalk.json.Fault;
 import loadwalk.json.Read;
+import loadwalk.text.Sha256;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -170,7 +171,7 @@ class SequenceReaderTest {
     assertTrue(!first.contentHash().equals(other.contentHash()));
     assertEquals(
         "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
-        SequenceReader.hash("abc".getBytes(StandardCharsets.UTF_8)));
+        Sha256.of("abc".getBytes(StandardCharsets.UTF_8)));
   }
 
   @Test

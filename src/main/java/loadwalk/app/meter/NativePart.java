@@ -2,12 +2,10 @@ package loadwalk.app.meter;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Map;
 import loadwalk.text.Sentence;
+import loadwalk.text.Sha256;
 
 /**
  * The native part of the serial library for one system, as it lies in our own jar.
@@ -58,15 +56,7 @@ record NativePart(String fileName, byte[] bytes) {
       }
       byte[] bytes = in.readAllBytes();
       String name = place.substring(place.lastIndexOf('/') + 1);
-      return new NativePart(sum(bytes).substring(0, SHOWN_OF_SUM) + "-" + name, bytes);
-    }
-  }
-
-  private static String sum(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+      return new NativePart(Sha256.of(bytes).substring(0, SHOWN_OF_SUM) + "-" + name, bytes);
     }
   }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import loadwalk.cli.Folders;
 import loadwalk.report.page.Picture;
 import loadwalk.text.Sentence;
+import loadwalk.text.Sha256;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 
@@ -87,7 +88,7 @@ public final class PhotoBox {
       String name = (number == 1 ? stem : stem + "-" + number) + picture.ending();
       if (isThere(folder.resolve(name), bytes)) {
         String path = "sessions/" + walk.photoFolder() + "/" + name;
-        return new Event.PhotoKept(path, caption, Picture.sha256(bytes), picture.mediaType());
+        return new Event.PhotoKept(path, caption, Sha256.of(bytes), picture.mediaType());
       }
     }
     return new Event.PhotoRefused(
@@ -136,9 +137,7 @@ public final class PhotoBox {
     try {
       Optional<Path> inside = home.inside(path).inside();
       return inside.isPresent()
-          ? read(inside.get())
-              .filter(bytes -> Picture.sha256(bytes).equals(sha256))
-              .flatMap(Picture::of)
+          ? read(inside.get()).filter(bytes -> Sha256.of(bytes).equals(sha256)).flatMap(Picture::of)
           : Optional.empty();
     } catch (IOException unreadable) {
       return Optional.empty();

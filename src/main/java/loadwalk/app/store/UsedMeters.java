@@ -8,14 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import loadwalk.bench.Connection;
+import loadwalk.text.Sha256;
 
 /**
  * The addresses of meters that the operator of a data home has let Loadwalk open.
@@ -74,13 +72,7 @@ public final class UsedMeters {
   private String sum(Collection<String> addresses) throws IOException {
     Path real = home.root().toRealPath();
     Object folder = Files.readAttributes(real, BasicFileAttributes.class).fileKey();
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update((real + "\n" + folder + "\n").getBytes(UTF_8));
-      digest.update(String.join("\n", addresses).getBytes(UTF_8));
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException missing) {
-      throw new IllegalStateException("every Java has SHA-256", missing);
-    }
+    String summed = real + "\n" + folder + "\n" + String.join("\n", addresses);
+    return Sha256.of(summed.getBytes(UTF_8));
   }
 }

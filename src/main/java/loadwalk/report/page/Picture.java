@@ -1,9 +1,6 @@
 package loadwalk.report.page;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
-import java.util.HexFormat;
 import java.util.Optional;
 
 /**
@@ -54,15 +51,6 @@ public final class Picture {
   /** Returns the file's bytes. */
   public byte[] bytes() {
     return bytes.clone();
-  }
-
-  /** Returns the SHA-256 of bytes, 64 hexadecimal digits. */
-  public static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 
   /** Returns the picture as a data address, which contains the whole file (RFC 2397). */

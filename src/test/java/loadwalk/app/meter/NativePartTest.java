@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.HexFormat;
-import loadwalk.report.page.Picture;
+import loadwalk.text.Sha256;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,7 +39,7 @@ class NativePartTest {
     String hex = HexFormat.of().formatHex(Arrays.copyOf(part.bytes(), 20));
     assertTrue(hex.startsWith(begins), hex);
     assertTrue(machine.isEmpty() || hex.endsWith(machine), hex);
-    assertEquals(Picture.sha256(part.bytes()).substring(0, 16) + "-" + name, part.fileName());
+    assertEquals(Sha256.of(part.bytes()).substring(0, 16) + "-" + name, part.fileName());
   }
 
   @Test

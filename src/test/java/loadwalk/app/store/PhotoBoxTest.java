@@ -18,6 +18,7 @@ import java.util.Optional;
 import loadwalk.Needs;
 import loadwalk.report.Photos;
 import loadwalk.report.page.Picture;
+import loadwalk.text.Sha256;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import org.junit.jupiter.api.BeforeEach;
@@ -75,7 +76,7 @@ class PhotoBoxTest {
     assertEquals("the bench", kept.caption());
     assertEquals("image/png", kept.mediaType());
     byte[] bytes = Files.readAllBytes(root.resolve(kept.path()));
-    assertEquals(Picture.sha256(bytes), kept.sha256());
+    assertEquals(Sha256.of(bytes), kept.sha256());
     assertFalse(new String(bytes, StandardCharsets.ISO_8859_1).contains(Photos.SECRET));
     assertArrayEquals(Photos.png(), Files.readAllBytes(here.resolve("bench.png")), "the source");
   }
@@ -200,7 +201,7 @@ class PhotoBoxTest {
   void pathInAJournal_isFollowedNowhereElse() throws IOException {
     byte[] clean = Picture.of(Photos.png()).orElseThrow().bytes();
     Path out = Files.write(elsewhere.resolve("a.png"), clean);
-    String hash = Picture.sha256(clean);
+    String hash = Sha256.of(clean);
     assertEquals(Optional.empty(), box.find("../elsewhere/a.png", hash));
     assertEquals(Optional.empty(), box.find(out.toString(), hash));
     assertEquals(Optional.empty(), box.find("", hash));

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Optional;
+import loadwalk.text.Sha256;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -251,6 +252,6 @@ class PhotoPartsTest {
   void hash_isTheOneOfTheStandard() {
     assertEquals(
         "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
-        Picture.sha256(new byte[] {'a', 'b', 'c'}));
+        Sha256.of(new byte[] {'a', 'b', 'c'}));
   }
 }

@@ -30,6 +30,7 @@ import loadwalk.report.Photos;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
+import loadwalk.text.Sha256;
 import loadwalk.walk.Effect;
 import loadwalk.walk.Event;
 import loadwalk.walk.Intent;
@@ -184,7 +185,7 @@ public final class Walks {
   private void attach(String name, byte[] file, String caption) {
     Picture picture = Picture.of(file).orElseThrow();
     String path = "sessions/test.photos/" + name;
-    String hash = Picture.sha256(picture.bytes());
+    String hash = Sha256.of(picture.bytes());
     hear(new Event.PhotoKept(path, caption, hash, picture.mediaType()));
   }
 

@@ -26,6 +26,7 @@ import loadwalk.report.Photos;
 import loadwalk.report.page.Picture;
 import loadwalk.report.page.Sheets;
 import loadwalk.report.page.Walks;
+import loadwalk.text.Sha256;
 import loadwalk.text.Visible;
 import loadwalk.walk.fact.WalkState;
 import org.apache.commons.csv.CSVFormat;
@@ -44,7 +45,7 @@ public class SheetPhotosTest {
           false,
           Stream.of(Photos.png(), Photos.jpeg())
               .map(file -> Picture.of(file).orElseThrow())
-              .collect(Collectors.toMap(p -> Picture.sha256(p.bytes()), p -> p)));
+              .collect(Collectors.toMap(p -> Sha256.of(p.bytes()), p -> p)));
 
   private static final WalkState WALK = Walks.photographed().state();
   private static final Sheet SHEET = Sheet.of(WALK, AT_HAND, StockRules.RULES);
