@@ -55,7 +55,7 @@ public final class HomeFiles {
     }
     staysInside(home, folder, name);
     if (!Files.isDirectory(folder)) {
-      throw fault(Sentence.of("{} is not a folder, and must be one.", name));
+      throw StorageFault.broken(Sentence.of("{} is not a folder, and must be one.", name));
     }
     return true;
   }
@@ -94,13 +94,13 @@ public final class HomeFiles {
     String shown = Visible.name(name);
     staysInside(home, file, shown);
     if (!Files.isRegularFile(file)) {
-      throw fault(
+      throw StorageFault.broken(
           Sentence.of("{} is a folder, a pipe or a device; it must be a plain file.", shown));
     }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(largest + 1);
       if (bytes.length > largest) {
-        throw fault(
+        throw StorageFault.broken(
             Sentence.of("{} is larger than {} MiB and was not read.", shown, largest >> 20));
       }
       return Optional.of(bytes);
@@ -114,10 +114,11 @@ public final class HomeFiles {
   private static void staysInside(Path home, Path path, String shown) throws StorageFault {
     try {
       if (!path.toRealPath().startsWith(home.toRealPath())) {
-        throw fault(Sentence.of("{} is a link that leads out of the data home.", shown));
+        throw StorageFault.broken(
+            Sentence.of("{} is a link that leads out of the data home.", shown));
       }
     } catch (NoSuchFileException nowhere) {
-      throw fault(Sentence.of("{} is a link that leads nowhere.", shown));
+      throw StorageFault.broken(Sentence.of("{} is a link that leads nowhere.", shown));
     } catch (StorageFault known) {
       throw known;
     } catch (IOException e) {
@@ -132,9 +133,5 @@ public final class HomeFiles {
             ? Sentence.of("{} cannot be read: access is denied.", shown)
             : Sentence.of("{} cannot be read: the disk or a folder on the way failed.", shown),
         e);
-  }
-
-  private static StorageFault fault(String sentence) {
-    return new StorageFault(FaultKind.BROKEN, sentence, null);
   }
 }

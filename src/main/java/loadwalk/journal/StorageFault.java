@@ -15,6 +15,11 @@ public final class StorageFault extends IOException {
     this.kind = Objects.requireNonNull(kind, "kind");
   }
 
+  /** Returns a fault that has no cause but what the sentence says. */
+  public static StorageFault broken(String sentence) {
+    return new StorageFault(FaultKind.BROKEN, sentence, null);
+  }
+
   /** Returns the reason for the failure. */
   public FaultKind kind() {
     return kind;

@@ -13,7 +13,6 @@ import loadwalk.app.store.DataHome;
 import loadwalk.app.store.DiskFaults;
 import loadwalk.app.store.WalkName;
 import loadwalk.cli.Folders;
-import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
 import loadwalk.practice.PracticeTone;
 import loadwalk.text.Sentence;
@@ -132,8 +131,7 @@ public final class WalkSound {
   private String file(String step, WalkName walk, LiveListener.Held held) throws StorageFault {
     Path folder = home.sessions().resolve(walk.waveFolder());
     if (!home.stays(folder)) {
-      throw new StorageFault(
-          FaultKind.BROKEN, "The folder of waves is a link that leads out of the data home.", null);
+      throw StorageFault.broken("The folder of waves is a link that leads out of the data home.");
     }
     byte[] bytes = MonoWav.of(held.samples(), held.samplesPerSecond());
     try {
@@ -144,10 +142,8 @@ public final class WalkSound {
           return file.toAbsolutePath().toString();
         }
       }
-      throw new StorageFault(
-          FaultKind.BROKEN,
-          Sentence.of("This step already has {} waves; no more are kept.", FILES_MOST),
-          null);
+      throw StorageFault.broken(
+          Sentence.of("This step already has {} waves; no more are kept.", FILES_MOST));
     } catch (IOException fault) {
       throw DiskFaults.of(folder.resolve(step), fault);
     }

@@ -163,10 +163,8 @@ final class FileStorage implements Storage {
     BasicFileAttributes attributes =
         Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     if (!attributes.isRegularFile()) {
-      throw new StorageFault(
-          FaultKind.BROKEN,
-          Sentence.of("{} is a link, folder or pipe, not a file.", path.getFileName()),
-          null);
+      throw StorageFault.broken(
+          Sentence.of("{} is a link, folder or pipe, not a file.", path.getFileName()));
     }
     return attributes;
   }
@@ -179,11 +177,9 @@ final class FileStorage implements Storage {
   private static byte[] read(Path path, FileChannel channel) throws IOException {
     long size = channel.size();
     if (size > BYTES_MAX) {
-      throw new StorageFault(
-          FaultKind.BROKEN,
+      throw StorageFault.broken(
           Sentence.of(
-              "{} is larger than {} MiB and was not read.", path.getFileName(), BYTES_MAX >> 20),
-          null);
+              "{} is larger than {} MiB and was not read.", path.getFileName(), BYTES_MAX >> 20));
     }
     ByteBuffer bytes = ByteBuffer.allocate((int) size);
     while (bytes.hasRemaining() && channel.read(bytes, bytes.position()) >= 0) {

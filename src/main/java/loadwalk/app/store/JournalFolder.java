@@ -18,7 +18,6 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import loadwalk.cli.Folders;
 import loadwalk.cli.HomeFiles;
-import loadwalk.journal.FaultKind;
 import loadwalk.journal.Framing;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
@@ -113,7 +112,7 @@ public final class JournalFolder {
       throws StorageFault {
     String fileName = file.getFileName().toString();
     String shown = Visible.name(fileName);
-    String name = fileName.substring(0, fileName.length() - ENDING.length());
+    String name = WalkName.stem(fileName);
     try {
       BasicFileAttributes attributes =
           Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
@@ -343,9 +342,7 @@ public final class JournalFolder {
         throw DiskFaults.of(file, e);
       }
     }
-    throw new StorageFault(
-        FaultKind.BROKEN,
-        Sentence.of("{} already has {} torn pieces; move some away.", name.text(), TORN_MAX),
-        null);
+    throw StorageFault.broken(
+        Sentence.of("{} already has {} torn pieces; move some away.", name.text(), TORN_MAX));
   }
 }

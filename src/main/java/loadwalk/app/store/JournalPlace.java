@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
@@ -33,19 +32,18 @@ final class JournalPlace {
     }
     String name = named.getFileName() == null ? "" : named.getFileName().toString();
     if (!name.endsWith(JournalFolder.ENDING)) {
-      throw fault(
+      throw StorageFault.broken(
           Sentence.of(
               "There is no folder {}. Name one that is there, or a file that ends in {}.",
               shown(named),
               JournalFolder.ENDING));
     }
-    Optional<String> wrong =
-        WalkName.fault(name.substring(0, name.length() - JournalFolder.ENDING.length()));
+    Optional<String> wrong = WalkName.fault(WalkName.stem(name));
     if (wrong.isPresent()) {
-      throw fault(wrong.get());
+      throw StorageFault.broken(wrong.get());
     }
     if (!Files.isDirectory(named.getParent())) {
-      throw fault(Sentence.of("There is no folder {}.", shown(named.getParent())));
+      throw StorageFault.broken(Sentence.of("There is no folder {}.", shown(named.getParent())));
     }
     return named;
   }
@@ -58,15 +56,11 @@ final class JournalPlace {
     try {
       return Path.of(whole).toAbsolutePath().normalize();
     } catch (InvalidPathException e) {
-      throw fault("This computer cannot use that path.");
+      throw StorageFault.broken("This computer cannot use that path.");
     }
   }
 
   static String shown(Path path) {
     return Visible.line(path.toString(), Visible.SENTENCE);
-  }
-
-  private static StorageFault fault(String sentence) {
-    return new StorageFault(FaultKind.BROKEN, sentence, null);
   }
 }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import loadwalk.cli.Folders;
-import loadwalk.journal.FaultKind;
 import loadwalk.journal.JournalWriter;
 import loadwalk.journal.Recovered;
 import loadwalk.journal.Recovery;
@@ -33,13 +32,14 @@ record WalkAnew(HeldWalk walk, UnaryOperator<Storage> disk) {
   HeldWalk in(Path file, String lastBody) throws IOException {
     Path folder = file.getParent();
     if (DataHome.around(folder).filter(home -> !home.stays(folder)).isPresent()) {
-      throw fault("The folder «sessions» is a link that leads out of the data home.");
+      throw StorageFault.broken("The folder «sessions» is a link that leads out of the data home.");
     }
     Folders.make(folder);
     WalkName name = name(file);
     WalkLock lock =
         WalkLock.takeInstead(folder.resolve(name.lockFile()), walk.lock())
-            .orElseThrow(() -> fault("Another Loadwalk has a walk of that name open there."));
+            .orElseThrow(
+                () -> StorageFault.broken("Another Loadwalk has a walk of that name open there."));
     HeldWalk anew = null;
     try {
       anew = held(file, lastBody, lock);
@@ -55,7 +55,7 @@ record WalkAnew(HeldWalk walk, UnaryOperator<Storage> disk) {
   private HeldWalk held(Path file, String lastBody, WalkLock lock) throws IOException {
     boolean isThere = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
     if (isThere && !isOlder(FileStorage.read(file))) {
-      throw fault(
+      throw StorageFault.broken(
           Sentence.of(
               "{} is there and is not this walk as it was. It was left; name another place.",
               file.getFileName()));
@@ -65,7 +65,7 @@ record WalkAnew(HeldWalk walk, UnaryOperator<Storage> disk) {
     byte[] bytes = WholeJournal.of(bodies);
     AtomicFile.write(file, bytes);
     Storage storage = opened(file, isThere);
-    WitnessOnDisk end = new WitnessOnDisk(file.resolveSibling(name(file).endFile()));
+    WitnessOnDisk end = WitnessOnDisk.beside(file);
     JournalWriter writer =
         JournalWriter.after(storage, end, Recovery.read(bytes).writable().orElseThrow());
     settle(writer);
@@ -105,11 +105,6 @@ record WalkAnew(HeldWalk walk, UnaryOperator<Storage> disk) {
   }
 
   private static WalkName name(Path file) {
-    String text = file.getFileName().toString();
-    return new WalkName(text.substring(0, text.length() - JournalFolder.ENDING.length()));
-  }
-
-  private static StorageFault fault(String sentence) {
-    return new StorageFault(FaultKind.BROKEN, sentence, null);
+    return new WalkName(WalkName.stem(file.getFileName().toString()));
   }
 }

@@ -63,7 +63,7 @@ public final class WalkFinder {
               Visible.line(path.toString(), Visible.SENTENCE),
               Visible.line(store.home().sessions().toString(), Visible.SENTENCE)));
     }
-    return checked(stem(file));
+    return checked(WalkName.stem(file));
   }
 
   private static Path real(Path path) throws StorageFault {
@@ -82,14 +82,8 @@ public final class WalkFinder {
     }
   }
 
-  private static String stem(String typed) {
-    return typed.endsWith(JournalFolder.ENDING)
-        ? typed.substring(0, typed.length() - JournalFolder.ENDING.length())
-        : typed;
-  }
-
   private WalkName ofName(String typed) throws StorageFault {
-    String name = checked(stem(typed)).text();
+    String name = checked(WalkName.stem(typed)).text();
     List<WalkName> all = store.list().walks().stream().map(JournalFolder.Listed::name).toList();
     Optional<WalkName> found = oneOf(all, name, WalkName::text);
     return found.isPresent()

@@ -15,7 +15,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import loadwalk.cli.OwnerOnly;
-import loadwalk.journal.FaultKind;
 import loadwalk.journal.StorageFault;
 import loadwalk.text.Sentence;
 
@@ -88,13 +87,11 @@ final class WalkLock implements Closeable {
       return HELD.containsKey(file);
     }
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new StorageFault(
-          FaultKind.BROKEN,
+      throw StorageFault.broken(
           Sentence.of(
               "{} must be a file, but a link, folder or pipe has that name. Remove it, then try"
                   + " again.",
-              file.getFileName()),
-          null);
+              file.getFileName()));
     }
     for (Path held : HELD.keySet()) {
       if (Files.exists(held) && Files.isSameFile(held, file)) {

@@ -44,6 +44,13 @@ public record WalkName(String text) {
     return !text.isEmpty();
   }
 
+  /** Returns the name of a journal's file without its ending; itself where it has another. */
+  static String stem(String file) {
+    return file.endsWith(JournalFolder.ENDING)
+        ? file.substring(0, file.length() - JournalFolder.ENDING.length())
+        : file;
+  }
+
   String journalFile() {
     return text + JournalFolder.ENDING;
   }
@@ -57,7 +64,11 @@ public record WalkName(String text) {
    * Returns the hidden name of what tells where the journal ends; version control leaves it out.
    */
   String endFile() {
-    return "." + text + ".end";
+    return endFile(text);
+  }
+
+  static String endFile(String stem) {
+    return "." + stem + ".end";
   }
 
   String photoFolder() {

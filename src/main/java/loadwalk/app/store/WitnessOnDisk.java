@@ -24,12 +24,8 @@ record WitnessOnDisk(Path path) implements WitnessFile {
 
   /** Returns the witness of a journal that lies anywhere. */
   static WitnessOnDisk beside(Path journal) {
-    String file = String.valueOf(journal.getFileName());
-    String name =
-        file.endsWith(JournalFolder.ENDING)
-            ? file.substring(0, file.length() - JournalFolder.ENDING.length())
-            : file;
-    return new WitnessOnDisk(journal.resolveSibling("." + name + ".end"));
+    String stem = WalkName.stem(String.valueOf(journal.getFileName()));
+    return new WitnessOnDisk(journal.resolveSibling(WalkName.endFile(stem)));
   }
 
   /** Reads it; what cannot be read, or is no file, says nothing that could be believed. */
