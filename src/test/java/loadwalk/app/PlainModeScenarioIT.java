@@ -143,7 +143,7 @@ class PlainModeScenarioIT {
     assertTrue(sequence.err().contains("There is no sequence named no-such-thing."));
     Ran option = run("C", "", "walk", "full-walk", "--practise");
     assertEquals(2, option.code());
-    Ran name = run("C", "", "resume", "../../etc", "--plain");
+    Ran name = run("C", "", "resume", "../no-such-folder/etc", "--plain");
     assertEquals(2, name.code());
     assertTrue(name.err().startsWith("etc cannot be read: it is not there."), name::err);
     Ran home = run("C", "");
