@@ -19,12 +19,16 @@ public enum ReadingId {
   SINK_CELSIUS("sinkCelsius", "heatsink", Unit.CELSIUS),
   /** Load measured cold at the amplifier's end of the speaker lead, amplifier off. */
   LOAD_OHMS("loadOhms", "load ohms", Unit.OHM),
+  /** The other channel's load measured likewise, where both are loaded. */
+  OTHER_LOAD_OHMS("loadOhms#2", "other load ohms", Unit.OHM),
   /** Total harmonic distortion at the reading. */
   THD_PERCENT("thdPercent", "THD", Unit.PERCENT),
   /** Frequency of the test tone. */
   FREQUENCY_HERTZ("frequencyHertz", "tone", Unit.HERTZ),
   /** RMS output volts with the load disconnected, generator untouched. */
-  OPEN_VOLTS("openVolts", "unloaded volts", Unit.VOLT);
+  OPEN_VOLTS("openVolts", "unloaded volts", Unit.VOLT),
+  /** Temperature of the air around the amplifier. */
+  AMBIENT_CELSIUS("ambientCelsius", "ambient", Unit.CELSIUS);
 
   private final String key;
   private final String label;
@@ -53,10 +57,15 @@ public enum ReadingId {
 
   /**
    * Returns the reading whose meter is used where this one has none of its own: other volts are
-   * read by moving the output meter's leads. For all others it is the reading itself.
+   * read by moving the output meter's leads, the other load by moving the ohmmeter's. For all
+   * others it is the reading itself.
    */
   public ReadingId meteredAs() {
-    return this == OTHER_OUTPUT_VOLTS || this == OPEN_VOLTS ? OUTPUT_VOLTS : this;
+    return switch (this) {
+      case OTHER_OUTPUT_VOLTS, OPEN_VOLTS -> OUTPUT_VOLTS;
+      case OTHER_LOAD_OHMS -> LOAD_OHMS;
+      default -> this;
+    };
   }
 
   /** Finds the reading with the given id. */

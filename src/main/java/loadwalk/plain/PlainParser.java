@@ -120,7 +120,8 @@ public final class PlainParser {
     return criterion.isPresent()
         ? PlainAnswer.want(new Intent.SetCriterion(step, criterion.get()))
         : PlainAnswer.say(
-            "Type: criterion thd-limit, criterion clipping-onset or criterion below-limit.");
+            "Type: criterion thd-limit, criterion clipping-onset, criterion below-limit or"
+                + " criterion above-limit.");
   }
 
   private static PlainAnswer pair(String rest, String step) {

@@ -109,9 +109,9 @@ public record PlainWriter(Printer printer) {
     if (now.pairs().size() > was.pairs().size()) {
       lines.add(Sentence.of("kept {} pair {}", id, now.pairs().size()));
     }
-    if (now.criterion() != was.criterion()) {
-      lines.add(Sentence.of("{}, output was read {}", id, now.criterion().text()));
-    }
+    now.said()
+        .filter(said -> was.said().filter(said::equals).isEmpty())
+        .ifPresent(said -> lines.add(Sentence.of("{}, output was read {}", id, said.text())));
     return lines;
   }
 
@@ -251,7 +251,7 @@ public record PlainWriter(Printer printer) {
         "done                 finish the step            early REASON  end a warm-up early",
         "stand READING REASON stand by a doubted reading; the sheet prints the reason",
         "amend STEP READING VALUE   correct a reading of another step",
-        "criterion thd-limit | clipping-onset | below-limit",
+        "criterion thd-limit | clipping-onset | below-limit | above-limit",
         "pair VOLTS THD       volts and THD read together near the limit",
         "wave FILE full-scale VOLTS divider RATIO   output and THD from a captured wave; also known"
             + " VOLTS",

@@ -34,7 +34,7 @@ final class Bridges {
       }
       steps.stream()
           .filter(s -> s.mode() == Mode.STEREO && s.criterion() == bridged.criterion())
-          .filter(s -> s.criterion() != Criterion.BELOW_LIMIT)
+          .filter(s -> s.criterion().isStated())
           .filter(s -> StepResult.sameOhms(s.ohms(), bridged.ohms() / 2))
           .filter(s -> s.outputVolts().orElseThrow().value() > ReadingUncertainty.LEAST)
           .findFirst()

@@ -1,22 +1,95 @@
 package loadwalk.result;
 
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
+
 /**
- * The conditions under which a walk's readings were taken.
+ * The conditions that a result was really reached under: what was read, never what was asked for;
+ * what nobody read is empty.
  *
- * @param limitThdPercent the distortion at which volts are read, percent
- * @param supplyVolts the supply volts specified at the amplifier's terminals
- * @param toneHertz the test tone, hertz
+ * @param mode how the load was connected
+ * @param ohms the nominal load, ohms
+ * @param ohmsRead the load measured, ohms
+ * @param channelsRead how many loads had their output read
+ * @param hertz the test tone read
+ * @param criterion the point at which the output really was
+ * @param said whether that point is the operator's word alone, with no distortion read
+ * @param thdPercent the distortion read at the output, percent
+ * @param supplyVolts the volts read at the amplifier's terminals
+ * @param around how the step was read otherwise
  */
-record Conditions(double limitThdPercent, double supplyVolts, double toneHertz) {
-  Conditions {
-    requirePositive(limitThdPercent, "limitThdPercent");
-    requirePositive(supplyVolts, "supplyVolts");
-    requirePositive(toneHertz, "toneHertz");
+public record Conditions(
+    Mode mode,
+    double ohms,
+    OptionalDouble ohmsRead,
+    int channelsRead,
+    OptionalDouble hertz,
+    Criterion criterion,
+    boolean said,
+    OptionalDouble thdPercent,
+    OptionalDouble supplyVolts,
+    Circumstances around) {
+  /** The word for a step in which every channel plays. */
+  public static final String ALL_DRIVEN = "all";
+
+  /** Rejects missing parts. */
+  public Conditions {
+    Objects.requireNonNull(mode, "mode");
+    Objects.requireNonNull(criterion, "criterion");
+    Objects.requireNonNull(around, "around");
   }
 
-  private static void requirePositive(double value, String name) {
-    if (!(value > 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(name + " must be a number above 0, got " + value);
-    }
+  /**
+   * Gathers the conditions of a step.
+   *
+   * @param limitThdPercent the limit that the step was to be read at, percent
+   */
+  static Conditions of(MeasuredStep step, double limitThdPercent) {
+    boolean interpolated = !step.pairs().isEmpty();
+    OptionalDouble thd = interpolated ? OptionalDouble.empty() : read(step, ReadingId.THD_PERCENT);
+    Optional<Criterion> said = step.around().said();
+    return new Conditions(
+        step.mode(),
+        step.ohms(),
+        read(step, ReadingId.LOAD_OHMS),
+        channelsRead(step),
+        read(step, ReadingId.FREQUENCY_HERTZ),
+        Criterion.reached(thd, limitThdPercent, said),
+        thd.isEmpty() && said.isPresent(),
+        thd,
+        read(step, ReadingId.SUPPLY_VOLTS),
+        step.around());
+  }
+
+  /** Returns the conditions of an output that was worked out at the limit from pairs near it. */
+  Conditions interpolatedAt(double limitThdPercent) {
+    return new Conditions(
+        mode,
+        ohms,
+        ohmsRead,
+        channelsRead,
+        hertz,
+        Criterion.THD_LIMIT,
+        false,
+        OptionalDouble.of(limitThdPercent),
+        supplyVolts,
+        around);
+  }
+
+  private static int channelsRead(MeasuredStep step) {
+    boolean one =
+        step.reading(ReadingId.OUTPUT_VOLTS).isPresent()
+            || step.reading(ReadingId.OUTPUT_WATTS).isPresent()
+            || !step.pairs().isEmpty();
+    boolean other = step.reading(ReadingId.OTHER_OUTPUT_VOLTS).isPresent();
+    return (one ? 1 : 0) + (other ? 1 : 0);
+  }
+
+  private static OptionalDouble read(MeasuredStep step, ReadingId id) {
+    Optional<TakenReading> taken = step.reading(id);
+    return taken.isPresent() ? OptionalDouble.of(taken.get().value()) : OptionalDouble.empty();
   }
 }

@@ -1,6 +1,7 @@
 package loadwalk.result;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The point at which the output was read; results at different points are never compared silently.
@@ -10,8 +11,17 @@ public enum Criterion {
   THD_LIMIT("thd-limit", "at the THD limit"),
   /** The peaks of the wave just began to flatten, judged by eye or by an indicator light. */
   CLIPPING_ONSET("clipping-onset", "at the onset of clipping"),
-  /** The output stayed below both. */
-  BELOW_LIMIT("below-limit", "below the limit");
+  /** Nobody read the distortion or said at what point the output was read. */
+  NOT_KNOWN("not-known", "at a distortion that nobody read"),
+  /** The output stayed below the limit. */
+  BELOW_LIMIT("below-limit", "below the limit"),
+  /** The output was driven beyond the limit. */
+  ABOVE_LIMIT("above-limit", "above the limit");
+
+  /** How far the distortion read may lie from the limit and still be at it, a fraction of it. */
+  private static final double AT_LIMIT = 1 / 3.0;
+
+  private static final double ROUNDING = 1e-9;
 
   private final String word;
   private final String text;
@@ -29,6 +39,31 @@ public enum Criterion {
   /** Returns the phrase used on screens and sheets. */
   public String text() {
     return text;
+  }
+
+  /**
+   * Decides the point at which an output really was read: by the distortion read there, if one was,
+   * whatever was said; else by the operator's word.
+   *
+   * @param thdPercent the distortion read at the output, percent
+   * @param limitPercent the limit, percent, above 0
+   * @param said the point that the operator named
+   */
+  public static Criterion reached(
+      OptionalDouble thdPercent, double limitPercent, Optional<Criterion> said) {
+    if (thdPercent.isEmpty()) {
+      return said.orElse(NOT_KNOWN);
+    }
+    double off = thdPercent.getAsDouble() / limitPercent - 1;
+    if (Math.abs(off) <= AT_LIMIT + ROUNDING) {
+      return THD_LIMIT;
+    }
+    return off < 0 ? BELOW_LIMIT : ABOVE_LIMIT;
+  }
+
+  /** Tells whether outputs read at this point can be compared: it is a stated point. */
+  public boolean isStated() {
+    return this == THD_LIMIT || this == CLIPPING_ONSET;
   }
 
   /** Finds a criterion by its name in files. */

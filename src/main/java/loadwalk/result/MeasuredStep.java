@@ -16,27 +16,27 @@ import loadwalk.bench.Target;
  * @param kind what was done
  * @param mode how the load was connected; any value for an idle step
  * @param ohms the nominal load, ohms, above 0; NaN if none was connected
- * @param criterion the point at which the output was read
  * @param readings the readings by id
  * @param pairs points near the limit, in any order; empty if the limit was read directly
  * @param recheckOf the id of the step that this one rechecks
+ * @param around how the step was read otherwise
  */
 public record MeasuredStep(
     String stepId,
     Target.Kind kind,
     Mode mode,
     double ohms,
-    Criterion criterion,
     Map<ReadingId, TakenReading> readings,
     List<LimitPair> pairs,
-    Optional<String> recheckOf) {
+    Optional<String> recheckOf,
+    Circumstances around) {
 
   /** Checks the values and copies the collections. */
   public MeasuredStep {
     Objects.requireNonNull(stepId, "stepId");
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(mode, "mode");
-    Objects.requireNonNull(criterion, "criterion");
+    Objects.requireNonNull(around, "around");
     Objects.requireNonNull(recheckOf, "recheckOf");
     boolean open = Double.isNaN(ohms) && kind != Target.Kind.LOADED;
     if (!open && (!(ohms > 0) || Double.isInfinite(ohms))) {

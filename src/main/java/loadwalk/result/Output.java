@@ -9,16 +9,13 @@ import loadwalk.text.Sentence;
 /**
  * The output of one step: volts and watts in one load, and watts in the other if it was measured.
  *
- * @param criterion the point at which the output was taken
+ * @param atLimit whether it was worked out at the limit from pairs of volts and THD near it
  * @param volts RMS volts across one load
  * @param power the power in that load
  * @param other the power in the other load
  */
 record Output(
-    Criterion criterion,
-    Optional<Quantity> volts,
-    Optional<Power> power,
-    Optional<Quantity> other) {
+    boolean atLimit, Optional<Quantity> volts, Optional<Power> power, Optional<Quantity> other) {
 
   /** Computes the output of a step into a load; empty without volts or watts. */
   static Output of(
@@ -35,7 +32,7 @@ record Output(
                 "the other channel was not read at the interpolated limit: it is left out"));
       }
       Power power = Power.ofVolts(limitVolts.get(), loadOhms, step.stepId());
-      return new Output(Criterion.THD_LIMIT, limitVolts, Optional.of(power), Optional.empty());
+      return new Output(true, limitVolts, Optional.of(power), Optional.empty());
     }
     Optional<Quantity> other =
         readings
@@ -47,11 +44,11 @@ record Output(
     Optional<Quantity> volts = readings.of(step, ReadingId.OUTPUT_VOLTS);
     if (volts.isPresent()) {
       Power power = Power.ofVolts(volts.get(), loadOhms, step.stepId());
-      return new Output(step.criterion(), volts, Optional.of(power), other);
+      return new Output(false, volts, Optional.of(power), other);
     }
     Optional<Quantity> shown = readings.of(step, ReadingId.OUTPUT_WATTS);
     if (shown.isEmpty() || shown.get().value() < 0) {
-      return new Output(step.criterion(), Optional.empty(), Optional.empty(), other);
+      return new Output(false, Optional.empty(), Optional.empty(), other);
     }
     remarks.add(
         new Remark(
@@ -60,6 +57,6 @@ record Output(
                 + " on the meter"));
     Power power = Power.ofWatts(shown.get(), step.ohms(), loadOhms);
     Quantity worked = Power.voltsOfWatts(shown.get(), step.ohms());
-    return new Output(step.criterion(), Optional.of(worked), Optional.of(power), other);
+    return new Output(false, Optional.of(worked), Optional.of(power), other);
   }
 }

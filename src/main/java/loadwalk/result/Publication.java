@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import loadwalk.bench.Mode;
+import java.util.Optional;
 import loadwalk.quantity.Quantity;
 import loadwalk.text.Sentence;
 
@@ -13,10 +13,14 @@ import loadwalk.text.Sentence;
  * Chooses the power that a sheet states for each load.
  *
  * <p>A value at the stated limit takes precedence, then one at the onset of clipping, then one
- * below both; criteria are never mixed. Among runs at the same criterion, the first is published if
- * all agree, otherwise the lowest.
+ * below both; criteria are never mixed, and what is impossible, in doubt or stood by counts only
+ * where there is nothing else. Of runs that agree the mean is published; of runs that disagree the
+ * lowest, with the spread.
  */
 final class Publication {
+  private static final Comparator<StepResult> BY_TOTAL =
+      Comparator.comparingDouble(run -> run.totalWatts().orElseThrow().value());
+
   private Publication() {}
 
   /** Returns the published power by the id of the first step at each load. */
@@ -33,43 +37,55 @@ final class Publication {
   }
 
   private static PublishedPower choose(List<StepResult> runs) {
+    List<StepResult> fit = runs.stream().filter(Publication::isRanked).toList();
+    List<StepResult> left = fit.isEmpty() ? runs : fit;
     Criterion best =
-        runs.stream().map(StepResult::criterion).min(Comparator.naturalOrder()).orElseThrow();
-    List<StepResult> same = runs.stream().filter(r -> r.criterion() == best).toList();
-    boolean mixed = same.size() < runs.size();
-    StepResult first = same.get(0);
+        left.stream().map(StepResult::criterion).min(Comparator.naturalOrder()).orElseThrow();
+    List<StepResult> same = left.stream().filter(r -> r.criterion() == best).toList();
+    String others =
+        same.size() < runs.size() ? "; runs at another criterion or in doubt do not count" : "";
     if (same.size() == 1) {
       String why =
-          mixed
-              ? Sentence.of(
-                  "the only run read {}; runs at another criterion do not count", best.text())
-              : "";
-      return power(first, why);
+          others.isEmpty() ? "" : Sentence.of("the only run read {}{}", best.text(), others);
+      return power(same, same.get(0), why);
     }
-    if (best == Criterion.BELOW_LIMIT) {
-      String why = Sentence.of("the first of {} runs, all read {}", same.size(), best.text());
-      return power(first, why);
+    if (!best.isStated()) {
+      return power(
+          same.subList(0, 1),
+          same.get(0),
+          Sentence.of("the first of {} runs, all read {}{}", same.size(), best.text(), others));
     }
-    if (allAgree(same)) {
-      String why =
-          Sentence.of(
-              mixed
-                  ? "the first of {} runs that agree; runs at another criterion do not count"
-                  : "the first of {} runs that agree",
-              same.size());
-      return power(first, why);
-    }
-    StepResult lowest =
-        same.stream()
-            .min(Comparator.comparingDouble(r -> r.totalWatts().orElseThrow().value()))
-            .orElseThrow();
-    String why =
-        Sentence.of(
-            mixed
-                ? "the lowest of {} runs that disagree; runs at another criterion do not count"
-                : "the lowest of {} runs that disagree",
-            same.size());
-    return power(lowest, why);
+    return allAgree(same) ? mean(same, others) : lowest(same, others);
+  }
+
+  private static boolean isRanked(StepResult run) {
+    return run.marks().stream().allMatch(Mark::isRanked);
+  }
+
+  private static PublishedPower mean(List<StepResult> runs, String others) {
+    return power(
+        runs, runs.get(0), Sentence.of("the mean of {} runs that agree{}", runs.size(), others));
+  }
+
+  private static PublishedPower lowest(List<StepResult> runs, String others) {
+    StepResult lowest = runs.stream().min(BY_TOTAL).orElseThrow();
+    StepResult highest = runs.stream().max(BY_TOTAL).orElseThrow();
+    PublishedPower low =
+        power(
+            List.of(lowest),
+            lowest,
+            Sentence.of("the lowest of {} runs that disagree{}", runs.size(), others));
+    return new PublishedPower(
+        low.conditions(),
+        low.marks(),
+        low.runs(),
+        low.channelWatts(),
+        low.totalWatts(),
+        Optional.of(
+            new PublishedPower.Spread(
+                lowest.totalWatts().orElseThrow(), highest.totalWatts().orElseThrow())),
+        low.why(),
+        low.budget());
   }
 
   private static boolean allAgree(List<StepResult> runs) {
@@ -84,11 +100,31 @@ final class Publication {
     return true;
   }
 
-  private static PublishedPower power(StepResult run, String why) {
-    Quantity total = run.totalWatts().orElseThrow();
-    boolean both = run.mode() == Mode.STEREO && run.otherWatts().isPresent();
-    Quantity perLoad = both ? total.scaledBy(1.0 / Mode.STEREO.loads()) : run.watts().orElseThrow();
+  /** Returns the mean of runs, under the conditions of one of them. */
+  private static PublishedPower power(List<StepResult> runs, StepResult of, String why) {
     return new PublishedPower(
-        run.mode(), run.ohms(), run.stepId(), total, perLoad, run.criterion(), why);
+        of.conditions(),
+        of.marks(),
+        runs.stream().map(StepResult::stepId).toList(),
+        channels(runs),
+        mean(runs.stream().map(r -> r.totalWatts().orElseThrow()).toList()),
+        Optional.empty(),
+        why,
+        of.budget());
+  }
+
+  /** Returns the mean of each channel that was read in every run. */
+  private static List<Quantity> channels(List<StepResult> runs) {
+    int read = runs.stream().mapToInt(r -> r.channelWatts().size()).min().orElseThrow();
+    List<Quantity> channels = new ArrayList<>();
+    for (int i = 0; i < read; i++) {
+      int channel = i;
+      channels.add(mean(runs.stream().map(r -> r.channelWatts().get(channel)).toList()));
+    }
+    return channels;
+  }
+
+  private static Quantity mean(List<Quantity> watts) {
+    return watts.stream().reduce(Quantity::plus).orElseThrow().scaledBy(1.0 / watts.size());
   }
 }

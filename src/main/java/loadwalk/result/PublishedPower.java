@@ -1,35 +1,101 @@
 package loadwalk.result;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
 
 /**
- * The power a sheet states for one load.
+ * The power that a sheet states for one load, with the conditions it was reached under.
  *
- * @param mode how the load was connected
- * @param ohms the nominal load, ohms
- * @param fromStepId the run it comes from: the first one or a recheck
+ * @param conditions those of the run it comes from
+ * @param marks what a reader must know first, worst first
+ * @param runs the ids of the runs that it rests on, the first one first
+ * @param channelWatts the power in each load that was read, channel 1 or the one bridged load first
  * @param totalWatts the power in all loads
- * @param perLoad the power in one load: the mean of the channels in stereo
- * @param criterion the point at which it was read
- * @param why why this run was chosen, in one sentence; empty if there was no choice
+ * @param spread the lowest and the highest total of runs that disagree
+ * @param why why these runs were chosen, in one sentence; empty if there was no choice
+ * @param budget the uncertainty budget of the first of the channel watts
  */
 public record PublishedPower(
-    Mode mode,
-    double ohms,
-    String fromStepId,
+    Conditions conditions,
+    List<Mark> marks,
+    List<String> runs,
+    List<Quantity> channelWatts,
     Quantity totalWatts,
-    Quantity perLoad,
-    Criterion criterion,
-    String why) {
-  /** Rejects missing parts. */
+    Optional<Spread> spread,
+    String why,
+    List<BudgetLine> budget) {
+  /** Rejects missing parts and copies the lists. */
   public PublishedPower {
-    Objects.requireNonNull(mode, "mode");
-    Objects.requireNonNull(fromStepId, "fromStepId");
+    Objects.requireNonNull(conditions, "conditions");
     Objects.requireNonNull(totalWatts, "totalWatts");
-    Objects.requireNonNull(perLoad, "perLoad");
-    Objects.requireNonNull(criterion, "criterion");
+    Objects.requireNonNull(spread, "spread");
     Objects.requireNonNull(why, "why");
+    marks = List.copyOf(marks);
+    runs = List.copyOf(runs);
+    channelWatts = List.copyOf(channelWatts);
+    budget = List.copyOf(budget);
+    if (runs.isEmpty() || channelWatts.isEmpty()) {
+      throw new IllegalArgumentException("a published power rests on at least one run and load");
+    }
+  }
+
+  /**
+   * Runs at one load that disagree.
+   *
+   * @param low the lowest total
+   * @param high the highest total
+   */
+  public record Spread(Quantity low, Quantity high) {}
+
+  /** Returns how the load was connected. */
+  public Mode mode() {
+    return conditions.mode();
+  }
+
+  /** Returns the nominal load, ohms. */
+  public double ohms() {
+    return conditions.ohms();
+  }
+
+  /** Returns the point at which it was read. */
+  public Criterion criterion() {
+    return conditions.criterion();
+  }
+
+  /** Returns the run that it comes from, or the first of those it is the mean of. */
+  public String fromStepId() {
+    return runs.get(0);
+  }
+
+  /** Returns the power in the first load: that of channel 1, or of the one bridged load. */
+  public Quantity watts() {
+    return channelWatts.get(0);
+  }
+
+  /** Returns the mean of the channels; empty where only one was read. */
+  public Optional<Quantity> meanWatts() {
+    return channelWatts.stream()
+        .reduce(Quantity::plus)
+        .filter(sum -> channelWatts.size() > 1)
+        .map(sum -> sum.scaledBy(1.0 / channelWatts.size()));
+  }
+
+  /**
+   * Returns the balance of the channels: watts of channel 2 over those of channel 1; empty where
+   * only one was read, or channel 1 gave nothing.
+   */
+  public Optional<Quantity> balance() {
+    return channelWatts.size() > 1 && watts().value() > 0
+        ? Optional.of(channelWatts.get(1).dividedBy(watts(), Unit.ONE))
+        : Optional.empty();
+  }
+
+  /** Tells whether it can be ranked among results reached under like conditions. */
+  public boolean isRanked() {
+    return marks.stream().allMatch(Mark::isRanked);
   }
 }

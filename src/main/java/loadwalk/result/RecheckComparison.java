@@ -45,14 +45,15 @@ final class RecheckComparison {
               again.criterion().text(),
               first.criterion().text()));
     }
-    if (first.criterion() == Criterion.BELOW_LIMIT) {
+    if (!first.criterion().isStated()) {
       return notComparable(
           first,
           again,
           Sentence.of(
-              "{} and {} are not compared: both were read below the limit, at no stated point",
+              "{} and {} are not compared: both were read {}, which is no stated point",
               again.stepId(),
-              first.stepId()));
+              first.stepId(),
+              first.criterion().text()));
     }
     Quantity one = first.totalWatts().orElseThrow();
     Quantity other = again.totalWatts().orElseThrow();

@@ -42,10 +42,10 @@ public final class ResultComputation {
       List<MeasuredStep> taken) {
     Objects.requireNonNull(amplifier, "amplifier");
     Objects.requireNonNull(bench, "bench");
-    Conditions conditions = new Conditions(limitThdPercent, supplyVolts, toneHertz);
+    Asked asked = new Asked(limitThdPercent, supplyVolts, toneHertz);
     requireDistinct(taken);
     List<StepResult> steps =
-        taken.stream().map(s -> StepComputation.of(amplifier, bench, conditions, wire, s)).toList();
+        taken.stream().map(s -> StepComputation.of(amplifier, bench, asked, wire, s)).toList();
     Map<String, StepResult> byId =
         steps.stream().collect(Collectors.toMap(StepResult::stepId, Function.identity()));
     Map<String, PublishedPower> published = Publication.of(steps);
@@ -74,7 +74,7 @@ public final class ResultComputation {
   private static Optional<OutputFit> fit(List<StepResult> standing, List<Remark> remarks) {
     Map<Criterion, List<StepResult>> byCriterion =
         standing.stream()
-            .filter(s -> s.criterion() != Criterion.BELOW_LIMIT)
+            .filter(s -> s.criterion().isStated())
             .collect(Collectors.groupingBy(StepResult::criterion));
     Optional<List<StepResult>> most =
         byCriterion.values().stream()

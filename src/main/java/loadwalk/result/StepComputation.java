@@ -17,25 +17,25 @@ import loadwalk.quantity.Unit;
 final class StepComputation {
   private final Amplifier amplifier;
   private final Bench bench;
-  private final Conditions conditions;
+  private final Asked asked;
   private final Wire wire;
   private final MeasuredStep step;
   private final List<Remark> remarks = new ArrayList<>();
   private final ReadingUncertainty readings;
 
   private StepComputation(
-      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, MeasuredStep step) {
+      Amplifier amplifier, Bench bench, Asked asked, Wire wire, MeasuredStep step) {
     this.amplifier = amplifier;
     this.bench = bench;
-    this.conditions = conditions;
+    this.asked = asked;
     this.wire = wire;
     this.step = step;
-    this.readings = new ReadingUncertainty(bench, conditions.toneHertz(), step.stepId(), remarks);
+    this.readings = new ReadingUncertainty(bench, asked.toneHertz(), step.stepId(), remarks);
   }
 
   static StepResult of(
-      Amplifier amplifier, Bench bench, Conditions conditions, Wire wire, MeasuredStep step) {
-    return new StepComputation(amplifier, bench, conditions, wire, step).compute();
+      Amplifier amplifier, Bench bench, Asked asked, Wire wire, MeasuredStep step) {
+    return new StepComputation(amplifier, bench, asked, wire, step).compute();
   }
 
   private StepResult compute() {
@@ -54,15 +54,15 @@ final class StepComputation {
                     .filter(in -> in.value() > ReadingUncertainty.LEAST)
                     .map(in -> out.dividedBy(in, Unit.ONE)));
     Optional<Quantity> heat = used.flatMap(out -> input.map(in -> in.minus(out)));
-    sayImpossible(heat);
+    boolean impossible = isImpossible(heat);
+    Conditions conditions = conditions(output);
     Optional<Quantity> drop =
         volts.flatMap(v -> amps.flatMap(a -> new LeadDrop(bench, wire, remarks).of(v, a)));
     return new StepResult(
         step.stepId(),
         step.kind(),
-        step.mode(),
-        step.ohms(),
-        output.criterion(),
+        conditions,
+        Mark.of(conditions, impossible, asked.supplyVolts()),
         output.volts(),
         watts,
         output.other(),
@@ -74,7 +74,7 @@ final class StepComputation {
         load,
         drop,
         product(drop, amps),
-        rating(output, volts),
+        rating(output, conditions, load, volts),
         List.copyOf(new LinkedHashSet<>(remarks)),
         output.power().map(Power::budget).orElse(List.of()));
   }
@@ -93,12 +93,12 @@ final class StepComputation {
     Optional<Quantity> atLimit =
         step.pairs().isEmpty()
             ? Optional.empty()
-            : new LimitVolts(bench, readings, remarks).of(step, conditions.limitThdPercent());
+            : new LimitVolts(bench, readings, remarks).of(step, asked.limitThdPercent());
     return Output.of(step, load, readings, atLimit, remarks);
   }
 
   private Output noOutput() {
-    return new Output(step.criterion(), Optional.empty(), Optional.empty(), Optional.empty());
+    return new Output(false, Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /**
@@ -132,25 +132,35 @@ final class StepComputation {
     return volts.flatMap(v -> amps.map(a -> v.times(a, Unit.WATT)));
   }
 
-  private void sayImpossible(Optional<Quantity> heat) {
-    if (heat.isPresent() && heat.get().value() + heat.get().expanded() < 0) {
+  private Conditions conditions(Output output) {
+    Conditions read = Conditions.of(step, asked.limitThdPercent());
+    return output.atLimit() ? read.interpolatedAt(asked.limitThdPercent()) : read;
+  }
+
+  /** Tells, and says, whether more comes out than goes in, beyond the uncertainty. */
+  private boolean isImpossible(Optional<Quantity> heat) {
+    boolean impossible = heat.isPresent() && heat.get().value() + heat.get().expanded() < 0;
+    if (impossible) {
       remarks.add(
           new Remark(
               "output-above-input",
               "more comes out than goes in, beyond the uncertainty: a reading is wrong"));
     }
+    return impossible;
   }
 
-  private Optional<RatingComparison> rating(Output output, Optional<Quantity> supplyVolts) {
+  private Optional<RatingComparison> rating(
+      Output output,
+      Conditions conditions,
+      Optional<Quantity> load,
+      Optional<Quantity> supplyVolts) {
     if (step.kind() != Target.Kind.LOADED || output.power().isEmpty()) {
       return Optional.empty();
     }
     Quantity one = output.power().get().watts();
     Quantity least = output.other().filter(o -> o.value() < one.value()).orElse(one);
-    return amplifier
-        .rating(step.mode(), step.ohms())
-        .map(
-            rated ->
-                RatingJudge.compare(rated, least, output.criterion(), conditions, supplyVolts));
+    RatingJudge judge =
+        new RatingJudge(conditions, asked, load.orElseThrow(), supplyVolts, amplifier.regulated());
+    return amplifier.rating(step.mode(), step.ohms()).map(rated -> judge.compare(rated, least));
   }
 }

@@ -3,6 +3,7 @@ package loadwalk.result;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Target;
 import loadwalk.quantity.Quantity;
@@ -12,9 +13,8 @@ import loadwalk.quantity.Quantity;
  *
  * @param stepId the step's id
  * @param kind what was done
- * @param mode how the load was connected
- * @param ohms the nominal load, ohms; NaN if none was connected
- * @param criterion the point at which the output was taken: the THD limit if it was interpolated
+ * @param conditions the conditions that it was reached under
+ * @param marks what a reader must know before its numbers, worst first
  * @param outputVolts RMS volts across one load
  * @param watts the power in that load
  * @param otherWatts the power in the other channel's load, if it was measured
@@ -34,9 +34,8 @@ import loadwalk.quantity.Quantity;
 public record StepResult(
     String stepId,
     Target.Kind kind,
-    Mode mode,
-    double ohms,
-    Criterion criterion,
+    Conditions conditions,
+    List<Mark> marks,
     Optional<Quantity> outputVolts,
     Optional<Quantity> watts,
     Optional<Quantity> otherWatts,
@@ -57,8 +56,30 @@ public record StepResult(
   /** Copies the lists. */
   public StepResult {
     Objects.requireNonNull(stepId, "stepId");
+    Objects.requireNonNull(conditions, "conditions");
+    marks = List.copyOf(marks);
     remarks = List.copyOf(remarks);
     budget = List.copyOf(budget);
+  }
+
+  /** Returns how the load was connected. */
+  public Mode mode() {
+    return conditions.mode();
+  }
+
+  /** Returns the nominal load, ohms; NaN if none was connected. */
+  public double ohms() {
+    return conditions.ohms();
+  }
+
+  /** Returns the point at which the output was taken. */
+  public Criterion criterion() {
+    return conditions.criterion();
+  }
+
+  /** Returns the power in each load that was read, channel 1 first. */
+  public List<Quantity> channelWatts() {
+    return Stream.of(watts, otherWatts).flatMap(Optional::stream).toList();
   }
 
   /** Tells whether the step has a power to publish. */
@@ -68,7 +89,7 @@ public record StepResult(
 
   /** Tells whether another step had the same nominal load. */
   boolean sameLoad(StepResult other) {
-    return mode == other.mode && sameOhms(ohms, other.ohms);
+    return mode() == other.mode() && sameOhms(ohms(), other.ohms());
   }
 
   /** Tells whether two nominal loads are the same, to 1 in 1000; NaN never equals anything. */

@@ -31,7 +31,11 @@ public record Idle() implements Step {
 
   @Override
   public List<ReadingId> readings(Mode mode) {
-    return List.of(ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.SINK_CELSIUS);
+    return List.of(
+        ReadingId.SUPPLY_AMPS,
+        ReadingId.SUPPLY_VOLTS,
+        ReadingId.SINK_CELSIUS,
+        ReadingId.AMBIENT_CELSIUS);
   }
 
   @Override

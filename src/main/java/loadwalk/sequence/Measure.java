@@ -36,6 +36,7 @@ public record Measure(Mode mode, double ohms, boolean optional) implements Step 
   private static final List<ReadingId> STEREO =
       List.of(
           ReadingId.LOAD_OHMS,
+          ReadingId.OTHER_LOAD_OHMS,
           ReadingId.OUTPUT_VOLTS,
           ReadingId.OTHER_OUTPUT_VOLTS,
           ReadingId.SUPPLY_VOLTS,

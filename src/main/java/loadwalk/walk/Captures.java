@@ -1,6 +1,5 @@
 package loadwalk.walk;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,14 +12,10 @@ import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Capture;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Instrument;
-import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
 /** Enters the values of a captured wave as the readings of a step. */
 final class Captures {
-  /** The fraction of the limit below which a tone does not count as being at the limit. */
-  private static final double NEAR_LIMIT = 0.8;
-
   private Captures() {}
 
   static Next take(Entries entries, Model model, Intent.TakeCapture take) {
@@ -39,17 +34,15 @@ final class Captures {
     if (asked.contains(ReadingId.THD_PERCENT) && capture.thdPercent().isPresent()) {
       texts.put(ReadingId.THD_PERCENT, Capture.percentText(capture.thdPercent().getAsDouble()));
     }
+    if (asked.contains(ReadingId.FREQUENCY_HERTZ)) {
+      texts.put(ReadingId.FREQUENCY_HERTZ, capture.hertzText());
+    }
     Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();
     texts.forEach((id, text) -> instruments.put(id, capture.instrument(text, take.wallMillis())));
-    List<Fact> before = new ArrayList<>(List.of(new Fact.Captured(take.step(), capture)));
-    StepState step = state.step(take.step());
+    List<Fact> before = List.of(new Fact.Captured(take.step(), capture));
     double limit = state.opened().sequence().limitThdPercent();
-    Optional<Criterion> criterion = criterion(capture, limit, step.criterion());
-    criterion.ifPresent(c -> before.add(new Fact.CriterionSet(take.step(), c)));
-    String told =
-        criterion
-            .map(c -> Sentence.of("{} It counts as read {}.", told(capture), c.text()))
-            .orElseGet(() -> told(capture));
+    Criterion criterion = Criterion.reached(capture.thdPercent(), limit, Optional.empty());
+    String told = Sentence.of("{} It counts as read {}.", told(capture), criterion.text());
     return entries.enter(model.saying(told), take.step(), texts, instruments, before);
   }
 
@@ -62,16 +55,5 @@ final class Captures {
             volts,
             Printer.UTF8.value(capture.thdPercent().getAsDouble(), Unit.PERCENT, 3))
         : Sentence.of("Taken from {}: {}.", capture.file(), volts);
-  }
-
-  /** Returns the criterion that the wave shows, if the step has another. */
-  private static Optional<Criterion> criterion(Capture capture, double limit, Criterion now) {
-    if (capture.atLimit()) {
-      return Optional.of(Criterion.THD_LIMIT).filter(c -> c != now);
-    }
-    boolean below = capture.thdPercent().orElse(limit) < NEAR_LIMIT * limit;
-    return below && now == Criterion.THD_LIMIT
-        ? Optional.of(Criterion.BELOW_LIMIT)
-        : Optional.empty();
   }
 }

@@ -29,6 +29,10 @@ public final class Entries {
   private static final Set<ReadingId> OUTPUTS =
       EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OUTPUT_WATTS);
 
+  private static final Set<ReadingId> EARLY =
+      EnumSet.of(ReadingId.LOAD_OHMS, ReadingId.OTHER_LOAD_OHMS, ReadingId.SINK_CELSIUS);
+  private static final Set<ReadingId> TEMPERATURES =
+      EnumSet.of(ReadingId.SINK_CELSIUS, ReadingId.AMBIENT_CELSIUS);
   private static final double ABSOLUTE_ZERO_CELSIUS = -273.15;
 
   private final Forecaster forecaster;
@@ -81,11 +85,11 @@ public final class Entries {
   }
 
   /**
-   * Returns why a step does not take a reading; before it runs, it takes only the cold load and the
-   * heatsink.
+   * Returns why a step does not take a reading; before it runs, it takes only the cold loads and
+   * the heatsink.
    */
   private static Optional<String> refusal(StepState step, ReadingId id) {
-    boolean early = id == ReadingId.LOAD_OHMS || id == ReadingId.SINK_CELSIUS;
+    boolean early = EARLY.contains(id);
     return early && step.status() == Status.BRIEFED ? Optional.empty() : refusal(step);
   }
 
@@ -104,12 +108,12 @@ public final class Entries {
     Unit twin = id == ReadingId.OUTPUT_VOLTS ? Unit.WATT : Unit.VOLT;
     Typed typed =
         output ? EntryParser.parse(text, id.unit(), twin) : EntryParser.parse(text, id.unit());
-    double least = id == ReadingId.SINK_CELSIUS ? ABSOLUTE_ZERO_CELSIUS : 0;
+    double least = TEMPERATURES.contains(id) ? ABSOLUTE_ZERO_CELSIUS : 0;
     if (typed.number().filter(number -> number.value() < least).isEmpty()) {
       return typed;
     }
     return new Typed.Problem(
-        id == ReadingId.SINK_CELSIUS
+        TEMPERATURES.contains(id)
             ? "nothing is colder than -273.15 °C; check the thermometer's leads and unit"
             : "a reading cannot be below zero; check the meter's leads");
   }

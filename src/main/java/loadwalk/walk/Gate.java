@@ -50,7 +50,7 @@ public final class Gate {
   }
 
   private static boolean holds(StartOverride override) {
-    return override != StartOverride.OPEN_DOUBTS;
+    return override != StartOverride.REHEARSED;
   }
 
   private static Optional<String> haltRefusal(StepState step) {

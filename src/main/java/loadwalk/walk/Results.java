@@ -50,8 +50,7 @@ public final class Results {
       Optional<Target> target = Targets.of(state, planned);
       boolean skipped = step.status() == StepState.Status.SKIPPED;
       if (target.isPresent() && step.entryCount() > 0 && !skipped) {
-        steps.add(
-            taken(target.get(), step, state.context(planned).repeated().map(PlannedStep::id)));
+        steps.add(taken(state, planned, target.get()));
       }
     }
     return steps;
@@ -91,18 +90,26 @@ public final class Results {
     return new TakenReading.Captured(which, capture.calibrationU());
   }
 
-  private static MeasuredStep taken(Target target, StepState step, Optional<String> recheckOf) {
+  private static MeasuredStep taken(WalkState state, PlannedStep planned, Target target) {
+    StepState step = state.step(planned.id());
     Map<ReadingId, TakenReading> readings = new EnumMap<>(ReadingId.class);
     step.latest().forEach((id, e) -> readings.put(id, taken(id, e, step)));
+    step.captureOfOutput().ifPresent(capture -> addOf(capture, readings));
     boolean idle = target.kind() == Target.Kind.IDLE;
     return new MeasuredStep(
         target.stepId(),
         target.kind(),
         idle ? Mode.STEREO : target.mode(),
         target.ohms(),
-        step.criterion(),
         readings,
         step.pairs(),
-        recheckOf);
+        state.context(planned).repeated().map(PlannedStep::id),
+        StepCircumstances.of(state, planned));
+  }
+
+  /** Adds the tone of the wave that the output was taken from, where no other was read. */
+  private static void addOf(Capture capture, Map<ReadingId, TakenReading> readings) {
+    readings.putIfAbsent(
+        ReadingId.FREQUENCY_HERTZ, new TakenReading(ReadingId.FREQUENCY_HERTZ, capture.hertz(), 0));
   }
 }

@@ -166,10 +166,12 @@ final class Steps {
         : Next.keeping(model, List.of(done));
   }
 
-  private static Optional<String> missing(Model model, PlannedStep planned) {
+  private Optional<String> missing(Model model, PlannedStep planned) {
     WalkState state = model.state();
     if (planned.step().warmUp().isPresent()) {
-      return warmMissing(WarmClock.steadiness(state, planned, model.clock().warmSeconds()));
+      return override == StartOverride.REHEARSED
+          ? Optional.empty()
+          : warmMissing(WarmClock.steadiness(state, planned, model.clock().warmSeconds()));
     }
     StepState step = state.step(planned.id());
     return Targets.of(state, planned).stream()

@@ -38,6 +38,7 @@ public final class Targets {
    */
   public static Evidence evidenceBefore(WalkState state, String stepId) {
     Set<String> blamed = blamedBefore(state, stepId);
+    double limit = state.opened().sequence().limitThdPercent();
     List<Observation> observations = new ArrayList<>();
     for (PlannedStep planned : state.plan()) {
       boolean own = planned.id().equals(stepId);
@@ -45,7 +46,7 @@ public final class Targets {
       Map<ReadingId, Double> known =
           own
               ? coldLoad(state.step(stepId))
-              : blamed.contains(planned.id()) ? Map.of() : trusted(state.step(planned.id()));
+              : blamed.contains(planned.id()) ? Map.of() : trusted(state.step(planned.id()), limit);
       if (target.isPresent() && !known.isEmpty()) {
         observations.add(new Observation(target.get(), known));
       }
@@ -84,12 +85,14 @@ public final class Targets {
         .orElse(Map.of());
   }
 
-  private static Map<ReadingId, Double> trusted(StepState step) {
+  private static Map<ReadingId, Double> trusted(StepState step, double limit) {
     Map<ReadingId, Double> known = new EnumMap<>(ReadingId.class);
-    if (step.status() == StepState.Status.SKIPPED || step.criterion() == Criterion.BELOW_LIMIT) {
+    Criterion criterion = step.criterion(limit);
+    boolean off = criterion == Criterion.BELOW_LIMIT || criterion == Criterion.ABOVE_LIMIT;
+    if (step.status() == StepState.Status.SKIPPED || off) {
       return known;
     }
-    boolean onset = step.criterion() == Criterion.CLIPPING_ONSET;
+    boolean onset = criterion == Criterion.CLIPPING_ONSET;
     step.latest()
         .forEach(
             (id, entry) -> {

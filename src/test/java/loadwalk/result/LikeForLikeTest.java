@@ -8,6 +8,8 @@ import static loadwalk.result.Readings.usual;
 import static loadwalk.result.Readings.volts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
@@ -100,15 +102,17 @@ class LikeForLikeTest {
     TakenReading[] readings = new TakenReading[more.length + 1];
     readings[0] = volts(20);
     System.arraycopy(more, 0, readings, 1, more.length);
-    return Readings.walk(
-            rated(rating(Mode.STEREO, 4, 100, ratedVolts, ratedThd)),
-            usual(),
-            loaded(Mode.STEREO, 4, criterion, readings))
-        .steps()
-        .get(0)
-        .rating()
-        .orElseThrow()
-        .note()
-        .orElse("");
+    RatingComparison comparison =
+        Readings.walk(
+                rated(rating(Mode.STEREO, 4, 100, ratedVolts, ratedThd)),
+                usual(),
+                loaded(Mode.STEREO, 4, criterion, readings))
+            .steps()
+            .get(0)
+            .rating()
+            .orElseThrow();
+    List<String> all = new ArrayList<>(comparison.differs());
+    all.addAll(comparison.notes());
+    return String.join("; ", all);
   }
 }

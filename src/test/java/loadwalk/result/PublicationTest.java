@@ -64,14 +64,14 @@ class PublicationTest {
         walk(usual(), stereo(4, volts(20), of(ReadingId.OTHER_OUTPUT_VOLTS, 18)))
             .published()
             .get("stereo-4");
-    assertEquals((100 + 81) / 2.0, published.perLoad().value(), 1e-9);
+    assertEquals((100 + 81) / 2.0, published.meanWatts().orElseThrow().value(), 1e-9);
     assertEquals(181, published.totalWatts().value(), 1e-9);
   }
 
   @Test
   void oneChannelRead_statesThatChannelPerLoad() {
     PublishedPower published = walk(usual(), stereo(4, volts(20))).published().get("stereo-4");
-    assertEquals(100, published.perLoad().value(), 1e-9);
+    assertEquals(100, published.watts().value(), 1e-9);
   }
 
   @Test
@@ -80,7 +80,7 @@ class PublicationTest {
         walk(usual(), bridged(4, volts(20), of(ReadingId.OTHER_OUTPUT_VOLTS, 18)))
             .published()
             .get("bridged-4");
-    assertEquals(100, published.perLoad().value(), 1e-9);
+    assertEquals(100, published.watts().value(), 1e-9);
   }
 
   /** Loads count as one up to 1 in 1000 apart. */

@@ -9,9 +9,8 @@ import static loadwalk.result.Readings.usual;
 import static loadwalk.result.Readings.volts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Optional;
+import java.util.List;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
@@ -44,54 +43,63 @@ class RatingComparisonTest {
   }
 
   @Test
-  void likeForLike_hasNoNote() {
-    assertEquals(Optional.empty(), at(20).note());
+  void likeConditions_differInNothing() {
+    assertEquals(List.of(), at(20).differs());
+    assertEquals(List.of(), at(20).notes());
   }
 
   @Test
   void rating_isComparedWithTheLowerChannel() {
     RatingComparison comparison =
-        compare(CTA, stereo(4, volts(21), of(ReadingId.OTHER_OUTPUT_VOLTS, 18)));
+        compare(CTA, stereo(4, volts(21), of(ReadingId.OTHER_OUTPUT_VOLTS, 18), supply(14.4)));
     assertEquals(81, comparison.measured().value(), 1e-9);
     assertEquals(RatingComparison.Verdict.MISSES, comparison.verdict());
   }
 
   @Test
-  void otherSupplyVolts_areNoted() {
-    String note =
-        compare(CTA, stereo(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 13.2))).note().orElseThrow();
-    assertEquals("rated at a supply of 14.4 V, measured at 13.2 V", note);
+  void otherSupplyVolts_giveNoVerdict() {
+    otherConditions(
+        compare(CTA, stereo(4, volts(20), supply(13.2))),
+        "rated at a supply of 14.4 V, read at 13.2 V");
+    assertEquals(List.of(), compare(CTA, stereo(4, volts(20), supply(14.2))).differs());
+    otherConditions(
+        compare(CTA, stereo(4, volts(20))), "rated at a supply of 14.4 V, supply volts not read");
   }
 
   @Test
-  void otherThd_isNoted() {
+  void otherThd_givesNoVerdict() {
     Rating strict = rating(Mode.STEREO, 4, 100, 14.4, 0.1);
-    String note = compare(strict, stereo(4, volts(20))).note().orElseThrow();
-    assertEquals("rated at 0.1 % THD, measured at 1 %", note);
+    otherConditions(
+        compare(strict, stereo(4, volts(20), supply(14.4))), "rated at 0.1 % THD, read at 1 %");
+    MeasuredStep clean = stereo(4, volts(20), supply(14.4), of(ReadingId.THD_PERCENT, 0.12));
+    assertEquals(List.of(), compare(strict, clean).differs());
+    otherConditions(compare(CTA, clean), "rated at 1 % THD, read at 0.12 %");
   }
 
   @Test
-  void onsetOfClipping_isNoted() {
-    MeasuredStep onset = loaded(Mode.STEREO, 4, Criterion.CLIPPING_ONSET, volts(20));
-    assertTrue(compare(CTA, onset).note().orElseThrow().contains("onset of clipping"));
+  void onsetOfClipping_givesNoVerdict() {
+    MeasuredStep onset = loaded(Mode.STEREO, 4, Criterion.CLIPPING_ONSET, volts(20), supply(14.4));
+    otherConditions(compare(CTA, onset), "rated at 1 % THD, read at the onset of clipping");
   }
 
   @Test
-  void belowTheLimit_neverShowsAMiss() {
-    MeasuredStep below = loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(10));
-    RatingComparison comparison = compare(CTA, below);
-    assertEquals(RatingComparison.Verdict.TOO_CLOSE, comparison.verdict());
-    assertTrue(comparison.note().orElseThrow().contains("below the limit"));
-    MeasuredStep enough = loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(22));
-    assertEquals(RatingComparison.Verdict.MEETS, compare(CTA, enough).verdict());
+  void belowTheLimit_showsNothing() {
+    for (double read : new double[] {10, 22}) {
+      MeasuredStep below = loaded(Mode.STEREO, 4, Criterion.BELOW_LIMIT, volts(read), supply(14.4));
+      otherConditions(compare(CTA, below), "rated at 1 % THD, read below the limit");
+    }
   }
 
   @Test
-  void ratingWithoutConditions_isNoted() {
+  void ratingWithoutConditions_saysSo() {
     Rating bare = new Rating(Mode.STEREO, 4, 100, OptionalDouble.empty(), OptionalDouble.empty());
+    RatingComparison comparison = compare(bare, stereo(4, volts(22)));
+    assertEquals(RatingComparison.Verdict.MEETS, comparison.verdict());
     assertEquals(
-        "the rating states no THD; the rating states no supply volts",
-        compare(bare, stereo(4, volts(20))).note().orElseThrow());
+        List.of(
+            "the rating states no THD: taken as 1 %, the limit of the sequence",
+            "the rating states no supply volts"),
+        comparison.notes());
   }
 
   @Test
@@ -101,7 +109,16 @@ class RatingComparisonTest {
   }
 
   private static RatingComparison at(double volts) {
-    return compare(CTA, stereo(4, volts(volts)));
+    return compare(CTA, stereo(4, volts(volts), supply(14.4)));
+  }
+
+  private static TakenReading supply(double volts) {
+    return of(ReadingId.SUPPLY_VOLTS, volts);
+  }
+
+  private static void otherConditions(RatingComparison comparison, String differs) {
+    assertEquals(RatingComparison.Verdict.OTHER_CONDITIONS, comparison.verdict());
+    assertEquals(List.of(differs), comparison.differs());
   }
 
   private static RatingComparison compare(Rating rating, MeasuredStep step) {

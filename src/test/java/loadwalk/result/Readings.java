@@ -57,10 +57,10 @@ final class Readings {
         Target.Kind.LOADED,
         mode,
         ohms,
-        criterion,
         byId(readings),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Circumstances.UNKNOWN.saying(criterion));
   }
 
   /** Returns a step in which the amplifier is not driven to the limit. */
@@ -71,10 +71,10 @@ final class Readings {
         kind,
         mode,
         ohms,
-        Criterion.BELOW_LIMIT,
         byId(List.of(readings)),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Circumstances.UNKNOWN.saying(Criterion.BELOW_LIMIT));
   }
 
   static Map<ReadingId, TakenReading> byId(List<TakenReading> readings) {
@@ -88,10 +88,10 @@ final class Readings {
         step.kind(),
         step.mode(),
         step.ohms(),
-        step.criterion(),
         step.readings(),
         step.pairs(),
-        Optional.of(earlierId));
+        Optional.of(earlierId),
+        step.around());
   }
 
   /** Returns a step with points near the limit. */
@@ -101,10 +101,10 @@ final class Readings {
         step.kind(),
         step.mode(),
         step.ohms(),
-        step.criterion(),
         step.readings(),
         points,
-        step.recheckOf());
+        step.recheckOf(),
+        step.around());
   }
 
   /** Returns a copy of a step under another id. */
@@ -114,10 +114,10 @@ final class Readings {
         step.kind(),
         step.mode(),
         step.ohms(),
-        step.criterion(),
         step.readings(),
         step.pairs(),
-        step.recheckOf());
+        step.recheckOf(),
+        step.around());
   }
 
   static Meter meter(ReadingId reads, double percent, double digits, double resolution) {

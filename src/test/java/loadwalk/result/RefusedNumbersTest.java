@@ -149,7 +149,7 @@ class RefusedNumbersTest {
 
   private static void kind(Target.Kind kind, double ohms) {
     new MeasuredStep(
-        "s", kind, Mode.STEREO, ohms, Criterion.BELOW_LIMIT, Map.of(), List.of(), Optional.empty());
+        "s", kind, Mode.STEREO, ohms, Map.of(), List.of(), Optional.empty(), Circumstances.UNKNOWN);
   }
 
   private static void filed(ReadingId id, TakenReading taken) {
@@ -158,10 +158,10 @@ class RefusedNumbersTest {
         Target.Kind.LOADED,
         Mode.STEREO,
         4,
-        Criterion.THD_LIMIT,
         Map.of(id, taken),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Circumstances.UNKNOWN);
   }
 
   private static void taken(double resolution) {
@@ -187,6 +187,13 @@ class RefusedNumbersTest {
 
   private static void comparison(double decibels) {
     new RatingComparison(
-        100, WATTS, WATTS, decibels, RatingComparison.Verdict.MISSES, Optional.empty());
+        100,
+        WATTS,
+        WATTS,
+        decibels,
+        RatingComparison.Verdict.MISSES,
+        List.of(),
+        List.of(),
+        Optional.empty());
   }
 }

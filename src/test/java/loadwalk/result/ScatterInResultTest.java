@@ -131,7 +131,8 @@ class ScatterInResultTest {
     MeasuredStep first = Readings.stereo(4, volts(0.5, 2));
     MeasuredStep again =
         Readings.rechecking(
-            Readings.loaded("recheck", first.mode(), 4, first.criterion(), List.of(volts(0.5, 2))),
+            Readings.loaded(
+                "recheck", first.mode(), 4, Criterion.THD_LIMIT, List.of(volts(0.5, 2))),
             first.stepId());
     RecheckAgreement both =
         RecheckComparison.of(

@@ -63,7 +63,7 @@ class CapturesTest {
     assertEquals("sha256 ab12", volts.instrument().orElseThrow().identity());
     assertEquals(1, step.latest(ReadingId.THD_PERCENT).orElseThrow().value());
     assertEquals(Optional.of(capture), step.captureOfOutput());
-    assertEquals(Criterion.THD_LIMIT, step.criterion());
+    assertEquals(Criterion.THD_LIMIT, step.criterion(1));
     assertEquals("Taken from ramp.wav: 13.25 V at 1.00 % THD.", floor.said());
   }
 
@@ -94,13 +94,13 @@ class CapturesTest {
   void wave_saysAtWhatTheOutputWasRead() {
     running();
     floor.hear(take(capture(0.3, false, OptionalDouble.empty())));
-    assertEquals(Criterion.BELOW_LIMIT, floor.step("stereo-4").criterion());
+    assertEquals(Criterion.BELOW_LIMIT, floor.step("stereo-4").criterion(1));
     assertTrue(floor.said().endsWith("It counts as read below the limit."), floor.said());
     floor.hear(take(capture(1, true, OptionalDouble.empty())));
-    assertEquals(Criterion.THD_LIMIT, floor.step("stereo-4").criterion());
+    assertEquals(Criterion.THD_LIMIT, floor.step("stereo-4").criterion(1));
     floor.hear(new Intent.SetCriterion("stereo-4", Criterion.CLIPPING_ONSET));
     floor.hear(take(capture(0.3, false, OptionalDouble.empty())));
-    assertEquals(Criterion.CLIPPING_ONSET, floor.step("stereo-4").criterion());
+    assertEquals(Criterion.CLIPPING_ONSET, floor.step("stereo-4").criterion(1));
   }
 
   @Test
@@ -146,8 +146,8 @@ class CapturesTest {
     Floor ten = new Floor(Floor.SEQUENCE.replace("\"thdPercent\":1.0", "\"thdPercent\":10"));
     ten.at("stereo-4").hear(new Intent.Begin());
     ten.hear(take(capture(9, false, OptionalDouble.empty())));
-    assertEquals(Criterion.THD_LIMIT, ten.step("stereo-4").criterion());
+    assertEquals(Criterion.THD_LIMIT, ten.step("stereo-4").criterion(1));
     ten.hear(take(capture(7, false, OptionalDouble.empty())));
-    assertEquals(Criterion.BELOW_LIMIT, ten.step("stereo-4").criterion());
+    assertEquals(Criterion.BELOW_LIMIT, ten.step("stereo-4").criterion(1));
   }
 }

@@ -136,7 +136,7 @@ public final class LedgerPage {
     return switch (load.criterion()) {
       case THD_LIMIT -> "";
       case CLIPPING_ONSET -> ", at clipping onset";
-      case BELOW_LIMIT -> ", below the limit";
+      case BELOW_LIMIT, ABOVE_LIMIT, NOT_KNOWN -> ", " + load.criterion().text();
     };
   }
 

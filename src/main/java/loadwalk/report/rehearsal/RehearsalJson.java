@@ -11,6 +11,7 @@ import loadwalk.json.JsonOut;
 import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
 import loadwalk.report.page.JsonParts;
+import loadwalk.report.sheet.ConditionsJson;
 import loadwalk.report.sheet.Sheet;
 import loadwalk.report.sheet.SheetJson;
 import loadwalk.report.sheet.SheetOptions;
@@ -61,6 +62,7 @@ public final class RehearsalJson {
     Optional<StepResult> found = sheet.result().step(step.step());
     if (found.isPresent()) {
       result(out, found.get());
+      ConditionsJson.write(out, found.get().conditions(), found.get().marks());
     }
     out.writeEndObject();
     StepState state = outcome.state().step(step.step());

@@ -87,7 +87,7 @@ public final class SheetCharts {
     return sheet.loads().stream()
         .map(Sheet.LoadLine::power)
         .filter(p -> p.mode() == mode)
-        .map(p -> point(beside(mode, p.ohms()), p.perLoad()))
+        .map(p -> point(beside(mode, p.ohms()), p.watts()))
         .toList();
   }
 

@@ -34,7 +34,11 @@ public final class SheetCsv {
     texts(sheet);
     for (Sheet.LoadLine line : sheet.loads()) {
       String step = line.power().fromStepId();
-      quantity("power", step, "watts", line.power().perLoad());
+      quantity("power", step, "watts", line.power().watts());
+      line.power().channelWatts().stream()
+          .skip(1)
+          .forEach(other -> quantity("power", step, "otherWatts", other));
+      line.power().meanWatts().ifPresent(mean -> quantity("power", step, "meanWatts", mean));
       quantity("power", step, "totalWatts", line.power().totalWatts());
       text("power", step, "criterion", line.power().criterion().word());
       line.rating().ifPresent(r -> rating(step, r));
@@ -90,7 +94,13 @@ public final class SheetCsv {
   }
 
   private void rating(String step, RatingComparison rating) {
-    number("rating", step, "ratedWatts", rating.ratingWatts(), Unit.WATT, rating.note().orElse(""));
+    number(
+        "rating",
+        step,
+        "ratedWatts",
+        rating.ratingWatts(),
+        Unit.WATT,
+        String.join("; ", RatingWords.notes(rating)));
     quantity("rating", step, "ratio", rating.ratio());
     if (Double.isFinite(rating.decibels())) {
       number("rating", step, "decibels", rating.decibels(), Unit.DECIBEL, "");

@@ -142,7 +142,7 @@ final class SheetFold {
         step.brief(),
         armed,
         state.context(planned).repeated().map(PlannedStep::id),
-        step.criterion(),
+        step.criterion(state.opened().sequence().limitThdPercent()),
         readings,
         step.pairs(),
         result.step(planned.id()),
@@ -165,7 +165,7 @@ final class SheetFold {
   /** Returns the published step with the most power, as an example of its budget. */
   private Optional<StepResult> budgetStep() {
     return result.published().values().stream()
-        .max(Comparator.comparingDouble(p -> p.perLoad().value()))
+        .max(Comparator.comparingDouble(p -> p.watts().value()))
         .flatMap(p -> result.step(p.fromStepId()))
         .filter(s -> !s.budget().isEmpty());
   }

@@ -9,6 +9,7 @@ import loadwalk.json.JsonOut;
 import loadwalk.quantity.Quantity;
 import loadwalk.report.page.JsonParts;
 import loadwalk.result.OutputFit;
+import loadwalk.result.PowerAtSupply;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
 
@@ -80,8 +81,17 @@ public final class SheetJson {
     JsonOut.number(out, "ohms", power.ohms());
     out.writeStringField("step", power.fromStepId());
     out.writeStringField("criterion", power.criterion().word());
-    JsonParts.quantity(out, "watts", power.perLoad());
+    JsonParts.quantity(out, "watts", power.watts());
+    JsonParts.quantity(out, "otherWatts", power.channelWatts().stream().skip(1).findFirst());
+    JsonParts.quantity(out, "meanWatts", power.meanWatts());
+    JsonParts.quantity(out, "balance", power.balance());
     JsonParts.quantity(out, "totalWatts", power.totalWatts());
+    JsonOut.texts(out, "runs", power.runs());
+    if (power.spread().isPresent()) {
+      JsonParts.quantity(out, "lowestWatts", power.spread().get().low());
+      JsonParts.quantity(out, "highestWatts", power.spread().get().high());
+    }
+    ConditionsJson.write(out, power.conditions(), power.marks());
     ForecastJson.ENDS.band(out, "forecastWatts", line.forecast());
     if (!power.why().isEmpty()) {
       out.writeStringField("why", power.why());
@@ -99,8 +109,15 @@ public final class SheetJson {
       JsonOut.number(out, "decibels", rating.decibels());
     }
     out.writeStringField("verdict", rating.verdict().word());
-    if (rating.note().isPresent()) {
-      out.writeStringField("note", rating.note().get());
+    JsonOut.texts(out, "differs", rating.differs());
+    JsonOut.texts(out, "notes", rating.notes());
+    if (rating.estimate().isPresent()) {
+      PowerAtSupply estimate = rating.estimate().get();
+      out.writeObjectFieldStart("estimate");
+      JsonParts.quantity(out, "watts", estimate.watts());
+      JsonOut.number(out, "supplyVolts", estimate.supplyVolts());
+      out.writeStringField("text", estimate.assumption());
+      out.writeEndObject();
     }
     out.writeEndObject();
   }

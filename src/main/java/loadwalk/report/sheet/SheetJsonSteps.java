@@ -72,6 +72,7 @@ final class SheetJsonSteps {
   private static void result(JsonGenerator out, StepResult r) throws IOException {
     out.writeObjectFieldStart("result");
     out.writeStringField("criterion", r.criterion().word());
+    ConditionsJson.write(out, r.conditions(), r.marks());
     JsonParts.quantity(out, "outputVolts", r.outputVolts());
     JsonParts.quantity(out, "loadOhms", r.loadOhms());
     JsonParts.quantity(out, "watts", r.watts());

@@ -3,6 +3,7 @@ package loadwalk.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
@@ -97,7 +98,9 @@ public final class SheetPage {
     boolean stereo = line.power().mode() == Mode.STEREO;
     return List.of(
         ResultWords.load(line.power().mode(), line.power().ohms()),
-        PRINTER.quantity(line.power().perLoad()),
+        line.power().channelWatts().stream()
+            .map(PRINTER::quantity)
+            .collect(Collectors.joining(", ")),
         stereo ? PRINTER.quantity(line.power().totalWatts()) : "",
         rating.map(r -> PRINTER.exact(r.ratingWatts(), Unit.WATT)).orElse(""),
         rating.map(r -> PRINTER.value(100 * r.ratio().value(), Unit.PERCENT, 3)).orElse(""),
@@ -148,7 +151,7 @@ public final class SheetPage {
               "{} is taken from {}: {}.", load, line.power().fromStepId(), line.power().why()));
     }
     line.rating()
-        .filter(rating -> rating.measured().value() < line.power().perLoad().value())
+        .filter(rating -> line.power().channelWatts().size() > 1)
         .ifPresent(
             rating ->
                 notes.add(
@@ -157,8 +160,11 @@ public final class SheetPage {
                         load,
                         PRINTER.quantity(rating.measured()))));
     line.rating()
-        .flatMap(RatingComparison::note)
-        .ifPresent(note -> notes.add(Sentence.of("{} vs. its rating: {}.", load, note)));
+        .map(RatingWords::notes)
+        .filter(words -> !words.isEmpty())
+        .ifPresent(
+            words ->
+                notes.add(Sentence.of("{} vs. its rating: {}.", load, String.join("; ", words))));
     return notes;
   }
 
@@ -267,7 +273,10 @@ public final class SheetPage {
 
   private List<Quantity> powers() {
     return sheet.loads().stream()
-        .flatMap(line -> Stream.of(line.power().perLoad(), line.power().totalWatts()))
+        .flatMap(
+            line ->
+                Stream.concat(
+                    line.power().channelWatts().stream(), Stream.of(line.power().totalWatts())))
         .toList();
   }
 

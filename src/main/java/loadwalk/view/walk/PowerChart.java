@@ -43,8 +43,8 @@ final class PowerChart {
       List<Point> points = new ArrayList<>();
       for (PublishedPower power : result.published().values()) {
         if (power.mode() == mode) {
-          double u = power.perLoad().expanded();
-          points.add(Point.within(beside(mode, power.ohms()), power.perLoad().value(), u));
+          double u = power.watts().expanded();
+          points.add(Point.within(beside(mode, power.ohms()), power.watts().value(), u));
           ohms.add(power.ohms());
         }
       }

@@ -15,6 +15,13 @@ import loadwalk.walk.fact.WalkState;
 
 /** Keys while a step runs: readings go into the row in focus. */
 final class RunKeys {
+  private static final List<Criterion> SAYABLE =
+      List.of(
+          Criterion.THD_LIMIT,
+          Criterion.CLIPPING_ONSET,
+          Criterion.BELOW_LIMIT,
+          Criterion.ABOVE_LIMIT);
+
   private RunKeys() {}
 
   /** Returns the readings of the step's rows; loaded steps have two more rows behind them. */
@@ -70,8 +77,8 @@ final class RunKeys {
       return Answer.say(screen, "Left and Right choose where the output was read.");
     }
     StepState step = state.step(planned.id());
-    Criterion[] all = Criterion.values();
-    Criterion next = all[(step.criterion().ordinal() + turn + all.length) % all.length];
+    int now = step.said().map(SAYABLE::indexOf).orElse(turn > 0 ? -1 : 0);
+    Criterion next = SAYABLE.get(Math.floorMod(now + turn, SAYABLE.size()));
     return Answer.want(screen, new Intent.SetCriterion(planned.id(), next));
   }
 

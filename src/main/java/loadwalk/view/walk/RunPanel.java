@@ -9,6 +9,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.forecast.Doubt;
 import loadwalk.plan.wiring.WireBackCheck;
+import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
@@ -126,7 +127,7 @@ final class RunPanel {
     boolean free = screen.prompt().isEmpty();
     boolean onCriterion = free && screen.focus() == first;
     canvas.label(area.column(), top, "output was read", onCriterion);
-    String chosen = step.criterion().text();
+    String chosen = step.said().orElse(Criterion.NOT_KNOWN).text();
     canvas.text(
         area.column() + ReadingRow.LABEL,
         top,

@@ -189,6 +189,11 @@ public record Capture(
     return plain(volts) + " V";
   }
 
+  /** Returns the tone as an operator would type it. */
+  public String hertzText() {
+    return plain(hertz) + " Hz";
+  }
+
   /** Returns a THD as an operator would type it. */
   public static String percentText(double percent) {
     return new BigDecimal(percent).round(KEPT_DIGITS).toPlainString() + " %";

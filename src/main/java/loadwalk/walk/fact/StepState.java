@@ -23,7 +23,7 @@ import loadwalk.result.LimitPair;
  * @param armedOhms the load the operator typed as connected, ohms
  * @param liftReason why a halt was lifted
  * @param entries every value entered, oldest first, by reading
- * @param criterion the criterion at which the output was read
+ * @param said the point at which the operator said the output was read
  * @param pairs volts and THD read together near the limit
  * @param warmSeconds the warm-up clock, seconds
  * @param reason why it was skipped or ended early
@@ -36,7 +36,7 @@ public record StepState(
     OptionalDouble armedOhms,
     Optional<String> liftReason,
     Map<ReadingId, List<Entry>> entries,
-    Criterion criterion,
+    Optional<Criterion> said,
     List<LimitPair> pairs,
     double warmSeconds,
     Optional<String> reason,
@@ -95,7 +95,7 @@ public record StepState(
             OptionalDouble.empty(),
             Optional.empty(),
             Map.of(),
-            Criterion.THD_LIMIT,
+            Optional.empty(),
             List.of(),
             0,
             Optional.empty(),
@@ -132,6 +132,19 @@ public record StepState(
       }
     }
     return open;
+  }
+
+  /**
+   * Returns the point at which the output was read: by the THD read, else by the operator's word.
+   *
+   * @param limitThdPercent the limit of the walk, percent
+   */
+  public Criterion criterion(double limitThdPercent) {
+    OptionalDouble thd =
+        latest(ReadingId.THD_PERCENT)
+            .map(entry -> OptionalDouble.of(entry.value()))
+            .orElseGet(OptionalDouble::empty);
+    return Criterion.reached(thd, limitThdPercent, said);
   }
 
   /** Returns the captured wave that an entry was read from, if any. */
@@ -208,7 +221,7 @@ public record StepState(
   }
 
   StepState at(Criterion taken) {
-    return changed(d -> d.criterion = taken);
+    return changed(d -> d.said = Optional.of(taken));
   }
 
   StepState paired(LimitPair pair) {
@@ -256,7 +269,7 @@ public record StepState(
     private OptionalDouble armedOhms;
     private Optional<String> liftReason;
     private Map<ReadingId, List<Entry>> entries;
-    private Criterion criterion;
+    private Optional<Criterion> said;
     private List<LimitPair> pairs;
     private double warmSeconds;
     private Optional<String> reason;
@@ -269,7 +282,7 @@ public record StepState(
       armedOhms = from.armedOhms;
       liftReason = from.liftReason;
       entries = from.entries;
-      criterion = from.criterion;
+      said = from.said;
       pairs = from.pairs;
       warmSeconds = from.warmSeconds;
       reason = from.reason;
@@ -284,7 +297,7 @@ public record StepState(
           armedOhms,
           liftReason,
           entries,
-          criterion,
+          said,
           pairs,
           warmSeconds,
           reason,

@@ -38,7 +38,6 @@ public final class Rehearsal {
   public static final String NO_ANSWER = "no answer";
 
   private static final String LIFTED = "rehearsed: the halt is noted and passed";
-  private static final String NO_CLOCK = "rehearsed: no clock runs";
 
   private final Walker walker;
   private final Map<String, Map<String, String>> answers;
@@ -47,7 +46,7 @@ public final class Rehearsal {
   private Model model;
 
   private Rehearsal(Forecaster forecaster, Script script) {
-    walker = new Walker(forecaster, StartOverride.OPEN_DOUBTS);
+    walker = new Walker(forecaster, StartOverride.REHEARSED);
     answers = script.answers();
     model = Model.of(WalkState.begin(script.opened(), 0), 1);
   }
@@ -178,8 +177,7 @@ public final class Rehearsal {
   }
 
   private void end(PlannedStep planned) {
-    boolean warm = planned.step().warmUp().isPresent();
-    take(warm ? new Intent.EndEarly(NO_CLOCK) : new Intent.Finish());
+    take(new Intent.Finish());
     if (!state(planned.id()).status().isOver() && !doubts(planned.id()).isEmpty()) {
       take(new Intent.Finish());
     }

@@ -103,7 +103,7 @@ class CaptureWalkTest {
     assertEquals(
         expected, step().latest(ReadingId.OUTPUT_VOLTS).orElseThrow().value(), 0.002 * expected);
     assertEquals(1, step().latest(ReadingId.THD_PERCENT).orElseThrow().value());
-    assertEquals(Criterion.THD_LIMIT, step().criterion());
+    assertEquals(Criterion.THD_LIMIT, step().criterion(1));
     Capture capture = step().captures().get(0);
     assertEquals("my ramp.wav", capture.file());
     byte[] hash = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));

@@ -21,6 +21,8 @@ import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
 import loadwalk.report.sheet.Sheet.Temperature;
 import loadwalk.report.sheet.Sheet.WarmUp;
+import loadwalk.result.Circumstances;
+import loadwalk.result.Conditions;
 import loadwalk.result.Criterion;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
@@ -126,7 +128,14 @@ class RareSheetSnapshotTest {
     double ratio = watts / 40;
     return new Sheet.LoadLine(
         new PublishedPower(
-            Mode.STEREO, watts == 0 ? 8 : 4, "stereo-4", one.scaledBy(2), one, criterion, ""),
+            conditions(criterion, watts == 0 ? 8 : 4),
+            List.of(),
+            List.of("stereo-4"),
+            List.of(one),
+            one.scaledBy(2),
+            Optional.empty(),
+            "",
+            List.of()),
         Optional.of(
             new RatingComparison(
                 40,
@@ -134,8 +143,24 @@ class RareSheetSnapshotTest {
                 one.mapped(ratio, 1.0 / 40, Unit.ONE),
                 10 * Math.log10(ratio),
                 watts == 0 ? Verdict.MISSES : Verdict.MEETS,
+                List.of(),
+                List.of(),
                 Optional.empty())),
         Optional.empty());
+  }
+
+  private static Conditions conditions(Criterion criterion, double ohms) {
+    return new Conditions(
+        Mode.STEREO,
+        ohms,
+        OptionalDouble.empty(),
+        1,
+        OptionalDouble.empty(),
+        criterion,
+        true,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Circumstances.UNKNOWN.saying(criterion));
   }
 
   private static Sheet.WalkRecord record() {

@@ -99,8 +99,8 @@ class SheetExchangeTest {
       for (CSVRecord row : csv) {
         if (row.get("section").equals("power") && row.get("name").equals("watts")) {
           PublishedPower power = WHOLE.result().published().get(row.get("step"));
-          assertEquals(power.perLoad().value(), Double.parseDouble(row.get("value")));
-          assertEquals(power.perLoad().u(), Double.parseDouble(row.get("u")));
+          assertEquals(power.watts().value(), Double.parseDouble(row.get("value")));
+          assertEquals(power.watts().u(), Double.parseDouble(row.get("u")));
           assertEquals("W", row.get("unit"));
           found.add(row.get("step"));
         }
@@ -130,7 +130,7 @@ class SheetExchangeTest {
     for (int i = 0; i < WHOLE.loads().size(); i++) {
       PublishedPower power = WHOLE.loads().get(i).power();
       assertEquals(ResultWords.load(power.mode(), power.ohms()), headline.get(i + 1).get(0));
-      assertEquals(Printer.UTF8.quantity(power.perLoad()), headline.get(i + 1).get(1));
+      assertEquals(Printer.UTF8.quantity(power.watts()), headline.get(i + 1).get(1));
     }
     long rows = WHOLE.steps().stream().mapToLong(s -> s.readings().size()).sum();
     assertTrue(tables.all.stream().anyMatch(t -> t.size() == rows + 1), "the table of readings");

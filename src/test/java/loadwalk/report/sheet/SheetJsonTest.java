@@ -24,8 +24,8 @@ class SheetJsonTest {
     for (int i = 0; i < sheet.loads().size(); i++) {
       PublishedPower power = sheet.loads().get(i).power();
       JsonNode load = json.get("loads").get(i);
-      assertEquals(power.perLoad().value(), load.get("watts").get("value").asDouble());
-      assertEquals(power.perLoad().u(), load.get("watts").get("u").asDouble());
+      assertEquals(power.watts().value(), load.get("watts").get("value").asDouble());
+      assertEquals(power.watts().u(), load.get("watts").get("u").asDouble());
       assertEquals(power.totalWatts().value(), load.get("totalWatts").get("value").asDouble());
     }
   }

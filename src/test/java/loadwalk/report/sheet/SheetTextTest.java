@@ -67,7 +67,7 @@ class SheetTextTest {
         Sheet.of(Walks.practice(3, "stereo-only"), SheetOptions.DEFAULT, StockRules.RULES);
     Sheet.LoadLine line = sheet.loads().get(0);
     double lower = line.rating().orElseThrow().measured().value();
-    assertTrue(lower < line.power().perLoad().value(), () -> lower + " W is not the lower");
+    assertTrue(lower < line.power().watts().value(), () -> lower + " W is not the lower");
     assertTrue(
         all(sheet).contains("stereo 4 Ω: the rating is judged by the weaker channel, "),
         all(sheet));

@@ -94,7 +94,7 @@ class FrozenWalkTest {
     assertEquals(Status.SKIPPED, walk.step("stereo-2").status());
     assertEquals(Optional.of("the owner insists"), walk.step("bridged-4").liftReason());
     StepState four = walk.step("stereo-4");
-    assertEquals(Criterion.CLIPPING_ONSET, four.criterion());
+    assertEquals(Criterion.CLIPPING_ONSET, four.criterion(1));
     assertEquals(4, four.armedOhms().orElseThrow());
     Entry doubted = four.latest(ReadingId.OUTPUT_VOLTS).orElseThrow();
     assertEquals("1.55 V", doubted.text());
