@@ -60,7 +60,7 @@ class RatingComparisonTest {
   void otherSupplyVolts_giveNoVerdict() {
     otherConditions(
         compare(CTA, stereo(4, volts(20), supply(13.2))),
-        "rated at a supply of 14.4 V, read at 13.2 V");
+        "rated at a supply of 14.4 V, read at 13.20 V");
     assertEquals(List.of(), compare(CTA, stereo(4, volts(20), supply(14.2))).differs());
     otherConditions(
         compare(CTA, stereo(4, volts(20))), "rated at a supply of 14.4 V, supply volts not read");
@@ -73,7 +73,7 @@ class RatingComparisonTest {
         compare(strict, stereo(4, volts(20), supply(14.4))), "rated at 0.1 % THD, read at 1 %");
     MeasuredStep clean = stereo(4, volts(20), supply(14.4), of(ReadingId.THD_PERCENT, 0.12));
     assertEquals(List.of(), compare(strict, clean).differs());
-    otherConditions(compare(CTA, clean), "rated at 1 % THD, read at 0.12 %");
+    otherConditions(compare(CTA, clean), "rated at 1 % THD, read at 0.120 %");
   }
 
   @Test

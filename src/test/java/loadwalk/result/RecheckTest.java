@@ -39,16 +39,20 @@ class RecheckTest {
   }
 
   @Test
-  void runsThatAgree_publishTheFirst() {
+  void runsThatAgree_publishTheirMean() {
     PublishedPower published = publish(20, 20.02);
-    assertEquals("bridged-0.5", published.fromStepId());
-    assertEquals(800, published.totalWatts().value(), 1e-9);
-    assertTrue(published.why().contains("agree"), published.why());
+    assertEquals(List.of("bridged-0.5", AGAIN), published.runs());
+    assertEquals((400 + 20.02 * 20.02) / 0.5 / 2, published.totalWatts().value(), 1e-9);
+    assertEquals(Optional.empty(), published.spread());
+    assertEquals("the mean of 2 runs that agree", published.why());
   }
 
   @Test
-  void runsThatDisagree_publishTheLower() {
-    assertEquals(AGAIN, publish(20, 19.5).fromStepId());
+  void runsThatDisagree_publishTheLowerAndTheirSpread() {
+    PublishedPower published = publish(20, 19.5);
+    assertEquals(List.of(AGAIN), published.runs());
+    assertEquals(760.5, published.spread().orElseThrow().low().value(), 1e-9);
+    assertEquals(800, published.spread().orElseThrow().high().value(), 1e-9);
     assertEquals("bridged-0.5", publish(20, 20.5).fromStepId());
     assertEquals(RecheckAgreement.Outcome.DISAGREES, compare(20, 19.5).outcome());
   }
@@ -95,8 +99,8 @@ class RecheckTest {
             + " uncertainty",
         compare(20, 19.5).text());
     assertEquals(
-        "bridged-0.5#2 and bridged-0.5 are not compared: both were read below the limit, at no"
-            + " stated point",
+        "bridged-0.5#2 and bridged-0.5 are not compared: both were read below the limit, which"
+            + " is no stated point",
         walk(
                 usual(),
                 loaded(Mode.BRIDGED, 0.5, Criterion.BELOW_LIMIT, volts(20)),

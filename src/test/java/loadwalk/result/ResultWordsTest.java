@@ -13,10 +13,15 @@ class ResultWordsTest {
   @Test
   void criteria_keepTheirWordsAndPhrases() {
     assertEquals(
-        List.of("thd-limit", "clipping-onset", "below-limit"),
+        List.of("thd-limit", "clipping-onset", "not-known", "below-limit", "above-limit"),
         Arrays.stream(Criterion.values()).map(Criterion::word).toList());
     assertEquals(
-        List.of("at the THD limit", "at the onset of clipping", "below the limit"),
+        List.of(
+            "at the THD limit",
+            "at the onset of clipping",
+            "at a distortion that nobody read",
+            "below the limit",
+            "above the limit"),
         Arrays.stream(Criterion.values()).map(Criterion::text).toList());
   }
 
@@ -32,12 +37,12 @@ class ResultWordsTest {
   @Test
   void verdicts_keepTheirWordsAndPhrases() {
     assertEquals(
-        List.of("meets", "misses", "too-close"),
+        List.of("meets", "misses", "too-close", "other-conditions"),
         Arrays.stream(RatingComparison.Verdict.values())
             .map(RatingComparison.Verdict::word)
             .toList());
     assertEquals(
-        List.of("met", "missed", "too close to call"),
+        List.of("met", "missed", "too close to call", "other conditions"),
         Arrays.stream(RatingComparison.Verdict.values())
             .map(RatingComparison.Verdict::text)
             .toList());

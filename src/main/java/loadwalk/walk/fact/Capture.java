@@ -191,7 +191,7 @@ public record Capture(
 
   /** Returns the tone as an operator would type it. */
   public String hertzText() {
-    return plain(hertz) + " Hz";
+    return Sentence.of("{} Hz", plain(hertz));
   }
 
   /** Returns a THD as an operator would type it. */
