@@ -12,6 +12,7 @@ import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
 import loadwalk.report.page.JsonParts;
 import loadwalk.report.sheet.ConditionsJson;
+import loadwalk.report.sheet.RatingJson;
 import loadwalk.report.sheet.Sheet;
 import loadwalk.report.sheet.SheetJson;
 import loadwalk.report.sheet.SheetOptions;
@@ -118,6 +119,7 @@ public final class RehearsalJson {
       number(out, "u", Optional.of(rating.ratio().u()));
       number(out, "decibels", Optional.of(rating.decibels()));
       out.writeStringField("verdict", rating.verdict().word());
+      RatingJson.unlike(out, rating);
       out.writeEndObject();
     }
   }

@@ -23,7 +23,7 @@ public final class ConditionsJson {
     out.writeObjectFieldStart("conditions");
     out.writeNullField("section");
     out.writeStringField("mode", conditions.mode().word());
-    JsonOut.number(out, "ohms", conditions.ohms());
+    number(out, "ohms", OptionalDouble.of(conditions.ohms()));
     number(out, "ohmsRead", conditions.ohmsRead());
     out.writeStringField("driven", Conditions.ALL_DRIVEN);
     out.writeNumberField("channelsRead", conditions.channelsRead());
@@ -48,7 +48,7 @@ public final class ConditionsJson {
 
   private static void number(JsonGenerator out, String key, OptionalDouble value)
       throws IOException {
-    if (value.isPresent()) {
+    if (value.isPresent() && Double.isFinite(value.getAsDouble())) {
       JsonOut.number(out, key, value.getAsDouble());
     } else {
       out.writeNullField(key);

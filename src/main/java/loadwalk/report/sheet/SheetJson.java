@@ -9,7 +9,6 @@ import loadwalk.json.JsonOut;
 import loadwalk.quantity.Quantity;
 import loadwalk.report.page.JsonParts;
 import loadwalk.result.OutputFit;
-import loadwalk.result.PowerAtSupply;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
 
@@ -88,8 +87,10 @@ public final class SheetJson {
     JsonParts.quantity(out, "totalWatts", power.totalWatts());
     JsonOut.texts(out, "runs", power.runs());
     if (power.spread().isPresent()) {
+      out.writeObjectFieldStart("spread");
       JsonParts.quantity(out, "lowestWatts", power.spread().get().low());
       JsonParts.quantity(out, "highestWatts", power.spread().get().high());
+      out.writeEndObject();
     }
     ConditionsJson.write(out, power.conditions(), power.marks());
     ForecastJson.ENDS.band(out, "forecastWatts", line.forecast());
@@ -109,16 +110,7 @@ public final class SheetJson {
       JsonOut.number(out, "decibels", rating.decibels());
     }
     out.writeStringField("verdict", rating.verdict().word());
-    JsonOut.texts(out, "differs", rating.differs());
-    JsonOut.texts(out, "notes", rating.notes());
-    if (rating.estimate().isPresent()) {
-      PowerAtSupply estimate = rating.estimate().get();
-      out.writeObjectFieldStart("estimate");
-      JsonParts.quantity(out, "watts", estimate.watts());
-      JsonOut.number(out, "supplyVolts", estimate.supplyVolts());
-      out.writeStringField("text", estimate.assumption());
-      out.writeEndObject();
-    }
+    RatingJson.unlike(out, rating);
     out.writeEndObject();
   }
 
