@@ -61,7 +61,9 @@ class RulesTest {
   @Test
   void ownTables_standBeforeTheStockOnes_andAWrongOneIsToldAtOnce() {
     String head = "gauge,ohmsPerKilometre,source,how\n";
-    Rules own = Rules.of(Map.of("wire.csv", head + "AWG 4,8.15,measured,read\n"));
+    Map<String, String> tables = Map.of("wire.csv", head + "AWG 4,8.15,measured,read\n");
+    Rules own = Rules.of(tables);
+    assertEquals(tables, own.ownTables());
     Lead lead = new Lead("plus", new Lead.Awg(4), 1, 1);
     assertEquals(8.15e-3, own.wire().ohms(lead, 20), 1e-12);
     assertEquals(0.815e-3, rules.wire().ohms(lead, 20), 1e-6);
