@@ -17,16 +17,12 @@ import java.util.TreeMap;
  * @param unit the unit of value and contributions
  * @param contributions the signed part of the standard uncertainty by source, each finite, in the
  *     unit
- * @param degreesOfFreedom those of the parts that were estimated from few readings (type A), by
- *     source, 1 or more; a part not listed counts as known (JCGM 100:2008, G.4.3)
+ * @param shapes the distributions of the parts, by source; a part not listed is normal and known
  */
 public record Quantity(
-    double value,
-    Unit unit,
-    Map<String, Double> contributions,
-    Map<String, Double> degreesOfFreedom) {
+    double value, Unit unit, Map<String, Double> contributions, Map<String, Shape> shapes) {
 
-  /** The coverage factor of a printed uncertainty that does not come from few readings. */
+  /** The coverage factor where the parts add up to a normal distribution that is known. */
   public static final double COVERAGE_FACTOR = 2.0;
 
   /** Checks that every number is finite and copies the parts. */
@@ -36,11 +32,10 @@ public record Quantity(
     SortedMap<String, Double> copy = new TreeMap<>(contributions);
     copy.values().forEach(part -> requireFinite(part, "contribution"));
     contributions = Collections.unmodifiableSortedMap(copy);
-    degreesOfFreedom.values().forEach(Quantity::requireDegrees);
-    degreesOfFreedom = Map.copyOf(degreesOfFreedom);
+    shapes = Map.copyOf(shapes);
   }
 
-  /** Makes a quantity whose parts are all known. */
+  /** Makes a quantity whose parts are all normal and known. */
   public Quantity(double value, Unit unit, Map<String, Double> contributions) {
     this(value, unit, contributions, Map.of());
   }
@@ -73,25 +68,65 @@ public record Quantity(
   }
 
   /**
-   * Returns the coverage factor k: 2, or more where parts estimated from few readings need it to
-   * cover the same 95.45 % (JCGM 100:2008, G.4.1 and table G.2).
+   * Returns the coverage factor k of 95.45 %: 2, or more where parts estimated from few readings
+   * need it (JCGM 100:2008, G.4.1 and table G.2), or less where one part with limits, such as a
+   * tolerance, outweighs the others (JCGM 100:2008, G.1.4 and 4.3.7: 1.65 for a rectangular one).
    */
   public double coverageFactor() {
-    return Coverage.factor(effectiveDegreesOfFreedom());
+    return shapes.isEmpty()
+        ? COVERAGE_FACTOR
+        : Coverage.factor(effectiveDegreesOfFreedom()) * Coverage.shapeFactor(excess());
+  }
+
+  /** Returns the excess kurtosis: that of each part, weighted by the square of its variance. */
+  private double excess() {
+    double u = u();
+    double sum = 0;
+    for (Map.Entry<String, Shape> shape : shapes.entrySet()) {
+      double share = share(shape.getKey(), u);
+      sum += share * share * shape.getValue().excess();
+    }
+    return sum;
+  }
+
+  /** Returns which part of the variance comes from a source. */
+  private double share(String source, double u) {
+    double part = u > 0 ? contributions.getOrDefault(source, 0.0) / u : 0;
+    return part * part;
   }
 
   /**
    * Returns ν_eff = u⁴ / Σ(uᵢ⁴/νᵢ) by Welch–Satterthwaite (JCGM 100:2008, equation G.2b); infinite
-   * where no part was estimated from readings. It is never below the smallest νᵢ.
+   * where no part was estimated from readings. It is never below the smallest νᵢ. Parts estimated
+   * from one pool of readings count as one part: two of them are known no better than one.
    */
   public double effectiveDegreesOfFreedom() {
     double u = u();
+    Map<String, Double> shareOfPool = new TreeMap<>();
+    Map<String, Double> degreesOfPool = new TreeMap<>();
+    shapes.forEach(
+        (source, shape) -> {
+          if (shape.isEstimated()) {
+            shareOfPool.merge(shape.poolOf(source), share(source, u), Double::sum);
+            degreesOfPool.merge(shape.poolOf(source), shape.degreesOfFreedom(), Math::min);
+          }
+        });
     double sum = 0;
-    for (Map.Entry<String, Double> degrees : degreesOfFreedom.entrySet()) {
-      double share = u > 0 ? contributions.getOrDefault(degrees.getKey(), 0.0) / u : 0;
-      sum += share * share * share * share / degrees.getValue();
+    for (Map.Entry<String, Double> pool : shareOfPool.entrySet()) {
+      sum += pool.getValue() * pool.getValue() / degreesOfPool.get(pool.getKey());
     }
     return sum > 0 ? Math.max(1, 1 / sum) : Double.POSITIVE_INFINITY;
+  }
+
+  /** Returns the degrees of freedom of one part: infinite for one that is known. */
+  public double degreesOfFreedom(String source) {
+    Shape shape = shapes.get(source);
+    return shape == null ? Double.POSITIVE_INFINITY : shape.degreesOfFreedom();
+  }
+
+  /** Tells whether any part was estimated from few readings. */
+  public boolean isEstimated() {
+    return shapes.values().stream().anyMatch(Shape::isEstimated);
   }
 
   /** Returns this plus other; both must carry the same unit. */
@@ -139,14 +174,25 @@ public record Quantity(
   public Quantity mapped(double result, double derivative, Unit resultUnit) {
     Map<String, Double> parts = new TreeMap<>();
     contributions.forEach((source, part) -> parts.put(source, derivative * part));
-    return new Quantity(result, resultUnit, parts, degreesOfFreedom);
+    return new Quantity(result, resultUnit, parts, shapes);
   }
 
-  /** Returns this with another independent part of the standard uncertainty. */
+  /** Returns this with another independent, normal part of the standard uncertainty. */
   public Quantity withPart(String source, double u) {
     Map<String, Double> parts = new TreeMap<>(contributions);
     parts.merge(source, u, Math::hypot);
-    return new Quantity(value, unit, parts, degreesOfFreedom);
+    return new Quantity(value, unit, parts, shapes);
+  }
+
+  /**
+   * Returns this with another independent part that is equally likely anywhere within limits: u =
+   * a/√3 (JCGM 100:2008, 4.3.7).
+   *
+   * @param source the name of the part, not yet used here
+   * @param halfWidth a, the distance of the limits; its sign tells which way the value goes
+   */
+  public Quantity withRectangular(String source, double halfWidth) {
+    return withShaped(source, halfWidth / Math.sqrt(3), Shape.RECTANGULAR);
   }
 
   /**
@@ -157,19 +203,38 @@ public record Quantity(
    * @param degrees its degrees of freedom, 1 or more: for n readings n − 1 (JCGM 100:2008, 4.2.6)
    */
   public Quantity withScatter(String source, double u, double degrees) {
+    return withShaped(source, u, Shape.estimated(degrees, ""));
+  }
+
+  /**
+   * Returns this with another independent part of a shape.
+   *
+   * @param source the name of the part, not yet used here
+   * @param u the standard uncertainty; its sign tells which way the value goes
+   */
+  public Quantity withShaped(String source, double u, Shape shape) {
     if (contributions.containsKey(source)) {
       throw new IllegalArgumentException("there is a part named " + source + " already");
     }
-    Map<String, Double> all = new TreeMap<>(degreesOfFreedom);
-    all.put(source, degrees);
-    return new Quantity(value, unit, withPart(source, u).contributions, all);
+    Map<String, Double> parts = new TreeMap<>(contributions);
+    parts.put(source, u);
+    Map<String, Shape> all = new TreeMap<>(shapes);
+    all.put(source, shape);
+    return new Quantity(value, unit, parts, all);
   }
 
   /** Returns this without the parts whose sources another quantity shares. */
   public Quantity withoutSourcesOf(Quantity other) {
     Map<String, Double> parts = new TreeMap<>(contributions);
     parts.keySet().removeAll(other.contributions.keySet());
-    return new Quantity(value, unit, parts, degreesOfFreedom);
+    return new Quantity(value, unit, parts, shapes);
+  }
+
+  /** Returns this without the part of one source. */
+  public Quantity without(String source) {
+    Map<String, Double> parts = new TreeMap<>(contributions);
+    parts.remove(source);
+    return new Quantity(value, unit, parts, shapes);
   }
 
   private Quantity combine(
@@ -178,27 +243,21 @@ public record Quantity(
     contributions.forEach((source, part) -> parts.put(source, derivative * part));
     other.contributions.forEach(
         (source, part) -> parts.merge(source, otherDerivative * part, Double::sum));
-    return new Quantity(result, resultUnit, parts, degreesOfBoth(other));
+    return new Quantity(result, resultUnit, parts, shapesOfBoth(other));
   }
 
-  private Map<String, Double> degreesOfBoth(Quantity other) {
-    if (other.degreesOfFreedom.isEmpty()) {
-      return degreesOfFreedom;
+  private Map<String, Shape> shapesOfBoth(Quantity other) {
+    if (other.shapes.isEmpty()) {
+      return shapes;
     }
-    Map<String, Double> both = new TreeMap<>(degreesOfFreedom);
-    other.degreesOfFreedom.forEach((source, degrees) -> both.merge(source, degrees, Math::min));
+    Map<String, Shape> both = new TreeMap<>(shapes);
+    other.shapes.forEach((source, shape) -> both.merge(source, shape, Shape::lessSure));
     return both;
   }
 
   private void requireSameUnit(Quantity other) {
     if (unit != other.unit) {
       throw new IllegalArgumentException("units differ: " + unit + " and " + other.unit);
-    }
-  }
-
-  private static void requireDegrees(double degrees) {
-    if (!(degrees >= 1)) {
-      throw new IllegalArgumentException("degrees of freedom must be 1 or more, got " + degrees);
     }
   }
 

@@ -95,7 +95,7 @@ record Power(Quantity watts, List<BudgetLine> budget) {
                         input.unit(),
                         sensitivity,
                         Math.abs(part * sensitivity),
-                        input.degreesOfFreedom().getOrDefault(source, Double.POSITIVE_INFINITY))));
+                        input.degreesOfFreedom(source))));
   }
 
   private static List<BudgetLine> sorted(List<BudgetLine> lines) {

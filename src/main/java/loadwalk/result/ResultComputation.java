@@ -29,6 +29,7 @@ public final class ResultComputation {
    * @param supplyVolts the supply volts specified at the amplifier's terminals
    * @param toneHertz the test tone, hertz
    * @param wire the copper of the leads
+   * @param repeatability how well the limit is set by hand on this bench
    * @param taken the steps in the order they were done
    * @throws IllegalArgumentException if two steps have the same id, or a condition is not above 0
    */
@@ -39,6 +40,7 @@ public final class ResultComputation {
       double supplyVolts,
       double toneHertz,
       Wire wire,
+      Repeatability repeatability,
       List<MeasuredStep> taken) {
     Objects.requireNonNull(amplifier, "amplifier");
     Objects.requireNonNull(bench, "bench");
@@ -62,6 +64,8 @@ public final class ResultComputation {
         rechecks(taken, byId),
         Bridges.of(standing, fit),
         published,
+        repeatability,
+        RunPairs.of(setByHand(taken, byId)),
         List.copyOf(new LinkedHashSet<>(remarks)));
   }
 
@@ -101,6 +105,11 @@ public final class ResultComputation {
           .ifPresent(first -> agreements.add(RecheckComparison.of(first, byId.get(step.stepId()))));
     }
     return agreements;
+  }
+
+  private static List<StepResult> setByHand(
+      List<MeasuredStep> taken, Map<String, StepResult> byId) {
+    return taken.stream().filter(s -> s.pairs().isEmpty()).map(s -> byId.get(s.stepId())).toList();
   }
 
   private static void requireDistinct(List<MeasuredStep> taken) {

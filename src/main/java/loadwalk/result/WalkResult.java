@@ -19,6 +19,8 @@ import loadwalk.quantity.Quantity;
  * @param rechecks one comparison for each recheck
  * @param bridges one comparison for each bridged step that has a stereo counterpart
  * @param published the power of each load, by the id of its first step, in order
+ * @param repeatability how well the limit is set by hand, as these results count it
+ * @param pairs the runs of this walk that repeatability can be learned from
  * @param remarks the basis of these results
  */
 public record WalkResult(
@@ -29,6 +31,8 @@ public record WalkResult(
     List<RecheckAgreement> rechecks,
     List<BridgeComparison> bridges,
     Map<String, PublishedPower> published,
+    Repeatability repeatability,
+    List<Repeatability.Pair> pairs,
     List<Remark> remarks) {
   /** Copies the collections, keeping their order. */
   public WalkResult {
@@ -39,6 +43,8 @@ public record WalkResult(
     rechecks = List.copyOf(rechecks);
     bridges = List.copyOf(bridges);
     published = Collections.unmodifiableMap(new LinkedHashMap<>(published));
+    Objects.requireNonNull(repeatability, "repeatability");
+    pairs = List.copyOf(pairs);
     remarks = List.copyOf(remarks);
   }
 

@@ -10,6 +10,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.bench.Wire;
 import loadwalk.result.MeasuredStep;
+import loadwalk.result.Repeatability;
 import loadwalk.result.ResultComputation;
 import loadwalk.result.TakenReading;
 import loadwalk.result.WalkResult;
@@ -39,6 +40,7 @@ public final class Results {
         sequence.supplyVolts(),
         sequence.toneHertz(),
         wire,
+        Repeatability.DEFAULT,
         taken(state));
   }
 

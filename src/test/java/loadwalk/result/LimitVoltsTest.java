@@ -77,6 +77,7 @@ class LimitVoltsTest {
                 14.4,
                 40,
                 Readings.WIRE,
+                Readings.EXACTLY_SET,
                 List.of(Readings.withPairs(below(), PAIRS)))
             .steps()
             .get(0);

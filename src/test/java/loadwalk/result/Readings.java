@@ -26,6 +26,9 @@ final class Readings {
   static final double TONE = 40;
   static final Wire WIRE = new Wire(Tables.stock());
 
+  /** A bench on which the limit is set without any scatter, which leaves the other parts alone. */
+  static final Repeatability EXACTLY_SET = new Repeatability(0, 0);
+
   private Readings() {}
 
   static TakenReading volts(double value) {
@@ -165,7 +168,8 @@ final class Readings {
   }
 
   static WalkResult walk(Amplifier amplifier, Bench bench, MeasuredStep... steps) {
-    return ResultComputation.walk(amplifier, bench, LIMIT, SUPPLY, TONE, WIRE, List.of(steps));
+    return ResultComputation.walk(
+        amplifier, bench, LIMIT, SUPPLY, TONE, WIRE, EXACTLY_SET, List.of(steps));
   }
 
   static StepResult step(Bench bench, MeasuredStep step) {

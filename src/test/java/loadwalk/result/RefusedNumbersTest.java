@@ -136,7 +136,14 @@ class RefusedNumbersTest {
 
   private static void walk(double limit, double supply, double tone) {
     ResultComputation.walk(
-        Readings.plain(), Readings.usual(), limit, supply, tone, Readings.WIRE, List.of());
+        Readings.plain(),
+        Readings.usual(),
+        limit,
+        supply,
+        tone,
+        Readings.WIRE,
+        Readings.EXACTLY_SET,
+        List.of());
   }
 
   private static void budget(double u, double sensitivity, double part, double degrees) {

@@ -180,7 +180,14 @@ class StepResultTest {
     assertTrue(says(step(bench, stereo(4, volts(20))).remarks(), "meter-band"));
     WalkResult at50 =
         ResultComputation.walk(
-            plain(), bench, 1, 14.4, 50, Readings.WIRE, List.of(stereo(4, volts(20))));
+            plain(),
+            bench,
+            1,
+            14.4,
+            50,
+            Readings.WIRE,
+            Readings.EXACTLY_SET,
+            List.of(stereo(4, volts(20))));
     assertFalse(says(at50.steps().get(0).remarks(), "meter-band"));
   }
 

@@ -284,7 +284,7 @@ public final class SheetPage {
     return sheet.result().steps().stream()
         .flatMap(r -> Stream.of(r.outputVolts(), r.totalWatts(), r.inputWatts()))
         .flatMap(Optional::stream)
-        .anyMatch(quantity -> !quantity.degreesOfFreedom().isEmpty());
+        .anyMatch(Quantity::isEstimated);
   }
 
   private List<Block> assumptions() {
