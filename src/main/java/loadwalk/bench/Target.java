@@ -12,10 +12,22 @@ package loadwalk.bench;
 public record Target(String stepId, Kind kind, Mode mode, double ohms, double powerFraction) {
   /** What is done. */
   public enum Kind {
-    WARM_UP,
-    IDLE,
-    LOADED,
-    OPEN_LOAD
+    WARM_UP(true),
+    IDLE(false),
+    LOADED(true),
+    /** The load is driven before it is taken off. */
+    OPEN_LOAD(true);
+
+    private final boolean drives;
+
+    Kind(boolean drives) {
+      this.drives = drives;
+    }
+
+    /** Tells whether the amplifier is driven into a load. */
+    public boolean drives() {
+      return drives;
+    }
   }
 
   /** Returns a step that measures into a load at the limit. */

@@ -161,8 +161,7 @@ final class BenchPlanner {
   }
 
   private Optional<WiringAnswer> wiring(Bench bench, Target target, Forecast forecast) {
-    boolean loaded = target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
-    if (!loaded) {
+    if (!target.kind().drives()) {
       return Optional.empty();
     }
     double watts = forecast.demand().loadWatts().map(Band::high).orElse(0.0);

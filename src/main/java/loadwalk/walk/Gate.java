@@ -102,7 +102,7 @@ public final class Gate {
   }
 
   static boolean loads(Target target) {
-    return target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
+    return target.kind().drives();
   }
 
   /** Returns why a typed load does not arm a step; empty if it does. */

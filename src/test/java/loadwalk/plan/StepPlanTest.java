@@ -132,7 +132,7 @@ class StepPlanTest {
             bench,
             any -> told);
     assertEquals(
-        List.of("warm-up wired", "idle bare", "stereo-4 wired", "open-load bare"),
+        List.of("warm-up wired", "idle bare", "stereo-4 wired", "open-load wired"),
         plan.steps().stream()
             .map(s -> s.target().stepId() + (s.wiring().isPresent() ? " wired" : " bare"))
             .toList());

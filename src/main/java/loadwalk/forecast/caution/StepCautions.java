@@ -160,7 +160,7 @@ public final class StepCautions {
    * id.
    */
   private Optional<Caution> ownColdLoad(Evidence evidence, Target target) {
-    if (target.kind() == Target.Kind.IDLE || target.kind() == Target.Kind.OPEN_LOAD) {
+    if (!target.kind().drives()) {
       return Optional.empty();
     }
     return evidence.observations().stream()

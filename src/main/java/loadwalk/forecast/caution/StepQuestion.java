@@ -36,7 +36,7 @@ record StepQuestion(
 
   /** Returns whether the amplifier is driven into a load. */
   boolean driven() {
-    return target.kind() == Target.Kind.LOADED || target.kind() == Target.Kind.WARM_UP;
+    return target.kind().drives();
   }
 
   /** Returns whether the step loads the amplifier so hard that the operator must arm it. */

@@ -1,6 +1,7 @@
 package loadwalk.forecast.model;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Bench;
@@ -72,10 +73,15 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     return new StepBands(floored(evidence.bench(), bands), Forecast.Demand.unknown());
   }
 
+  /**
+   * Returns the bands of a step that reads the volts with and without a load, below the limit; what
+   * it asks of the bench is told for the limit, since nothing keeps the level below it.
+   */
   private static StepBands openLoad(WalkModel model, Target target) {
     if (!(target.ohms() > 0)) {
       return empty();
     }
+    StepBands driven = loaded(model, target);
     StepOutlook outlook = model.outlook(target);
     double logLoads = Math.log(target.mode() == Mode.BRIDGED ? 2 : 1);
     Band loaded = exponential(outlook.logVolts().affine(1, logLoads, 0), 0);
@@ -86,7 +92,14 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
             loaded.low(),
             loaded.middle() * (1 + USUAL_UNLOADED_RISE),
             loaded.high() * (1 + MOST_UNLOADED_RISE)));
-    return new StepBands(floored(model.evidence().bench(), bands), Forecast.Demand.unknown());
+    for (ReadingId asked : List.of(ReadingId.SUPPLY_AMPS, ReadingId.SINK_CELSIUS)) {
+      driven.find(asked).ifPresent(band -> bands.put(asked, band));
+    }
+    return new StepBands(floored(model.evidence().bench(), bands), driven.demand());
+  }
+
+  private Optional<Band> find(ReadingId id) {
+    return Optional.ofNullable(bands.get(id));
   }
 
   private static StepBands loaded(WalkModel model, Target target) {
