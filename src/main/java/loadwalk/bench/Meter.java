@@ -3,8 +3,10 @@ package loadwalk.bench;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
+import loadwalk.json.Words;
 import loadwalk.text.Sentence;
 
 /**
@@ -17,6 +19,8 @@ import loadwalk.text.Sentence;
  * @param resolution the value of one digit, in the reading's unit
  * @param band the AC band the specification covers, where stated
  * @param connection how to query it, where it can be queried
+ * @param thdKind what its figure of distortion counts, where it reads distortion and that is known
+ * @param bandwidthHertz the upper end of the band in which it reads distortion, where known, hertz
  */
 public record Meter(
     String label,
@@ -25,8 +29,13 @@ public record Meter(
     double digits,
     double resolution,
     Optional<Band> band,
-    Optional<Connection> connection)
+    Optional<Connection> connection,
+    Optional<ThdKind> thdKind,
+    OptionalDouble bandwidthHertz)
     implements Shaped<Meter> {
+  private static final Words<ThdKind> KINDS = Words.of(List.of(ThdKind.values()), ThdKind::word);
+  private static final double MOST_HERTZ = 1e9;
+
   /** Checks the numbers. */
   public Meter {
     Checks.text(label, "label");
@@ -45,7 +54,16 @@ public record Meter(
       double digits,
       double resolution,
       Optional<Band> band) {
-    this(label, reads, percent, digits, resolution, band, Optional.empty());
+    this(
+        label,
+        reads,
+        percent,
+        digits,
+        resolution,
+        band,
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 
   static Meter blank() {
@@ -73,12 +91,43 @@ public record Meter(
         itsDigits,
         itsResolution,
         Band.shape(in, band),
-        in.part("connection", connection, Connection.blank(itsReading)));
+        in.part("connection", connection, Connection.blank(itsReading)),
+        kind(in, itsReading),
+        bandwidth(in, itsReading));
+  }
+
+  private Optional<ThdKind> kind(Shape in, ReadingId itsReading) {
+    if (!in.has("thdKind", thdKind.isPresent())) {
+      return thdKind;
+    }
+    ThdKind its = in.word("thdKind", thdKind.orElse(ThdKind.THD_N), KINDS);
+    requireDistortion(in, "thdKind", itsReading);
+    return Optional.ofNullable(its);
+  }
+
+  private OptionalDouble bandwidth(Shape in, ReadingId itsReading) {
+    OptionalDouble its = in.number("bandwidthHertz", bandwidthHertz, 1, MOST_HERTZ);
+    if (its.isPresent()) {
+      requireDistortion(in, "bandwidthHertz", itsReading);
+    }
+    return its;
+  }
+
+  private static void requireDistortion(Shape in, String key, ReadingId itsReading) {
+    if (itsReading != ReadingId.THD_PERCENT) {
+      in.refuse(key, Sentence.of("«{}» belongs to a meter that reads «thdPercent»", key));
+    }
   }
 
   /** Returns this meter with the given connection. */
   public Meter connectedBy(Connection by) {
-    return new Meter(label, reads, percent, digits, resolution, band, Optional.of(by));
+    return new Meter(
+        label, reads, percent, digits, resolution, band, Optional.of(by), thdKind, bandwidthHertz);
+  }
+
+  /** Returns this meter of distortion with what its figure counts and up to which frequency. */
+  public Meter counting(Optional<ThdKind> kind, OptionalDouble hertz) {
+    return new Meter(label, reads, percent, digits, resolution, band, connection, kind, hertz);
   }
 
   /** Returns the half-width of the accuracy at a reading, in the reading's unit. */
@@ -106,7 +155,8 @@ public record Meter(
         return band;
       }
       Band ends = band.orElse(new Band(0, 1));
-      List<Double> hertz = in.numbers("hertz", List.of(ends.lowHertz, ends.highHertz), 0, 1e9);
+      List<Double> hertz =
+          in.numbers("hertz", List.of(ends.lowHertz, ends.highHertz), 0, MOST_HERTZ);
       if (hertz.size() != 2 || hertz.get(0) > hertz.get(1)) {
         in.refuse("hertz", "«hertz» must be [low, high]");
         return band;

@@ -75,6 +75,8 @@ public final class PlainParser {
         return rest.isBlank()
             ? PlainAnswer.say("Type: note TEXT.")
             : PlainAnswer.want(new Intent.Note(rest));
+      case "controls":
+        return PlainAnswer.want(new Intent.SayControls(rest));
       case "photo":
         return PlainAnswer.want(Intent.Attach.typed(rest));
       case "warm-again":

@@ -53,6 +53,11 @@ public record PlainWriter(Printer printer) {
     after.state().notes().stream()
         .skip(before.state().notes().size())
         .forEach(note -> lines.add(Sentence.of("kept note: {}", note.text())));
+    after
+        .state()
+        .controls()
+        .filter(text -> !after.state().controls().equals(before.state().controls()))
+        .ifPresent(text -> lines.add(Sentence.of("kept controls: {}", text)));
     hold(before.state().hold(), after.state().hold(), lines);
     if (after.state().isFinished() && !before.state().isFinished()) {
       lines.add("Every step is done. Type sheet to see the sheet, or quit.");
@@ -255,6 +260,7 @@ public record PlainWriter(Printer printer) {
         "pair VOLTS THD       volts and THD read together near the limit",
         "wave FILE full-scale VOLTS divider RATIO   output and THD from a captured wave; also known"
             + " VOLTS",
+        "controls TEXT        how the amplifier's gain and controls are set, in one line",
         "photo PATH CAPTION   a PNG or JPEG for the sheet; a path with spaces in double quotes",
         "Files of wave and photo start in the folder that Loadwalk was started in.",
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",

@@ -3,6 +3,7 @@ package loadwalk.result;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.ThdKind;
 
 /**
  * How a step was read, apart from its readings; whatever nobody recorded is empty.

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
@@ -147,9 +148,18 @@ public final class Entries {
                     number.resolution(),
                     of(doubts, id),
                     model.clock().warmSeconds(),
-                    Optional.ofNullable(instruments.get(id)))));
+                    Optional.ofNullable(instruments.get(id)),
+                    OUTPUTS.contains(id) ? held(model, stepId) : OptionalDouble.empty())));
     facts.addAll(freshlyDoubted(stepId, step, doubts, typed));
     return facts;
+  }
+
+  /** Returns how long a step had run, to a tenth of a second, if it is the one that runs. */
+  private static OptionalDouble held(Model model, String stepId) {
+    OptionalDouble seconds = model.clock().heldSeconds();
+    return seconds.isPresent() && model.state().currentId().equals(stepId)
+        ? OptionalDouble.of(Math.round(10 * seconds.getAsDouble()) / 10.0)
+        : OptionalDouble.empty();
   }
 
   /**

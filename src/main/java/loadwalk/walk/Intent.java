@@ -270,6 +270,23 @@ public sealed interface Intent extends Event {
   }
 
   /**
+   * Say how the amplifier's gain and controls are set.
+   *
+   * @param text as typed
+   */
+  record SayControls(String text) implements AnyTime {
+    /** Makes the text fit for the journal. */
+    public SayControls {
+      text = JournalText.text(text);
+    }
+
+    @Override
+    public Next taken(Model model) {
+      return Steps.controls(model, text);
+    }
+  }
+
+  /**
    * Attach a photo at the current step.
    *
    * @param path the path of the photo, as typed

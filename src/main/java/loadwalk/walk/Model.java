@@ -3,6 +3,7 @@ package loadwalk.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Stamped;
@@ -39,6 +40,8 @@ public record Model(
    * @param wallMillis the wall clock, ms since 1970
    * @param warmSeconds the running warm-up clock, seconds
    * @param scale how many warm-up seconds pass in one second; above 1 only on the practice bench
+   * @param heldSeconds how long the current step has run, seconds, at the last tick; empty where
+   *     this clock did not see it start or the walk was held since
    * @param retryNanos when writing last failed, ns; empty if it did not
    */
   public record Clock(
@@ -46,17 +49,22 @@ public record Model(
       long wallMillis,
       double warmSeconds,
       double scale,
+      OptionalDouble heldSeconds,
       OptionalLong retryNanos) {
     Clock heard(long nanos, long wall) {
-      return new Clock(OptionalLong.of(nanos), wall, warmSeconds, scale, retryNanos);
+      return new Clock(OptionalLong.of(nanos), wall, warmSeconds, scale, heldSeconds, retryNanos);
     }
 
     Clock warm(double seconds) {
-      return new Clock(monoNanos, wallMillis, seconds, scale, retryNanos);
+      return new Clock(monoNanos, wallMillis, seconds, scale, heldSeconds, retryNanos);
+    }
+
+    Clock held(OptionalDouble seconds) {
+      return new Clock(monoNanos, wallMillis, warmSeconds, scale, seconds, retryNanos);
     }
 
     Clock failedAt(OptionalLong nanos) {
-      return new Clock(monoNanos, wallMillis, warmSeconds, scale, nanos);
+      return new Clock(monoNanos, wallMillis, warmSeconds, scale, heldSeconds, nanos);
     }
   }
 
@@ -64,7 +72,13 @@ public record Model(
   public static Model of(WalkState state, double scale) {
     double warm = state.step(state.currentId()).warmSeconds();
     Clock clock =
-        new Clock(OptionalLong.empty(), state.lastWallMillis(), warm, scale, OptionalLong.empty());
+        new Clock(
+            OptionalLong.empty(),
+            state.lastWallMillis(),
+            warm,
+            scale,
+            OptionalDouble.empty(),
+            OptionalLong.empty());
     return new Model(state, List.of(), Optional.empty(), false, clock, Optional.empty());
   }
 

@@ -2,10 +2,11 @@ package loadwalk.walk;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.ThdKind;
 import loadwalk.result.Circumstances;
 import loadwalk.result.ReadBy;
-import loadwalk.result.ThdKind;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.fact.Capture;
 import loadwalk.walk.fact.Entry;
@@ -22,26 +23,34 @@ final class StepCircumstances {
     return new Circumstances(
         step.said(),
         warm(state, planned),
-        OptionalDouble.empty(),
+        step.output().map(Entry::heldSeconds).orElseGet(OptionalDouble::empty),
         ambient(state),
-        thdKind(step),
-        OptionalDouble.empty(),
-        output(step).map(entry -> readBy(step, entry, practice)),
+        thdKind(state, step),
+        thdBandwidth(state, step),
+        step.output().map(entry -> readBy(step, entry, practice)),
         practice,
         step.latest().values().stream().anyMatch(entry -> entry.stoodBy().isPresent()),
         !step.openDoubts().isEmpty());
   }
 
   /**
-   * Tells whether the last warm-up before a step was done; empty without one, or where no clock ran
-   * for it.
+   * Tells whether the last warm-up before a step was done and the amplifier still warm when the
+   * step was read; empty without a warm-up, or where no clock ran for it.
    */
   private static Optional<Boolean> warm(WalkState state, PlannedStep planned) {
     Optional<PlannedStep> last =
         state.plan().subList(0, state.plan().indexOf(planned)).stream()
             .filter(p -> p.step().warmUp().isPresent())
             .reduce((first, second) -> second);
-    return last.flatMap(warmUp -> ended(state.step(warmUp.id()), warmUp));
+    return cooled(state.step(planned.id()))
+        ? Optional.of(false)
+        : last.flatMap(warmUp -> ended(state.step(warmUp.id()), warmUp));
+  }
+
+  private static boolean cooled(StepState step) {
+    return step.output()
+        .map(Entry::cooled)
+        .orElseGet(() -> step.latest().values().stream().anyMatch(Entry::cooled));
   }
 
   private static Optional<Boolean> ended(StepState step, PlannedStep warmUp) {
@@ -61,15 +70,28 @@ final class StepCircumstances {
     return newest;
   }
 
-  /** A captured wave gives harmonics over the fundamental; of other readings nobody said it. */
-  private static Optional<ThdKind> thdKind(StepState step) {
-    return step.latest(ReadingId.THD_PERCENT)
-        .flatMap(step::captureOf)
-        .map(capture -> ThdKind.THD_F);
+  /** A captured wave gives harmonics over the fundamental; else the bench's meter says it. */
+  private static Optional<ThdKind> thdKind(WalkState state, StepState step) {
+    Optional<Entry> thd = step.latest(ReadingId.THD_PERCENT);
+    boolean captured = thd.flatMap(step::captureOf).isPresent();
+    return captured
+        ? Optional.of(ThdKind.THD_F)
+        : thd.flatMap(entry -> thdMeter(state)).flatMap(Meter::thdKind);
   }
 
-  private static Optional<Entry> output(StepState step) {
-    return step.latest(ReadingId.OUTPUT_VOLTS).or(() -> step.latest(ReadingId.OUTPUT_WATTS));
+  /** The analysis of a captured wave counts harmonics 2 to 10. */
+  private static OptionalDouble thdBandwidth(WalkState state, StepState step) {
+    Optional<Entry> thd = step.latest(ReadingId.THD_PERCENT);
+    Optional<Capture> capture = thd.flatMap(step::captureOf);
+    return capture.isPresent()
+        ? OptionalDouble.of(Capture.HARMONICS * capture.get().hertz())
+        : thd.flatMap(entry -> thdMeter(state))
+            .map(Meter::bandwidthHertz)
+            .orElseGet(OptionalDouble::empty);
+  }
+
+  private static Optional<Meter> thdMeter(WalkState state) {
+    return state.opened().bench().meterFor(ReadingId.THD_PERCENT);
   }
 
   private static ReadBy readBy(StepState step, Entry entry, boolean practice) {

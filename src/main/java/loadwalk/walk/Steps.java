@@ -239,6 +239,12 @@ final class Steps {
             model, List.of(new Fact.Noted(model.state().currentId(), note.text().strip())));
   }
 
+  static Next controls(Model model, String text) {
+    return text.isBlank()
+        ? Next.refused(model, "Say in words how gain and controls are set.")
+        : Next.keeping(model, List.of(new Fact.ControlsSet(text.strip())));
+  }
+
   static Next attach(Model model, Intent.Attach attach) {
     if (attach.path().isBlank()) {
       return Next.refused(model, "Type the path of a PNG or JPEG, then what it shows.");

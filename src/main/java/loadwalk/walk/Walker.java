@@ -3,6 +3,7 @@ package loadwalk.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
@@ -107,11 +108,22 @@ public final class Walker {
             .with(rest)
             .failing(Optional.empty())
             .stopping(stopping)
-            .with(clock.warm(warm));
+            .with(clock.warm(warm).held(held(clock, state, facts)));
     if (!rest.isEmpty()) {
       return new Next(next, List.of(new Effect.AppendJournal(rest)));
     }
     return followed(told(next, facts), renew);
+  }
+
+  /** Returns how long the current step has run; a walk that is held loses count. */
+  private static OptionalDouble held(Model.Clock clock, WalkState state, List<Stamped> facts) {
+    boolean runs =
+        state.hold() == Hold.RUNNING && state.step(state.currentId()).status() == Status.RUNNING;
+    boolean starts = facts.stream().anyMatch(s -> s.fact().startsStep());
+    if (!runs || clock.monoNanos().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    return starts ? OptionalDouble.of(0) : clock.heldSeconds();
   }
 
   /** Returns the model with a message about facts that no screen shows, such as a kept photo. */

@@ -3,6 +3,7 @@ package loadwalk.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
 import loadwalk.numeric.LinearFit;
 import loadwalk.sequence.PlannedStep;
@@ -49,14 +50,15 @@ public final class WarmClock {
             : Math.max(0, (tick.monoNanos() - before.monoNanos().getAsLong()) / NANOS);
     double wallSeconds = (tick.wallMillis() - before.wallMillis()) / 1000.0;
     boolean first = before.monoNanos().isEmpty();
-    Model heard = model.with(before.heard(tick.monoNanos(), tick.wallMillis()));
+    double gap = Math.max(seconds, first ? 0 : wallSeconds);
+    OptionalDouble held = held(before, seconds, gap);
+    Model heard = model.with(before.heard(tick.monoNanos(), tick.wallMillis()).held(held));
     if (retryDue(heard)) {
       return Walker.retry(heard);
     }
     if (heard.isWriting() || heard.state().hold() != WalkState.Hold.RUNNING) {
       return Next.quiet(heard);
     }
-    double gap = Math.max(seconds, first ? 0 : wallSeconds);
     if (gap > COOLED_AFTER_SECONDS && isWarm(heard.state())) {
       return Next.keeping(heard, List.of(cooled(heard.state().currentId(), gap)));
     }
@@ -64,6 +66,13 @@ public final class WarmClock {
     return warming.isPresent()
         ? advance(heard, warming.get(), seconds * before.scale())
         : Next.quiet(heard);
+  }
+
+  /** Returns how long the step has run after a tick; a gap that lost the amplifier loses count. */
+  private static OptionalDouble held(Model.Clock before, double seconds, double gap) {
+    return before.heldSeconds().isPresent() && gap <= COOLED_AFTER_SECONDS
+        ? OptionalDouble.of(before.heldSeconds().getAsDouble() + seconds * before.scale())
+        : OptionalDouble.empty();
   }
 
   private static boolean retryDue(Model model) {

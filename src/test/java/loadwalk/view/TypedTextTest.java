@@ -47,7 +47,7 @@ class TypedTextTest {
     Desk desk = WalkSituations.runningAtFour().press("text:15.5", "Esc");
     assertFalse(cursorRow(desk).contains("15.5"), cursorRow(desk));
     desk.press("text:smoke", "Enter");
-    assertEquals(List.of("smoke"), desk.state().stops());
+    assertEquals(Optional.of("smoke"), desk.state().stops().get(0).reason());
   }
 
   @Test

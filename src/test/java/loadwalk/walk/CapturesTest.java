@@ -64,7 +64,9 @@ class CapturesTest {
     assertEquals(1, step.latest(ReadingId.THD_PERCENT).orElseThrow().value());
     assertEquals(Optional.of(capture), step.captureOfOutput());
     assertEquals(Criterion.THD_LIMIT, step.criterion(1));
-    assertEquals("Taken from ramp.wav: 13.25 V at 1.00 % THD.", floor.said());
+    assertEquals(
+        "Taken from ramp.wav: 13.25 V at 1.00 % THD. It counts as read at the THD limit.",
+        floor.said());
   }
 
   @Test

@@ -75,7 +75,7 @@ class IntentsRefusedTest {
     refused(new Intent.ExplainStop("  "), "Say in a few words why it was stopped.");
     kept(new Intent.ExplainStop(" a smell "), new Fact.StopExplained("a smell"));
     assertEquals(Hold.PAUSED, floor.model.state().hold());
-    assertEquals(List.of("a smell"), floor.model.state().stops());
+    assertEquals(Optional.of("a smell"), floor.model.state().stops().get(0).reason());
     assertEquals(Status.AHEAD, floor.step("stereo-4").status());
   }
 

@@ -76,13 +76,31 @@ class ResultsTest {
   }
 
   private static Entry entry(Instrument from) {
-    return new Entry("17.0", 17, 0.1, List.of(), Optional.empty(), 1, 0, Optional.of(from));
+    return new Entry(
+        "17.0",
+        17,
+        0.1,
+        List.of(),
+        Optional.empty(),
+        1,
+        0,
+        Optional.of(from),
+        OptionalDouble.empty(),
+        false);
   }
 
   private void ask(Instrument from) {
     Fact read =
         new Fact.Entered(
-            "stereo-4", ReadingId.SUPPLY_AMPS, "17.0", 17, 0.1, List.of(), 0, Optional.of(from));
+            "stereo-4",
+            ReadingId.SUPPLY_AMPS,
+            "17.0",
+            17,
+            0.1,
+            List.of(),
+            0,
+            Optional.of(from),
+            OptionalDouble.empty());
     floor.model = floor.model.with(read.applyTo(floor.model.state(), 0));
   }
 

@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.ThdKind;
 import loadwalk.json.JsonOut;
 import loadwalk.result.Circumstances;
 import loadwalk.result.Conditions;
 import loadwalk.result.Mark;
 import loadwalk.result.ReadBy;
-import loadwalk.result.ThdKind;
 
 /** Writes as JSON the conditions that a result was reached under; what nobody read is null. */
 public final class ConditionsJson {

@@ -64,11 +64,7 @@ final class WalkRecordFold {
 
   /** Returns the reasons of all stops; a stop without a reason yet counts too. */
   private List<String> stops() {
-    List<String> stops = new ArrayList<>(state.stops());
-    if (state.hold() == WalkState.Hold.STOPPED) {
-      stops.add("no reason typed yet");
-    }
-    return stops;
+    return state.stops().stream().map(s -> s.reason().orElse("no reason typed yet")).toList();
   }
 
   private Sheet.Photo photo(WalkState.Attachment attachment) {

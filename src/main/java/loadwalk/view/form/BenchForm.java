@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Lead;
@@ -14,6 +15,7 @@ import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.ThdKind;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 import loadwalk.view.canvas.ScreenWords;
@@ -62,7 +64,8 @@ public final class BenchForm {
               + NUMBER
               + "\\s*digits?\\s+"
               + NUMBER
-              + "(?:\\s+([0-9.]+)\\s*-\\s*([0-9.]+)\\s*Hz)?");
+              + "(?:\\s+([0-9.]+)\\s*-\\s*([0-9.]+)\\s*Hz)?"
+              + "(?:\\s+(thd-f|thd-r|thd\\+n))?(?:\\s+to\\s+([0-9.]+)\\s*Hz)?");
 
   private static final int SUPPLIES = 1;
   private static final int LEADS = 2;
@@ -147,13 +150,30 @@ public final class BenchForm {
                 new Meter.Band(
                     FormLines.number(METERS, m.group(6), Unit.HERTZ),
                     FormLines.number(METERS, m.group(7), Unit.HERTZ)));
-    return new Meter(
-        m.group(1),
-        reads,
-        FormLines.number(METERS, m.group(3), Unit.PERCENT),
-        FormLines.number(METERS, m.group(4), Unit.ONE),
-        FormLines.number(METERS, m.group(5), reads.unit()),
-        band);
+    return distortion(
+        m,
+        new Meter(
+            m.group(1),
+            reads,
+            FormLines.number(METERS, m.group(3), Unit.PERCENT),
+            FormLines.number(METERS, m.group(4), Unit.ONE),
+            FormLines.number(METERS, m.group(5), reads.unit()),
+            band));
+  }
+
+  private static Meter distortion(Matcher m, Meter meter) {
+    Optional<ThdKind> kind =
+        Stream.of(ThdKind.values()).filter(k -> k.word().equals(m.group(8))).findFirst();
+    OptionalDouble hertz =
+        m.group(9) == null
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(FormLines.number(METERS, m.group(9), Unit.HERTZ));
+    boolean said = kind.isPresent() || hertz.isPresent();
+    if (said && meter.reads() != ReadingId.THD_PERCENT) {
+      throw new FormProblem(
+          METERS, "Only a meter that reads thdPercent has a kind of THD and a band up to «to».");
+    }
+    return meter.counting(kind, hertz);
   }
 
   private static int count(int line, String text) {
@@ -198,9 +218,14 @@ public final class BenchForm {
         Sentence.of(
             "{} {} {} % {} digits {}",
             m.label(), m.reads().key(), n(m.percent()), n(m.digits()), n(m.resolution()));
-    return m.band()
-        .map(b -> Sentence.of("{} {}-{} Hz", meter, n(b.lowHertz()), n(b.highHertz())))
-        .orElse(meter);
+    String band =
+        m.band()
+            .map(b -> Sentence.of("{} {}-{} Hz", meter, n(b.lowHertz()), n(b.highHertz())))
+            .orElse(meter);
+    String kind = m.thdKind().map(k -> band + " " + k.word()).orElse(band);
+    return m.bandwidthHertz().isPresent()
+        ? Sentence.of("{} to {} Hz", kind, n(m.bandwidthHertz().getAsDouble()))
+        : kind;
   }
 
   private static String n(double value) {

@@ -1,6 +1,6 @@
 package loadwalk.view.walk;
 
-import java.util.List;
+import java.util.Optional;
 import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
@@ -18,13 +18,15 @@ final class PausePanel {
   }
 
   private static String standing(WalkState state) {
-    List<String> stops = state.stops();
-    return stops.isEmpty()
-        ? Sentence.of("At {}. {}", state.currentId(), PausedWalk.TOLD)
-        : Sentence.of(
-            "At {}. Last stopped because: {}. {}",
-            state.currentId(),
-            stops.get(stops.size() - 1),
-            PausedWalk.TOLD);
+    return lastReason(state)
+        .map(
+            why ->
+                Sentence.of(
+                    "At {}. Last stopped because: {}. {}", state.currentId(), why, PausedWalk.TOLD))
+        .orElseGet(() -> Sentence.of("At {}. {}", state.currentId(), PausedWalk.TOLD));
+  }
+
+  private static Optional<String> lastReason(WalkState state) {
+    return state.stops().stream().reduce((first, second) -> second).flatMap(WalkState.Stop::reason);
   }
 }

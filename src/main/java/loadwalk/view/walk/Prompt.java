@@ -25,6 +25,8 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
   enum Kind {
     NOTE("Note"),
     PHOTO("Photo: path of a PNG or JPEG, in quotes if it has spaces, then what it shows"),
+    CONTROLS(
+        "Gain and controls of the amplifier, in one line, for example: gain 9 o'clock, bass 0"),
     SKIP("Why skip this step?"),
     LIFT("HALT. Why lift it? Your reason is printed on the sheet."),
     EARLY("Why end the warm-up early?"),
@@ -53,10 +55,21 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     return new Prompt(kind, step, Optional.of(reading));
   }
 
+  /** Returns the question that the key of this one leads on to, if any. */
+  Optional<Prompt> behind() {
+    return switch (kind) {
+      case NOTE -> Optional.of(of(Kind.PHOTO, step));
+      case PHOTO -> Optional.of(of(Kind.CONTROLS, step));
+      default -> Optional.empty();
+    };
+  }
+
   /** Returns the keys at the foot while the question is open. */
   String[] keys() {
     return switch (kind) {
       case NOTE -> new String[] {"Enter", "keep", "F2", "a photo", "F10", "back", "Esc", "STOP"};
+      case PHOTO ->
+          new String[] {"Enter", "keep", "F2", "gain and controls", "F10", "back", "Esc", "STOP"};
       case LEAVE ->
           new String[] {"Enter", "leave", "F9", "write it all to …", "F10", "back", "Esc", "STOP"};
       case ANEW -> new String[] {"Enter", "write it all", "F10", "back", "Esc", "STOP"};
@@ -83,6 +96,7 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     return switch (kind) {
       case NOTE -> new Intent.Note(text);
       case PHOTO -> Intent.Attach.typed(text);
+      case CONTROLS -> new Intent.SayControls(text);
       case SKIP -> new Intent.Skip(text);
       case LIFT -> new Intent.LiftHalt(text);
       case EARLY -> new Intent.EndEarly(text);

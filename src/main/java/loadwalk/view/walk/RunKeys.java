@@ -1,7 +1,9 @@
 package loadwalk.view.walk;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.result.Criterion;
@@ -22,6 +24,9 @@ final class RunKeys {
           Criterion.BELOW_LIMIT,
           Criterion.ABOVE_LIMIT);
 
+  private static final Set<ReadingId> LOADS =
+      EnumSet.of(ReadingId.LOAD_OHMS, ReadingId.OTHER_LOAD_OHMS);
+
   private RunKeys() {}
 
   /** Returns the readings of the step's rows; loaded steps have two more rows behind them. */
@@ -37,11 +42,12 @@ final class RunKeys {
     return readings(state, planned).size() + (hasCriterion(state, planned) ? 2 : 0);
   }
 
-  /** Returns the row where the cursor starts: behind the load, where that was typed to arm. */
+  /** Returns the row where the cursor starts: behind the loads, where one was typed to arm. */
   static int firstRow(WalkState state) {
     boolean armed = state.step(state.currentId()).armedOhms().isPresent();
     List<ReadingId> rows = state.current().map(p -> readings(state, p)).orElse(List.of());
-    return armed && rows.size() > 1 && rows.get(0) == ReadingId.LOAD_OHMS ? 1 : 0;
+    int loads = (int) rows.stream().filter(LOADS::contains).count();
+    return armed && loads < rows.size() ? loads : 0;
   }
 
   static Answer press(WalkScreen screen, Key key, WalkState state, PlannedStep planned) {

@@ -164,8 +164,9 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
     if (key.is(Key.Kind.F10)) {
       return Answer.stay(at(focus));
     }
-    if (key.is(Key.Kind.F2) && question.kind() == Prompt.Kind.NOTE) {
-      return Answer.stay(asking(Prompt.of(Prompt.Kind.PHOTO, question.step())));
+    Optional<Prompt> next = question.behind();
+    if (key.is(Key.Kind.F2) && next.isPresent()) {
+      return Answer.stay(asking(next.get()));
     }
     if (!key.is(Key.Kind.ENTER)) {
       return typed(key);

@@ -52,6 +52,9 @@ public record Capture(
     List<Double> cycle,
     List<Double> harmonics)
     implements Shaped<Capture> {
+  /** The highest harmonic that the analysis of a wave counts in its THD. */
+  public static final int HARMONICS = 10;
+
   private static final double MOST = Double.MAX_VALUE;
   private static final int CYCLE_POINTS = 128;
   private static final MathContext KEPT_DIGITS = new MathContext(5);

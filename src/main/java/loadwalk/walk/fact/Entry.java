@@ -2,6 +2,7 @@ package loadwalk.walk.fact;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.forecast.Doubt;
 
 /**
@@ -15,6 +16,8 @@ import loadwalk.forecast.Doubt;
  * @param order its number among the entries of the step, from 1
  * @param warmSeconds the warm-up clock when it was entered, seconds
  * @param instrument what it was read from, if it came from a meter directly
+ * @param heldSeconds how long the step had run when it was read, seconds; empty where no clock ran
+ * @param cooled whether the amplifier counted as cold when it was read
  */
 public record Entry(
     String text,
@@ -24,7 +27,9 @@ public record Entry(
     Optional<String> stoodBy,
     int order,
     double warmSeconds,
-    Optional<Instrument> instrument) {
+    Optional<Instrument> instrument,
+    OptionalDouble heldSeconds,
+    boolean cooled) {
   /** Copies the doubts. */
   public Entry {
     doubts = List.copyOf(doubts);
@@ -36,12 +41,24 @@ public record Entry(
   }
 
   Entry doubtedBy(List<Doubt> contradictions) {
-    return new Entry(
-        text, value, resolution, contradictions, Optional.empty(), order, warmSeconds, instrument);
+    return with(contradictions, Optional.empty());
   }
 
   Entry standingBy(String reason) {
+    return with(doubts, Optional.of(reason));
+  }
+
+  private Entry with(List<Doubt> contradictions, Optional<String> reason) {
     return new Entry(
-        text, value, resolution, doubts, Optional.of(reason), order, warmSeconds, instrument);
+        text,
+        value,
+        resolution,
+        contradictions,
+        reason,
+        order,
+        warmSeconds,
+        instrument,
+        heldSeconds,
+        cooled);
   }
 }

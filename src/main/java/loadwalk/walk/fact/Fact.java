@@ -37,6 +37,11 @@ public sealed interface Fact extends FactsOfStep {
     return false;
   }
 
+  /** Tells whether a step starts to run with this fact. */
+  default boolean startsStep() {
+    return false;
+  }
+
   /** Tells whether the running warm-up clock restarts from the value in the state. */
   default boolean resetsWarmClock() {
     return false;
@@ -210,6 +215,23 @@ public sealed interface Fact extends FactsOfStep {
   }
 
   /**
+   * The operator said how the amplifier's gain and controls are set.
+   *
+   * @param text as typed
+   */
+  record ControlsSet(String text) implements Fact {
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      return state.controlled(text).at(wallMillis);
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new ControlsSet(in.text("text", text));
+    }
+  }
+
+  /**
    * The journal could not be written any more, and the whole walk was written anew.
    *
    * @param why why it could not, in one sentence
@@ -274,7 +296,11 @@ public sealed interface Fact extends FactsOfStep {
   record Stopped(String step) implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
-      return state.step(step, Fact::backToAhead).holding(Hold.STOPPED).at(wallMillis);
+      return state
+          .step(step, Fact::backToAhead)
+          .stopped(new WalkState.Stop(step, wallMillis, Optional.empty()))
+          .holding(Hold.STOPPED)
+          .at(wallMillis);
     }
 
     @Override
@@ -361,7 +387,7 @@ public sealed interface Fact extends FactsOfStep {
     public WalkState applyTo(WalkState state, long wallMillis) {
       return state
           .step(state.currentId(), Fact::backToAhead)
-          .step(step, before -> before.cold().with(Status.AHEAD))
+          .step(step, StepState::again)
           .at(wallMillis);
     }
 

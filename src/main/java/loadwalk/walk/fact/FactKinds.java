@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Forecast;
@@ -37,7 +38,10 @@ final class FactKinds {
     blanks.put("halt-lifted", new Fact.HaltLifted("", List.of(), ""));
     blanks.put("begun", new Fact.Begun(""));
     blanks.put("warmed", new Fact.Warmed("", 0));
-    blanks.put("entered", new Fact.Entered("", VOLTS, "", 0, 0, List.of(), 0, Optional.empty()));
+    blanks.put(
+        "entered",
+        new Fact.Entered(
+            "", VOLTS, "", 0, 0, List.of(), 0, Optional.empty(), OptionalDouble.empty()));
     blanks.put("captured", new Fact.Captured("", Capture.blank()));
     blanks.put("doubted", new Fact.Doubted("", VOLTS, List.of()));
     blanks.put("stood-by", new Fact.StoodBy("", VOLTS, ""));
@@ -49,6 +53,7 @@ final class FactKinds {
     blanks.put("cooled", new Fact.Cooled("", ""));
     blanks.put("warm-again", new Fact.WarmAgain(""));
     blanks.put("noted", new Fact.Noted("", ""));
+    blanks.put("controls-set", new Fact.ControlsSet(""));
     blanks.put("written-anew", new Fact.WrittenAnew("", ""));
     blanks.put("attached", new Fact.Attached("", "", "", "0".repeat(64), "image/png"));
     blanks.put("stopped", new Fact.Stopped(""));

@@ -2,6 +2,7 @@ package loadwalk.walk.fact;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
@@ -72,6 +73,11 @@ public interface FactsOfStep {
     }
 
     @Override
+    public boolean startsStep() {
+      return true;
+    }
+
+    @Override
     public Fact shape(Shape in) {
       return new Begun(in.text("step", step));
     }
@@ -94,6 +100,8 @@ public interface FactsOfStep {
    * A value was entered; a second value for the same reading amends the first.
    *
    * @param instrument what it was read from, if it came from a meter directly
+   * @param heldSeconds how long the step had run when it was read, seconds; empty where no clock
+   *     ran
    */
   public record Entered(
       String step,
@@ -103,7 +111,8 @@ public interface FactsOfStep {
       double resolution,
       List<Doubt> doubts,
       double warmSeconds,
-      Optional<Instrument> instrument)
+      Optional<Instrument> instrument,
+      OptionalDouble heldSeconds)
       implements Fact.OfReading {
     /** Copies the doubts. */
     public Entered {
@@ -112,6 +121,19 @@ public interface FactsOfStep {
 
     @Override
     public StepState change(StepState before) {
+      return change(before, false);
+    }
+
+    @Override
+    public WalkState applyTo(WalkState state, long wallMillis) {
+      boolean cooled = state.cooled().isPresent();
+      return state.step(step, before -> change(before, cooled)).at(wallMillis);
+    }
+
+    /** What is typed after the step has ended corrects a reading that was taken while it ran. */
+    private StepState change(StepState before, boolean cooledNow) {
+      Optional<Entry> corrected =
+          before.latestInAnyUnit(reading).filter(e -> before.status().isOver());
       return before.entered(
           reading,
           new Entry(
@@ -122,7 +144,9 @@ public interface FactsOfStep {
               Optional.empty(),
               before.entryCount() + 1,
               warmSeconds,
-              instrument));
+              instrument,
+              corrected.map(Entry::heldSeconds).orElse(heldSeconds),
+              corrected.map(Entry::cooled).orElse(cooledNow)));
     }
 
     @Override
@@ -140,7 +164,8 @@ public interface FactsOfStep {
       double warm = in.number("warmSeconds", warmSeconds);
       List<Doubt> doubted = in.list("doubts", doubts, Doubt.blank());
       Optional<Instrument> by = in.part("instrument", instrument, Instrument.blank());
-      return new Entered(id, its, typed, read, digit, doubted, warm, by);
+      OptionalDouble held = in.number("heldSeconds", heldSeconds);
+      return new Entered(id, its, typed, read, digit, doubted, warm, by, held);
     }
   }
 

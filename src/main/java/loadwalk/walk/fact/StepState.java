@@ -116,6 +116,17 @@ public record StepState(
     return replaced ? Optional.empty() : newest;
   }
 
+  /** Returns the newest entry of a reading, where output volts and watts are one reading. */
+  Optional<Entry> latestInAnyUnit(ReadingId id) {
+    boolean output = id == ReadingId.OUTPUT_VOLTS || id == ReadingId.OUTPUT_WATTS;
+    return output ? output() : latest(id);
+  }
+
+  /** Returns the newest entry of the output, in volts or in watts. */
+  public Optional<Entry> output() {
+    return latest(ReadingId.OUTPUT_VOLTS).or(() -> latest(ReadingId.OUTPUT_WATTS));
+  }
+
   /** Returns the newest entry of every reading that counts. */
   public Map<ReadingId, Entry> latest() {
     Map<ReadingId, Entry> all = new EnumMap<>(ReadingId.class);
@@ -243,6 +254,16 @@ public record StepState(
           d.warmSeconds = 0;
           d.coldAt = entryCount();
         });
+  }
+
+  /** Returns a warm-up that must be done again; how it ended before no longer counts. */
+  StepState again() {
+    return cold()
+        .changed(
+            d -> {
+              d.status = Status.AHEAD;
+              d.reason = Optional.empty();
+            });
   }
 
   StepState because(String why) {

@@ -21,8 +21,9 @@ import loadwalk.sequence.StepContext;
  * @param notes the notes, oldest first
  * @param attachments the photos attached, oldest first
  * @param hold whether the walk runs, is paused or was stopped
- * @param stops the reasons for all stops so far
+ * @param stops every stop so far, oldest first
  * @param cooled why the amplifier counts as cold, if it does
+ * @param controls how the amplifier's gain and controls are set, as the operator last said
  * @param lastWallMillis the wall clock of the newest fact, ms since 1970
  */
 public record WalkState(
@@ -32,8 +33,9 @@ public record WalkState(
     List<Note> notes,
     List<Attachment> attachments,
     Hold hold,
-    List<String> stops,
+    List<Stop> stops,
     Optional<String> cooled,
+    Optional<String> controls,
     long lastWallMillis) {
 
   /** Whether the walk runs. */
@@ -52,6 +54,15 @@ public record WalkState(
    * @param wallMillis the wall clock, ms since 1970
    */
   public record Note(String stepId, String text, long wallMillis) {}
+
+  /**
+   * A stop.
+   *
+   * @param stepId the step at which it was pressed
+   * @param wallMillis the wall clock, ms since 1970
+   * @param reason why, as typed; empty until it is said
+   */
+  public record Stop(String stepId, long wallMillis, Optional<String> reason) {}
 
   /**
    * A photo that belongs to the walk.
@@ -93,6 +104,7 @@ public record WalkState(
         List.of(),
         Hold.RUNNING,
         List.of(),
+        Optional.empty(),
         Optional.empty(),
         wallMillis);
   }
@@ -180,8 +192,23 @@ public record WalkState(
     return changed(d -> d.attachments = StepState.with(attachments, attachment));
   }
 
+  WalkState stopped(Stop stop) {
+    return changed(d -> d.stops = StepState.with(stops, stop));
+  }
+
+  /** Gives the last stop its reason. */
   WalkState stoppedBecause(String reason) {
-    return changed(d -> d.stops = StepState.with(stops, reason));
+    if (stops.isEmpty()) {
+      return this;
+    }
+    List<Stop> all = new ArrayList<>(stops);
+    Stop last = all.remove(all.size() - 1);
+    all.add(new Stop(last.stepId(), last.wallMillis(), Optional.of(reason)));
+    return changed(d -> d.stops = all);
+  }
+
+  WalkState controlled(String text) {
+    return changed(d -> d.controls = Optional.of(text));
   }
 
   WalkState cooledBecause(Optional<String> why) {
@@ -204,8 +231,9 @@ public record WalkState(
     private List<Note> notes;
     private List<Attachment> attachments;
     private Hold hold;
-    private List<String> stops;
+    private List<Stop> stops;
     private Optional<String> cooled;
+    private Optional<String> controls;
     private long lastWallMillis;
 
     Draft(WalkState from) {
@@ -215,12 +243,13 @@ public record WalkState(
       hold = from.hold;
       stops = from.stops;
       cooled = from.cooled;
+      controls = from.controls;
       lastWallMillis = from.lastWallMillis;
     }
 
     WalkState of(Fact.Opened opened, List<PlannedStep> plan) {
       return new WalkState(
-          opened, plan, steps, notes, attachments, hold, stops, cooled, lastWallMillis);
+          opened, plan, steps, notes, attachments, hold, stops, cooled, controls, lastWallMillis);
     }
   }
 }

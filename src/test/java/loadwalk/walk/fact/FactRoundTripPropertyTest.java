@@ -56,7 +56,7 @@ class FactRoundTripPropertyTest {
       String body = FactText.body(facts);
       assertEquals(facts, FactText.read(body), "seed " + SEED + ", body " + i + ": " + body);
     }
-    assertEquals(22, kinds.size(), kinds::toString);
+    assertEquals(23, kinds.size(), kinds::toString);
   }
 
   @Test
@@ -108,7 +108,7 @@ class FactRoundTripPropertyTest {
   private Fact fact() {
     String step = STEPS[random.nextInt(STEPS.length)];
     ReadingId id = one(ReadingId.values());
-    switch (random.nextInt(22)) {
+    switch (random.nextInt(23)) {
       case 0:
         return new Fact.Briefed(step, forecast(step));
       case 1:
@@ -121,7 +121,7 @@ class FactRoundTripPropertyTest {
         return new Fact.Warmed(step, positive());
       case 5:
         return new Fact.Entered(
-            step, id, text(), number(), positive(), doubts(), positive(), meter());
+            step, id, text(), number(), positive(), doubts(), positive(), meter(), held());
       case 6:
         return new Fact.Doubted(step, id, doubts());
       case 7:
@@ -135,6 +135,10 @@ class FactRoundTripPropertyTest {
       default:
         return plainFact(step);
     }
+  }
+
+  private OptionalDouble held() {
+    return random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(positive());
   }
 
   private Optional<Instrument> meter() {
@@ -173,6 +177,7 @@ class FactRoundTripPropertyTest {
             new Fact.Done(step),
             new Fact.Skipped(step, text()),
             new Fact.Noted(step, text()),
+            new Fact.ControlsSet(text()),
             new Fact.Attached(step, text(), text(), hash(), one(TYPES)),
             new Fact.Stopped(step),
             new Fact.StopExplained(text()),

@@ -87,14 +87,15 @@ class FrozenWalkTest {
     assertEquals(12, walk.plan().size());
     assertEquals("bridged-4", walk.currentId());
     assertEquals(Hold.RUNNING, walk.hold());
-    assertEquals(List.of("a smell of resin"), walk.stops());
+    assertEquals(1, walk.stops().size());
+    assertEquals(Optional.of("a smell of resin"), walk.stops().get(0).reason());
     assertEquals("the lead is warm", walk.notes().get(0).text());
     assertEquals("sessions/w.photos/bench.png", walk.attachments().get(0).path());
     assertEquals(180, walk.step("warm-up").warmSeconds());
     assertEquals(Status.SKIPPED, walk.step("stereo-2").status());
     assertEquals(Optional.of("the owner insists"), walk.step("bridged-4").liftReason());
     StepState four = walk.step("stereo-4");
-    assertEquals(Criterion.CLIPPING_ONSET, four.criterion(1));
+    assertEquals(Optional.of(Criterion.CLIPPING_ONSET), four.said());
     assertEquals(4, four.armedOhms().orElseThrow());
     Entry doubted = four.latest(ReadingId.OUTPUT_VOLTS).orElseThrow();
     assertEquals("1.55 V", doubted.text());

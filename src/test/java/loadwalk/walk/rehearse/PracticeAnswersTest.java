@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import loadwalk.bench.ReadingId;
 import loadwalk.practice.PracticeRig;
@@ -100,7 +101,15 @@ class PracticeAnswersTest {
     Map<ReadingId, String> answers = BENCH.of(state, 0);
     Fact entered =
         new Fact.Entered(
-            "idle", ReadingId.SUPPLY_AMPS, "1.6 A", 1.6, 0.1, List.of(), 0, Optional.empty());
+            "idle",
+            ReadingId.SUPPLY_AMPS,
+            "1.6 A",
+            1.6,
+            0.1,
+            List.of(),
+            0,
+            Optional.empty(),
+            OptionalDouble.empty());
     StepState step = entered.applyTo(state, 0).step("idle");
     Map<ReadingId, String> left = PracticeAnswers.missing(answers, step);
     assertNotEquals(answers, left);
@@ -172,6 +181,14 @@ class PracticeAnswersTest {
 
   private static Fact entered(String step, ReadingId id, double value) {
     return new Fact.Entered(
-        step, id, String.valueOf(value), value, 0.1, List.of(), 0, Optional.empty());
+        step,
+        id,
+        String.valueOf(value),
+        value,
+        0.1,
+        List.of(),
+        0,
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 }

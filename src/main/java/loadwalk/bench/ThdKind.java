@@ -1,7 +1,6 @@
-package loadwalk.result;
+package loadwalk.bench;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a figure of distortion counts; figures of different kinds differ for the same wave. */
 public enum ThdKind {
@@ -26,15 +25,5 @@ public enum ThdKind {
   /** Returns the name used on screens and sheets. */
   public String label() {
     return word.toUpperCase(Locale.ROOT);
-  }
-
-  /** Finds a kind by its name in files. */
-  public static Optional<ThdKind> ofWord(String word) {
-    for (ThdKind kind : values()) {
-      if (kind.word.equals(word)) {
-        return Optional.of(kind);
-      }
-    }
-    return Optional.empty();
   }
 }
