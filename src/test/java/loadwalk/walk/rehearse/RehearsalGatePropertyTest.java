@@ -160,9 +160,14 @@ class RehearsalGatePropertyTest {
       assertEquals(byHand.entries(), rehearsed.step(step.id()).entries(), step.id());
       assertEquals(byHand.status(), rehearsed.step(step.id()).status(), step.id());
     }
-    assertEquals(
-        Results.of(model.state(), StockRules.RULES.wire()),
-        Results.of(rehearsed, StockRules.RULES.wire()));
+    assertEquals(watts(model.state()), watts(rehearsed));
+  }
+
+  /** Whether the amplifier was warm is known at the bench alone. */
+  private static List<String> watts(WalkState state) {
+    return Results.of(state, StockRules.RULES.wire()).steps().stream()
+        .map(step -> step.stepId() + " " + step.watts() + " " + step.budget())
+        .toList();
   }
 
   private static boolean isHeavy(WalkState state, PlannedStep planned) {
