@@ -12,7 +12,7 @@ public enum Criterion {
   /** The peaks of the wave just began to flatten, judged by eye or by an indicator light. */
   CLIPPING_ONSET("clipping-onset", "at the onset of clipping"),
   /** Nobody read the distortion or said at what point the output was read. */
-  NOT_KNOWN("not-known", "at a distortion that nobody read"),
+  NOT_KNOWN("not-known", "at an unknown distortion"),
   /** The output stayed below the limit. */
   BELOW_LIMIT("below-limit", "below the limit"),
   /** The output was driven beyond the limit. */

@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 /** What a reader must know about a result before its number, worst first. */
 public enum Mark {
   /** More comes out than goes in. */
-  IMPOSSIBLE("impossible", "impossible: more out than in"),
+  IMPOSSIBLE("impossible", "impossible"),
   /** The operator stood by a doubted reading. */
-  STOOD_BY("stood-by", "a doubted reading stood by"),
+  STOOD_BY("stood-by", "stood by"),
   /** A doubt has no answer. */
   IN_DOUBT("in-doubt", "in doubt"),
   /** The warm-up was cut short, or the amplifier had cooled. */

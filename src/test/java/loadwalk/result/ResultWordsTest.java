@@ -19,7 +19,7 @@ class ResultWordsTest {
         List.of(
             "at the THD limit",
             "at the onset of clipping",
-            "at a distortion that nobody read",
+            "at an unknown distortion",
             "below the limit",
             "above the limit"),
         Arrays.stream(Criterion.values()).map(Criterion::text).toList());

@@ -3,6 +3,7 @@ package loadwalk.report.page;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.chart.Chart;
+import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
@@ -217,16 +218,34 @@ public sealed interface Block {
    *
    * @param name its header
    * @param numeric whether it is right-aligned
+   * @param unit the symbol that ends its numbers, if all have the same; else empty
    */
-  record Column(String name, boolean numeric) {
+  record Column(String name, boolean numeric, String unit) {
     /** Returns a column of words. */
     public static Column words(String name) {
-      return new Column(name, false);
+      return new Column(name, false, "");
     }
 
     /** Returns a column of numbers. */
     public static Column numbers(String name) {
-      return new Column(name, true);
+      return new Column(name, true, "");
+    }
+
+    /** Returns a column of numbers in one unit, which stands in the header where room is short. */
+    public static Column numbers(String name, Unit unit) {
+      return new Column(name, true, unit.symbol());
+    }
+
+    /** Returns the header with the unit, if all numbers have the same. */
+    String heading() {
+      return unit.isEmpty() ? name : Sentence.of("{}, {}", name, unit);
+    }
+
+    /** Returns a cell without the unit that stands in the header. */
+    String bare(String cell) {
+      String end = " " + unit;
+      boolean ends = !unit.isEmpty() && cell.endsWith(end);
+      return ends ? cell.substring(0, cell.length() - end.length()) : cell;
     }
   }
 }

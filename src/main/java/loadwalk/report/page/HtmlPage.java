@@ -68,13 +68,15 @@ public final class HtmlPage implements Block.Writer {
 
   private void section(Page.Section section) {
     out.append("<section id=\"").append(section.id()).append("\" aria-labelledby=\"h-");
-    out.append(section.id()).append("\">\n<h2 id=\"h-").append(section.id()).append("\">");
+    out.append(section.id()).append("\">\n").append(section.closed() ? "<details><summary>" : "");
+    out.append("<h2 id=\"h-").append(section.id()).append("\">");
     text(section.title());
-    out.append("</h2>\n");
+    out.append(section.closed() ? "</h2></summary>\n" : "</h2>\n");
     boolean charts = section.blocks().stream().anyMatch(Block::isPicture);
     out.append(charts ? "<div class=\"figures\">\n" : "");
     section.blocks().forEach(block -> block.writeTo(this));
-    out.append(charts ? "</div>\n" : "").append("</section>\n");
+    out.append(charts ? "</div>\n" : "").append(section.closed() ? "</details>\n" : "");
+    out.append("</section>\n");
   }
 
   @Override

@@ -36,11 +36,17 @@ public record Page(String title, String subtitle, List<String> warnings, List<Se
    * @param id a fixed word, used as an anchor
    * @param title its heading
    * @param blocks its content
+   * @param closed whether it is for few readers: a page that can fold it away opens with it folded
    */
-  public record Section(String id, String title, List<Block> blocks) {
+  public record Section(String id, String title, List<Block> blocks, boolean closed) {
     /** Copies the blocks. */
     public Section {
       blocks = List.copyOf(blocks);
+    }
+
+    /** Makes a section that is open. */
+    public Section(String id, String title, List<Block> blocks) {
+      this(id, title, blocks, false);
     }
   }
 }

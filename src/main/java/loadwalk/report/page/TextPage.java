@@ -126,8 +126,8 @@ public final class TextPage implements Block.Writer {
   public void table(Block.Table table) {
     wrapped(table.caption() + ":", "", "");
     List<List<String>> all = new ArrayList<>();
-    all.add(table.columns().stream().map(c -> shown(c.name())).toList());
-    table.rows().forEach(row -> all.add(row.stream().map(this::shown).toList()));
+    all.add(table.columns().stream().map(c -> shown(c.heading())).toList());
+    table.rows().forEach(row -> all.add(bare(table.columns(), row)));
     int[] widths = widths(all, table.columns());
     if (Arrays.stream(widths).sum() + GAP.length() * (widths.length - 1) > columns) {
       stacked(all);
@@ -139,6 +139,14 @@ public final class TextPage implements Block.Writer {
         rule(widths);
       }
     }
+  }
+
+  private List<String> bare(List<Block.Column> headers, List<String> row) {
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < row.size(); i++) {
+      cells.add(shown(headers.get(i).bare(row.get(i))));
+    }
+    return cells;
   }
 
   private void rule(int[] widths) {

@@ -18,7 +18,7 @@ import loadwalk.sequence.Sequence;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
-/** Words the conditions and the bench of a walk. */
+/** Words what the sequence of a walk asks for, and its bench. */
 final class BenchBlocks {
   private static final Printer PRINTER = Printer.UTF8;
 
@@ -26,7 +26,7 @@ final class BenchBlocks {
 
   static List<Block> blocks(Sheet sheet) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(conditions(sheet));
+    blocks.add(asked(sheet));
     Bench bench = sheet.bench();
     if (!bench.loads().isEmpty()) {
       blocks.add(loads(bench.loads()));
@@ -37,7 +37,7 @@ final class BenchBlocks {
     return blocks;
   }
 
-  private static Terms conditions(Sheet sheet) {
+  private static Terms asked(Sheet sheet) {
     Sequence sequence = sheet.sequence();
     Bench bench = sheet.bench();
     List<Term> terms = new ArrayList<>();
@@ -48,14 +48,14 @@ final class BenchBlocks {
                 + ": "
                 + Visible.line(sequence.title(), 2 * Visible.NAME)));
     terms.add(new Term("Sequence SHA-256", sequence.contentHash()));
-    terms.add(new Term("Test tone", PRINTER.exact(sequence.toneHertz(), Unit.HERTZ)));
+    terms.add(new Term("Tone asked for", PRINTER.exact(sequence.toneHertz(), Unit.HERTZ)));
     terms.add(
         new Term(
-            "Limit",
+            "Limit asked for",
             Sentence.of("{} THD", PRINTER.exact(sequence.limitThdPercent(), Unit.PERCENT))));
     terms.add(
         new Term(
-            "Nominal supply",
+            "Supply asked for",
             Sentence.of(
                 "{} at the amplifier's terminals",
                 PRINTER.exact(sequence.supplyVolts(), Unit.VOLT))));

@@ -15,6 +15,7 @@ import loadwalk.report.page.Block.Column;
 import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page.Section;
+import loadwalk.result.Mark;
 import loadwalk.result.OutputFit;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
@@ -23,6 +24,7 @@ import loadwalk.text.Sentence;
 /** Words the results computed from the readings, and how well the readings agree. */
 final class ComputedSections {
   private static final Printer PRINTER = Printer.UTF8;
+  private static final String IMPOSSIBLE = Mark.IMPOSSIBLE.text();
 
   private final WalkResult result;
 
@@ -71,7 +73,7 @@ final class ComputedSections {
         Sentence.of("Output, input, efficiency and heat, ± at {}", coverage),
         List.of(
             Column.words("Step"),
-            Column.numbers("Output"),
+            Column.numbers("Total output"),
             Column.numbers("Input"),
             Column.numbers("Efficiency"),
             Column.numbers("Heat")),
@@ -96,12 +98,17 @@ final class ComputedSections {
 
   private static List<String> powerRow(StepResult r) {
     boolean idle = r.kind() == Target.Kind.IDLE;
+    boolean impossible = r.marks().contains(Mark.IMPOSSIBLE);
     return List.of(
         r.stepId(),
         idle ? "none" : ResultWords.quantity(r.totalWatts()),
         ResultWords.quantity(r.inputWatts()),
-        idle ? "" : r.efficiency().map(ResultWords::percent).orElse(UNKNOWN),
-        ResultWords.quantity(r.heatWatts()));
+        idle ? "" : impossible ? IMPOSSIBLE : efficiency(r),
+        impossible ? IMPOSSIBLE : ResultWords.quantity(r.heatWatts()));
+  }
+
+  private static String efficiency(StepResult r) {
+    return r.efficiency().map(ResultWords::percent).orElse(UNKNOWN);
   }
 
   private static List<String> leadRow(StepResult r) {

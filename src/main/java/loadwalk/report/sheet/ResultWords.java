@@ -14,6 +14,8 @@ import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.result.BudgetLine;
 import loadwalk.result.OutputFit;
+import loadwalk.result.PublishedPower;
+import loadwalk.result.Repeatability;
 import loadwalk.text.Sentence;
 
 /** Words numbers for all formats. */
@@ -22,6 +24,10 @@ public final class ResultWords {
 
   private static final Printer PRINTER = Printer.UTF8;
   private static final double COMMON_FACTOR = Quantity.COVERAGE_FACTOR;
+
+  /** No meter is read more closely: below it a residual is the rounding of the computation. */
+  private static final double CLOSEST_PERCENT = 0.001;
+
   private static final int MINUTE_DIGITS = "2026-01-31T09:30".length();
 
   private ResultWords() {}
@@ -29,6 +35,11 @@ public final class ResultWords {
   /** Returns mode and load: "stereo 4 Ω". */
   public static String load(Mode mode, double ohms) {
     return mode.word() + " " + PRINTER.exact(ohms, Unit.OHM);
+  }
+
+  /** Returns mode and load of a published power. */
+  static String load(PublishedPower power) {
+    return load(power.mode(), power.ohms());
   }
 
   static String quantity(Optional<Quantity> quantity) {
@@ -75,11 +86,10 @@ public final class ResultWords {
 
   /** Says how closely a fit follows its readings; a line through two readings always meets them. */
   static String closeness(OutputFit fit) {
+    double percent = Math.max(100 * fit.worstResidual(), CLOSEST_PERCENT);
     return fit.stepIds().size() == 2
         ? "It rests on two readings alone, so nothing checks it."
-        : Sentence.of(
-            "Every reading is within {} of it.",
-            PRINTER.value(100 * fit.worstResidual(), Unit.PERCENT, 2));
+        : Sentence.of("Every reading is within {} of it.", PRINTER.value(percent, Unit.PERCENT, 2));
   }
 
   static String sensitivity(BudgetLine line) {
@@ -117,6 +127,33 @@ public final class ResultWords {
   private static String utc(long wallMillis) {
     return LocalDateTime.ofEpochSecond(Math.floorDiv(wallMillis, 1000L), 0, ZoneOffset.UTC)
         .toString();
+  }
+
+  /** Returns what the operator typed, in quotes and not altered. */
+  static String quoted(String text) {
+    return Sentence.of("“{}”", text);
+  }
+
+  /** Returns what the operator typed, in quotes and not altered, as the end of a sentence. */
+  static String typed(String text) {
+    boolean ends = text.endsWith(".") || text.endsWith("!") || text.endsWith("?");
+    return ends ? quoted(text) : Sentence.of("{}.", quoted(text));
+  }
+
+  /** Says how well the limit is taken to be set by hand, and on what that rests. */
+  static String repeatability(Repeatability repeats) {
+    String percent = PRINTER.value(100 * repeats.relativeVolts(), Unit.PERCENT, 2);
+    return repeats.pairs() == 0
+        ? Sentence.of(
+            "Setting the limit by hand is taken to repeat to {} of volts (one standard deviation),"
+                + " as is common. It is learned once {} pairs of runs are known.",
+            percent,
+            Repeatability.ENOUGH_PAIRS)
+        : Sentence.of(
+            "Setting the limit by hand repeats to {} of volts (one standard deviation), learned"
+                + " from {} pairs of runs.",
+            percent,
+            repeats.pairs());
   }
 
   /**

@@ -151,8 +151,9 @@ public record Sheet(
    * @param warmUps the warm-ups
    * @param notes the operator's notes
    * @param photos the photos attached
-   * @param stops why the walk was stopped, each time
+   * @param stops every stop, oldest first
    * @param cooled why the amplifier counts as cold, if it does
+   * @param controls how gain and controls are set, as typed, if that was said
    */
   public record WalkRecord(
       List<DoubtLine> doubts,
@@ -162,8 +163,9 @@ public record Sheet(
       List<WarmUp> warmUps,
       List<WalkState.Note> notes,
       List<Photo> photos,
-      List<String> stops,
-      Optional<String> cooled) {
+      List<WalkState.Stop> stops,
+      Optional<String> cooled,
+      Optional<String> controls) {
     /** Copies the lists. */
     public WalkRecord {
       doubts = List.copyOf(doubts);

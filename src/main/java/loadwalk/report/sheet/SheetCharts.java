@@ -19,6 +19,7 @@ import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.report.page.Block;
 import loadwalk.report.page.Block.Figure;
+import loadwalk.result.Mark;
 import loadwalk.result.OutputFit;
 import loadwalk.result.StepResult;
 import loadwalk.text.Sentence;
@@ -35,6 +36,7 @@ public final class SheetCharts {
   private static final int STEREO = 1;
   private static final int BRIDGED = 2;
   private static final int RATED = 3;
+  private static final int OTHER = 4;
   private static final int CURVE_POINTS = 60;
   private static final double CATEGORY_HALF = 0.12;
 
@@ -49,8 +51,8 @@ public final class SheetCharts {
     all.add(
         new Figure(
             power(),
-            "Measured power per load, with the rating and the forecast made before each run."
-                + " Bars are k = 2."));
+            "Power in each load that was read, with the rating and the forecast made before each"
+                + " run. Bars are k = 2."));
     all.add(new Figure(volts(), voltsCaption()));
     all.add(
         new Figure(
@@ -77,17 +79,22 @@ public final class SheetCharts {
     }
     List<Series> series = new ArrayList<>();
     add(series, "forecast, 95 %", Series.Kind.RANGES, EXPECTED, forecast);
-    add(series, "stereo, per load", Series.Kind.JOINED, STEREO, published(Mode.STEREO));
-    add(series, "bridged", Series.Kind.JOINED, BRIDGED, published(Mode.BRIDGED));
+    add(series, "stereo, channel 1", Series.Kind.JOINED, STEREO, published(Mode.STEREO, 0));
+    add(series, "stereo, channel 2", Series.Kind.JOINED, OTHER, published(Mode.STEREO, 1));
+    add(series, "bridged", Series.Kind.JOINED, BRIDGED, published(Mode.BRIDGED, 0));
     add(series, "rated", Series.Kind.MARKS, RATED, sheet.loads().isEmpty() ? List.of() : rated);
-    return Chart.of("Power vs. load", loads(), Axis.fromZero("power per load, W"), series);
+    return Chart.of("Power vs. load", loads(), Axis.fromZero("power in one load, W"), series);
   }
 
-  private List<Point> published(Mode mode) {
+  private List<Point> published(Mode mode, int channel) {
     return sheet.loads().stream()
         .map(Sheet.LoadLine::power)
-        .filter(p -> p.mode() == mode)
-        .map(p -> point(beside(mode, p.ohms()), p.watts()))
+        .filter(p -> p.mode() == mode && p.channelWatts().size() > channel)
+        .map(
+            p ->
+                point(
+                    channel == 0 ? beside(mode, p.ohms()) : p.ohms(),
+                    p.channelWatts().get(channel)))
         .toList();
   }
 
@@ -114,7 +121,7 @@ public final class SheetCharts {
               .toList();
       add(
           series,
-          mode == Mode.BRIDGED ? "bridged, half the volts" : "stereo",
+          mode == Mode.BRIDGED ? "bridged, half the volts" : "stereo, channel 1",
           Series.Kind.MARKS,
           style(mode),
           points);
@@ -186,6 +193,7 @@ public final class SheetCharts {
       for (StepResult step : measured()) {
         if (step.mode() == mode) {
           what.apply(step)
+              .filter(q -> !step.marks().contains(Mark.IMPOSSIBLE))
               .ifPresent(q -> points.add(point(beside(mode, step.ohms()), q.scaledBy(factor))));
         }
       }

@@ -1,12 +1,16 @@
 package loadwalk.report.sheet;
 
+import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.report.page.CsvText;
 import loadwalk.result.BudgetLine;
+import loadwalk.result.Mark;
+import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
+import loadwalk.result.Repeatability;
 import loadwalk.result.StepResult;
 import loadwalk.text.Sentence;
 import loadwalk.walk.fact.WalkState;
@@ -40,7 +44,11 @@ public final class SheetCsv {
           .forEach(other -> quantity("power", step, "otherWatts", other));
       line.power().meanWatts().ifPresent(mean -> quantity("power", step, "meanWatts", mean));
       quantity("power", step, "totalWatts", line.power().totalWatts());
+      line.power().balance().ifPresent(balance -> quantity("power", step, "balance", balance));
+      line.power().spread().ifPresent(spread -> spread(step, spread));
+      text("power", step, "runs", String.join(" ", line.power().runs()));
       text("power", step, "criterion", line.power().criterion().word());
+      marks("power", step, line.power().marks());
       line.rating().ifPresent(r -> rating(step, r));
     }
     for (Sheet.StepLine step : sheet.steps()) {
@@ -59,12 +67,29 @@ public final class SheetCsv {
               quantity("walk", "", "openVolts", fit.openVolts());
               quantity("walk", "", "seriesOhms", fit.seriesOhms());
             });
+    Repeatability repeats = sheet.result().repeatability();
+    number(
+        "walk",
+        "",
+        "repeatability",
+        repeats.relativeVolts(),
+        Unit.ONE,
+        Sentence.of("{} pairs", repeats.pairs()));
     sheet
         .result()
         .rechecks()
         .forEach(r -> text("recheck", r.recheckId(), r.outcome().word(), r.text()));
     walkRecord(sheet.record());
     sheet.budgetStep().ifPresent(this::budget);
+  }
+
+  private void spread(String step, PublishedPower.Spread spread) {
+    quantity("power", step, "lowestWatts", spread.low());
+    quantity("power", step, "highestWatts", spread.high());
+  }
+
+  private void marks(String section, String step, List<Mark> marks) {
+    marks.forEach(mark -> text(section, step, "mark", mark.word()));
   }
 
   private void texts(Sheet sheet) {
@@ -100,12 +125,23 @@ public final class SheetCsv {
         "ratedWatts",
         rating.ratingWatts(),
         Unit.WATT,
-        String.join("; ", RatingWords.notes(rating)));
+        String.join("; ", rating.notes()));
     quantity("rating", step, "ratio", rating.ratio());
     if (Double.isFinite(rating.decibels())) {
       number("rating", step, "decibels", rating.decibels(), Unit.DECIBEL, "");
     }
     text("rating", step, "verdict", rating.verdict().word());
+    rating.differs().forEach(why -> text("rating", step, "differs", why));
+    rating
+        .estimate()
+        .ifPresent(
+            e ->
+                quantity(
+                    "rating",
+                    step,
+                    "estimateWatts",
+                    e.watts(),
+                    Sentence.of("{} V: {}", String.valueOf(e.supplyVolts()), e.assumption())));
   }
 
   private void reading(String step, Sheet.ReadingLine r) {
@@ -129,6 +165,16 @@ public final class SheetCsv {
     r.heatWatts().ifPresent(q -> quantity("result", r.stepId(), "heatWatts", q));
     r.leadDropVolts().ifPresent(q -> quantity("result", r.stepId(), "leadDropVolts", q));
     r.leadWatts().ifPresent(q -> quantity("result", r.stepId(), "leadWatts", q));
+    marks("result", r.stepId(), r.marks());
+    ConditionsCsv.cells(r.conditions()).forEach(cell -> condition(r.stepId(), cell));
+  }
+
+  private void condition(String step, ConditionsCsv.Cell cell) {
+    if (cell.value().isPresent()) {
+      number("conditions", step, cell.key(), cell.value().getAsDouble(), cell.unit(), "");
+    } else {
+      text("conditions", step, cell.key(), cell.text().orElse(""));
+    }
   }
 
   private void walkRecord(Sheet.WalkRecord record) {
@@ -157,7 +203,13 @@ public final class SheetCsv {
                       Unit.CELSIUS,
                       Sentence.of("{} min", String.valueOf(t.minutes()))));
     }
-    record.stops().forEach(s -> text("stop", "", "", s));
+    record.controls().ifPresent(set -> text("walk", "", "controls", set));
+    record
+        .stops()
+        .forEach(
+            s ->
+                text(
+                    "stop", s.stepId(), ResultWords.moment(s.wallMillis()), s.reason().orElse("")));
     record
         .notes()
         .forEach(n -> text("note", n.stepId(), ResultWords.moment(n.wallMillis()), n.text()));
@@ -178,6 +230,10 @@ public final class SheetCsv {
   }
 
   private void quantity(String section, String step, String name, Quantity q) {
+    quantity(section, step, name, q, "");
+  }
+
+  private void quantity(String section, String step, String name, Quantity q, String text) {
     csv.cells()
         .text(section)
         .text(step)
@@ -185,7 +241,7 @@ public final class SheetCsv {
         .number(q.value())
         .number(q.u())
         .unit(q.unit())
-        .text("")
+        .text(text)
         .end();
   }
 

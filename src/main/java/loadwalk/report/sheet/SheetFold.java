@@ -17,7 +17,6 @@ import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.text.Sentence;
 import loadwalk.walk.Results;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
@@ -50,7 +49,7 @@ final class SheetFold {
         state.opened().sequence(),
         state.isFinished(),
         soundness,
-        warnings(),
+        SheetWarnings.of(state, soundness, result),
         loads(),
         state.plan().stream().map(this::step).toList(),
         result,
@@ -72,41 +71,6 @@ final class SheetFold {
         a.minimumBridgedOhms(),
         a.fuses(),
         a.regulated());
-  }
-
-  private List<String> warnings() {
-    List<String> warnings = new ArrayList<>(soundness.remarks());
-    state
-        .opened()
-        .practiceSeed()
-        .ifPresent(
-            seed ->
-                warnings.add(
-                    Sentence.of(
-                        "Practice: a simulated amplifier (seed {}), not a measurement.", seed)));
-    state.current().ifPresent(step -> warnings.add(unfinished(step.id())));
-    state
-        .openDoubts()
-        .forEach(
-            d ->
-                warnings.add(
-                    Sentence.of(
-                        "{}: a doubt on {} has no answer. Every result from it is in doubt too.",
-                        d.stepId(),
-                        d.reading().label())));
-    state.cooled().ifPresent(warnings::add);
-    return warnings;
-  }
-
-  private String unfinished(String stepId) {
-    if (soundness.standing().isFaulty()) {
-      return Sentence.of("As far as its records can be read, this walk is at {}.", stepId);
-    }
-    return switch (state.hold()) {
-      case RUNNING -> Sentence.of("This walk is not finished: it is at {}.", stepId);
-      case PAUSED -> Sentence.of("This walk is not finished: it is paused at {}.", stepId);
-      case STOPPED -> Sentence.of("This walk is not finished: it was stopped at {}.", stepId);
-    };
   }
 
   private List<Sheet.LoadLine> loads() {

@@ -60,6 +60,7 @@ public final class SheetJson {
     SheetJsonRecord.write(out, sheet.record());
     assumptions(out, sheet);
     budget(out, sheet);
+    StandardSection.write(out, sheet);
     out.writeEndObject();
   }
 
@@ -115,6 +116,10 @@ public final class SheetJson {
   }
 
   private static void results(JsonGenerator out, Sheet sheet) throws IOException {
+    out.writeObjectFieldStart("repeatability");
+    JsonOut.number(out, "relativeVolts", sheet.result().repeatability().relativeVolts());
+    out.writeNumberField("pairs", sheet.result().repeatability().pairs());
+    out.writeEndObject();
     if (sheet.result().outputFit().isPresent()) {
       OutputFit fit = sheet.result().outputFit().get();
       out.writeObjectFieldStart("outputFit");

@@ -112,7 +112,20 @@ final class SheetJsonRecord {
   }
 
   private static void notes(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
-    JsonOut.texts(out, "stops", record.stops());
+    if (record.controls().isPresent()) {
+      out.writeStringField("controls", record.controls().get());
+    }
+    JsonOut.objects(
+        out,
+        "stops",
+        record.stops(),
+        stop -> {
+          out.writeStringField("at", Instant.ofEpochMilli(stop.wallMillis()).toString());
+          out.writeStringField("step", stop.stepId());
+          if (stop.reason().isPresent()) {
+            out.writeStringField("reason", stop.reason().get());
+          }
+        });
     JsonOut.objects(
         out,
         "notes",

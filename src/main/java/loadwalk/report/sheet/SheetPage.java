@@ -3,7 +3,6 @@ package loadwalk.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
@@ -14,15 +13,12 @@ import loadwalk.quantity.Unit;
 import loadwalk.report.page.Block;
 import loadwalk.report.page.Block.Bullets;
 import loadwalk.report.page.Block.Column;
-import loadwalk.report.page.Block.Headline;
 import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Block.Term;
 import loadwalk.report.page.Block.Terms;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
-import loadwalk.result.Criterion;
-import loadwalk.result.RatingComparison;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
@@ -43,7 +39,8 @@ public final class SheetPage {
 
   private Page page() {
     List<Section> sections = new ArrayList<>();
-    sections.add(headline());
+    sections.add(PowerSection.of(sheet));
+    sections.add(ConditionsSection.of(sheet));
     List<Block> figures = new SheetCharts(sheet).figures();
     if (!figures.isEmpty()) {
       sections.add(new Section("charts", "Charts", figures));
@@ -54,9 +51,10 @@ public final class SheetPage {
     sections.addAll(WaveSections.sections(sheet));
     sections.addAll(ComputedSections.sections(sheet.result()));
     sections.addAll(WalkRecordSections.sections(sheet));
-    sections.add(new Section("conditions", "Conditions and bench", BenchBlocks.blocks(sheet)));
+    sections.add(new Section("bench", "Sequence and bench", BenchBlocks.blocks(sheet)));
     sections.add(new Section("assumptions", "Assumptions", assumptions()));
     sheet.budgetStep().ifPresent(step -> sections.add(BudgetSection.of(step)));
+    sections.add(StandardSection.of(sheet));
     String subtitle =
         Sentence.of(
             "Walk {} · {} · {}",
@@ -64,108 +62,6 @@ public final class SheetPage {
             Visible.name(sheet.sequence().name()),
             ResultWords.day(sheet.lastWallMillis()));
     return new Page(Visible.name(sheet.amplifier().name()), subtitle, sheet.warnings(), sections);
-  }
-
-  private Section headline() {
-    List<Block> blocks = new ArrayList<>();
-    if (sheet.loads().isEmpty()) {
-      blocks.add(new Paragraph("No output measured yet."));
-      return new Section("power", "Power", blocks);
-    }
-    List<List<String>> rows = sheet.loads().stream().map(SheetPage::loadRow).toList();
-    Table table =
-        new Table(
-            Sentence.of("Power at each load, ± at {}", ResultWords.coverage(powers())),
-            List.of(
-                Column.words("Load"),
-                Column.numbers("Per load"),
-                Column.numbers("Total"),
-                Column.numbers("Rated"),
-                Column.numbers("Of rated"),
-                Column.numbers("In dB"),
-                Column.words("Rating")),
-            rows);
-    blocks.add(new Headline(table));
-    List<String> notes = new ArrayList<>();
-    notes.addAll(criteria());
-    sheet.loads().forEach(line -> notes.addAll(notes(line)));
-    blocks.add(new Bullets(notes));
-    return new Section("power", "Power", blocks);
-  }
-
-  private static List<String> loadRow(Sheet.LoadLine line) {
-    Optional<RatingComparison> rating = line.rating();
-    boolean stereo = line.power().mode() == Mode.STEREO;
-    return List.of(
-        ResultWords.load(line.power().mode(), line.power().ohms()),
-        line.power().channelWatts().stream()
-            .map(PRINTER::quantity)
-            .collect(Collectors.joining(", ")),
-        stereo ? PRINTER.quantity(line.power().totalWatts()) : "",
-        rating.map(r -> PRINTER.exact(r.ratingWatts(), Unit.WATT)).orElse(""),
-        rating.map(r -> PRINTER.value(100 * r.ratio().value(), Unit.PERCENT, 3)).orElse(""),
-        rating.map(r -> ResultWords.decibels(r.decibels())).orElse(""),
-        rating.map(r -> r.verdict().text()).orElse("no rating"));
-  }
-
-  /**
-   * Returns one note for each point at which loads were read; if the points differ, it names the
-   * loads.
-   */
-  private List<String> criteria() {
-    List<String> notes = new ArrayList<>();
-    for (Criterion criterion : Criterion.values()) {
-      List<String> loads =
-          sheet.loads().stream()
-              .filter(l -> l.power().criterion() == criterion)
-              .map(l -> ResultWords.load(l.power().mode(), l.power().ohms()))
-              .toList();
-      if (!loads.isEmpty()) {
-        notes.add(readAt(loads, point(criterion)));
-      }
-    }
-    return notes;
-  }
-
-  private String readAt(List<String> loads, String point) {
-    if (loads.size() == sheet.loads().size()) {
-      return Sentence.of("Every load was read {}.", point);
-    }
-    return loads.size() == 1
-        ? Sentence.of("{} was read {}.", loads.get(0), point)
-        : Sentence.of("{} were read {}.", String.join(", ", loads), point);
-  }
-
-  private String point(Criterion criterion) {
-    return criterion == Criterion.THD_LIMIT
-        ? Sentence.of("at {} THD", PRINTER.exact(sheet.sequence().limitThdPercent(), Unit.PERCENT))
-        : criterion.text();
-  }
-
-  private static List<String> notes(Sheet.LoadLine line) {
-    String load = ResultWords.load(line.power().mode(), line.power().ohms());
-    List<String> notes = new ArrayList<>();
-    if (!line.power().why().isEmpty()) {
-      notes.add(
-          Sentence.of(
-              "{} is taken from {}: {}.", load, line.power().fromStepId(), line.power().why()));
-    }
-    line.rating()
-        .filter(rating -> line.power().channelWatts().size() > 1)
-        .ifPresent(
-            rating ->
-                notes.add(
-                    Sentence.of(
-                        "{}: the rating is judged by the weaker channel, {}.",
-                        load,
-                        PRINTER.quantity(rating.measured()))));
-    line.rating()
-        .map(RatingWords::notes)
-        .filter(words -> !words.isEmpty())
-        .ifPresent(
-            words ->
-                notes.add(Sentence.of("{} vs. its rating: {}.", load, String.join("; ", words))));
-    return notes;
   }
 
   private Section identity() {
@@ -271,15 +167,6 @@ public final class SheetPage {
             rows));
   }
 
-  private List<Quantity> powers() {
-    return sheet.loads().stream()
-        .flatMap(
-            line ->
-                Stream.concat(
-                    line.power().channelWatts().stream(), Stream.of(line.power().totalWatts())))
-        .toList();
-  }
-
   private boolean hasScatter() {
     return sheet.result().steps().stream()
         .flatMap(r -> Stream.of(r.outputVolts(), r.totalWatts(), r.inputWatts()))
@@ -297,6 +184,9 @@ public final class SheetPage {
           "A reading taken straight from a meter also carries the scatter of its last readings"
               + " (type A). Where that matters, k is larger (Welch–Satterthwaite), so that the"
               + " range still covers 95 %.");
+    }
+    if (!sheet.loads().isEmpty()) {
+      lines.add(ResultWords.repeatability(sheet.result().repeatability()));
     }
     for (Sheet.Assumption a : sheet.assumptions()) {
       String steps = String.join(", ", a.stepIds());

@@ -46,7 +46,7 @@ final class WalkRecordFold {
       entries(planned.id(), step, planned.step().warmUp().isPresent());
       lift(planned.id(), step);
       if (step.status() == StepState.Status.SKIPPED) {
-        skips.add(new Sheet.Skip(planned.id(), step.reason().orElse("no reason kept")));
+        skips.add(new Sheet.Skip(planned.id(), step.reason().orElseThrow()));
       }
       planned.step().warmUp().ifPresent(warm -> warmUps.add(warmUp(planned.id(), warm, step)));
     }
@@ -58,13 +58,9 @@ final class WalkRecordFold {
         warmUps,
         state.notes(),
         state.attachments().stream().map(this::photo).toList(),
-        stops(),
-        state.cooled());
-  }
-
-  /** Returns the reasons of all stops; a stop without a reason yet counts too. */
-  private List<String> stops() {
-    return state.stops().stream().map(s -> s.reason().orElse("no reason typed yet")).toList();
+        state.stops(),
+        state.cooled(),
+        state.controls());
   }
 
   private Sheet.Photo photo(WalkState.Attachment attachment) {
@@ -82,11 +78,30 @@ final class WalkRecordFold {
       }
       boolean log = warmUp && e.getKey() == ReadingId.SINK_CELSIUS;
       List<Entry> all = inOrder(step, e.getKey());
-      if (all.size() > 1 && !log && step.latest(e.getKey()).isPresent()) {
-        List<String> typed = all.stream().map(Entry::text).toList();
+      List<String> typed = changes(step, all);
+      if (typed.size() > 1 && !log && step.latest(e.getKey()).isPresent()) {
         amendments.add(new Sheet.Amendment(stepId, e.getKey(), typed));
       }
     }
+  }
+
+  /** Returns every value as typed; one that was only typed again, to the same digit, once. */
+  private static List<String> changes(StepState step, List<Entry> entries) {
+    List<String> typed = new ArrayList<>();
+    Entry last = null;
+    for (Entry entry : entries) {
+      if (last == null || !isSame(step, last, entry)) {
+        typed.add(entry.text());
+      }
+      last = entry;
+    }
+    return typed;
+  }
+
+  private static boolean isSame(StepState step, Entry one, Entry other) {
+    boolean sameUnit =
+        step.entries().values().stream().anyMatch(list -> list.containsAll(List.of(one, other)));
+    return sameUnit && one.value() == other.value() && one.resolution() == other.resolution();
   }
 
   private static Sheet.DoubtLine doubtLine(

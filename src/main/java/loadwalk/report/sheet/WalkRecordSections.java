@@ -43,7 +43,7 @@ final class WalkRecordSections {
     part.of("halts", "Halts lifted", "No halt was lifted.", lifts(record));
     part.of("skipped", "Steps skipped", "No step was skipped.", skips(record));
     part.of("warm-up", "Warm-up", "There was no warm-up.", warmUps(record));
-    part.of("stops", "Stops", "The walk was never stopped.", record.stops());
+    part.of("stops", "Stops", "The walk was never stopped.", stops(record));
     part.of("notes", "Notes", "No notes were taken.", notes(record));
     if (!record.photos().isEmpty()) {
       List<Block> photos = record.photos().stream().map(WalkRecordSections::photo).toList();
@@ -70,7 +70,7 @@ final class WalkRecordSections {
             case OPEN -> "No answer yet.";
             case KEPT -> "Entered again and kept.";
             case AMENDED -> Sentence.of("Corrected to {}.", Visible.name(d.detail()));
-            case STOOD_BY -> Sentence.of("Stood by: {}", ResultWords.sentence(d.detail()));
+            case STOOD_BY -> Sentence.of("Stood by: {}", ResultWords.typed(d.detail()));
           };
       items.add(
           Sentence.of(
@@ -102,14 +102,14 @@ final class WalkRecordSections {
               "{} was halted. {} Lifted because: {}",
               lift.stepId(),
               lift.halts().stream().map(ResultWords::sentence).collect(Collectors.joining(" ")),
-              ResultWords.sentence(lift.reason())));
+              ResultWords.typed(lift.reason())));
     }
     return items;
   }
 
   private static List<String> skips(Sheet.WalkRecord record) {
     return record.skips().stream()
-        .map(s -> s.stepId() + ": " + ResultWords.sentence(s.reason()))
+        .map(s -> Sentence.of("{}: {}", s.stepId(), ResultWords.typed(s.reason())))
         .toList();
   }
 
@@ -133,7 +133,7 @@ final class WalkRecordSections {
             ResultWords.minutes(w.seconds()),
             PRINTER.exact(w.plannedMinutes(), Unit.ONE)));
     w.endedEarly()
-        .ifPresent(why -> sentences.add(Sentence.of("Ended early: {}", ResultWords.sentence(why))));
+        .ifPresent(why -> sentences.add(Sentence.of("Ended early: {}", ResultWords.typed(why))));
     sentences.add(temperatures(w.temperatures()));
     settling(w).ifPresent(sentences::add);
     return String.join(" ", sentences);
@@ -167,9 +167,27 @@ final class WalkRecordSections {
     return PRINTER.value(celsius, Unit.CELSIUS, 3);
   }
 
+  private static List<String> stops(Sheet.WalkRecord record) {
+    return record.stops().stream()
+        .map(
+            stop ->
+                Sentence.of(
+                    "{}, {}: {}",
+                    ResultWords.moment(stop.wallMillis()),
+                    stop.stepId(),
+                    stop.reason().map(ResultWords::typed).orElse("no reason typed yet.")))
+        .toList();
+  }
+
   private static List<String> notes(Sheet.WalkRecord record) {
     return record.notes().stream()
-        .map(n -> ResultWords.moment(n.wallMillis()) + ", " + n.stepId() + ": " + n.text())
+        .map(
+            n ->
+                Sentence.of(
+                    "{}, {}: {}",
+                    ResultWords.moment(n.wallMillis()),
+                    n.stepId(),
+                    ResultWords.typed(n.text())))
         .toList();
   }
 }

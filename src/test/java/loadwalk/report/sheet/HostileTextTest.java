@@ -131,7 +131,8 @@ class HostileTextTest {
     assertEquals(SHEET.amplifier().maker(), json.at("/amplifier/maker").asText());
     assertEquals(SHEET.amplifier().model(), json.at("/amplifier/model").asText());
     assertTrue(SHEET.amplifier().maker().contains(Hostile.STEERING));
-    assertEquals(SHEET.record().stops(), List.of(json.at("/stops/0").asText()));
+    String reason = SHEET.record().stops().get(0).reason().orElseThrow();
+    assertEquals(reason, json.at("/stops/0/reason").asText());
   }
 
   /** Returns the characters of a text that steer a terminal or turn the reading direction. */

@@ -182,6 +182,7 @@ class RareSheetSnapshotTest {
         List.of(),
         List.of(),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 

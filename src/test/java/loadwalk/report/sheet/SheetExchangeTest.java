@@ -12,8 +12,11 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import loadwalk.bench.Mode;
+import loadwalk.bench.ReadingId;
 import loadwalk.plan.StockRules;
 import loadwalk.quantity.Printer;
 import loadwalk.report.Hostile;
@@ -67,9 +70,19 @@ class SheetExchangeTest {
   void schema_refusesWhatIsNoSheet() throws Exception {
     JsonSchema schema = schema();
     JsonNode good = mapper.readTree(SheetJson.text(WHOLE));
-    for (String key : List.of("format", "loads", "doubts", "sequence")) {
+    for (String key : List.of("format", "loads", "doubts", "sequence", "standards")) {
       ObjectNode without = good.deepCopy();
       without.remove(key);
+      assertFalse(schema.validate(without).isEmpty(), key + " may not be missing");
+    }
+    for (String key : List.of("conditions", "marks", "runs", "totalWatts")) {
+      ObjectNode without = good.deepCopy();
+      ((ObjectNode) without.at("/loads/0")).remove(key);
+      assertFalse(schema.validate(without).isEmpty(), key + " of a load may not be missing");
+    }
+    for (String key : keys(good.at("/loads/0/conditions"))) {
+      ObjectNode without = good.deepCopy();
+      ((ObjectNode) without.at("/loads/0/conditions")).remove(key);
       assertFalse(schema.validate(without).isEmpty(), key + " may not be missing");
     }
     ObjectNode more = good.deepCopy();
@@ -78,6 +91,22 @@ class SheetExchangeTest {
     ObjectNode negative = good.deepCopy();
     ((ObjectNode) negative.at("/loads/0/watts")).put("u", -1);
     assertFalse(schema.validate(negative).isEmpty());
+  }
+
+  /** The schema knows every reading by its id, and no other. */
+  @Test
+  void schema_namesEveryReading() throws Exception {
+    JsonNode schema =
+        mapper.readTree(getClass().getResourceAsStream("/loadwalk/schema/sheet.schema.json"));
+    List<String> named = new ArrayList<>();
+    schema.at("/$defs/reading/enum").forEach(id -> named.add(id.asText()));
+    assertEquals(Arrays.stream(ReadingId.values()).map(ReadingId::key).toList(), named);
+  }
+
+  private static List<String> keys(JsonNode node) {
+    List<String> keys = new ArrayList<>();
+    node.fieldNames().forEachRemaining(keys::add);
+    return keys;
   }
 
   private static JsonSchema schema() {
@@ -130,7 +159,11 @@ class SheetExchangeTest {
     for (int i = 0; i < WHOLE.loads().size(); i++) {
       PublishedPower power = WHOLE.loads().get(i).power();
       assertEquals(ResultWords.load(power.mode(), power.ohms()), headline.get(i + 1).get(0));
-      assertEquals(Printer.UTF8.quantity(power.watts()), headline.get(i + 1).get(1));
+      assertEquals(Printer.UTF8.quantity(power.totalWatts()), headline.get(i + 1).get(1));
+      for (int c = 0; c < power.channelWatts().size() && power.mode() == Mode.STEREO; c++) {
+        String channel = Printer.UTF8.quantity(power.channelWatts().get(c));
+        assertEquals(channel, headline.get(i + 1).get(2 + c));
+      }
     }
     long rows = WHOLE.steps().stream().mapToLong(s -> s.readings().size()).sum();
     assertTrue(tables.all.stream().anyMatch(t -> t.size() == rows + 1), "the table of readings");
