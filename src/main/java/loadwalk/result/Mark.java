@@ -65,7 +65,8 @@ public enum Mark {
     add(marks, NOT_WARM, !conditions.around().warm().orElse(true));
     add(marks, ABOVE_LIMIT, conditions.criterion() == Criterion.ABOVE_LIMIT);
     add(marks, BELOW_LIMIT, conditions.criterion() == Criterion.BELOW_LIMIT);
-    add(marks, LIMIT_NOT_KNOWN, conditions.criterion() == Criterion.NOT_KNOWN);
+    boolean output = conditions.channelsRead() > 0;
+    add(marks, LIMIT_NOT_KNOWN, output && conditions.criterion() == Criterion.NOT_KNOWN);
     add(marks, SUPPLY_OFF, isOff(conditions.supplyVolts(), askedVolts));
     add(marks, PRACTICE, conditions.around().practice());
     return List.copyOf(marks);
