@@ -14,6 +14,9 @@ public enum Slip {
   DIGITS_SWAPPED("digits-swapped", "two digits swapped"),
   COPIED_FROM_BEFORE("copied-from-before", "a reading copied from the step before"),
   OUTPUT_ABOVE_INPUT("output-above-input", "more out than in"),
+  TONE_OFF("tone-off", "another tone than the walk asks for"),
+  THD_OFF_LIMIT("thd-off-limit", "the tone off the limit"),
+  RECORDER_CLIPPED("recorder-clipped", "a recorder that clipped"),
   /** No named slip fits. */
   UNNAMED("unnamed", "no slip fits");
 

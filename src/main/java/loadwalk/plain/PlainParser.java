@@ -2,7 +2,6 @@ package loadwalk.plain;
 
 import java.util.Locale;
 import java.util.Optional;
-import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
 import loadwalk.text.Sentence;
 import loadwalk.view.state.Waves;
@@ -26,10 +25,10 @@ public final class PlainParser {
     }
     String word = text.split("\\s+", 2)[0];
     String rest = text.substring(word.length()).strip();
-    Optional<ReadingId> reading = ReadingId.ofKey(word);
+    Optional<ReadingName> reading = ReadingName.at(text);
     String step = model.state().currentId();
     if (reading.isPresent()) {
-      return PlainAnswer.want(new Intent.Enter(step, reading.get(), rest));
+      return PlainAnswer.want(new Intent.Enter(step, reading.get().id(), reading.get().rest()));
     }
     switch (word.toLowerCase(Locale.ROOT)) {
       case "help":
@@ -101,24 +100,23 @@ public final class PlainParser {
   }
 
   private static PlainAnswer amend(String rest) {
-    String[] words = rest.split("\\s+", 3);
-    Optional<ReadingId> reading = words.length == 3 ? ReadingId.ofKey(words[1]) : Optional.empty();
-    return reading.isPresent()
-        ? PlainAnswer.want(new Intent.Enter(words[0], reading.get(), words[2]))
+    String[] words = rest.split("\\s+", 2);
+    Optional<ReadingName> reading = words.length == 2 ? ReadingName.at(words[1]) : Optional.empty();
+    return reading.filter(read -> !read.rest().isEmpty()).isPresent()
+        ? PlainAnswer.want(new Intent.Enter(words[0], reading.get().id(), reading.get().rest()))
         : PlainAnswer.say(
             "Type: amend STEP READING VALUE, as in amend stereo-4 outputVolts 13.4 V.");
   }
 
   private static PlainAnswer stand(String rest, String step) {
-    String[] words = rest.split("\\s+", 2);
-    Optional<ReadingId> reading = words.length == 2 ? ReadingId.ofKey(words[0]) : Optional.empty();
-    return reading.isPresent()
-        ? PlainAnswer.want(new Intent.StandBy(step, reading.get(), words[1]))
+    Optional<ReadingName> reading = ReadingName.at(rest);
+    return reading.filter(read -> !read.rest().isEmpty()).isPresent()
+        ? PlainAnswer.want(new Intent.StandBy(step, reading.get().id(), reading.get().rest()))
         : PlainAnswer.say("Type: stand READING REASON.");
   }
 
   private static PlainAnswer criterion(String rest, String step) {
-    Optional<Criterion> criterion = Criterion.ofWord(rest);
+    Optional<Criterion> criterion = Criterion.ofWord(rest).filter(Criterion.sayable()::contains);
     return criterion.isPresent()
         ? PlainAnswer.want(new Intent.SetCriterion(step, criterion.get()))
         : PlainAnswer.say(

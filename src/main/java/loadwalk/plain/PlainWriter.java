@@ -9,12 +9,15 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
+import loadwalk.forecast.Slip;
 import loadwalk.quantity.Printer;
+import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Model;
 import loadwalk.walk.PausedWalk;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
@@ -96,6 +99,9 @@ public record PlainWriter(Printer printer) {
           now.reason()
               .map(why -> Sentence.of("{} {}: {}.", planned.id(), word, why))
               .orElseGet(() -> Sentence.of("{} {}.", planned.id(), word)));
+      if (Targets.isWithoutPoint(after, planned)) {
+        lines.add(Sentence.of("{}, output was read {}", planned.id(), Criterion.NOT_KNOWN.text()));
+      }
     }
   }
 
@@ -150,6 +156,9 @@ public record PlainWriter(Printer printer) {
               printer.range(band.low(), band.high(), e.getKey().unit())));
     }
     lines.add("  " + basis(brief));
+    if (Targets.asksForControls(state, planned)) {
+      lines.add("  Nobody wrote down how gain and controls are set: type controls TEXT.");
+    }
     lines.add("  " + start(state, planned));
     return lines;
   }
@@ -237,19 +246,29 @@ public record PlainWriter(Printer printer) {
             doubt.lookAt(),
             earlier.get(),
             key)
-        : Sentence.of(
-            "DOUBT on {}: {}{} {} Enter it again, or type stand {} REASON.",
-            key,
-            doubt.question(),
-            doubt.text(),
-            doubt.lookAt(),
-            key);
+        : doubt.slip() == Slip.THD_OFF_LIMIT
+            ? Sentence.of(
+                "DOUBT on {}: {}{} {} Enter it again, type criterion and the point, or type stand"
+                    + " {} REASON.",
+                key,
+                doubt.question(),
+                doubt.text(),
+                doubt.lookAt(),
+                key)
+            : Sentence.of(
+                "DOUBT on {}: {}{} {} Enter it again, or type stand {} REASON.",
+                key,
+                doubt.question(),
+                doubt.text(),
+                doubt.lookAt(),
+                key);
   }
 
   /** Returns the commands of plain mode. */
   public static List<String> help() {
     return List.of(
-        "READING VALUE        as in outputVolts 13.4 V; output in volts or in watts",
+        "READING VALUE        as in outputVolts 13.4 V, or output volts 13.4 V; output in volts or"
+            + " watts",
         "begin                start a clear step",
         "arm OHMS             start a heed step: the load that is really connected",
         "lift REASON          lift a halt; the sheet prints the reason",

@@ -9,6 +9,7 @@ import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
+import loadwalk.bench.ThdKind;
 
 /**
  * The simulated bench: what its file says, and how it really is.
@@ -82,6 +83,8 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
         new Meter("DC clamp", ReadingId.SUPPLY_AMPS, 1.5, 2, 0.1, Optional.empty()),
         new Meter("thermocouple", ReadingId.SINK_CELSIUS, 0.5, 1, 0.1, Optional.empty()),
         new Meter("four-wire ohms", ReadingId.LOAD_OHMS, 0.2, 2, 0.001, Optional.empty()),
-        new Meter("distortion meter", ReadingId.THD_PERCENT, 5, 1, 0.01, audio));
+        new Meter("room thermometer", ReadingId.AMBIENT_CELSIUS, 0, 1, 0.5, Optional.empty()),
+        new Meter("distortion meter", ReadingId.THD_PERCENT, 5, 1, 0.01, audio)
+            .counting(Optional.of(ThdKind.THD_F), OptionalDouble.empty()));
   }
 }

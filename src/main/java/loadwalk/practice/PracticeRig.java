@@ -115,18 +115,15 @@ public record PracticeRig(
     OperatingPoint idle = point(Mode.STEREO, WARM_UP_OHMS, 0);
     supply(readings, idle, Target.Kind.IDLE, mode, ohms);
     sink(readings, Target.Kind.IDLE, mode, ohms);
+    put(readings, ReadingId.AMBIENT_CELSIUS, bench.roomCelsius(), 0, Target.Kind.IDLE, mode, ohms);
   }
 
   private void loaded(Map<ReadingId, Double> readings, Mode mode, double ohms) {
     OperatingPoint point = point(mode, ohms, 1);
-    put(
-        readings,
-        ReadingId.LOAD_OHMS,
-        bench.trueOhms(ohms),
-        0.0005,
-        Target.Kind.LOADED,
-        mode,
-        ohms);
+    load(readings, ReadingId.LOAD_OHMS, mode, ohms);
+    if (mode == Mode.STEREO) {
+      load(readings, ReadingId.OTHER_LOAD_OHMS, mode, ohms);
+    }
     volts(readings, point, Target.Kind.LOADED, mode, ohms);
     if (mode == Mode.STEREO) {
       double other = point.otherOutputVolts();
@@ -142,6 +139,10 @@ public record PracticeRig(
     supply(readings, point, Target.Kind.LOADED, mode, ohms);
     put(readings, ReadingId.THD_PERCENT, LIMIT_THD_PERCENT, 0.03, Target.Kind.LOADED, mode, ohms);
     sink(readings, Target.Kind.LOADED, mode, ohms);
+  }
+
+  private void load(Map<ReadingId, Double> readings, ReadingId id, Mode mode, double ohms) {
+    put(readings, id, bench.trueOhms(ohms), 0.0005, Target.Kind.LOADED, mode, ohms);
   }
 
   private void openLoad(Map<ReadingId, Double> readings, Mode mode, double ohms) {

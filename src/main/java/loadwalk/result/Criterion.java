@@ -1,5 +1,6 @@
 package loadwalk.result;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -64,6 +65,11 @@ public enum Criterion {
   /** Tells whether outputs read at this point can be compared: it is a stated point. */
   public boolean isStated() {
     return this == THD_LIMIT || this == CLIPPING_ONSET;
+  }
+
+  /** Returns the points that an operator can name. */
+  public static List<Criterion> sayable() {
+    return List.of(THD_LIMIT, CLIPPING_ONSET, BELOW_LIMIT, ABOVE_LIMIT);
   }
 
   /** Finds a criterion by its name in files. */

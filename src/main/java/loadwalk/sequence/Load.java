@@ -37,4 +37,15 @@ public record Load(Mode mode, double ohms) {
           Sentence.of("Connect one {} load across the bridge; both terminals are live.", printed);
     };
   }
+
+  /** Returns where the tips of the meter and of the ohmmeter go, and why. */
+  String tips() {
+    return switch (mode) {
+      case STEREO ->
+          "Read volts and, amplifier off, ohms at its terminals: 20 mΩ of lead is 2 % at 1 Ω.";
+      case BRIDGED ->
+          "Read volts and, amplifier off, ohms at its terminals, no grounded clip: 20 mΩ of lead is"
+              + " 2 % at 1 Ω.";
+    };
+  }
 }

@@ -83,6 +83,11 @@ public record Measure(Mode mode, double ohms, boolean optional) implements Step 
 
   @Override
   public String instruction(StepContext context) {
+    return Sentence.of("{} {}", running(context), new Load(mode, ohms).tips());
+  }
+
+  @Override
+  public String running(StepContext context) {
     return atTheLimit(new Load(mode, ohms), context);
   }
 

@@ -60,6 +60,11 @@ public record PlannedStep(String id, Step step) {
     return step.instruction(context);
   }
 
+  /** Returns what of the instruction still matters while the step runs. */
+  public String running(StepContext context) {
+    return step.running(context);
+  }
+
   /** Returns the readings that the step asks for; none if it does nothing to the amplifier. */
   public List<ReadingId> readings(StepContext context) {
     return target(context).map(target -> step.readings(target.mode())).orElse(List.of());

@@ -44,6 +44,13 @@ public record Recheck(List<String> of, double afterWarmMinutes) implements Step 
 
   @Override
   public String instruction(StepContext context) {
+    return context.repeatedLoad().isEmpty()
+        ? running(context)
+        : Sentence.of("{} Put the tips where they were then.", running(context));
+  }
+
+  @Override
+  public String running(StepContext context) {
     Optional<Load> load = context.repeatedLoad();
     return load.isEmpty()
         ? "There is no measured step to check again. Skip this step."

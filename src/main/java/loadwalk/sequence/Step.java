@@ -25,6 +25,11 @@ public sealed interface Step extends Shaped<Step>
   /** Returns what the operator must connect, do and read, in whole sentences. */
   String instruction(StepContext context);
 
+  /** Returns what of the instruction still matters while the step runs. */
+  default String running(StepContext context) {
+    return instruction(context);
+  }
+
   /**
    * Returns what the step does to the amplifier; empty if it drives no load and reads no supply.
    *

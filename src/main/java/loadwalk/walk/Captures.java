@@ -31,7 +31,8 @@ final class Captures {
     Capture capture = take.capture();
     Map<ReadingId, String> texts = new LinkedHashMap<>();
     texts.put(ReadingId.OUTPUT_VOLTS, capture.voltsText());
-    if (asked.contains(ReadingId.THD_PERCENT) && capture.thdPercent().isPresent()) {
+    boolean itsThd = capture.thdPercent().isPresent() && !capture.isOverdriven();
+    if (asked.contains(ReadingId.THD_PERCENT) && itsThd) {
       texts.put(ReadingId.THD_PERCENT, Capture.percentText(capture.thdPercent().getAsDouble()));
     }
     if (asked.contains(ReadingId.FREQUENCY_HERTZ)) {
@@ -41,9 +42,17 @@ final class Captures {
     texts.forEach((id, text) -> instruments.put(id, capture.instrument(text, take.wallMillis())));
     List<Fact> before = List.of(new Fact.Captured(take.step(), capture));
     double limit = state.opened().sequence().limitThdPercent();
+    return entries.enter(
+        model.saying(told(capture, limit)), take.step(), texts, instruments, before);
+  }
+
+  private static String told(Capture capture, double limit) {
+    if (capture.isOverdriven()) {
+      return Sentence.of(
+          "{} The input of the recorder clipped, so its THD is not taken.", told(capture));
+    }
     Criterion criterion = Criterion.reached(capture.thdPercent(), limit, Optional.empty());
-    String told = Sentence.of("{} It counts as read {}.", told(capture), criterion.text());
-    return entries.enter(model.saying(told), take.step(), texts, instruments, before);
+    return Sentence.of("{} It counts as read {}.", told(capture), criterion.text());
   }
 
   private static String told(Capture capture) {

@@ -81,7 +81,11 @@ public final class Entries {
       kept.put(id, e.getValue());
     }
     List<Fact> facts = new ArrayList<>(before);
-    facts.addAll(facts(model, target.get(), kept, numbers, instruments));
+    Model after = model;
+    for (Fact fact : before) {
+      after = after.with(fact.applyTo(after.state(), model.clock().wallMillis()));
+    }
+    facts.addAll(facts(after, target.get(), kept, numbers, instruments));
     return Next.keeping(model, facts);
   }
 
@@ -135,7 +139,7 @@ public final class Entries {
       Map<ReadingId, Instrument> instruments) {
     String stepId = target.stepId();
     StepState step = model.state().step(stepId);
-    List<Doubt> doubts = judge(model.state(), target, withTyped(step, typed));
+    List<Doubt> doubts = judge(model.state(), target, withTyped(step, typed), instruments);
     List<Fact> facts = new ArrayList<>();
     typed.forEach(
         (id, number) ->
@@ -201,11 +205,21 @@ public final class Entries {
         || (OUTPUTS.contains(id) && typed.keySet().stream().anyMatch(OUTPUTS::contains));
   }
 
-  private List<Doubt> judge(WalkState state, Target target, Map<ReadingId, Double> entries) {
+  private List<Doubt> judge(
+      WalkState state,
+      Target target,
+      Map<ReadingId, Double> entries,
+      Map<ReadingId, Instrument> instruments) {
     Evidence before = Targets.evidenceBefore(state, target.stepId());
-    return state.step(target.stepId()).status() == Status.DONE
-        ? forecaster.judge(before, target, entries)
-        : forecaster.judgeSoFar(before, target, entries);
+    StepState step = state.step(target.stepId());
+    double limit = state.opened().sequence().limitThdPercent();
+    List<Doubt> doubts =
+        new ArrayList<>(PointOfReading.doubts(step, target, entries, instruments, limit));
+    doubts.addAll(
+        step.status() == Status.DONE
+            ? forecaster.judge(before, target, entries)
+            : forecaster.judgeSoFar(before, target, entries));
+    return doubts;
   }
 
   /** Returns the readings of a step, with those just typed in place of earlier ones. */

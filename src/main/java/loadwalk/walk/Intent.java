@@ -2,14 +2,12 @@ package loadwalk.walk;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.fact.Capture;
-import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.Instrument;
 
 /** An intent: something the operator wants; each intent defines its own outcome. */
@@ -191,7 +189,7 @@ public sealed interface Intent extends Event {
   record SetCriterion(String step, Criterion criterion) implements InTurn {
     @Override
     public Next whileRunning(Model model, Steps steps) {
-      return Next.keeping(model, List.of(new Fact.CriterionSet(step, criterion)));
+      return Steps.say(model, this);
     }
   }
 

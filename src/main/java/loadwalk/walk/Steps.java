@@ -25,6 +25,10 @@ import loadwalk.walk.fact.WalkState;
 final class Steps {
   private static final int REASON_LETTERS = 3;
 
+  private static final String NO_POINT =
+      "Nobody read the THD or said at what point the output was read, so the result will not be"
+          + " ranked or judged.";
+
   private final Entries entries;
   private final StartOverride override;
 
@@ -124,6 +128,23 @@ final class Steps {
             List.of(new Fact.StoodBy(stand.step(), stand.reading(), stand.reason().strip())));
   }
 
+  static Next say(Model model, Intent.SetCriterion point) {
+    WalkState state = model.state();
+    StepState step = state.step(point.step());
+    Optional<String> early = Entries.refusal(step);
+    if (early.isPresent()) {
+      return Next.refused(model, Sentence.of("The point is not kept: {}.", early.get()));
+    }
+    if (state.planned(point.step()).filter(p -> Targets.isAtALimit(state, p)).isEmpty()) {
+      return Next.refused(model, Sentence.of("{} reads no output at a limit.", point.step()));
+    }
+    double limit = state.opened().sequence().limitThdPercent();
+    Optional<String> refusal = PointOfReading.refusal(step, point.criterion(), limit);
+    return refusal.isPresent()
+        ? Next.refused(model, refusal.get())
+        : Next.keeping(model, List.of(new Fact.CriterionSet(point.step(), point.criterion())));
+  }
+
   static Next addPair(Model model, Intent.AddPair pair) {
     Optional<String> early = Entries.refusal(model.state().step(pair.step()));
     if (early.isPresent()) {
@@ -160,10 +181,24 @@ final class Steps {
       return Next.keeping(model.saying("Read the doubt first, then finish the step again."), late);
     }
     Fact done = new Fact.Done(planned.id());
+    if (isFirstWithoutPoint(model.state(), planned)) {
+      return Next.keeping(model.saying(NO_POINT), List.of(done));
+    }
     return planned.step().warmUp().isPresent()
         ? Next.keeping(
             model, List.of(new Fact.Warmed(planned.id(), model.clock().warmSeconds()), done))
         : Next.keeping(model, List.of(done));
+  }
+
+  /**
+   * Tells whether this is the first loaded step of which nobody knows at what point it was read.
+   */
+  private static boolean isFirstWithoutPoint(WalkState state, PlannedStep planned) {
+    boolean before =
+        state.plan().stream()
+            .filter(p -> state.step(p.id()).status() == Status.DONE)
+            .anyMatch(p -> Targets.isWithoutPoint(state, p));
+    return !before && Targets.isWithoutPoint(state, planned);
   }
 
   private Optional<String> missing(Model model, PlannedStep planned) {

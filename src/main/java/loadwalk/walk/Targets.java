@@ -31,6 +31,31 @@ public final class Targets {
     return planned.target(state.context(planned));
   }
 
+  /** Tells whether a step reads an output at the limit of the walk. */
+  public static boolean isAtALimit(WalkState state, PlannedStep planned) {
+    return of(state, planned).filter(t -> t.kind() == Target.Kind.LOADED).isPresent();
+  }
+
+  /** Tells whether a step is the first at a limit and nobody said how the controls are set. */
+  public static boolean asksForControls(WalkState state, PlannedStep planned) {
+    return state.controls().isEmpty()
+        && state.plan().stream()
+            .filter(p -> isAtALimit(state, p))
+            .findFirst()
+            .filter(planned::equals)
+            .isPresent();
+  }
+
+  /** Tells whether an output was read of which nobody knows at what point. */
+  public static boolean isWithoutPoint(WalkState state, PlannedStep planned) {
+    StepState step = state.step(planned.id());
+    double limit = state.opened().sequence().limitThdPercent();
+    return isAtALimit(state, planned)
+        && step.output().isPresent()
+        && step.pairs().isEmpty()
+        && step.criterion(limit) == Criterion.NOT_KNOWN;
+  }
+
   /**
    * Returns everything known before a step: the undoubted readings of the steps before it. If an
    * open doubt points to an earlier step, that step is left out along with the doubted reading,

@@ -55,6 +55,7 @@ record SlipMaker(Entries entries) {
       case BOTH_CHANNELS_FOR_ONE -> !bridged;
       case STEREO_READING_IN_BRIDGED -> bridged;
       case COPIED_FROM_BEFORE -> step > Ladder.FIRST_LOADED;
+      case TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED -> false;
       default -> true;
     };
   }
@@ -85,6 +86,7 @@ record SlipMaker(Entries entries) {
       case DIGITS_SWAPPED -> digits(honest, random);
       case COPIED_FROM_BEFORE -> copied(honest, before, random);
       case OUTPUT_ABOVE_INPUT -> aboveInput(honest, step, random);
+      case TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED -> new LeftOut("found by a rule");
       case UNNAMED -> new LeftOut("no slip of its own");
     };
   }

@@ -215,13 +215,17 @@ class InstructionTest {
     String words = planned.instruction(state.context(planned));
     String before = asked.put(planned.id(), words);
     assertTrue(before == null || before.equals(words), before + " became " + words);
-    String said = squeezed(List.of(words));
+    String running = planned.running(state.context(planned));
+    assertTrue(words.contains(running), words + " does not hold " + running);
+    String said = squeezed(List.of(status == Status.RUNNING ? running : words));
     for (Size size : SIZES) {
       String screen = screen(size);
       assertTrue(screen.contains(said), () -> size + " does not say: " + said + "\n" + screen);
     }
     String plain = squeezed(new PlainWriter(Printer.UTF8).brief(state, planned));
-    assertTrue(plain.contains(said), () -> "plain mode does not say: " + said + "\n" + plain);
+    assertTrue(
+        plain.contains(squeezed(List.of(words))),
+        () -> "plain mode does not say: " + words + "\n" + plain);
   }
 
   private Program program() {

@@ -150,17 +150,19 @@ final class DoubtWords {
   }
 
   /** Words a doubt of the cold load check. */
-  static Doubt load(double entered, Band band, Slip slip) {
+  static Doubt load(ReadingId id, double entered, Band band, Slip slip) {
     String text =
         together(
-            size(ReadingId.LOAD_OHMS, entered, band),
+            size(id, entered, band),
             slip == Slip.UNNAMED ? NO_SLIP : looksLike(slip),
             "Judged by the load's tolerance.");
     return new Doubt(
-        ReadingId.LOAD_OHMS,
-        slip,
-        text,
-        "Check how the load resistors are wired before you switch anything on.");
+        id, slip, text, "Check how the load resistors are wired before you switch anything on.");
+  }
+
+  /** Words a doubt that follows from a rule, without a weighing. */
+  static Doubt ruled(ReadingId id, Slip slip, String text, Target target) {
+    return new Doubt(id, slip, text, lookAt(id, slip, target));
   }
 
   /** Joins whole sentences, leaving out empty ones. */
@@ -255,6 +257,9 @@ final class DoubtWords {
       case COPIED_FROM_BEFORE -> "Make sure that the reading belongs to this step.";
       case OUTPUT_ABOVE_INPUT ->
           "Check output volts, supply amps and supply volts: one of them is wrong.";
+      case TONE_OFF -> "Check the setting of the generator.";
+      case THD_OFF_LIMIT -> "Check the range of the THD meter.";
+      case RECORDER_CLIPPED -> "Turn down the input of the recorder and capture again.";
       case UNNAMED ->
           Sentence.of("Read the {} again and check the wiring of this step.", id.label());
     };

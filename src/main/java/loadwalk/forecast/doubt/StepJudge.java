@@ -9,6 +9,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Slip;
 import loadwalk.forecast.model.Mixture;
 import loadwalk.forecast.model.StepBands;
 import loadwalk.forecast.model.WalkModel;
@@ -83,14 +84,12 @@ public final class StepJudge {
   /** Returns the doubts, at most one per reading. */
   public List<Doubt> judge() {
     for (ReadingId id :
-        List.of(
-            ReadingId.SUPPLY_VOLTS,
-            ReadingId.SINK_CELSIUS,
-            ReadingId.OPEN_VOLTS,
-            ReadingId.FREQUENCY_HERTZ)) {
+        List.of(ReadingId.SUPPLY_VOLTS, ReadingId.SINK_CELSIUS, ReadingId.OPEN_VOLTS)) {
       judgeAlone(id);
     }
-    judgeLoad();
+    judgeTone();
+    judgeLoad(ReadingId.LOAD_OHMS);
+    judgeLoad(ReadingId.OTHER_LOAD_OHMS);
     if (target.kind() == Target.Kind.IDLE) {
       judgeIdle();
     } else if (target.kind() != Target.Kind.OPEN_LOAD && target.ohms() > 0) {
@@ -101,7 +100,7 @@ public final class StepJudge {
 
   private void judgeAlone(ReadingId id) {
     Double entered = entries.get(id);
-    Band band = id == ReadingId.FREQUENCY_HERTZ ? tone() : bands.bands().get(id);
+    Band band = bands.bands().get(id);
     if (entered == null || band == null) {
       return;
     }
@@ -145,19 +144,30 @@ public final class StepJudge {
     }
   }
 
-  private Band tone() {
-    double hertz = model.evidence().conditions().toneHertz();
-    return hertz > 0 ? new Band((1 - TONE_PART) * hertz, hertz, (1 + TONE_PART) * hertz) : null;
+  /** Doubts a tone that is not the one asked for: the powers of two tones are two things. */
+  private void judgeTone() {
+    Double entered = entries.get(ReadingId.FREQUENCY_HERTZ);
+    double asked = model.evidence().conditions().toneHertz();
+    if (entered == null || !(asked > 0) || isTone(entered, asked)) {
+      return;
+    }
+    boolean decimal = isTone(entered * 10, asked) || isTone(entered / 10, asked);
+    Slip slip = decimal ? Slip.DECIMAL_POINT : Slip.TONE_OFF;
+    doubts.put(ReadingId.FREQUENCY_HERTZ, ConditionDoubts.tone(entered, asked, slip, target));
   }
 
-  private void judgeLoad() {
-    Double entered = entries.get(ReadingId.LOAD_OHMS);
+  private static boolean isTone(double hertz, double asked) {
+    return Math.abs(hertz / asked - 1) <= TONE_PART;
+  }
+
+  private void judgeLoad(ReadingId id) {
+    Double entered = entries.get(id);
     if (entered == null || !(target.ohms() > 0)) {
       return;
     }
     Band band = WalkReadings.loadBand(model.evidence().bench(), target.ohms());
     if (!band.holds(entered)) {
-      doubts.put(ReadingId.LOAD_OHMS, DoubtWords.load(entered, band, LoadSlip.of(entered, band)));
+      doubts.put(id, DoubtWords.load(id, entered, band, LoadSlip.of(entered, band)));
     }
   }
 

@@ -8,6 +8,7 @@ import loadwalk.view.screen.Answer;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Targets;
+import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
 /**
@@ -41,6 +42,14 @@ final class BriefKeys {
     return Gate.needsArming(state, planned) ? 1 : 0;
   }
 
+  /** Returns the load that the row asks for: the other one once the first is in. */
+  static ReadingId coldLoad(WalkState state, PlannedStep planned) {
+    StepState step = state.step(planned.id());
+    boolean first = step.latest(ReadingId.LOAD_OHMS).filter(entry -> !entry.isOpen()).isPresent();
+    boolean other = planned.readings(state.context(planned)).contains(ReadingId.OTHER_LOAD_OHMS);
+    return first && other ? ReadingId.OTHER_LOAD_OHMS : ReadingId.LOAD_OHMS;
+  }
+
   static Answer press(WalkScreen screen, Key key, WalkState state, PlannedStep planned) {
     int rows = rows(state, planned);
     switch (key.kind()) {
@@ -63,7 +72,8 @@ final class BriefKeys {
     String text = screen.field().text();
     boolean needsArming = Gate.needsArming(state, planned);
     if (onColdLoad(screen, state, planned) && !text.isBlank()) {
-      return Answer.want(screen.at(0), new Intent.Enter(planned.id(), ReadingId.LOAD_OHMS, text));
+      ReadingId load = coldLoad(state, planned);
+      return Answer.want(screen.at(0), new Intent.Enter(planned.id(), load, text));
     }
     if (onColdLoad(screen, state, planned) && needsArming) {
       return Answer.stay(screen.at(0));

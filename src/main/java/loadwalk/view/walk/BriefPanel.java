@@ -18,6 +18,7 @@ import loadwalk.view.canvas.Style;
 import loadwalk.view.canvas.TextField;
 import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Gate;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
@@ -31,6 +32,9 @@ final class BriefPanel {
   private static final int ROWS_BESIDE_A_NOTE = 5;
 
   private static final int FIELD = 16;
+
+  private static final String CONTROLS =
+      "Nobody wrote down how gain and controls are set: F2, three times.";
 
   /** The width of a caution's gravity with the blanks behind it. */
   static final int CAUTION = 6;
@@ -62,6 +66,9 @@ final class BriefPanel {
     int cautionRows = area.bottom() - row - fields - forecastRows - 1;
     row = paintCautions(canvas, brief, area, row, cautionRows);
     row = paintForecast(canvas, brief, area, row, area.bottom() - fields);
+    if (row < area.bottom() - fields && Targets.asksForControls(state, planned)) {
+      canvas.text(area.column(), row, CONTROLS, Style.KEY);
+    }
     paintFields(canvas, state, planned, screen, area);
     paintSupply(canvas, program, area);
   }
@@ -185,25 +192,47 @@ final class BriefPanel {
     if (BriefKeys.asksColdLoad(state, planned)) {
       boolean focus = free && BriefKeys.onColdLoad(screen, state, planned);
       int row = top + BriefKeys.coldRow(state, planned);
-      paintColdLoad(canvas, state.step(planned.id()), screen, focus, area, row);
+      paintColdLoad(
+          canvas, state, planned, screen, focus, new Area(area.column(), row, area.columns(), 1));
     }
     paintHint(canvas, state, planned, screen, area);
   }
 
   private static void paintColdLoad(
-      Canvas canvas, StepState step, WalkScreen screen, boolean focus, Area area, int row) {
-    int at = label(canvas, area, row, "Load measured cold, amplifier off (optional)", focus);
+      Canvas canvas,
+      WalkState state,
+      PlannedStep planned,
+      WalkScreen screen,
+      boolean focus,
+      Area area) {
+    int row = area.row();
+    StepState step = state.step(planned.id());
+    boolean other = BriefKeys.coldLoad(state, planned) == ReadingId.OTHER_LOAD_OHMS;
+    String asked =
+        other
+            ? "Other load cold, amplifier off (optional)"
+            : "Load measured cold, amplifier off (optional)";
+    int at = label(canvas, area, row, asked, focus);
     TextField shown = focus ? screen.field() : TextField.EMPTY;
     shown.paint(canvas, at, row, FIELD, focus);
-    Optional<Entry> cold = step.latest(ReadingId.LOAD_OHMS);
-    cold.ifPresent(
+    Optional<Entry> own = step.latest(BriefKeys.coldLoad(state, planned));
+    own.ifPresent(
         e ->
             canvas.text(
                 at + FIELD + 1,
                 row,
-                Printer.UTF8.reading(e.value(), Unit.OHM, e.resolution())
-                    + (e.isOpen() ? " DOUBT" : " kept"),
+                printed(e) + (e.isOpen() ? " DOUBT" : " kept"),
                 e.isOpen() ? Style.HEED : Style.GOOD));
+    step.latest(ReadingId.LOAD_OHMS)
+        .filter(first -> own.isEmpty())
+        .ifPresent(
+            first ->
+                canvas.text(
+                    at + FIELD + 1, row, Sentence.of("first {}", printed(first)), Style.GOOD));
+  }
+
+  private static String printed(Entry load) {
+    return Printer.UTF8.reading(load.value(), Unit.OHM, load.resolution());
   }
 
   /** Says what the reason key does now, and what becomes of a number typed here. */

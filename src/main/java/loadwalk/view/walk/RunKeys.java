@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Target;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.view.canvas.Key;
@@ -17,13 +16,6 @@ import loadwalk.walk.fact.WalkState;
 
 /** Keys while a step runs: readings go into the row in focus. */
 final class RunKeys {
-  private static final List<Criterion> SAYABLE =
-      List.of(
-          Criterion.THD_LIMIT,
-          Criterion.CLIPPING_ONSET,
-          Criterion.BELOW_LIMIT,
-          Criterion.ABOVE_LIMIT);
-
   private static final Set<ReadingId> LOADS =
       EnumSet.of(ReadingId.LOAD_OHMS, ReadingId.OTHER_LOAD_OHMS);
 
@@ -35,7 +27,7 @@ final class RunKeys {
   }
 
   static boolean hasCriterion(WalkState state, PlannedStep planned) {
-    return Targets.of(state, planned).filter(t -> t.kind() == Target.Kind.LOADED).isPresent();
+    return Targets.isAtALimit(state, planned);
   }
 
   static int rows(WalkState state, PlannedStep planned) {
@@ -83,8 +75,9 @@ final class RunKeys {
       return Answer.say(screen, "Left and Right choose where the output was read.");
     }
     StepState step = state.step(planned.id());
-    int now = step.said().map(SAYABLE::indexOf).orElse(turn > 0 ? -1 : 0);
-    Criterion next = SAYABLE.get(Math.floorMod(now + turn, SAYABLE.size()));
+    List<Criterion> points = Criterion.sayable();
+    int now = points.indexOf(PointRow.of(state, step).shown());
+    Criterion next = points.get(Math.floorMod(now + turn, points.size()));
     return Answer.want(screen, new Intent.SetCriterion(planned.id(), next));
   }
 
@@ -92,6 +85,11 @@ final class RunKeys {
     List<ReadingId> readings = readings(state, planned);
     String text = screen.field().text();
     boolean last = screen.focus() == rows - 1;
+    PointRow point = PointRow.of(state, state.step(planned.id()));
+    if (onCriterion(screen, state, planned) && point.isProposed()) {
+      return Answer.want(
+          screen.at(screen.focus() + 1), new Intent.SetCriterion(planned.id(), point.shown()));
+    }
     if (text.isBlank()) {
       return last
           ? Answer.want(screen.at(0), new Intent.Finish())

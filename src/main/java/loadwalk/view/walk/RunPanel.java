@@ -8,8 +8,8 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Slip;
 import loadwalk.plan.wiring.WireBackCheck;
-import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.view.canvas.Area;
@@ -44,8 +44,8 @@ final class RunPanel {
             area.column(),
             area.row() + 1,
             area.columns(),
-            BriefPanel.INSTRUCTION_ROWS,
-            planned.instruction(state.context(planned)),
+            instructionRows(canvas, state, planned, area),
+            planned.running(state.context(planned)),
             Style.TEXT);
     List<ReadingId> readings = RunKeys.readings(state, planned);
     boolean free = screen.prompt().isEmpty();
@@ -60,13 +60,28 @@ final class RunPanel {
       row++;
     }
     if (RunKeys.hasCriterion(state, planned)) {
-      row = paintLimit(canvas, step, screen, readings.size(), area, row);
+      row = paintLimit(canvas, state, step, screen, readings.size(), area, row);
     }
     if (readings.isEmpty()) {
       canvas.text(area.column(), row + 1, "Enter finishes this step.", Style.KEY);
     }
     row = paintNow(canvas, program, step, readings, area, row);
     paintDoubts(canvas, program, state, step, area, row);
+  }
+
+  /** A doubt is shown whole before the instruction is, which the brief has shown. */
+  private static int instructionRows(
+      Canvas canvas, WalkState state, PlannedStep planned, Area area) {
+    StepState step = state.step(planned.id());
+    int doubts =
+        step.openDoubts().stream()
+            .map(id -> doubtText(id, step.latest(id).orElseThrow().doubts().get(0)))
+            .mapToInt(text -> canvas.fold(text, area.columns()).size())
+            .sum();
+    int left = area.rows() - 1 - RunKeys.rows(state, planned) - doubts;
+    return doubts == 0
+        ? BriefPanel.INSTRUCTION_ROWS
+        : Math.max(0, Math.min(BriefPanel.INSTRUCTION_ROWS, left));
   }
 
   /** Tells whether what is typed on a screen goes into a reading of the step that runs. */
@@ -123,16 +138,22 @@ final class RunPanel {
   }
 
   private static int paintLimit(
-      Canvas canvas, StepState step, WalkScreen screen, int first, Area area, int top) {
+      Canvas canvas,
+      WalkState state,
+      StepState step,
+      WalkScreen screen,
+      int first,
+      Area area,
+      int top) {
     boolean free = screen.prompt().isEmpty();
     boolean onCriterion = free && screen.focus() == first;
     canvas.label(area.column(), top, "output was read", onCriterion);
-    String chosen = step.said().orElse(Criterion.NOT_KNOWN).text();
+    PointRow point = PointRow.of(state, step);
     canvas.text(
         area.column() + ReadingRow.LABEL,
         top,
-        onCriterion ? "< " + chosen + " >" : chosen,
-        onCriterion ? Style.FOCUS : Style.TEXT);
+        point.words(onCriterion),
+        onCriterion ? Style.FOCUS : point.isProposed() ? Style.FAINT : Style.TEXT);
     boolean onPair = free && screen.focus() == first + 1;
     canvas.label(area.column(), top + 1, "volts and THD pair", onPair);
     if (onPair) {
@@ -195,7 +216,10 @@ final class RunPanel {
         .orElseGet(
             () ->
                 Sentence.of(
-                    "DOUBT, {}: {}{} {} Enter it again, or F7 to stand by it.",
+                    doubt.slip() == Slip.THD_OFF_LIMIT
+                        ? "DOUBT, {}: {}{} {} Enter it again, say the point below, or F7 to stand"
+                            + " by it."
+                        : "DOUBT, {}: {}{} {} Enter it again, or F7 to stand by it.",
                     id.label(),
                     doubt.question(),
                     doubt.text(),

@@ -9,6 +9,7 @@ import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 import loadwalk.text.Sentence;
 import loadwalk.wave.Calibration;
+import loadwalk.wave.Clipping;
 import loadwalk.wave.Harmonic;
 import loadwalk.wave.WaveReading;
 import loadwalk.wave.analysis.LimitFinding;
@@ -185,6 +186,11 @@ public record Capture(
 
   private static double rounded(double value) {
     return new BigDecimal(value).round(KEPT_DIGITS).doubleValue();
+  }
+
+  /** Tells whether the recorder's own input was driven to its end. */
+  public boolean isOverdriven() {
+    return overdriven.equals(Clipping.Overdriven.YES.words());
   }
 
   /** Returns the output as an operator would type it. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.forecast.Doubt;
+import loadwalk.forecast.Slip;
 
 /**
  * One value that the operator entered for a reading; later values are added and never overwrite it.
@@ -46,6 +47,12 @@ public record Entry(
 
   Entry standingBy(String reason) {
     return with(doubts, Optional.of(reason));
+  }
+
+  /** Returns the entry without the doubt that asks for the point at which it was read. */
+  Entry withItsPointSaid() {
+    List<Doubt> others = doubts.stream().filter(d -> d.slip() != Slip.THD_OFF_LIMIT).toList();
+    return with(others, stoodBy);
   }
 
   private Entry with(List<Doubt> contradictions, Optional<String> reason) {

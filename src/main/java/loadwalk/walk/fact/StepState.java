@@ -160,8 +160,13 @@ public record StepState(
 
   /** Returns the captured wave that an entry was read from, if any. */
   public Optional<Capture> captureOf(Entry entry) {
+    return entry.instrument().flatMap(this::captureOf);
+  }
+
+  /** Returns the captured wave that an instrument stands for, if it is one. */
+  public Optional<Capture> captureOf(Instrument instrument) {
     return captures.stream()
-        .filter(c -> entry.instrument().filter(c::isSourceOf).isPresent())
+        .filter(c -> c.isSourceOf(instrument))
         .reduce((first, second) -> second);
   }
 
@@ -231,8 +236,10 @@ public record StepState(
     return all;
   }
 
+  /** The word for a point that the distortion read bears out answers the doubt of that reading. */
   StepState at(Criterion taken) {
-    return changed(d -> d.said = Optional.of(taken));
+    StepState answered = changingNewest(ReadingId.THD_PERCENT, Entry::withItsPointSaid);
+    return answered.changed(d -> d.said = Optional.of(taken));
   }
 
   StepState paired(LimitPair pair) {

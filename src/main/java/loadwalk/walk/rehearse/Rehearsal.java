@@ -11,6 +11,7 @@ import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.json.Nearest;
+import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.walk.Entries;
@@ -32,10 +33,14 @@ import loadwalk.walk.fact.WalkState;
  * <p>Every answer counts as typed and is kept even if it is doubted. The doubt stays open, so that
  * a doubted reading feeds no later forecast. A heed or a halt is recorded and passed. The cold load
  * is entered before the step starts, as an operator would, so that a wrong load shows in the brief.
+ * The point at which the output was read is said before the readings.
  */
 public final class Rehearsal {
   /** The reason given for a skipped step. */
   public static final String NO_ANSWER = "no answer";
+
+  /** The key of the point at which the output was read, beside the readings of a step. */
+  private static final String CRITERION = "criterion";
 
   private static final String LIFTED = "rehearsed: the halt is noted and passed";
 
@@ -136,6 +141,7 @@ public final class Rehearsal {
       start(planned);
     }
     if (!late.isEmpty()) {
+      point(planned).ifPresent(said -> take(new Intent.SetCriterion(id, said)));
       take(new Intent.EnterAll(id, late));
     }
     end(planned);
@@ -150,6 +156,9 @@ public final class Rehearsal {
         .getOrDefault(planned.id(), Map.of())
         .forEach(
             (key, text) -> {
+              if (key.equals(CRITERION)) {
+                return;
+              }
               Optional<ReadingId> id = ReadingId.ofKey(key);
               Optional<String> why =
                   id.isEmpty()
@@ -162,8 +171,32 @@ public final class Rehearsal {
     return sound;
   }
 
+  /** Returns the point that the answers of a step name; a word for none becomes a problem. */
+  private Optional<Criterion> point(PlannedStep planned) {
+    Optional<String> text =
+        Optional.ofNullable(answers.getOrDefault(planned.id(), Map.of()).get(CRITERION));
+    Optional<Criterion> said =
+        text.flatMap(word -> Criterion.ofWord(word.strip()))
+            .filter(Criterion.sayable()::contains)
+            .filter(point -> Targets.isAtALimit(model.state(), planned));
+    text.filter(word -> said.isEmpty())
+        .map(word -> noPoint(planned, word))
+        .ifPresent(why -> problems.add(new Problem(planned.id(), CRITERION, why)));
+    return said;
+  }
+
+  private String noPoint(PlannedStep planned, String word) {
+    return Targets.isAtALimit(model.state(), planned)
+        ? Sentence.of(
+            "«{}» names no point at which an output is read; nearest: «{}»",
+            word,
+            Nearest.of(word, Criterion.sayable().stream().map(Criterion::word).toList()))
+        : "the step reads no output at a limit";
+  }
+
   private static String nearest(String key) {
-    return Nearest.of(key, Stream.of(ReadingId.values()).map(ReadingId::key).toList());
+    Stream<String> readings = Stream.of(ReadingId.values()).map(ReadingId::key);
+    return Nearest.of(key, Stream.concat(readings, Stream.of(CRITERION)).toList());
   }
 
   private static Optional<String> fault(ReadingId id, String text) {

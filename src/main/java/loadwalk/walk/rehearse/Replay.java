@@ -22,6 +22,7 @@ import loadwalk.walk.Model;
 import loadwalk.walk.Targets;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.Fact;
+import loadwalk.walk.fact.Instrument;
 import loadwalk.walk.fact.Stamped;
 import loadwalk.walk.fact.StepReviewer;
 import loadwalk.walk.fact.UnreadableFact;
@@ -193,16 +194,18 @@ public final class Replay implements StepReviewer {
     }
     Map<ReadingId, String> texts = new LinkedHashMap<>();
     Map<ReadingId, Typed.Number> typed = new LinkedHashMap<>();
+    Map<ReadingId, Instrument> instruments = new LinkedHashMap<>();
     for (Fact.OfReading fact : kept) {
       fact.entered()
           .ifPresent(
               e -> {
                 texts.put(e.reading(), e.text());
+                e.instrument().ifPresent(by -> instruments.put(e.reading(), by));
                 typed.put(
                     e.reading(), new Typed.Number(e.value(), e.reading().unit(), e.resolution()));
               });
     }
-    List<Fact> today = entries.facts(Model.of(state, 1), target.get(), texts, typed, Map.of());
+    List<Fact> today = entries.facts(Model.of(state, 1), target.get(), texts, typed, instruments);
     compareSlips(step, kept, judged(today), texts);
   }
 

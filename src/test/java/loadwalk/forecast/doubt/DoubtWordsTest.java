@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class DoubtWordsTest {
   private static final ReadingId VOLTS = ReadingId.OUTPUT_VOLTS;
+  private static final ReadingId LOAD = ReadingId.LOAD_OHMS;
   private static final Band BAND = new Band(13, 14, 15);
 
   @Test
@@ -81,7 +82,7 @@ class DoubtWordsTest {
   @Test
   void coldLoad_isToldAgainstItsTolerance() {
     Band band = new Band(3.8, 4, 4.2);
-    Doubt half = DoubtWords.load(2, band, Slip.LOAD_HALF);
+    Doubt half = DoubtWords.load(LOAD, 2, band, Slip.LOAD_HALF);
     assertEquals(
         "2.00 Ω is 50 % below the middle of the forecast, 3.80 to 4.20 Ω. It looks like a load"
             + " wired at half its value. Judged by the load's tolerance.",
@@ -90,18 +91,24 @@ class DoubtWordsTest {
     assertEquals(Slip.LOAD_HALF, half.slip());
     assertTrue(half.lookAt().contains("before you switch anything on"), half.lookAt());
     assertTrue(
-        DoubtWords.load(3.1, band, Slip.UNNAMED).text().contains(". No named slip fits. Judged"));
+        DoubtWords.load(LOAD, 3.1, band, Slip.UNNAMED)
+            .text()
+            .contains(". No named slip fits. Judged"));
   }
 
   @Test
   void ratioFarOff_isWordedWithoutAnExponent() {
     Band band = new Band(0.5, 1.5, 2.5);
-    assertTrue(DoubtWords.load(1200, band, Slip.UNNAMED).text().contains(" is 800 times the mid"));
-    assertTrue(DoubtWords.load(15.2, band, Slip.UNNAMED).text().contains(" is 10 times the mid"));
     assertTrue(
-        DoubtWords.load(0.1, band, Slip.UNNAMED).text().contains(" is one fifteenth of the m"));
+        DoubtWords.load(LOAD, 1200, band, Slip.UNNAMED).text().contains(" is 800 times the mid"));
     assertTrue(
-        DoubtWords.load(0, band, Slip.UNNAMED)
+        DoubtWords.load(LOAD, 15.2, band, Slip.UNNAMED).text().contains(" is 10 times the mid"));
+    assertTrue(
+        DoubtWords.load(LOAD, 0.1, band, Slip.UNNAMED)
+            .text()
+            .contains(" is one fifteenth of the m"));
+    assertTrue(
+        DoubtWords.load(LOAD, 0, band, Slip.UNNAMED)
             .text()
             .contains(" is less than a thousandth of the"));
   }

@@ -157,7 +157,10 @@ class StepJudgeTest {
   void frequency_isJudgedByTheToneAsked() {
     assertHonest(STEREO_2, ReadingId.FREQUENCY_HERTZ, 40.2);
     assertDoubt(Slip.DECIMAL_POINT, STEREO_2, ReadingId.FREQUENCY_HERTZ, 4);
-    assertDoubt(Slip.UNNAMED, STEREO_2, ReadingId.FREQUENCY_HERTZ, 60);
+    assertDoubt(Slip.TONE_OFF, STEREO_2, ReadingId.FREQUENCY_HERTZ, 60);
+    assertDoubt(Slip.TONE_OFF, STEREO_2, ReadingId.FREQUENCY_HERTZ, 1000);
+    assertHonest(STEREO_2, ReadingId.FREQUENCY_HERTZ, 42);
+    assertDoubt(Slip.TONE_OFF, STEREO_2, ReadingId.FREQUENCY_HERTZ, 42.1);
     Evidence silent =
         new Evidence(
             Amplifiers.rated(50), Bench.unknown(), new Evidence.Conditions(0, 1, 13.8), walk);
