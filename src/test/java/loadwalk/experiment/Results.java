@@ -106,7 +106,7 @@ final class Results {
   private static Map<Slip, Tally> tallies() {
     Map<Slip, Tally> tallies = new EnumMap<>(Slip.class);
     for (Slip slip : Slip.values()) {
-      if (slip != Slip.UNNAMED) {
+      if (SlipMaker.makes(slip)) {
         tallies.put(slip, new Tally());
       }
     }

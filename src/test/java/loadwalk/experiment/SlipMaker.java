@@ -49,6 +49,14 @@ record SlipMaker(Entries entries) {
         .toList();
   }
 
+  /** Tells whether a slip is made here; the others have no reading or are found by a rule. */
+  static boolean makes(Slip slip) {
+    return switch (slip) {
+      case UNNAMED, TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED -> false;
+      default -> true;
+    };
+  }
+
   private static boolean canHappen(Slip slip, int step) {
     boolean bridged = Ladder.at(step).mode() == Mode.BRIDGED;
     return switch (slip) {

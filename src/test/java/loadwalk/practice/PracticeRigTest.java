@@ -1,6 +1,7 @@
 package loadwalk.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -35,11 +36,18 @@ class PracticeRigTest {
     assertEquals(
         EnumSet.of(ReadingId.SINK_CELSIUS), rig.read(Mode.STEREO, 4, Target.Kind.WARM_UP).keySet());
     assertEquals(
-        EnumSet.of(ReadingId.SUPPLY_AMPS, ReadingId.SUPPLY_VOLTS, ReadingId.SINK_CELSIUS),
+        EnumSet.of(
+            ReadingId.SUPPLY_AMPS,
+            ReadingId.SUPPLY_VOLTS,
+            ReadingId.SINK_CELSIUS,
+            ReadingId.AMBIENT_CELSIUS),
         rig.read(Mode.STEREO, 4, Target.Kind.IDLE).keySet());
     Set<ReadingId> loaded = rig.read(Mode.STEREO, 4, Target.Kind.LOADED).keySet();
     assertTrue(loaded.contains(ReadingId.OTHER_OUTPUT_VOLTS));
     assertTrue(loaded.contains(ReadingId.LOAD_OHMS));
+    assertTrue(loaded.contains(ReadingId.OTHER_LOAD_OHMS));
+    assertFalse(
+        rig.read(Mode.BRIDGED, 4, Target.Kind.LOADED).containsKey(ReadingId.OTHER_LOAD_OHMS));
     assertEquals(
         EnumSet.of(ReadingId.OUTPUT_VOLTS, ReadingId.OPEN_VOLTS),
         rig.read(Mode.BRIDGED, 4, Target.Kind.OPEN_LOAD).keySet());

@@ -36,8 +36,10 @@ class ArmingScenarioTest {
     for (String way : List.of("Tab", "Down", "Up")) {
       BenchSide bench = BenchSide.at(folder.resolve(way)).warmAtStereoFour();
       bench.press(way).sees("> Load measured cold", KEPT).seesNot(ARMS);
-      bench.press("text:4.01", "Enter").sees("4.01 Ω kept", "stereo-4 brief", ARMS);
+      bench.press("text:4.01", "Enter").sees("first 4.01 Ω", "stereo-4 brief", ARMS);
       assertEquals(List.of("4.01"), measured(bench));
+      bench.press("Tab").sees("> Other load cold").press("text:4.03", "Enter");
+      bench.sees("4.03 Ω kept", "stereo-4 brief", ARMS);
     }
   }
 

@@ -46,7 +46,7 @@ class StopInMidStepScenarioTest {
     bench.sees("OUTPUT DOWN").seesNot("half a no");
     bench.press("text:again", "Enter", "Enter", "F1").sees("Help").press("Esc").sees("OUTPUT DOWN");
     assertEquals(
-        List.of(Optional.of("looking"), Optional.of("again")),
+        List.of(Optional.of("looking"), Optional.of("again"), Optional.empty()),
         bench.model().state().stops().stream().map(WalkState.Stop::reason).toList());
   }
 }

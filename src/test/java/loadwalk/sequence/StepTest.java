@@ -61,11 +61,13 @@ class StepTest {
         instruction("warm-up"));
     assertEquals("No tone. Read the supply current at idle.", instruction("idle"));
     assertEquals(
-        "Connect 4 Ω to each channel. Raise the 40 Hz tone to 1 % THD, then read.",
+        "Connect 4 Ω to each channel. Raise the 40 Hz tone to 1 % THD, then read. Read volts and,"
+            + " amplifier off, ohms at its terminals: 20 mΩ of lead is 2 % at 1 Ω.",
         instruction("stereo-4"));
     assertEquals(
         "Connect one 2 Ω load across the bridge; both terminals are live. Raise the 40 Hz tone"
-            + " to 1 % THD, then read.",
+            + " to 1 % THD, then read. Read volts and, amplifier off, ohms at its terminals, no"
+            + " grounded clip: 20 mΩ of lead is 2 % at 1 Ω.",
         instruction("bridged-2"));
     assertEquals(
         "Connect 4 Ω to each channel. Set a level below the limit and read the output. Take the"

@@ -42,6 +42,27 @@ class CapturesTest {
         List.of(0.1, thdPercent));
   }
 
+  /** Returns a capture of the same wave by a recorder that clipped. */
+  static Capture clipped(Capture c) {
+    return new Capture(
+        c.file(),
+        c.sha256(),
+        c.channel(),
+        c.hertz(),
+        c.volts(),
+        c.scatterVolts(),
+        c.voltsPerUnit(),
+        c.calibrationU(),
+        c.calibration(),
+        c.thdPercent(),
+        c.atLimit(),
+        c.method(),
+        c.shape(),
+        "yes",
+        c.cycle(),
+        c.harmonics());
+  }
+
   private void running() {
     floor.at("stereo-4").hear(new Intent.Begin());
   }

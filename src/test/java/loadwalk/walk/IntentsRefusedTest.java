@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Verdict;
+import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.StepState.Status;
@@ -149,6 +150,7 @@ class IntentsRefusedTest {
     kept(new Intent.Finish(), new Fact.Done("idle"));
     floor.hear(new Intent.Begin());
     floor.hear(new Intent.Enter("stereo-4", ReadingId.OUTPUT_WATTS, "45"));
+    floor.hear(new Intent.SetCriterion("stereo-4", Criterion.THD_LIMIT));
     kept(new Intent.Finish(), new Fact.Done("stereo-4"));
   }
 

@@ -44,6 +44,8 @@ public final class StepJudge {
   /** Tolerance of the tone, a fraction. Common practice, no source. */
   private static final double TONE_PART = 0.05;
 
+  private static final double ROUNDING = 1e-9;
+
   /** Share of honest readings that scatter more. Chosen by hand. */
   private static final double HEAVY_TAIL = 0.05;
 
@@ -157,7 +159,7 @@ public final class StepJudge {
   }
 
   private static boolean isTone(double hertz, double asked) {
-    return Math.abs(hertz / asked - 1) <= TONE_PART;
+    return Math.abs(hertz / asked - 1) <= TONE_PART + ROUNDING;
   }
 
   private void judgeLoad(ReadingId id) {

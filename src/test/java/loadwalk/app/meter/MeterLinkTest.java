@@ -165,7 +165,7 @@ class MeterLinkTest {
     MeterPort.Served served = room.serve(1, OptionalLong.empty());
     try {
       List<MeterPort.Tried> tried = room.tryAll(served.bench());
-      assertEquals(6, tried.size());
+      assertEquals(7, tried.size());
       for (MeterPort.Tried each : tried) {
         assertInstanceOf(MeterReading.Value.class, each.reading().orElseThrow(), each.toString());
         assertEquals("Loadwalk", each.identity().orElseThrow().maker());

@@ -110,7 +110,7 @@ class DamageInReportsTest {
   @Test
   void damagedWalk_isNamedSoOnTheHomeScreen_andNotOfferedAsOpen() throws IOException {
     home.keep(OPEN);
-    assertEquals("open at stereo-1", atHome().standing());
+    assertEquals("open at stereo-2", atHome().standing());
     assertTrue(atHome().isOpen());
     home.cutAfter(Files.readAllBytes(home.journal()), 60);
     assertEquals("damaged", atHome().standing());

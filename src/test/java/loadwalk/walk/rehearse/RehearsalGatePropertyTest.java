@@ -23,6 +23,7 @@ import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Slip;
 import loadwalk.forecast.Verdict;
 import loadwalk.plan.StockRules;
+import loadwalk.result.Criterion;
 import loadwalk.sequence.Idle;
 import loadwalk.sequence.Measure;
 import loadwalk.sequence.PlannedStep;
@@ -125,8 +126,9 @@ class RehearsalGatePropertyTest {
     Map<String, Map<String, String>> answers =
         Map.of(
             "idle", Map.of("supplyAmps", "1.9 A"),
-            "stereo-4", Map.of("loadOhms", "4.02", "outputVolts", "13.4 V"),
-            "bridged-4", Map.of("outputVolts", "24.4 V"));
+            "stereo-4",
+                Map.of("loadOhms", "4.02", "criterion", "thd-limit", "outputVolts", "13.4 V"),
+            "bridged-4", Map.of("criterion", "clipping-onset", "outputVolts", "24.4 V"));
     WalkState rehearsed =
         Rehearsal.of(StockRules.RULES, new Rehearsal.Script(opened().state().opened(), answers))
             .state();
@@ -142,10 +144,12 @@ class RehearsalGatePropertyTest {
             new Intent.Finish(),
             new Intent.Enter("stereo-4", ReadingId.LOAD_OHMS, "4.02"),
             new Intent.Arm("4"),
+            new Intent.SetCriterion("stereo-4", Criterion.THD_LIMIT),
             new Intent.Enter("stereo-4", ReadingId.OUTPUT_VOLTS, "13.4 V"),
             new Intent.Finish(),
             new Intent.Skip("no answer"),
             new Intent.Arm("4"),
+            new Intent.SetCriterion("bridged-4", Criterion.CLIPPING_ONSET),
             new Intent.Enter("bridged-4", ReadingId.OUTPUT_VOLTS, "24.4 V"),
             new Intent.Finish(),
             new Intent.Skip("no answer"));
@@ -159,6 +163,7 @@ class RehearsalGatePropertyTest {
       assertEquals(byHand.brief(), rehearsed.step(step.id()).brief(), step.id());
       assertEquals(byHand.entries(), rehearsed.step(step.id()).entries(), step.id());
       assertEquals(byHand.status(), rehearsed.step(step.id()).status(), step.id());
+      assertEquals(byHand.said(), rehearsed.step(step.id()).said(), step.id());
     }
     assertEquals(watts(model.state()), watts(rehearsed));
   }

@@ -12,6 +12,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.Slip;
 import loadwalk.forecast.Verdict;
+import loadwalk.result.Criterion;
 import loadwalk.walk.Floor;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
@@ -50,6 +51,31 @@ class RehearsalTest {
     assertEquals(Status.DONE, status(outcome, "warm-up"));
     assertEquals(Optional.empty(), outcome.state().step("warm-up").reason());
     assertEquals(0, outcome.state().step("warm-up").warmSeconds());
+  }
+
+  @Test
+  void point_isSaidBesideTheReadings() {
+    answers.put("stereo-4", Map.of("outputVolts", "13.4 V", "criterion", "clipping-onset"));
+    Rehearsal.Outcome outcome = rehearsed();
+    assertEquals(List.of(), outcome.problems());
+    assertEquals(Optional.of(Criterion.CLIPPING_ONSET), outcome.state().step("stereo-4").said());
+  }
+
+  @Test
+  void pointThatIsNone_orHasNoPlace_isAProblem() {
+    answers.put("stereo-4", Map.of("outputVolts", "13.4 V", "criterion", "thd-limits"));
+    answers.put("bridged-4", Map.of("outputVolts", "13.4 V", "criterion", "not-known"));
+    answers.put("idle", Map.of("supplyAmps", "1.9 A", "criterion", "thd-limit"));
+    Rehearsal.Outcome outcome = rehearsed();
+    assertEquals(
+        List.of(
+            "the step reads no output at a limit",
+            "«thd-limits» names no point at which an output is read; nearest: «thd-limit»",
+            "«not-known» names no point at which an output is read; nearest: «thd-limit»"),
+        outcome.problems().stream().map(Rehearsal.Problem::text).toList());
+    assertEquals("criterion", outcome.problems().get(0).reading());
+    assertEquals(Optional.empty(), outcome.state().step("stereo-4").said());
+    assertEquals(Status.DONE, status(outcome, "stereo-4"));
   }
 
   @Test
