@@ -111,7 +111,7 @@ class PointScenarioTest {
     Entry volts = bench.step("stereo-4").output().orElseThrow();
     // Sixty bench seconds pass in each.
     assertEquals(180, volts.heldSeconds().orElseThrow(), 1e-9);
-    bench.press("Down", "Down", "wait:1", "F5", "F5").press("Up", "Up", "Up");
+    bench.press("Down", "Down", "wait:1", "F5", "F5").press("Down", "Down");
     bench.sees("> output volts").press("text:15.6", "Enter");
     assertTrue(bench.step("stereo-4").output().orElseThrow().heldSeconds().isEmpty());
   }

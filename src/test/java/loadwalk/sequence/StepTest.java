@@ -73,7 +73,10 @@ class StepTest {
         "Connect 4 Ω to each channel. Set a level below the limit and read the output. Take the"
             + " load off, generator untouched, and read again.",
         instruction("open-load"));
-    assertEquals("Measure bridged-2 again. " + instruction("bridged-2"), instruction("recheck"));
+    assertEquals(
+        "Measure bridged-2 again. Connect one 2 Ω load across the bridge; both terminals are live."
+            + " Raise the 40 Hz tone to 1 % THD, then read. Put the tips where they were then.",
+        instruction("recheck"));
     assertEquals(
         "Connect 4 Ω to each channel. Run at about 50 % of full power for 10 min.",
         instruction("warm-up#2"));

@@ -116,10 +116,15 @@ final class WalkSituations {
         () -> runningAtFour().press("text:1.55 V", "Enter", "text:1.56 V", "Enter"));
     all.put("running-filled", () -> runningAtFour().press("F8"));
     all.put("running-on-entry", () -> runningAtFour().press("F8", "Down", "text:15"));
-    all.put("running-criterion", () -> runningAtFour().press("Up", "Up", "Up", "Right"));
-    all.put("running-pair", () -> runningAtFour().press("Up", "Up", "text:13.2 V 0.8 %"));
+    all.put("running-point-asked", () -> runningAtFour().press("Up", "Up", "Up", "Up"));
+    all.put("running-criterion", () -> runningAtFour().press("Up", "Up", "Up", "Up", "Right"));
     all.put(
-        "running-pair-millivolts", () -> runningAtFour().press("Up", "Up", "text:13200 mV 0.8 %"));
+        "running-thd-off-limit",
+        () -> runningAtFour().press("Down", "Down", "Down", "Down", "text:5.3", "Enter"));
+    all.put("running-pair", () -> runningAtFour().press("Up", "Up", "Up", "text:13.2 V 0.8 %"));
+    all.put(
+        "running-pair-millivolts",
+        () -> runningAtFour().press("Up", "Up", "Up", "text:13200 mV 0.8 %"));
     all.put("running-pairs-kept", () -> runningAtFour().press(twoPairs()));
     all.put(
         "running-stood-by",
@@ -131,7 +136,15 @@ final class WalkSituations {
 
   private static String[] twoPairs() {
     return new String[] {
-      "Up", "Up", "text:13.2 V 0.8 %", "Enter", "text:13.6 1.4", "Enter", "text:volts", "Enter"
+      "Up",
+      "Up",
+      "Up",
+      "text:13.2 V 0.8 %",
+      "Enter",
+      "text:13.6 1.4",
+      "Enter",
+      "text:volts",
+      "Enter"
     };
   }
 
@@ -190,9 +203,7 @@ final class WalkSituations {
   }
 
   private static Desk doubted() {
-    return runningAtFour()
-        .press("F8", "Up", "Up", "Up", "Up", "Up", "Up", "Up", "Up", "Up")
-        .press("Down", "text:1.55 V", "Enter");
+    return runningAtFour().press("F8", "Down", "Down").press("text:1.55 V", "Enter");
   }
 
   static String[] times(String key, int count) {

@@ -26,7 +26,9 @@ class StepCircumstancesTest {
   }
 
   private void read(String step) {
-    floor.hear(new Intent.Begin()).hear(new Intent.Enter(step, ReadingId.OUTPUT_VOLTS, "13.4 V"));
+    String ohms = step.substring(step.indexOf('-') + 1);
+    floor.hear(new Intent.Arm(ohms));
+    floor.hear(new Intent.Enter(step, ReadingId.OUTPUT_VOLTS, "13.4 V"));
     floor.hear(new Intent.SetCriterion(step, Criterion.THD_LIMIT));
   }
 

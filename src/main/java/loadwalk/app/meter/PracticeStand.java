@@ -102,7 +102,9 @@ final class PracticeStand {
     if (setting.overloaded) {
       return OptionalDouble.of(OVERLOAD);
     }
-    Map<ReadingId, Double> all = now().read(setting.mode, setting.ohms, setting.kind);
+    // The air of the room is as warm whatever is driven.
+    Target.Kind kind = id == ReadingId.AMBIENT_CELSIUS ? Target.Kind.IDLE : setting.kind;
+    Map<ReadingId, Double> all = now().read(setting.mode, setting.ohms, kind);
     boolean open = setting.kind == Target.Kind.OPEN_LOAD;
     Double value = all.get(open && id == ReadingId.OUTPUT_VOLTS ? ReadingId.OPEN_VOLTS : id);
     if (value != null) {
