@@ -217,8 +217,8 @@ final class RunPanel {
             () ->
                 Sentence.of(
                     doubt.slip() == Slip.THD_OFF_LIMIT
-                        ? "DOUBT, {}: {}{} {} Enter it again, say the point below, or F7 to stand"
-                            + " by it."
+                        ? "DOUBT, {}: {}{} {} Enter it again, say where it was read, or F7 to"
+                            + " stand by it."
                         : "DOUBT, {}: {}{} {} Enter it again, or F7 to stand by it.",
                     id.label(),
                     doubt.question(),
