@@ -124,7 +124,8 @@ class BenchPlanTest {
         plan.asked().stream().map(BenchPlan.Asked::stepId).toList());
     assertEquals(
         "Connect one 4 Ω load across the bridge; both terminals are live. Raise the 1 kHz tone to 1"
-            + " % THD, then read.",
+            + " % THD, then read. Read volts and, amplifier off, ohms at its terminals, no grounded"
+            + " clip: 20 mΩ of lead is 2 % at 1 Ω.",
         plan.instruction(plan.steps().get(1)));
   }
 }

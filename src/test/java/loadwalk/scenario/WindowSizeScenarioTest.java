@@ -18,7 +18,7 @@ class WindowSizeScenarioTest {
     bench.press("text:4", "Enter", "F8");
     String before = bench.picture();
     bench.resize(120, 40).sees("So far", "stereo-4 running", "15.72 V");
-    bench.sees("power in one load, W", "forecast, 95 %", "stereo so far");
+    bench.sees("power in one load, W", "forecast, 95 %", "stereo, channel 1");
     assertEquals(40, bench.rows().size());
     assertTrue(bench.rows().stream().anyMatch(row -> row.length() > 100));
     bench.resize(80, 24);

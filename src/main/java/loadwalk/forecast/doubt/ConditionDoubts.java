@@ -12,21 +12,11 @@ import loadwalk.text.Sentence;
 public final class ConditionDoubts {
   private ConditionDoubts() {}
 
-  /** Where a distortion lies from the limit, with what to do about it. */
+  /** Where a distortion lies from the limit. */
   public enum Side {
-    ABOVE(
-        "{} THD is above the limit of {}: turn the tone down and read again, or say that this is"
-            + " read above the limit."),
-    BELOW(
-        "{} THD is below the limit of {}: raise the tone and read again, or say that this is read"
-            + " below the limit."),
-    AT("{} THD is at the limit of {}: say that this is read at the limit, or read again.");
-
-    private final String words;
-
-    Side(String words) {
-      this.words = words;
-    }
+    ABOVE,
+    BELOW,
+    AT
   }
 
   /** Returns the doubt of a tone that differs from the one asked for, both in hertz. */
@@ -43,7 +33,26 @@ public final class ConditionDoubts {
 
   /** Returns the sentence that says where a distortion lies from the limit, both in percent. */
   public static String sentence(double percent, double limit, Side side) {
-    return Sentence.of(side.words, percent(percent), percent(limit));
+    String read = percent(percent);
+    return switch (side) {
+      case ABOVE ->
+          Sentence.of(
+              "{} THD is above the limit of {}: turn the tone down and read again, or say that this"
+                  + " is read above the limit.",
+              read,
+              percent(limit));
+      case BELOW ->
+          Sentence.of(
+              "{} THD is below the limit of {}: raise the tone and read again, or say that this is"
+                  + " read below the limit.",
+              read,
+              percent(limit));
+      case AT ->
+          Sentence.of(
+              "{} THD is at the limit of {}: say that this is read at the limit, or read again.",
+              read,
+              percent(limit));
+    };
   }
 
   /** Returns the doubt of an output taken from a wave that the recorder cut. */
