@@ -65,12 +65,12 @@ class SheetMarksTest {
     Sheet sheet =
         Cases.sheet(Cases.read(Cases.cold(), Cases.but(Map.of(ReadingId.THD_PERCENT, "9.0 %"))));
     assertTrue(
-        Cases.text(sheet).contains("in doubt, not warm, above the limit") || rowHolds(sheet),
+        Cases.text(sheet).contains("stood by, not warm, above the limit") || rowHolds(sheet),
         Cases.text(sheet));
     assertTrue(
-        Sheets.html(sheet).contains("<dt>Marks</dt><dd>in doubt, not warm, above the limit"),
+        Sheets.html(sheet).contains("<dt>Marks</dt><dd>stood by, not warm, above the limit"),
         Sheets.html(sheet));
-    assertTrue(Sheets.markdown(sheet).contains("| in doubt, not warm, above the limit"));
+    assertTrue(Sheets.markdown(sheet).contains("| stood by, not warm, above the limit"));
     String csv = SheetCsv.text(sheet);
     assertTrue(csv.contains("\r\npower,stereo-4,mark,,,,not-warm\r\n"), csv);
     assertTrue(csv.contains("\r\npower,stereo-4,mark,,,,above-limit\r\n"), csv);
