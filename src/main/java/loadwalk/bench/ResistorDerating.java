@@ -12,11 +12,27 @@ import loadwalk.text.Sentence;
  * assumed to lose no heat, so the time falls as the watts rise. Each burst starts cold.
  */
 public final class ResistorDerating {
+  /**
+   * The rise of a resistor at its rated watts, kelvin: rated in full with its case at 25 °C, not at
+   * all at 250 °C (MIL-PRF-39009, from its abstract).
+   */
+  private static final double RISE_AT_RATED_KELVIN = 225;
+
   private final Tables tables;
 
   /** Takes the limits from the tables. */
   public ResistorDerating(Tables tables) {
     this.tables = tables;
+  }
+
+  /**
+   * Returns by how much a resistor gets hotter than its case if it takes the watts for long,
+   * kelvin: in proportion to them, and no more than at its rated watts, beyond which it does not
+   * last.
+   */
+  public static double riseKelvin(double watts, double ratedWatts) {
+    double share = Checks.zeroOrMore(watts, "watts") / Checks.positive(ratedWatts, "rated watts");
+    return RISE_AT_RATED_KELVIN * Math.min(1, share);
   }
 
   /**

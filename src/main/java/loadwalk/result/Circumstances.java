@@ -1,8 +1,10 @@
 package loadwalk.result;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import loadwalk.bench.ThdKind;
 
 /**
@@ -50,6 +52,33 @@ public record Circumstances(
     Objects.requireNonNull(warm, "warm");
     Objects.requireNonNull(thdKind, "thdKind");
     Objects.requireNonNull(readBy, "readBy");
+  }
+
+  /** Returns those of the mean of runs, as {@link Conditions#ofMean} has it. */
+  static Circumstances ofMean(List<Circumstances> runs) {
+    boolean held = runs.stream().allMatch(run -> run.heldSeconds.isPresent());
+    Optional<Boolean> same = same(runs, Circumstances::warm);
+    boolean cold = runs.stream().anyMatch(run -> run.warm.isPresent() && !run.warm.get());
+    return new Circumstances(
+        same(runs, Circumstances::said),
+        cold ? Optional.of(false) : same,
+        held
+            ? runs.stream().mapToDouble(run -> run.heldSeconds.getAsDouble()).min()
+            : OptionalDouble.empty(),
+        Conditions.mean(runs, Circumstances::ambientCelsius),
+        same(runs, Circumstances::thdKind),
+        Conditions.mean(runs, Circumstances::thdBandwidthHertz),
+        same(runs, Circumstances::readBy),
+        runs.stream().anyMatch(Circumstances::practice),
+        runs.stream().anyMatch(Circumstances::stoodBy),
+        runs.stream().anyMatch(Circumstances::inDoubt));
+  }
+
+  /** Returns what all runs have in common. */
+  private static <T> Optional<T> same(
+      List<Circumstances> runs, Function<Circumstances, Optional<T>> of) {
+    Optional<T> first = of.apply(runs.get(0));
+    return runs.stream().allMatch(run -> of.apply(run).equals(first)) ? first : Optional.empty();
   }
 
   /** Returns the same with the operator's word for the point at which the output was read. */

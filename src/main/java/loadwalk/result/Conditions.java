@@ -1,8 +1,10 @@
 package loadwalk.result;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 
@@ -77,6 +79,33 @@ public record Conditions(
         OptionalDouble.of(limitThdPercent),
         supplyVolts,
         around);
+  }
+
+  /**
+   * Returns the conditions of the mean of runs into one load at one point: the mean of what was
+   * read in every run, the shortest time that power was held; what differs between them in kind is
+   * not known, and the mean is warm only if every run was.
+   */
+  static Conditions ofMean(List<Conditions> runs) {
+    Conditions first = runs.get(0);
+    return new Conditions(
+        first.mode,
+        first.ohms,
+        mean(runs, Conditions::ohmsRead),
+        runs.stream().mapToInt(Conditions::channelsRead).min().orElseThrow(),
+        mean(runs, Conditions::hertz),
+        first.criterion,
+        runs.stream().anyMatch(Conditions::said),
+        mean(runs, Conditions::thdPercent),
+        mean(runs, Conditions::supplyVolts),
+        Circumstances.ofMean(runs.stream().map(Conditions::around).toList()));
+  }
+
+  /** Returns the mean of what was read; empty where one of them did not read it. */
+  static <T> OptionalDouble mean(List<T> runs, Function<T, OptionalDouble> read) {
+    return runs.stream().map(read).allMatch(OptionalDouble::isPresent)
+        ? runs.stream().mapToDouble(run -> read.apply(run).getAsDouble()).average()
+        : OptionalDouble.empty();
   }
 
   private static int channelsRead(MeasuredStep step) {

@@ -62,8 +62,8 @@ final class LeadDrop {
   }
 
   private static Quantity setting(double volts) {
-    double u = ReadingUncertainty.rectangular(volts * SETTING_PERCENT / 100);
-    return Quantity.of(volts, Unit.VOLT, "supply setting", u);
+    return Quantity.exact(volts, Unit.VOLT)
+        .withRectangular("supply setting", volts * SETTING_PERCENT / 100);
   }
 
   private Optional<Quantity> copper(Quantity amps) {
@@ -72,8 +72,9 @@ final class LeadDrop {
       return Optional.empty();
     }
     double ohms = known.getAsDouble();
-    double u = ReadingUncertainty.rectangular(ohms * COPPER_PERCENT / 100);
-    return Optional.of(amps.times(Quantity.of(ohms, Unit.OHM, "lead copper", u), Unit.VOLT));
+    Quantity copper =
+        Quantity.exact(ohms, Unit.OHM).withRectangular("lead copper", ohms * COPPER_PERCENT / 100);
+    return Optional.of(amps.times(copper, Unit.VOLT));
   }
 
   private void sayExcess(Quantity measured, Quantity copper, Quantity amps) {

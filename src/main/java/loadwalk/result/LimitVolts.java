@@ -65,7 +65,7 @@ final class LimitVolts {
     return Optional.of(
         volts
             .withPart(Sentence.of("{} limit interpolation", step.stepId()), found.u())
-            .withPart(thdSource(), slope * relativeThdU(limitThdPercent)));
+            .withRectangular(thdSource(), slope * relativeHalfWidth(limitThdPercent)));
   }
 
   /** Returns dV/d(ln THD) at the limit, taken on the side that has points; 0 at the last point. */
@@ -80,14 +80,14 @@ final class LimitVolts {
     return 0;
   }
 
-  private double relativeThdU(double limit) {
+  private double relativeHalfWidth(double limit) {
     Optional<Meter> meter = bench.meterFor(ReadingId.THD_PERCENT);
     if (meter.isEmpty()) {
       remarks.add(
           new Remark("thd-meter-assumed", "no THD meter is entered: taken as ±10 % of reading"));
     }
     double halfWidth = meter.map(m -> m.halfWidth(limit)).orElse(limit * ASSUMED_THD_PERCENT / 100);
-    return ReadingUncertainty.rectangular(halfWidth) / limit;
+    return halfWidth / limit;
   }
 
   private String thdSource() {

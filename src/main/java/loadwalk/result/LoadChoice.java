@@ -1,5 +1,6 @@
 package loadwalk.result;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,8 +12,15 @@ import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
-/** Chooses the load resistance used to compute the power of a step. */
-final class LoadChoice {
+/**
+ * Chooses the load resistance used to compute the power of one channel of a step.
+ *
+ * @param step the step
+ * @param id the reading that measures this load: {@link ReadingId#LOAD_OHMS} for channel 1
+ * @param bench the bench, with its stock
+ * @param readings gives readings their uncertainty
+ */
+record LoadChoice(MeasuredStep step, ReadingId id, Bench bench, ReadingUncertainty readings) {
   /**
    * The half-width assumed for a load that the bench does not describe, percent: the usual
    * tolerance of power resistors.
@@ -28,7 +36,36 @@ final class LoadChoice {
   /** How far a network of equal resistors may differ from it, a fraction. Chosen by hand. */
   private static final double NEAR_NETWORK = 0.02;
 
-  private LoadChoice() {}
+  /** Resistors in stock that make the load. */
+  private record Stock(LoadResistor part, long count, double ohms) {
+    Load.Made made() {
+      return new Load.Made(part, count);
+    }
+  }
+
+  /** Returns the load of channel 1, or the one bridged load. */
+  static Load of(
+      MeasuredStep step, Bench bench, ReadingUncertainty readings, List<Remark> remarks) {
+    return new LoadChoice(step, ReadingId.LOAD_OHMS, bench, readings).choose(remarks);
+  }
+
+  /**
+   * Returns the load of channel 2, which is its own whether channel 1's was measured or not.
+   *
+   * @param remarks what is said of a stock load is said of channel 1's already
+   */
+  static Load ofOther(
+      MeasuredStep step, Bench bench, ReadingUncertainty readings, List<Remark> remarks) {
+    LoadChoice choice = new LoadChoice(step, ReadingId.OTHER_LOAD_OHMS, bench, readings);
+    if (!choice.isRead()) {
+      remarks.add(
+          new Remark(
+              "other-load-from-stock",
+              "the other channel's load was not measured: taken from the stock, with its own"
+                  + " tolerance"));
+    }
+    return choice.choose(new ArrayList<>());
+  }
 
   /**
    * Returns the load and adds a remark on its origin. The first of these that is available is used:
@@ -37,74 +74,91 @@ final class LoadChoice {
    *
    * <p>A tolerance is rectangular, u = a/√3 (JCGM 100:2008, 4.3.7). A network of parts with the
    * same relative tolerance has no wider tolerance itself, because its value rises with each part
-   * and scales with all of them.
+   * and scales with all of them. A load from the stock lies behind a lead that nobody measured.
    */
-  static Quantity of(
-      MeasuredStep step, Bench bench, ReadingUncertainty readings, List<Remark> remarks) {
-    Optional<TakenReading> read = step.reading(ReadingId.LOAD_OHMS);
-    if (read.isPresent() && read.get().value() > ReadingUncertainty.LEAST) {
-      return readings.of(read.get());
+  private Load choose(List<Remark> remarks) {
+    Optional<Stock> stock = stock();
+    String nominal = Printer.UTF8.exact(step.ohms(), Unit.OHM);
+    String name = stock.map(s -> s.part.label()).orElse(nominal);
+    Optional<Load.Made> made = stock.map(Stock::made);
+    if (isRead()) {
+      return new Load(measured(), name, made);
     }
-    if (read.isPresent()) {
-      remarks.add(
-          new Remark(
-              "load-reading-unusable",
-              Sentence.of(
-                  "{} was read as the load, which cannot be: it is left out",
-                  Printer.UTF8.exact(read.get().value(), Unit.OHM))));
+    step.reading(id).ifPresent(read -> remarks.add(unusable(read)));
+    double percent = stock.map(s -> s.part.tolerancePercent()).orElse(ASSUMED_PERCENT);
+    double ohms = stock.map(Stock::ohms).orElse(step.ohms());
+    stock
+        .map(s -> s.count == 1 ? Optional.<Remark>empty() : Optional.of(network(s)))
+        .orElseGet(() -> Optional.of(assumed(nominal)))
+        .ifPresent(remarks::add);
+    Quantity cold = Quantity.exact(ohms, Unit.OHM);
+    if (percent > 0) {
+      cold = cold.withRectangular(source(name), ohms * percent / 100);
     }
-    Optional<Quantity> stock = ofStock(step.ohms(), step.mode().loads(), bench.loads(), remarks);
-    return stock.orElseGet(() -> assumed(step.ohms(), remarks));
+    return new Load(Load.oneSided(cold, "speaker lead", Load.LEAD_OHMS), name, made);
   }
 
-  private static Optional<Quantity> ofStock(
-      double ohms, int loads, List<LoadResistor> stock, List<Remark> remarks) {
-    Optional<LoadResistor> single =
-        stock.stream()
+  private String source(String name) {
+    return id == ReadingId.LOAD_OHMS
+        ? Sentence.of("load {}", name)
+        : Sentence.of("other channel's load {}", name);
+  }
+
+  private boolean isRead() {
+    return step.reading(id).filter(r -> r.value() > ReadingUncertainty.LEAST).isPresent();
+  }
+
+  /** Measured at the amplifier's end of the lead: the lead is in it, the tips' contact is not. */
+  private Quantity measured() {
+    String source = Sentence.of("contact at the {}, {}", id.label(), step.stepId());
+    return readings.of(step, id).orElseThrow().withRectangular(source, Load.CONTACT_OHMS);
+  }
+
+  private Optional<Stock> stock() {
+    double ohms = step.ohms();
+    Optional<Stock> single =
+        bench.loads().stream()
             .filter(part -> Math.abs(part.ohms() - ohms) <= NEAR * ohms)
-            .min(Comparator.comparingDouble(part -> Math.abs(part.ohms() - ohms)));
-    if (single.isPresent()) {
-      return Optional.of(rectangular(single.get().ohms(), single.get()));
-    }
-    for (LoadResistor part : stock) {
-      double ratio = Math.max(part.ohms() / ohms, ohms / part.ohms());
-      long parts = Math.round(ratio);
-      boolean fits = Math.abs(ratio - parts) <= NEAR_NETWORK * ratio;
-      if (fits && parts * loads <= part.count()) {
-        boolean parallel = part.ohms() > ohms;
-        remarks.add(network(parts, part, parallel));
-        double made = parallel ? part.ohms() / parts : part.ohms() * parts;
-        return Optional.of(rectangular(made, part));
-      }
-    }
-    return Optional.empty();
+            .min(Comparator.comparingDouble(part -> Math.abs(part.ohms() - ohms)))
+            .map(part -> new Stock(part, 1, part.ohms()));
+    return single.or(() -> bench.loads().stream().flatMap(p -> network(p).stream()).findFirst());
   }
 
-  private static Remark network(long parts, LoadResistor part, boolean parallel) {
+  private Optional<Stock> network(LoadResistor part) {
+    double ohms = step.ohms();
+    double ratio = Math.max(part.ohms() / ohms, ohms / part.ohms());
+    long parts = Math.round(ratio);
+    boolean fits = Math.abs(ratio - parts) <= NEAR_NETWORK * ratio;
+    double made = part.ohms() > ohms ? part.ohms() / parts : part.ohms() * parts;
+    return fits && parts * step.mode().loads() <= part.count()
+        ? Optional.of(new Stock(part, parts, made))
+        : Optional.empty();
+  }
+
+  private static Remark unusable(TakenReading read) {
+    return new Remark(
+        "load-reading-unusable",
+        Sentence.of(
+            "{} was read as the load, which cannot be: it is left out",
+            Printer.UTF8.exact(read.value(), Unit.OHM)));
+  }
+
+  private Remark network(Stock stock) {
     return new Remark(
         "load-network-assumed",
         Sentence.of(
-            parallel
+            stock.part.ohms() > step.ohms()
                 ? "the load was not measured: taken as {} × {} in parallel"
                 : "the load was not measured: taken as {} × {} in series",
-            parts,
-            part.label()));
+            stock.count,
+            stock.part.label()));
   }
 
-  private static Quantity rectangular(double ohms, LoadResistor part) {
-    double u = ReadingUncertainty.rectangular(ohms * part.tolerancePercent() / 100);
-    return Quantity.of(ohms, Unit.OHM, Sentence.of("load {}", part.label()), u);
-  }
-
-  private static Quantity assumed(double ohms, List<Remark> remarks) {
-    String name = Printer.UTF8.exact(ohms, Unit.OHM);
-    remarks.add(
-        new Remark(
-            "load-assumed",
-            Sentence.of(
-                "the load was not measured and the bench has none of {}: taken as nominal ±5 %",
-                name)));
-    double u = ReadingUncertainty.rectangular(ohms * ASSUMED_PERCENT / 100);
-    return Quantity.of(ohms, Unit.OHM, Sentence.of("load {}", name), u);
+  private static Remark assumed(String nominal) {
+    return new Remark(
+        "load-assumed",
+        Sentence.of(
+            "the load was not measured and the bench has none of {}: taken as nominal ±5 %",
+            nominal));
   }
 }

@@ -1,22 +1,12 @@
 package loadwalk.result;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
-/**
- * The power in one load with its uncertainty budget.
- *
- * @param watts the power
- * @param budget the contributions to its uncertainty, largest first
- */
-record Power(Quantity watts, List<BudgetLine> budget) {
-  Power {
-    budget = List.copyOf(budget);
-  }
+/** Computes the power in one load. */
+final class Power {
+  private Power() {}
 
   /**
    * Computes P = V²/R with ∂P/∂V = 2V/R and ∂P/∂R = −V²/R² (JCGM 100:2008, 5.1.2, equation 10).
@@ -27,23 +17,15 @@ record Power(Quantity watts, List<BudgetLine> budget) {
    *
    * @param source the reading's name, which keeps its second-order term independent of the others
    */
-  static Power ofVolts(Quantity volts, Quantity ohms, String source) {
+  static Quantity ofVolts(Quantity volts, Quantity ohms, String source) {
     double v = volts.value();
     double r = ohms.value();
-    double byVolts = 2 * v / r;
-    double byOhms = -v * v / (r * r);
     Quantity watts =
-        volts.mapped(v * v / r, byVolts, Unit.WATT).plus(ohms.mapped(0, byOhms, Unit.WATT));
+        volts
+            .mapped(v * v / r, 2 * v / r, Unit.WATT)
+            .plus(ohms.mapped(0, -v * v / (r * r), Unit.WATT));
     double second = Math.sqrt(2) * volts.u() * volts.u() / r;
-    List<BudgetLine> lines = new ArrayList<>();
-    addLines(lines, volts, byVolts);
-    addLines(lines, ohms, byOhms);
-    if (second > 0) {
-      String name = Sentence.of("{} second order", source);
-      watts = watts.withPart(name, second);
-      lines.add(new BudgetLine(name, second, Unit.WATT, 1, second, Double.POSITIVE_INFINITY));
-    }
-    return new Power(watts, sorted(lines));
+    return second > 0 ? watts.withPart(Sentence.of("{} second order", source), second) : watts;
   }
 
   /**
@@ -54,18 +36,13 @@ record Power(Quantity watts, List<BudgetLine> budget) {
    * @param assumedOhms the load the meter assumed, exact
    * @param ohms the load actually connected
    */
-  static Power ofWatts(Quantity shown, double assumedOhms, Quantity ohms) {
+  static Quantity ofWatts(Quantity shown, double assumedOhms, Quantity ohms) {
     double r = ohms.value();
     double byShown = assumedOhms / r;
     double byOhms = -shown.value() * assumedOhms / (r * r);
-    Quantity watts =
-        shown
-            .mapped(shown.value() * byShown, byShown, Unit.WATT)
-            .plus(ohms.mapped(0, byOhms, Unit.WATT));
-    List<BudgetLine> lines = new ArrayList<>();
-    addLines(lines, shown, byShown);
-    addLines(lines, ohms, byOhms);
-    return new Power(watts, sorted(lines));
+    return shown
+        .mapped(shown.value() * byShown, byShown, Unit.WATT)
+        .plus(ohms.mapped(0, byOhms, Unit.WATT));
   }
 
   /**
@@ -81,25 +58,5 @@ record Power(Quantity watts, List<BudgetLine> budget) {
     double derivative = Math.sqrt(assumedOhms / w) / 2;
     double most = u > 0 ? Math.sqrt(assumedOhms / u) : 0;
     return shown.mapped(volts, Math.min(derivative, most), Unit.VOLT);
-  }
-
-  private static void addLines(List<BudgetLine> lines, Quantity input, double sensitivity) {
-    input
-        .contributions()
-        .forEach(
-            (source, part) ->
-                lines.add(
-                    new BudgetLine(
-                        source,
-                        Math.abs(part),
-                        input.unit(),
-                        sensitivity,
-                        Math.abs(part * sensitivity),
-                        input.degreesOfFreedom(source))));
-  }
-
-  private static List<BudgetLine> sorted(List<BudgetLine> lines) {
-    lines.sort(Comparator.comparingDouble(BudgetLine::contribution).reversed());
-    return lines;
   }
 }

@@ -50,10 +50,7 @@ public record PowerAtSupply(Quantity watts, double supplyVolts, String assumptio
     if (regulated.isEmpty()) {
       double halfWidth = Math.abs(scaled.value() - measured.value()) / 2;
       Quantity middle =
-          scaled
-              .plus(measured)
-              .scaledBy(0.5)
-              .withPart("rails regulated or not", ReadingUncertainty.rectangular(halfWidth));
+          scaled.plus(measured).scaledBy(0.5).withRectangular("rails regulated or not", halfWidth);
       return new PowerAtSupply(
           middle,
           supplyVolts,

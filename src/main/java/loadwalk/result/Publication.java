@@ -21,22 +21,30 @@ final class Publication {
   private static final Comparator<StepResult> BY_TOTAL =
       Comparator.comparingDouble(run -> run.totalWatts().orElseThrow().value());
 
-  private Publication() {}
+  private final Ratings ratings;
 
-  /** Returns the published power by the id of the first step at each load. */
-  static Map<String, PublishedPower> of(List<StepResult> steps) {
+  private Publication(Ratings ratings) {
+    this.ratings = ratings;
+  }
+
+  /**
+   * Returns the published power by the id of the first step at each load.
+   *
+   * @param ratings compares a mean of runs with the rating
+   */
+  static Map<String, PublishedPower> of(List<StepResult> steps, Ratings ratings) {
     Map<String, PublishedPower> published = new LinkedHashMap<>();
     List<StepResult> left = new ArrayList<>(steps.stream().filter(StepResult::isMeasured).toList());
     while (!left.isEmpty()) {
       StepResult first = left.get(0);
       List<StepResult> runs = left.stream().filter(first::sameLoad).toList();
       left.removeIf(first::sameLoad);
-      published.put(first.stepId(), choose(runs));
+      published.put(first.stepId(), new Publication(ratings).choose(runs));
     }
     return published;
   }
 
-  private static PublishedPower choose(List<StepResult> runs) {
+  private PublishedPower choose(List<StepResult> runs) {
     List<StepResult> fit = runs.stream().filter(Publication::isRanked).toList();
     List<StepResult> left = fit.isEmpty() ? runs : fit;
     Criterion best =
@@ -47,12 +55,11 @@ final class Publication {
     if (same.size() == 1) {
       String why =
           others.isEmpty() ? "" : Sentence.of("the only run read {}{}", best.text(), others);
-      return power(same, same.get(0), why);
+      return power(same, why);
     }
     if (!best.isStated()) {
       return power(
           same.subList(0, 1),
-          same.get(0),
           Sentence.of("the first of {} runs, all read {}{}", same.size(), best.text(), others));
     }
     return allAgree(same) ? mean(same, others) : lowest(same, others);
@@ -62,30 +69,18 @@ final class Publication {
     return run.marks().stream().allMatch(Mark::isRanked);
   }
 
-  private static PublishedPower mean(List<StepResult> runs, String others) {
-    return power(
-        runs, runs.get(0), Sentence.of("the mean of {} runs that agree{}", runs.size(), others));
+  private PublishedPower mean(List<StepResult> runs, String others) {
+    return power(runs, Sentence.of("the mean of {} runs that agree{}", runs.size(), others));
   }
 
-  private static PublishedPower lowest(List<StepResult> runs, String others) {
+  private PublishedPower lowest(List<StepResult> runs, String others) {
     StepResult lowest = runs.stream().min(BY_TOTAL).orElseThrow();
     StepResult highest = runs.stream().max(BY_TOTAL).orElseThrow();
-    PublishedPower low =
-        power(
-            List.of(lowest),
-            lowest,
-            Sentence.of("the lowest of {} runs that disagree{}", runs.size(), others));
-    return new PublishedPower(
-        low.conditions(),
-        low.marks(),
-        low.runs(),
-        low.channelWatts(),
-        low.totalWatts(),
-        Optional.of(
+    String why = Sentence.of("the lowest of {} runs that disagree{}", runs.size(), others);
+    return power(List.of(lowest), why)
+        .spreading(
             new PublishedPower.Spread(
-                lowest.totalWatts().orElseThrow(), highest.totalWatts().orElseThrow())),
-        low.why(),
-        low.budget());
+                lowest.totalWatts().orElseThrow(), highest.totalWatts().orElseThrow()));
   }
 
   private static boolean allAgree(List<StepResult> runs) {
@@ -100,17 +95,33 @@ final class Publication {
     return true;
   }
 
-  /** Returns the mean of runs, under the conditions of one of them. */
-  private static PublishedPower power(List<StepResult> runs, StepResult of, String why) {
+  /** Returns the mean of runs, or the one run. */
+  private PublishedPower power(List<StepResult> runs, String why) {
+    Conditions conditions = Conditions.ofMean(runs.stream().map(StepResult::conditions).toList());
+    List<Quantity> channels = channels(runs);
+    Quantity total = mean(runs.stream().map(r -> r.totalWatts().orElseThrow()).toList());
     return new PublishedPower(
-        of.conditions(),
-        of.marks(),
+        conditions,
+        runs.stream().flatMap(r -> r.marks().stream()).distinct().sorted().toList(),
         runs.stream().map(StepResult::stepId).toList(),
-        channels(runs),
-        mean(runs.stream().map(r -> r.totalWatts().orElseThrow()).toList()),
+        channels,
+        total,
         Optional.empty(),
+        runs.size() == 1 ? runs.get(0).rating() : rating(runs, conditions, channels),
         why,
-        of.budget());
+        Budget.ofMean(total, runs));
+  }
+
+  private Optional<RatingComparison> rating(
+      List<StepResult> runs, Conditions conditions, List<Quantity> channels) {
+    Quantity lower =
+        channels.stream().min(Comparator.comparingDouble(Quantity::value)).orElseThrow();
+    List<Quantity> volts = runs.stream().flatMap(r -> r.supplyVolts().stream()).toList();
+    return ratings.of(
+        conditions,
+        lower,
+        mean(runs.stream().map(r -> r.loadOhms().orElseThrow()).toList()),
+        volts.size() == runs.size() ? Optional.of(mean(volts)) : Optional.empty());
   }
 
   /** Returns the mean of each channel that was read in every run. */

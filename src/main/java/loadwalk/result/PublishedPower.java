@@ -10,14 +10,15 @@ import loadwalk.quantity.Unit;
 /**
  * The power that a sheet states for one load, with the conditions it was reached under.
  *
- * @param conditions those of the run it comes from
+ * @param conditions those of the run it comes from; of a mean, see {@link Conditions#ofMean}
  * @param marks what a reader must know first, worst first
  * @param runs the ids of the runs that it rests on, the first one first
  * @param channelWatts the power in each load that was read, channel 1 or the one bridged load first
  * @param totalWatts the power in all loads
  * @param spread the lowest and the highest total of runs that disagree
+ * @param rating the lower of the channel watts compared with the rating, if there is one
  * @param why why these runs were chosen, in one sentence; empty if there was no choice
- * @param budget the uncertainty budget of the first of the channel watts
+ * @param budget the uncertainty budget of the total
  */
 public record PublishedPower(
     Conditions conditions,
@@ -26,6 +27,7 @@ public record PublishedPower(
     List<Quantity> channelWatts,
     Quantity totalWatts,
     Optional<Spread> spread,
+    Optional<RatingComparison> rating,
     String why,
     List<BudgetLine> budget) {
   /** Rejects missing parts and copies the lists. */
@@ -33,6 +35,7 @@ public record PublishedPower(
     Objects.requireNonNull(conditions, "conditions");
     Objects.requireNonNull(totalWatts, "totalWatts");
     Objects.requireNonNull(spread, "spread");
+    Objects.requireNonNull(rating, "rating");
     Objects.requireNonNull(why, "why");
     marks = List.copyOf(marks);
     runs = List.copyOf(runs);
@@ -50,6 +53,20 @@ public record PublishedPower(
    * @param high the highest total
    */
   public record Spread(Quantity low, Quantity high) {}
+
+  /** Returns the same, the lowest of runs that disagree. */
+  PublishedPower spreading(Spread runs) {
+    return new PublishedPower(
+        conditions,
+        marks,
+        this.runs,
+        channelWatts,
+        totalWatts,
+        Optional.of(runs),
+        rating,
+        why,
+        budget);
+  }
 
   /** Returns how the load was connected. */
   public Mode mode() {

@@ -136,8 +136,7 @@ record RatingJudge(
     }
     double ratio = rating.supplyVolts().getAsDouble() / supplyVolts.get().value();
     double change = Math.abs(measured.value() * (ratio * ratio - 1));
-    return measured.withPart(
-        "supply volts off the rated ones", ReadingUncertainty.rectangular(change));
+    return measured.withRectangular("supply volts off the rated ones", change);
   }
 
   /** Returns the power at the rating's supply volts, where it is known how the rails follow. */

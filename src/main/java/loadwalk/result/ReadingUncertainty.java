@@ -1,7 +1,8 @@
 package loadwalk.result;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Meter;
@@ -17,9 +18,10 @@ import loadwalk.text.Sentence;
  * <p>A specification of ±(percent of reading + digits) is treated as two rectangular distributions
  * of half-width a, each with u = a/√3 (JCGM 100:2008, 4.3.7). They stay separate sources: the
  * percent part is the meter's gain, the same for every reading of one function; the digits part
- * varies from reading to reading. A reading typed with fewer digits than the meter shows adds ±
- * half a step, also rectangular (JCGM 100:2008, F.2.2.1). If the meter took repeated readings,
- * their scatter is added as type A (4.2.2) with its degrees of freedom (4.2.6).
+ * varies from reading to reading. A reading typed with fewer digits than the meter shows, or read
+ * from a meter whose specification has no digits, adds ± half a step of the last digit, also
+ * rectangular (JCGM 100:2008, F.2.2.1). If the meter took repeated readings, their scatter is added
+ * as type A (4.2.2) with its degrees of freedom (4.2.6).
  */
 final class ReadingUncertainty {
   /**
@@ -70,21 +72,22 @@ final class ReadingUncertainty {
       sayBand(meter, id);
     }
     double step = meter.resolution() > 0 ? meter.resolution() : taken.resolution();
-    double gain = Math.abs(taken.value()) * meter.percent() / 100;
     String label = Sentence.of("{} {}", meter.label(), meter.reads().label());
     String reading =
         meter.reads() == id
             ? Sentence.of("{} {}", label, stepId)
             : Sentence.of("{} ({}) {}", label, id.label(), stepId);
-    List<Part> parts = new ArrayList<>();
-    parts.add(new Part(Sentence.of("{} gain", label), rectangular(gain)));
-    parts.add(new Part(Sentence.of("{} digit", reading), rectangular(meter.digits() * step)));
-    if (taken.resolution() > step) {
-      parts.add(new Part(Sentence.of("{} as typed", reading), rectangular(taken.resolution() / 2)));
+    Map<String, Double> halfWidths = new LinkedHashMap<>();
+    halfWidths.put(Sentence.of("{} gain", label), Math.abs(taken.value()) * meter.percent() / 100);
+    halfWidths.put(Sentence.of("{} digit", reading), meter.digits() * step);
+    if (taken.resolution() > step || meter.digits() == 0) {
+      double typed = Math.max(step, taken.resolution());
+      halfWidths.put(Sentence.of("{} as typed", reading), typed / 2);
     }
     Quantity quantity = Quantity.exact(taken.value(), id.unit());
-    for (Part part : parts) {
-      quantity = part.u() > 0 ? quantity.withPart(part.source(), part.u()) : quantity;
+    for (Map.Entry<String, Double> part : halfWidths.entrySet()) {
+      quantity =
+          part.getValue() > 0 ? quantity.withRectangular(part.getKey(), part.getValue()) : quantity;
     }
     return taken.scatter() > 0
         ? quantity.withScatter(
@@ -114,18 +117,17 @@ final class ReadingUncertainty {
               "the calibration of a captured wave states no uncertainty: taken as ±1 % of"
                   + " reading"));
     }
-    double relative = by.calibrationU().orElse(rectangular(ASSUMED_PERCENT / 100));
-    return quantity.withPart(
-        Sentence.of("capture calibration, {}", by.calibration()),
-        Math.abs(taken.value()) * relative);
+    String source = Sentence.of("capture calibration, {}", by.calibration());
+    double value = Math.abs(taken.value());
+    return by.calibrationU().isPresent()
+        ? quantity.withPart(source, value * by.calibrationU().getAsDouble())
+        : quantity.withRectangular(source, value * ASSUMED_PERCENT / 100);
   }
 
   /** Returns the standard uncertainty of a rectangular distribution of half-width a. */
   static double rectangular(double halfWidth) {
     return halfWidth / Math.sqrt(3);
   }
-
-  private record Part(String source, double u) {}
 
   private static Meter assumed(TakenReading taken) {
     return new Meter(

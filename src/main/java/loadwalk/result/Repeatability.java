@@ -3,6 +3,7 @@ package loadwalk.result;
 import java.util.List;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Shape;
+import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
@@ -78,11 +79,16 @@ public record Repeatability(double relativeVolts, int pairs) {
     return new Repeatability(Math.sqrt(Math.max(0, squares) / (2 * n)), n);
   }
 
-  /** Returns volts that were set to the limit by hand in a step, with the scatter of setting. */
-  Quantity in(Quantity volts, String stepId) {
-    double u = Math.abs(volts.value()) * relativeVolts;
+  /**
+   * Returns an output that was set to the limit by hand in a step, with the scatter of setting.
+   *
+   * @param output its volts, or its watts, which scatter twice as much
+   */
+  Quantity in(Quantity output, String stepId) {
+    double power = output.unit() == Unit.WATT ? 2 : 1;
+    double u = Math.abs(output.value()) * relativeVolts * power;
     double degrees = pairs == 0 ? Double.POSITIVE_INFINITY : pairs;
-    return u > 0 ? volts.withShaped(source(stepId), u, Shape.estimated(degrees, POOL)) : volts;
+    return u > 0 ? output.withShaped(source(stepId), u, Shape.estimated(degrees, POOL)) : output;
   }
 
   /** Returns the name of the scatter of setting one step. */

@@ -47,10 +47,12 @@ public final class ResultComputation {
     Asked asked = new Asked(limitThdPercent, supplyVolts, toneHertz);
     requireDistinct(taken);
     List<StepResult> steps =
-        taken.stream().map(s -> StepComputation.of(amplifier, bench, asked, wire, s)).toList();
+        taken.stream()
+            .map(s -> StepComputation.of(amplifier, bench, asked, wire, repeatability, s))
+            .toList();
     Map<String, StepResult> byId =
         steps.stream().collect(Collectors.toMap(StepResult::stepId, Function.identity()));
-    Map<String, PublishedPower> published = Publication.of(steps);
+    Map<String, PublishedPower> published = Publication.of(steps, new Ratings(amplifier, asked));
     List<StepResult> standing =
         published.values().stream().map(p -> byId.get(p.fromStepId())).toList();
     List<Remark> remarks = new ArrayList<>();

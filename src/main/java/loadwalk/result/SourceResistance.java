@@ -14,11 +14,12 @@ import loadwalk.text.Sentence;
 /**
  * The source resistance of the output, from its volts with and without the load: Rₛ = R·(V₀/V − 1),
  * damping factor = nominal R/Rₛ (IEC 60268-3, from memory). The gain of one meter cancels in V₀/V.
+ * The factor's range is that of Rₛ turned over, because a small Rₛ makes any ± of it wrong.
  *
  * @param ohms the source resistance
  * @param dampingFactor empty if the resistance is not resolved
  */
-record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFactor) {
+record SourceResistance(Optional<Quantity> ohms, Optional<Ratio> dampingFactor) {
   private static final SourceResistance UNKNOWN =
       new SourceResistance(Optional.empty(), Optional.empty());
 
@@ -76,15 +77,16 @@ record SourceResistance(Optional<Quantity> ohms, Optional<Quantity> dampingFacto
     ReadingUncertainty readings =
         new ReadingUncertainty(bench, toneHertz, loaded.stepId(), remarks);
     Quantity volts = readings.of(loaded.readings().get(ReadingId.OUTPUT_VOLTS));
-    Quantity load = LoadChoice.of(loaded, bench, readings, remarks);
+    Load chosen = LoadChoice.of(loaded, bench, readings, remarks);
+    Quantity load = chosen.hot(volts.value() * volts.value() / chosen.cold().value());
     Quantity source =
         unloaded
             .dividedBy(volts, Unit.ONE)
             .minus(Quantity.exact(1, Unit.ONE))
             .times(load, Unit.OHM);
     if (source.value() > source.expanded()) {
-      Quantity factor = Quantity.exact(loaded.ohms(), Unit.OHM).dividedBy(source, Unit.ONE);
-      return new SourceResistance(Optional.of(source), Optional.of(factor));
+      return new SourceResistance(
+          Optional.of(source), Optional.of(Ratio.of(loaded.ohms(), source)));
     }
     double most = Math.max(0, source.value()) + source.expanded();
     remarks.add(

@@ -10,52 +10,61 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.bench.Wire;
+import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
+import loadwalk.text.Sentence;
 
 /** Computes the result of one step from its readings. */
 final class StepComputation {
+  /** The most of the input that its expanded uncertainty may be, a fraction. Set by hand. */
+  private static final double MOST_OF_INPUT = 0.25;
+
   private final Amplifier amplifier;
   private final Bench bench;
   private final Asked asked;
   private final Wire wire;
+  private final Repeatability repeatability;
   private final MeasuredStep step;
   private final List<Remark> remarks = new ArrayList<>();
   private final ReadingUncertainty readings;
 
   private StepComputation(
-      Amplifier amplifier, Bench bench, Asked asked, Wire wire, MeasuredStep step) {
+      Amplifier amplifier,
+      Bench bench,
+      Asked asked,
+      Wire wire,
+      Repeatability repeatability,
+      MeasuredStep step) {
     this.amplifier = amplifier;
     this.bench = bench;
     this.asked = asked;
     this.wire = wire;
+    this.repeatability = repeatability;
     this.step = step;
     this.readings = new ReadingUncertainty(bench, asked.toneHertz(), step.stepId(), remarks);
   }
 
   static StepResult of(
-      Amplifier amplifier, Bench bench, Asked asked, Wire wire, MeasuredStep step) {
-    return new StepComputation(amplifier, bench, asked, wire, step).compute();
+      Amplifier amplifier,
+      Bench bench,
+      Asked asked,
+      Wire wire,
+      Repeatability repeatability,
+      MeasuredStep step) {
+    return new StepComputation(amplifier, bench, asked, wire, repeatability, step).compute();
   }
 
   private StepResult compute() {
-    Optional<Quantity> load = load();
-    Output output = load.map(this::output).orElseGet(this::noOutput);
-    Optional<Quantity> watts = output.power().map(Power::watts);
-    Optional<Quantity> total = watts.map(one -> total(one, output.other()));
+    Conditions read = Conditions.of(step, asked.limitThdPercent());
+    Output output = output(read.criterion());
+    Conditions conditions = output.atLimit() ? read.interpolatedAt(asked.limitThdPercent()) : read;
     Optional<Quantity> volts = readings.of(step, ReadingId.SUPPLY_VOLTS);
     Optional<Quantity> amps = readings.of(step, ReadingId.SUPPLY_AMPS);
     Optional<Quantity> input = product(volts, amps);
-    Optional<Quantity> used = step.kind() == Target.Kind.IDLE ? noWatts() : total;
-    Optional<Quantity> efficiency =
-        total.flatMap(
-            out ->
-                input
-                    .filter(in -> in.value() > ReadingUncertainty.LEAST)
-                    .map(in -> out.dividedBy(in, Unit.ONE)));
+    Optional<Quantity> used = used(output);
     Optional<Quantity> heat = used.flatMap(out -> input.map(in -> in.minus(out)));
     boolean impossible = isImpossible(heat);
-    Conditions conditions = conditions(output);
     Optional<Quantity> drop =
         volts.flatMap(v -> amps.flatMap(a -> new LeadDrop(bench, wire, remarks).of(v, a)));
     return new StepResult(
@@ -64,77 +73,63 @@ final class StepComputation {
         conditions,
         Mark.of(conditions, impossible, asked.supplyVolts()),
         output.volts(),
-        watts,
-        output.other(),
-        total,
+        output.watts(),
+        output.otherWatts(),
+        output.totalWatts(),
+        volts,
         input,
         amps,
-        efficiency,
+        step.kind() == Target.Kind.IDLE ? Optional.empty() : efficiency(used, input),
         heat,
-        load,
+        output.loadOhms(),
         drop,
         product(drop, amps),
-        rating(output, conditions, load, volts),
+        rating(output, conditions, volts),
         List.copyOf(new LinkedHashSet<>(remarks)),
-        output.power().map(Power::budget).orElse(List.of()));
+        output.budget());
   }
 
-  private Optional<Quantity> load() {
-    boolean loaded =
-        step.ohms() > 0
-            && (step.reading(ReadingId.OUTPUT_VOLTS).isPresent()
-                || step.reading(ReadingId.OUTPUT_WATTS).isPresent()
-                || step.reading(ReadingId.LOAD_OHMS).isPresent()
-                || !step.pairs().isEmpty());
-    return loaded ? Optional.of(LoadChoice.of(step, bench, readings, remarks)) : Optional.empty();
-  }
-
-  private Output output(Quantity load) {
+  private Output output(Criterion criterion) {
     Optional<Quantity> atLimit =
-        step.pairs().isEmpty()
+        step.pairs().isEmpty() || !(step.ohms() > 0)
             ? Optional.empty()
             : new LimitVolts(bench, readings, remarks).of(step, asked.limitThdPercent());
-    return Output.of(step, load, readings, atLimit, remarks);
-  }
-
-  private Output noOutput() {
-    return new Output(false, Optional.empty(), Optional.empty(), Optional.empty());
+    int channels = amplifier.channels().orElse(Mode.STEREO.loads());
+    return new OutputComputation(step, bench, channels, repeatability, readings, remarks)
+        .compute(atLimit, criterion.isStated());
   }
 
   /**
-   * Returns the total of the channels; twice the measured channel if both are loaded and only one
-   * was measured.
+   * Returns the watts that went into the loads while the supply was read: whether the limit was set
+   * right matters to neither.
    */
-  private Quantity total(Quantity one, Optional<Quantity> other) {
-    if (step.mode() == Mode.BRIDGED) {
-      return one;
+  private Optional<Quantity> used(Output output) {
+    return step.kind() == Target.Kind.IDLE
+        ? Optional.of(Quantity.exact(0, Unit.WATT))
+        : output.totalWatts().map(w -> w.without(Repeatability.source(step.stepId())));
+  }
+
+  /** Near an input of nothing the ratio has no ±: it is left out, and its range is said. */
+  private Optional<Quantity> efficiency(Optional<Quantity> used, Optional<Quantity> input) {
+    if (used.isEmpty() || input.isEmpty() || !(input.get().value() > ReadingUncertainty.LEAST)) {
+      return Optional.empty();
     }
-    if (other.isPresent()) {
-      return one.plus(other.get());
-    }
-    if (amplifier.channels().orElse(2) == 1) {
-      remarks.add(
-          new Remark("one-channel", "the amplifier has one channel: the total is its power"));
-      return one;
+    Quantity in = input.get();
+    if (in.expanded() <= MOST_OF_INPUT * in.value()) {
+      return Optional.of(used.get().dividedBy(in, Unit.ONE));
     }
     remarks.add(
         new Remark(
-            "total-is-twice-one",
-            "one channel measured, both loaded: the total is twice that channel"));
-    return one.scaledBy(Mode.STEREO.loads());
-  }
-
-  private static Optional<Quantity> noWatts() {
-    return Optional.of(Quantity.exact(0, Unit.WATT));
+            "efficiency-not-resolved",
+            Sentence.of(
+                "the input is {}, too little for an efficiency: it would be {}",
+                Printer.UTF8.quantity(in),
+                Ratio.of(Math.max(0, used.get().value()), in).range())));
+    return Optional.empty();
   }
 
   private static Optional<Quantity> product(Optional<Quantity> volts, Optional<Quantity> amps) {
     return volts.flatMap(v -> amps.map(a -> v.times(a, Unit.WATT)));
-  }
-
-  private Conditions conditions(Output output) {
-    Conditions read = Conditions.of(step, asked.limitThdPercent());
-    return output.atLimit() ? read.interpolatedAt(asked.limitThdPercent()) : read;
   }
 
   /** Tells, and says, whether more comes out than goes in, beyond the uncertainty. */
@@ -150,17 +145,14 @@ final class StepComputation {
   }
 
   private Optional<RatingComparison> rating(
-      Output output,
-      Conditions conditions,
-      Optional<Quantity> load,
-      Optional<Quantity> supplyVolts) {
-    if (step.kind() != Target.Kind.LOADED || output.power().isEmpty()) {
+      Output output, Conditions conditions, Optional<Quantity> supplyVolts) {
+    if (step.kind() != Target.Kind.LOADED || output.watts().isEmpty()) {
       return Optional.empty();
     }
-    Quantity one = output.power().get().watts();
-    Quantity least = output.other().filter(o -> o.value() < one.value()).orElse(one);
-    RatingJudge judge =
-        new RatingJudge(conditions, asked, load.orElseThrow(), supplyVolts, amplifier.regulated());
-    return amplifier.rating(step.mode(), step.ohms()).map(rated -> judge.compare(rated, least));
+    Quantity one = output.watts().get();
+    Optional<Quantity> lower = output.otherWatts().filter(o -> o.value() < one.value());
+    Quantity least = lower.orElse(one);
+    Quantity load = lower.flatMap(o -> output.otherOhms()).or(output::loadOhms).orElseThrow();
+    return new Ratings(amplifier, asked).of(conditions, least, load, supplyVolts);
   }
 }

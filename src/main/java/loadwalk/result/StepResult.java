@@ -19,6 +19,7 @@ import loadwalk.quantity.Quantity;
  * @param watts the power in that load
  * @param otherWatts the power in the other channel's load, if it was measured
  * @param totalWatts the power in all loads
+ * @param supplyVolts the volts at the amplifier's terminals
  * @param inputWatts supply volts times supply amperes
  * @param supplyAmps the current drawn from the supply
  * @param efficiency total over input, a fraction
@@ -29,7 +30,7 @@ import loadwalk.quantity.Quantity;
  * @param leadWatts the power lost between supply and amplifier
  * @param rating the measured power compared with its rating, if there is one
  * @param remarks the basis of the results
- * @param budget the uncertainty budget of {@code watts}
+ * @param budget the uncertainty budget of {@code totalWatts}
  */
 public record StepResult(
     String stepId,
@@ -40,6 +41,7 @@ public record StepResult(
     Optional<Quantity> watts,
     Optional<Quantity> otherWatts,
     Optional<Quantity> totalWatts,
+    Optional<Quantity> supplyVolts,
     Optional<Quantity> inputWatts,
     Optional<Quantity> supplyAmps,
     Optional<Quantity> efficiency,

@@ -27,7 +27,7 @@ public record WalkResult(
     List<StepResult> steps,
     Optional<OutputFit> outputFit,
     Optional<Quantity> sourceResistance,
-    Optional<Quantity> dampingFactor,
+    Optional<Ratio> dampingFactor,
     List<RecheckAgreement> rechecks,
     List<BridgeComparison> bridges,
     Map<String, PublishedPower> published,

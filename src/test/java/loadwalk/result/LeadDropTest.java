@@ -90,13 +90,16 @@ class LeadDropTest {
         remarks.toString());
   }
 
-  /** The copper takes 0.18 V; k = 2 of 0.083 V of setting and 0.011 V of copper is 0.168 V. */
+  /**
+   * The copper takes 0.18 V. Of 0.083 V of setting and 0.011 V of copper, both with limits and the
+   * one nearly all, k = 1.68 makes 0.140 V.
+   */
   @Test
   void excess_isToldOnlyBeyondItsUncertainty() {
-    for (double terminal : new double[] {14.06, 14.04}) {
+    for (double terminal : new double[] {14.09, 14.07}) {
       List<Remark> remarks = new ArrayList<>();
       drop(List.of(new Supply(14.4, 60)), List.of(PLUS, MINUS), terminal, remarks);
-      assertEquals(terminal < 14.05, says(remarks, "lead-drop-excess"), terminal + " V");
+      assertEquals(terminal < 14.08, says(remarks, "lead-drop-excess"), terminal + " V");
     }
   }
 

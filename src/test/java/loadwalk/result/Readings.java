@@ -127,8 +127,9 @@ final class Readings {
     return new Meter("DMM", reads, percent, digits, resolution, Optional.empty());
   }
 
+  /** Returns a load that heat does not change. */
   static LoadResistor load(double ohms, double tolerancePercent) {
-    return new LoadResistor(ohms + " ohm", ohms, tolerancePercent, 300, 8, OptionalDouble.empty());
+    return new LoadResistor(ohms + " ohm", ohms, tolerancePercent, 300, 8, OptionalDouble.of(0));
   }
 
   static Bench bench(List<Meter> meters, List<LoadResistor> loads) {

@@ -25,7 +25,8 @@ class RecheckTest {
     // u(P) of a digit half-width of 0.03 V into 0.5 ohm; the second order is far smaller.
     double first = 2 * 20 / 0.5 * 0.03 / Math.sqrt(3);
     double again = 2 * 20.02 / 0.5 * 0.03 / Math.sqrt(3);
-    assertEquals(2 * Math.hypot(first, again), agreement.limitWatts(), 0.02);
+    // Two rectangular parts, nearly equal, make a triangle: k = √6·(1 − √0.0455) = 1.927.
+    assertEquals(1.927 * Math.hypot(first, again), agreement.limitWatts(), 0.02);
     assertEquals(RecheckAgreement.Outcome.AGREES, agreement.outcome());
     double apart = (20.02 * 20.02 - 400) / 0.5;
     assertEquals(apart, agreement.difference().orElseThrow().value(), 1e-9);
@@ -92,10 +93,10 @@ class RecheckTest {
   @Test
   void outcome_isToldInFull() {
     assertEquals(
-        "bridged-0.5#2 and bridged-0.5 agree: 1.60 W apart, up to 3.92 W is within the uncertainty",
+        "bridged-0.5#2 and bridged-0.5 agree: 1.60 W apart, up to 3.78 W is within the uncertainty",
         compare(20, 20.02).text());
     assertEquals(
-        "bridged-0.5#2 and bridged-0.5 disagree: 39.5 W apart, up to 3.87 W is within the"
+        "bridged-0.5#2 and bridged-0.5 disagree: 39.5 W apart, up to 3.73 W is within the"
             + " uncertainty",
         compare(20, 19.5).text());
     assertEquals(

@@ -1,6 +1,7 @@
 package loadwalk.result;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -95,7 +96,7 @@ class ScatterInResultTest {
   }
 
   private static StepResult measured(TakenReading volts) {
-    return Readings.step(Readings.usual(), Readings.stereo(4, volts));
+    return Readings.step(Readings.usual(), Readings.bridged(4, volts));
   }
 
   @Test
@@ -107,7 +108,7 @@ class ScatterInResultTest {
     assertTrue(watts.effectiveDegreesOfFreedom() < 3.4, watts.toString());
     assertTrue(watts.coverageFactor() > 3.1, watts.toString());
     BudgetLine first = result.budget().get(0);
-    assertEquals("DMM output volts stereo-4 scatter", first.source());
+    assertEquals("DMM output volts bridged-4 scatter", first.source());
     assertEquals(3, first.degreesOfFreedom());
     assertEquals(Double.POSITIVE_INFINITY, result.budget().get(1).degreesOfFreedom());
     double sum = 0;
@@ -120,10 +121,12 @@ class ScatterInResultTest {
   }
 
   @Test
-  void watts_withALittleScatter_keepKTwo() {
+  void watts_withALittleScatter_keepTheFactorOfTheirShape() {
     Quantity watts = measured(volts(0.002, 9)).watts().orElseThrow();
-    assertEquals(2, watts.coverageFactor());
+    Quantity without = measured(volts(0, 9)).watts().orElseThrow();
+    assertEquals(without.coverageFactor(), watts.coverageFactor(), 0.005);
     assertTrue(watts.isEstimated());
+    assertFalse(without.isEstimated());
   }
 
   @Test

@@ -31,8 +31,9 @@ class SourceResistanceTest {
           List.of(load(8, 0), load(4, 0), load(2, 0), load(1, 0)));
 
   /**
-   * One digit of 0.01 V on each of two readings of 20 V: u(V₀/V) = 0.01/√3·√2/20 = 0.00041, so
-   * twice that, 0.00082, is 0.0163 V of 20 V.
+   * One digit of 0.01 V on each of two readings of 20 V: u(V₀/V) = 0.01/√3·√2/20 = 0.00041. Two
+   * equal rectangular parts need k = 1.93 for 95 % (the triangle of half-width 0.001), so 0.00079
+   * or 0.0157 V of 20 V.
    */
   @ParameterizedTest
   @CsvSource({"20.00, false", "20.01, false", "20.02, true", "20.10, true"})
@@ -49,29 +50,31 @@ class SourceResistanceTest {
 
   @Test
   void dampingFactorNotResolved_isSaidWithItsLeast() {
-    // Rs = 4·0.0005 = 0.002 Ω, expanded by 2·4·0.0004083 = 0.003267 Ω: 4/0.005267 = 760.
+    // Rs = 4·0.0005 = 0.002 Ω, expanded by 1.93·4·0.0004083 = 0.00315 Ω: 4/0.00515 = 777.
     assertTrue(
         texts(walk(FINE, stereo(4, volts(20), open(20.01))))
             .contains(
                 "the meter cannot tell the volts with and without load apart: the damping factor is"
-                    + " at least 760"));
+                    + " at least 780"));
   }
 
   @Test
   void dampingFactorBelowZero_countsFromZero() {
-    // V₀ < V is scatter: the least factor comes from the uncertainty alone, 4/0.003262 = 1226.
+    // V₀ < V is scatter: the least factor comes from the uncertainty alone, 4/0.00315 = 1270.
     assertTrue(
         texts(walk(FINE, stereo(4, volts(20), open(19.99))))
             .contains(
                 "the meter cannot tell the volts with and without load apart: the damping factor is"
-                    + " at least 1200"));
+                    + " at least 1300"));
   }
 
   @Test
   void dampingFactorOfAnExactMeter_hasNoLeast() {
-    Bench exact = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 0, 0.01)), List.of(load(4, 0)));
+    Bench exact = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 0, 0)), List.of(load(4, 0)));
+    TakenReading loaded = new TakenReading(ReadingId.OUTPUT_VOLTS, 20, 0);
+    TakenReading unloaded = new TakenReading(ReadingId.OPEN_VOLTS, 20, 0);
     assertTrue(
-        texts(walk(exact, stereo(4, volts(20), open(20))))
+        texts(walk(exact, stereo(4, loaded, unloaded)))
             .contains("the volts with and without load are equal: no damping factor can be given"));
   }
 

@@ -38,8 +38,56 @@ class StepResultTest {
     StepResult result = step(usual(), stereo(4, volts(20)));
     assertEquals(100, result.watts().orElseThrow().value(), 1e-9);
     assertEquals(200, result.totalWatts().orElseThrow().value(), 1e-9);
-    assertEquals(2 * result.watts().orElseThrow().u(), result.totalWatts().orElseThrow().u(), 1e-9);
     assertTrue(says(result.remarks(), "total-is-twice-one"));
+    assertTrue(says(result.remarks(), "other-load-from-stock"));
+  }
+
+  /**
+   * 20 V into 4 Ω: dP/dV = 10 W/V and dP/dR = 25 W/Ω. One reading counts in both channels, one lead
+   * adds to both loads, the loads' tolerances are their own, and 1 % of volts is 2 W of 100 W.
+   */
+  @Test
+  void totalOfOneChannelRead_countsTheOtherAsAnother() {
+    StepResult result = step(usual(), stereo(4, volts(20)));
+    double reading = 2 * 10 * Math.hypot(0.1, 0.03);
+    double loads = Math.hypot(25 * 0.04, 25 * 0.04);
+    double lead = 2 * 25 * 0.02;
+    double rectangular = Math.hypot(Math.hypot(reading, loads), lead) / Math.sqrt(3);
+    assertEquals(Math.hypot(rectangular, 2), result.totalWatts().orElseThrow().u(), 0.01);
+  }
+
+  @Test
+  void otherLoadMeasured_countsInItsOwnPowerAndInTheTotal() {
+    TakenReading other = of(ReadingId.OTHER_LOAD_OHMS, 4.4);
+    StepResult both =
+        step(usual(), stereo(4, volts(20), of(ReadingId.OTHER_OUTPUT_VOLTS, 22), other));
+    assertEquals(484 / 4.4, both.otherWatts().orElseThrow().value(), 1e-9);
+    assertEquals(100 + 484 / 4.4, both.totalWatts().orElseThrow().value(), 1e-9);
+    assertFalse(says(both.remarks(), "other-load-from-stock"));
+    StepResult one = step(usual(), stereo(4, volts(20), other));
+    assertEquals(100 + 400 / 4.4, one.totalWatts().orElseThrow().value(), 1e-9);
+    assertEquals(
+        List.of("one channel measured, both loaded: the total counts its volts in both loads"),
+        one.remarks().stream()
+            .filter(r -> r.code().equals("total-is-twice-one"))
+            .map(Remark::text)
+            .toList());
+  }
+
+  /** Channel 1's load was measured as 3.62 Ω; the other one is a load of its own, 4 Ω ± 1 %. */
+  @Test
+  void loadOfOneChannelMeasured_leavesTheOtherItsStock() {
+    StepResult result =
+        step(
+            usual(),
+            stereo(
+                4, volts(20), of(ReadingId.OTHER_OUTPUT_VOLTS, 20), of(ReadingId.LOAD_OHMS, 3.62)));
+    assertEquals(400 / 3.62, result.watts().orElseThrow().value(), 1e-9);
+    assertEquals(100, result.otherWatts().orElseThrow().value(), 1e-9);
+    assertEquals(
+        25 * 0.04 / Math.sqrt(3),
+        -result.otherWatts().orElseThrow().contributions().get("other channel's load 4.0 ohm"),
+        1e-9);
   }
 
   @Test
@@ -71,8 +119,8 @@ class StepResultTest {
   }
 
   /**
-   * η = V²/(R × Vs × I), so (u/η)² = (2 × 0.6 %)² / 3 + (1² + 0.3² + 1²) %² / 3, all rectangular
-   * (JCGM 100:2008, 5.1.6); η = 100/175.
+   * η = V²/(R × Vs × I), so (u/η)² = (2 × 0.6 %)² / 3 + (1² + 0.5² + 0.3² + 1²) %² / 3 (JCGM
+   * 100:2008, 5.1.6), 0.5 % being 20 mΩ of lead before 4 Ω; η = 100/175.
    */
   @Test
   void efficiency_hasTheUncertaintyOfAllFourReadings() {
@@ -91,7 +139,7 @@ class StepResultTest {
                 fine(ReadingId.OUTPUT_VOLTS, 20),
                 fine(ReadingId.SUPPLY_VOLTS, 14),
                 fine(ReadingId.SUPPLY_AMPS, 12.5)));
-    double relative = Math.sqrt((1.44 + 1 + 0.09 + 1) / 3) / 100;
+    double relative = Math.sqrt((1.44 + 1 + 0.25 + 0.09 + 1) / 3) / 100;
     assertEquals(100.0 / 175 * relative, result.efficiency().orElseThrow().u(), 1e-6);
   }
 
@@ -168,7 +216,11 @@ class StepResultTest {
     assertTrue(says(result.remarks(), "load-assumed"));
     double u = Math.hypot(0.2, 0.02) / Math.sqrt(3);
     assertEquals(u, result.outputVolts().orElseThrow().u(), 1e-12);
-    assertEquals(0.2 / Math.sqrt(3), result.loadOhms().orElseThrow().u(), 1e-12);
+    // ±5 %, 20 mΩ of lead, and ±100 ppm/K over 0 to 150 K, of which a third is the deviation.
+    assertEquals(
+        Math.hypot(Math.hypot(0.2, 0.02) / Math.sqrt(3), 4 * 0.015 / 3),
+        result.loadOhms().orElseThrow().u(),
+        1e-12);
   }
 
   @Test
@@ -201,8 +253,11 @@ class StepResultTest {
             List.of(load(4, 5)));
     StepResult result = step(bench, stereo(4, volts(20), of(ReadingId.LOAD_OHMS, 4.1)));
     assertEquals(400 / 4.1, result.watts().orElseThrow().value(), 1e-9);
+    // The meter's specification, and ±2 mΩ of its tips' contact.
     assertEquals(
-        Math.hypot(0.0082, 0.02) / Math.sqrt(3), result.loadOhms().orElseThrow().u(), 1e-12);
+        Math.hypot(Math.hypot(0.0082, 0.02), 0.002) / Math.sqrt(3),
+        result.loadOhms().orElseThrow().u(),
+        1e-12);
   }
 
   @Test
@@ -216,12 +271,16 @@ class StepResultTest {
   void loadOfEqualParts_takesTheirTolerance() {
     Bench bench = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01)), List.of(load(4, 1)));
     StepResult result = step(bench, bridged(0.5, volts(20)));
-    assertEquals(0.005 / Math.sqrt(3), result.loadOhms().orElseThrow().u(), 1e-12);
+    assertEquals(
+        Math.hypot(0.005, 0.02) / Math.sqrt(3), result.loadOhms().orElseThrow().u(), 1e-12);
     assertTrue(says(result.remarks(), "load-network-assumed"));
     // Sixteen of them would be needed for both channels, eight are there.
     StepResult both = step(bench, stereo(0.5, volts(10)));
     assertTrue(says(both.remarks(), "load-assumed"));
-    assertEquals(0.025 / Math.sqrt(3), both.loadOhms().orElseThrow().u(), 1e-12);
+    assertEquals(
+        Math.hypot(Math.hypot(0.025, 0.02) / Math.sqrt(3), 0.5 * 0.015 / 3),
+        both.loadOhms().orElseThrow().u(),
+        1e-12);
   }
 
   @Test
@@ -230,7 +289,10 @@ class StepResultTest {
     assertEquals(20, result.outputVolts().orElseThrow().value(), 1e-12);
     assertEquals(400 / 4.2, result.watts().orElseThrow().value(), 1e-9);
     double u = Math.hypot(2, 0.1) / Math.sqrt(3);
-    assertEquals(u * 4 / 4.2, result.watts().orElseThrow().u(), 1e-9);
+    // The tips' contact of ±2 mΩ, and ±100 ppm/K over 0 to 150 K of a load nobody describes.
+    double ohms = Math.hypot(0.002 / Math.sqrt(3), 4.2 * 0.015 / 3);
+    assertEquals(
+        Math.hypot(u * 4 / 4.2, ohms * 400 / (4.2 * 4.2)), result.watts().orElseThrow().u(), 1e-9);
     assertEquals(u * 4 / (2 * 20), result.outputVolts().orElseThrow().u(), 1e-9);
     assertTrue(says(result.remarks(), "volts-from-watts"));
   }
@@ -270,7 +332,9 @@ class StepResultTest {
             bridged(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 50)));
     assertEquals(0.4, result.leadDropVolts().orElseThrow().value(), 1e-9);
     assertEquals(20, result.leadWatts().orElseThrow().value(), 1e-9);
-    assertEquals(0.144 / Math.sqrt(3), result.leadDropVolts().orElseThrow().u(), 1e-9);
+    // The setting's 1 % and half of the last digit typed, of a meter that states no digits.
+    assertEquals(
+        Math.hypot(0.144, 0.005) / Math.sqrt(3), result.leadDropVolts().orElseThrow().u(), 1e-9);
     assertTrue(says(result.remarks(), "supply-setting-assumed"));
   }
 
@@ -333,24 +397,31 @@ class StepResultTest {
     assertEquals(100, result.watts().orElseThrow().value(), 1e-9);
   }
 
-  /** P = V²/R: 2V/R·u(V), V²/R²·u(R) and √2·u²/R of the second order (JCGM 100:2008, 5.1.2). */
+  /**
+   * P = V²/R: 2V/R·u(V), V²/R²·u(R) and √2·u²/R of the second order (JCGM 100:2008, 5.1.2). The
+   * lead adds 0 to 20 mΩ: 10 mΩ that are not corrected for, and ±10 mΩ.
+   */
   @Test
   void budget_namesEverySourceLargestFirst() {
     Bench bench = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 3, 0.01)), List.of(load(4, 2)));
-    List<BudgetLine> budget = step(bench, stereo(4, volts(20))).budget();
+    List<BudgetLine> budget = step(bench, bridged(4, volts(20))).budget();
     double root3 = Math.sqrt(3);
     double u = Math.hypot(0.1, 0.03) / root3;
     assertEquals(
         List.of(
             "load 4.0 ohm",
             "DMM output volts gain",
-            "DMM output volts stereo-4 digit",
-            "stereo-4 second order"),
+            "load above its cold ohms, not corrected for",
+            "DMM output volts bridged-4 digit",
+            "speaker lead",
+            "bridged-4 second order"),
         budget.stream().map(BudgetLine::source).toList());
     double[][] rows = {
       {0.08 / root3, -25, 2 / root3},
       {0.1 / root3, 10, 1 / root3},
+      {0.01, -25, 0.25},
       {0.03 / root3, 10, 0.3 / root3},
+      {0.01 / root3, -25, 0.25 / root3},
       {Math.sqrt(2) * u * u / 4, 1, Math.sqrt(2) * u * u / 4},
     };
     for (int i = 0; i < rows.length; i++) {
@@ -371,7 +442,14 @@ class StepResultTest {
     double byOhms = 0.042 / Math.sqrt(3) * 400 / (4.2 * 4.2);
     assertEquals(byWatts, budget.get(0).contribution(), 1e-9);
     assertEquals(byOhms, budget.get(1).contribution(), 1e-9);
-    assertEquals(Math.hypot(byWatts, byOhms), result.watts().orElseThrow().u(), 1e-9);
+    assertEquals(
+        List.of(
+            "DMM output watts gain",
+            "DMM load ohms gain",
+            "heat in load 4 Ω, ppm/K not known",
+            "DMM output watts bridged-4 as typed",
+            "contact at the load ohms, bridged-4"),
+        budget.stream().map(BudgetLine::source).toList());
   }
 
   @Test

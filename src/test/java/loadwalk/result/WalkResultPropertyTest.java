@@ -42,7 +42,7 @@ class WalkResultPropertyTest {
         for (BudgetLine line : step.budget()) {
           budget = Math.hypot(budget, line.contribution());
         }
-        double u = step.watts().map(Quantity::u).orElse(0.0);
+        double u = step.totalWatts().map(Quantity::u).orElse(0.0);
         assertEquals(u, budget, 1e-9 * Math.max(1e-12, u), seed);
         powers += step.watts().isPresent() ? 1 : 0;
       }
@@ -66,7 +66,9 @@ class WalkResultPropertyTest {
       double u = Math.hypot(volts * 0.02, digits * 0.01) / Math.sqrt(3);
       double second = 2 * Math.sqrt(2) * Math.sqrt(2) * u * u / 0.5;
       assertTrue(coarse >= fine, "seed " + SEED + ", run " + i);
-      assertTrue(coarse <= Math.hypot(fine, second) * (1 + 1e-9), "seed " + SEED + ", run " + i);
+      // It is normal, so that k is nearer to 2 than the 1.92 or more of the digits alone.
+      double most = Math.hypot(2 / 1.92 * fine, second);
+      assertTrue(coarse <= most * (1 + 1e-9), "seed " + SEED + ", run " + i);
     }
   }
 
@@ -80,7 +82,7 @@ class WalkResultPropertyTest {
     int runs = 4000;
     int held = 0;
     for (int i = 0; i < runs; i++) {
-      double ohms = 4 * (1 + 0.01 * symmetric(random));
+      double ohms = 4 * (1 + 0.01 * symmetric(random)) + 0.02 * random.nextDouble();
       double read = volts * (1 + 0.005 * symmetric(random)) + 0.1 * symmetric(random);
       MeasuredStep step =
           loaded(
@@ -91,9 +93,9 @@ class WalkResultPropertyTest {
       Quantity watts = Readings.step(bench, step).watts().orElseThrow();
       held += Math.abs(watts.value() - volts * volts / ohms) <= watts.expanded() ? 1 : 0;
     }
-    // Three rectangular parts are shorter-tailed than a normal distribution: above 95 %, below 100.
+    // 95.45 % ± 4·√(p(1 − p)/4000) = 1.3 %.
     double share = (double) held / runs;
-    assertTrue(share > 0.95 && share < 0.999, "seed " + SEED + ": " + share);
+    assertTrue(share > 0.941 && share < 0.968, "seed " + SEED + ": " + share);
   }
 
   @Test

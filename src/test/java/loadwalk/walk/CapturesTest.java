@@ -95,7 +95,9 @@ class CapturesTest {
     running();
     floor.hear(take(capture(1, true, OptionalDouble.of(0.005))));
     Quantity volts = result().outputVolts().orElseThrow();
-    assertEquals(Math.hypot(0.01, 0.005 * 13.25), volts.u(), 1e-12);
+    // The wave's own scatter, its calibration, and 0.4 % of volts for setting the limit by hand.
+    double own = Math.hypot(0.01, 0.005 * 13.25);
+    assertEquals(Math.hypot(own, 0.004 * 13.25), volts.u(), 1e-12);
   }
 
   @Test
@@ -103,7 +105,8 @@ class CapturesTest {
     running();
     floor.hear(take(capture(1, true, OptionalDouble.empty())));
     Quantity volts = result().outputVolts().orElseThrow();
-    assertEquals(Math.hypot(0.01, 0.01 / Math.sqrt(3) * 13.25), volts.u(), 1e-12);
+    double own = Math.hypot(0.01, 0.01 / Math.sqrt(3) * 13.25);
+    assertEquals(Math.hypot(own, 0.004 * 13.25), volts.u(), 1e-12);
     assertTrue(
         result().remarks().stream().anyMatch(r -> r.code().equals("calibration-assumed")),
         result().remarks()::toString);

@@ -11,11 +11,17 @@ import loadwalk.text.Visible;
 public final class JsonParts {
   private JsonParts() {}
 
-  /** Writes {@code {"value","u"}}, u being the standard uncertainty (k = 1). */
+  /**
+   * Writes {@code {"value","u"}}, u being the standard uncertainty (k = 1), and {@code "k"}, the
+   * factor that expands it to cover 95 %, where that is not 2.
+   */
   public static void quantity(JsonGenerator out, String key, Quantity quantity) throws IOException {
     out.writeObjectFieldStart(key);
     JsonOut.number(out, "value", quantity.value());
     JsonOut.number(out, "u", quantity.u());
+    if (quantity.coverageFactor() != Quantity.COVERAGE_FACTOR) {
+      JsonOut.number(out, "k", quantity.coverageFactor());
+    }
     out.writeEndObject();
   }
 

@@ -10,17 +10,18 @@ import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Block.Table;
 import loadwalk.report.page.Page.Section;
 import loadwalk.result.BudgetLine;
-import loadwalk.result.StepResult;
+import loadwalk.result.PublishedPower;
 import loadwalk.text.Sentence;
 
-/** Words the uncertainty budget of one step's power (in the form of JCGM 100:2008, H.1). */
+/** Words the uncertainty budget of one published total (in the form of JCGM 100:2008, H.1). */
 final class BudgetSection {
   private static final Printer PRINTER = Printer.UTF8;
 
   private BudgetSection() {}
 
-  static Section of(StepResult step) {
-    Quantity watts = step.watts().orElseThrow();
+  static Section of(PublishedPower power) {
+    Quantity watts = power.totalWatts();
+    String load = ResultWords.load(power.mode(), power.ohms());
     boolean scatters = !Double.isInfinite(watts.effectiveDegreesOfFreedom());
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Source"));
@@ -32,13 +33,13 @@ final class BudgetSection {
     }
     Table table =
         new Table(
-            Sentence.of("Where the uncertainty of {} comes from", step.stepId()),
+            Sentence.of("Where the uncertainty of the total at {} comes from", load),
             columns,
-            step.budget().stream().map(line -> row(line, scatters)).toList());
+            power.budget().stream().map(line -> row(line, scatters)).toList());
     return new Section(
         "budget",
-        Sentence.of("Uncertainty budget of {}", step.stepId()),
-        List.of(table, sum(step, scatters)));
+        Sentence.of("Uncertainty budget at {}", load),
+        List.of(table, sum(power, scatters)));
   }
 
   private static List<String> row(BudgetLine line, boolean scatters) {
@@ -53,17 +54,14 @@ final class BudgetSection {
     return row;
   }
 
-  private static Paragraph sum(StepResult step, boolean scatters) {
-    Quantity watts = step.watts().orElseThrow();
+  private static Paragraph sum(PublishedPower power, boolean scatters) {
+    Quantity watts = power.totalWatts();
     String k = "k = " + ResultWords.factor(watts.coverageFactor());
     String sum =
         Sentence.of(
-            "P = V²/R per load. The contributions add in quadrature to u = {}."
-                + " Expanded, {} makes {} ({}).",
-            PRINTER.value(watts.u(), Unit.WATT, 2),
-            step.stepId(),
-            PRINTER.quantity(watts),
-            k);
+            "P = V²/R in each load. The contributions add in quadrature to u = {}."
+                + " Expanded, the total is {} ({} for 95 %).",
+            PRINTER.value(watts.u(), Unit.WATT, 2), PRINTER.quantity(watts), k);
     String scatter =
         Sentence.of(
             "The effective degrees of freedom (Welch–Satterthwaite) are ν_eff = {};"

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import loadwalk.bench.Target;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
+import loadwalk.quantity.Unit;
 import loadwalk.report.page.Block;
 import loadwalk.report.page.Block.Bullets;
 import loadwalk.report.page.Block.Column;
@@ -128,7 +129,13 @@ final class ComputedSections {
     source.ifPresent(q -> lines.add(Sentence.of("Source resistance: {}.", PRINTER.quantity(q))));
     result
         .dampingFactor()
-        .ifPresent(q -> lines.add(Sentence.of("Damping factor: {}.", PRINTER.quantity(q))));
+        .ifPresent(
+            factor ->
+                lines.add(
+                    Sentence.of(
+                        "Damping factor: {}, {}.",
+                        PRINTER.value(factor.value(), Unit.ONE, 3),
+                        factor.range())));
     if (source.isEmpty()) {
       lines.add("These readings do not give source resistance or damping factor.");
     }

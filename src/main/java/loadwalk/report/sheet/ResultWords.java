@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,13 +47,22 @@ public final class ResultWords {
     return quantity.map(PRINTER::quantity).orElse(UNKNOWN);
   }
 
-  /** Names the coverage factor of the quantities in one table. */
+  /** Names the coverage factors of the quantities in one table, all of which cover 95 %. */
   static String coverage(List<Quantity> quantities) {
-    double most =
-        quantities.stream().mapToDouble(Quantity::coverageFactor).max().orElse(COMMON_FACTOR);
-    return most > COMMON_FACTOR
-        ? Sentence.of("k = 2 to {} for 95 %, by the scatter of the readings", factor(most))
-        : "k = 2";
+    DoubleSummaryStatistics k =
+        quantities.stream().mapToDouble(Quantity::coverageFactor).summaryStatistics();
+    if (k.getCount() == 0) {
+      return "k = 2";
+    }
+    String least = roughly(k.getMin());
+    String most = roughly(k.getMax());
+    return least.equals(most)
+        ? Sentence.of("k = {} for 95 %", most)
+        : Sentence.of("k = {} to {} for 95 %", least, most);
+  }
+
+  private static String roughly(double k) {
+    return Math.abs(k - COMMON_FACTOR) < 0.05 ? "2" : PRINTER.value(k, Unit.ONE, k < 10 ? 2 : 3);
   }
 
   /** Returns a coverage factor with no more digits than matter. */

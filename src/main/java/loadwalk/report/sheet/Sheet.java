@@ -45,7 +45,7 @@ import loadwalk.walk.fact.WalkState;
  * @param result all computed results
  * @param record what happened during the walk
  * @param assumptions what the results rest on
- * @param budgetStep the step whose uncertainty budget is written out
+ * @param budgetOf the published power whose uncertainty budget is written out
  */
 public record Sheet(
     String walk,
@@ -64,7 +64,7 @@ public record Sheet(
     WalkResult result,
     WalkRecord record,
     List<Assumption> assumptions,
-    Optional<StepResult> budgetStep) {
+    Optional<PublishedPower> budgetOf) {
   /** Copies the lists. */
   public Sheet {
     warnings = List.copyOf(warnings);

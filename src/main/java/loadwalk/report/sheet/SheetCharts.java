@@ -52,7 +52,7 @@ public final class SheetCharts {
         new Figure(
             power(),
             "Power in each load that was read, with the rating and the forecast made before each"
-                + " run. Bars are k = 2."));
+                + " run. Bars cover 95 %."));
     all.add(new Figure(volts(), voltsCaption()));
     all.add(
         new Figure(

@@ -10,6 +10,7 @@ import loadwalk.result.BudgetLine;
 import loadwalk.result.Mark;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
+import loadwalk.result.Ratio;
 import loadwalk.result.Repeatability;
 import loadwalk.result.StepResult;
 import loadwalk.text.Sentence;
@@ -58,7 +59,7 @@ public final class SheetCsv {
     }
     Optional<Quantity> source = sheet.result().sourceResistance();
     source.ifPresent(q -> quantity("walk", "", "sourceOhms", q));
-    sheet.result().dampingFactor().ifPresent(q -> quantity("walk", "", "dampingFactor", q));
+    sheet.result().dampingFactor().ifPresent(this::dampingFactor);
     sheet
         .result()
         .outputFit()
@@ -80,7 +81,13 @@ public final class SheetCsv {
         .rechecks()
         .forEach(r -> text("recheck", r.recheckId(), r.outcome().word(), r.text()));
     walkRecord(sheet.record());
-    sheet.budgetStep().ifPresent(this::budget);
+    sheet.budgetOf().ifPresent(this::budget);
+  }
+
+  private void dampingFactor(Ratio factor) {
+    number("walk", "", "dampingFactor", factor.value(), Unit.ONE, "");
+    number("walk", "", "dampingFactor.low", factor.low(), Unit.ONE, "");
+    factor.high().ifPresent(high -> number("walk", "", "dampingFactor.high", high, Unit.ONE, ""));
   }
 
   private void spread(String step, PublishedPower.Spread spread) {
@@ -221,12 +228,12 @@ public final class SheetCsv {
     text("photo sha256", photo.stepId(), photo.path(), photo.sha256());
   }
 
-  private void budget(StepResult step) {
-    for (BudgetLine line : step.budget()) {
-      number("budget", step.stepId(), line.source(), line.contribution(), Unit.WATT, "part of u");
+  private void budget(PublishedPower power) {
+    String runs = String.join(" ", power.runs());
+    for (BudgetLine line : power.budget()) {
+      number("budget", runs, line.source(), line.contribution(), Unit.WATT, "part of u");
     }
-    Quantity watts = step.watts().orElseThrow();
-    number("budget", step.stepId(), "coverage factor", watts.coverageFactor(), Unit.ONE, "");
+    number("budget", runs, "coverage factor", power.totalWatts().coverageFactor(), Unit.ONE, "");
   }
 
   private void quantity(String section, String step, String name, Quantity q) {

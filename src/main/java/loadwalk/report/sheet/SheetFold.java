@@ -12,7 +12,6 @@ import loadwalk.forecast.Forecast;
 import loadwalk.journal.Soundness;
 import loadwalk.plan.Rules;
 import loadwalk.result.PublishedPower;
-import loadwalk.result.RatingComparison;
 import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
@@ -55,7 +54,7 @@ final class SheetFold {
         result,
         new WalkRecordFold(state, options).walkRecord(),
         assumptions(),
-        budgetStep());
+        budgetOf());
   }
 
   private static Amplifier withoutSerial(Amplifier a) {
@@ -76,10 +75,9 @@ final class SheetFold {
   private List<Sheet.LoadLine> loads() {
     List<Sheet.LoadLine> lines = new ArrayList<>();
     for (PublishedPower power : result.published().values()) {
-      Optional<RatingComparison> rating =
-          result.step(power.fromStepId()).flatMap(StepResult::rating);
       Optional<Forecast> brief = state.step(power.fromStepId()).brief();
-      lines.add(new Sheet.LoadLine(power, rating, brief.flatMap(b -> b.demand().loadWatts())));
+      lines.add(
+          new Sheet.LoadLine(power, power.rating(), brief.flatMap(b -> b.demand().loadWatts())));
     }
     return lines;
   }
@@ -126,11 +124,10 @@ final class SheetFold {
     return all;
   }
 
-  /** Returns the published step with the most power, as an example of its budget. */
-  private Optional<StepResult> budgetStep() {
+  /** Returns the most power published, whose budget is written out as an example. */
+  private Optional<PublishedPower> budgetOf() {
     return result.published().values().stream()
-        .max(Comparator.comparingDouble(p -> p.watts().value()))
-        .flatMap(p -> result.step(p.fromStepId()))
-        .filter(s -> !s.budget().isEmpty());
+        .max(Comparator.comparingDouble(p -> p.totalWatts().value()))
+        .filter(p -> !p.budget().isEmpty());
   }
 }

@@ -11,6 +11,7 @@ import loadwalk.report.page.JsonParts;
 import loadwalk.result.OutputFit;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
+import loadwalk.result.Ratio;
 
 /** Writes a sheet as JSON; its schema is {@code /loadwalk/schema/sheet.schema.json}. */
 public final class SheetJson {
@@ -130,7 +131,16 @@ public final class SheetJson {
       out.writeEndObject();
     }
     JsonParts.quantity(out, "sourceOhms", sheet.result().sourceResistance());
-    JsonParts.quantity(out, "dampingFactor", sheet.result().dampingFactor());
+    if (sheet.result().dampingFactor().isPresent()) {
+      Ratio factor = sheet.result().dampingFactor().get();
+      out.writeObjectFieldStart("dampingFactor");
+      JsonOut.number(out, "value", factor.value());
+      JsonOut.number(out, "low", factor.low());
+      if (factor.high().isPresent()) {
+        JsonOut.number(out, "high", factor.high().getAsDouble());
+      }
+      out.writeEndObject();
+    }
     JsonOut.objects(
         out,
         "bridges",
@@ -169,19 +179,20 @@ public final class SheetJson {
   }
 
   private static void budget(JsonGenerator out, Sheet sheet) throws IOException {
-    if (sheet.budgetStep().isEmpty()) {
+    if (sheet.budgetOf().isEmpty()) {
       return;
     }
-    Quantity watts = sheet.budgetStep().get().watts().orElseThrow();
+    PublishedPower power = sheet.budgetOf().get();
+    Quantity watts = power.totalWatts();
     out.writeObjectFieldStart("budget");
-    out.writeStringField("step", sheet.budgetStep().get().stepId());
-    JsonParts.quantity(out, "watts", watts);
+    JsonOut.texts(out, "runs", power.runs());
+    JsonParts.quantity(out, "totalWatts", watts);
     JsonOut.number(out, "coverageFactor", watts.coverageFactor());
     degrees(out, watts.effectiveDegreesOfFreedom());
     JsonOut.objects(
         out,
         "parts",
-        sheet.budgetStep().get().budget(),
+        power.budget(),
         line -> {
           out.writeStringField("source", line.source());
           JsonOut.number(out, "inputU", line.inputU());

@@ -53,7 +53,7 @@ public final class SheetPage {
     sections.addAll(WalkRecordSections.sections(sheet));
     sections.add(new Section("bench", "Sequence and bench", BenchBlocks.blocks(sheet)));
     sections.add(new Section("assumptions", "Assumptions", assumptions()));
-    sheet.budgetStep().ifPresent(step -> sections.add(BudgetSection.of(step)));
+    sheet.budgetOf().ifPresent(power -> sections.add(BudgetSection.of(power)));
     sections.add(StandardSection.of(sheet));
     String subtitle =
         Sentence.of(
@@ -177,8 +177,9 @@ public final class SheetPage {
   private List<Block> assumptions() {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Uncertainty follows JCGM 100. It comes from meter specifications and load tolerances, and"
-            + " is printed expanded, at k = 2.");
+        "Uncertainty follows JCGM 100. It comes from meters, loads with their heat and leads, and"
+            + " from setting the limit. It is printed expanded to cover 95 %: k = 2, or less where"
+            + " one part with limits, such as a tolerance, outweighs the others.");
     if (hasScatter()) {
       lines.add(
           "A reading taken straight from a meter also carries the scatter of its last readings"

@@ -134,6 +134,7 @@ class RareSheetSnapshotTest {
             List.of(one),
             one.scaledBy(2),
             Optional.empty(),
+            Optional.empty(),
             "",
             List.of()),
         Optional.of(
