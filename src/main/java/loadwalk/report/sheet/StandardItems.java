@@ -30,7 +30,7 @@ final class StandardItems {
         cta(
             "supply",
             "14.4 V DC at the amplifier's terminals",
-            READ,
+            SECOND_HAND,
             StandardFindings.supply(14.4)),
         cta("supply tolerance", "about ±0.1 V", NOT_SURE, StandardFindings.supply(14.4)),
         cta("load", "4 Ω, resistive", READ, StandardFindings.load(4)),

@@ -1,8 +1,12 @@
 package loadwalk.view.walk;
 
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
+import loadwalk.result.Criterion;
+import loadwalk.result.Mark;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.WalkResult;
 import loadwalk.text.Sentence;
@@ -27,11 +31,19 @@ final class DonePanel {
       canvas.text(area.column(), row, e.getKey(), Style.TEXT);
       String watts = Printer.UTF8.quantity(e.getValue().totalWatts());
       canvas.text(area.column() + 16, row, Sentence.of("{} total", watts), Style.STRONG);
-      canvas.text(area.column() + 46, row, e.getValue().criterion().text(), Style.FAINT);
+      canvas.text(area.column() + 42, row, said(e.getValue()), Style.FAINT);
       row++;
     }
     canvas.paragraph(
         area.column(), row + 1, area.columns(), 2, foot(state.openDoubts().size()), Style.TEXT);
+  }
+
+  /** Returns the marks of a power, worst first, then the stated point at which it was read. */
+  private static String said(PublishedPower power) {
+    Stream<String> marks = power.marks().stream().map(Mark::text);
+    Stream<String> point =
+        Stream.of(power.criterion()).filter(Criterion::isStated).map(Criterion::text);
+    return Stream.concat(marks, point).collect(Collectors.joining(", "));
   }
 
   private static String foot(int openDoubts) {
