@@ -14,12 +14,10 @@ import loadwalk.bench.ReadingId;
  * @param rest what stands behind the name
  */
 record ReadingName(ReadingId id, String rest) {
-  /** A name that begins another one comes behind it. */
   private static final Pattern LABEL =
       Pattern.compile(
           Stream.of(ReadingId.values())
               .map(id -> Pattern.quote(id.label()))
-              .sorted((one, other) -> other.length() - one.length())
               .collect(Collectors.joining("|", "(", ")(?:\\s+(.*))?")),
           Pattern.CASE_INSENSITIVE);
 

@@ -64,6 +64,37 @@ class BenchFileTest {
   }
 
   @Test
+  void meterOfDistortion_saysWhatItsFigureCounts() {
+    String text =
+        "{\"format\":\"loadwalk-bench/1\",\"meters\":[{\"reads\":\"thdPercent\",\"percent\":5,"
+            + "\"thdKind\":\"thd+n\",\"bandwidthHertz\":80000},"
+            + "{\"reads\":\"thdPercent\",\"percent\":5}]}";
+    Bench bench = read(text).found().orElseThrow();
+    assertEquals(Optional.of(ThdKind.THD_N), bench.meters().get(0).thdKind());
+    assertEquals(OptionalDouble.of(80_000), bench.meters().get(0).bandwidthHertz());
+    assertEquals(Optional.empty(), bench.meters().get(1).thdKind());
+    assertEquals(OptionalDouble.empty(), bench.meters().get(1).bandwidthHertz());
+    assertEquals(bench, read(BenchFiles.BENCH.text(bench)).found().orElseThrow());
+  }
+
+  @Test
+  void kindAndBandOfDistortion_onAnotherMeter_areRefused() {
+    for (String key : List.of("\"thdKind\":\"thd-f\"", "\"bandwidthHertz\":20000")) {
+      String text =
+          "{\"format\":\"loadwalk-bench/1\",\"meters\":[{\"reads\":\"outputVolts\",\"percent\":1,"
+              + key
+              + "}]}";
+      List<Fault> faults = read(text).faults();
+      assertEquals(1, faults.size(), faults::toString);
+      String said = faults.get(0).sentence();
+      assertTrue(said.contains("belongs to a meter that reads «thdPercent»"), said);
+    }
+    String strange = "\"meters\":[{\"reads\":\"thdPercent\",\"percent\":1,\"thdKind\":\"thd\"}]";
+    List<Fault> faults = read("{\"format\":\"loadwalk-bench/1\"," + strange + "}").faults();
+    assertEquals(1, faults.size(), faults::toString);
+  }
+
+  @Test
   void embedded_withNothing_isABenchOfWhichNothingIsKnown() {
     Faults faults = new Faults("line");
     Node node = JsonText.strict("line").read("{}").found().orElseThrow();

@@ -140,6 +140,16 @@ class PlainTalkSnapshotTest {
   }
 
   @Test
+  void pointAndWhatContradictsIt_areSaid() throws IOException {
+    warmedUp();
+    types("begin", "fill", "done", "controls", "controls gain at noon, bass 0", "arm 4");
+    types("output volts 15.5", "other load ohms 4.01", "THD 5.3", "criterion thd-limit");
+    types("criterion above-limit", "tone 1000", "stand tone the generator shows it", "thd 1.1 %");
+    types("amend stereo-4 THD 0.2", "done");
+    Snapshots.holds("plain/point", talk.toString());
+  }
+
+  @Test
   void stopPauseAndAFullDisk_areSaid() throws IOException {
     warmedUp();
     types("begin", "stop", "begin", "because", "because smoke from the fuse", "begin", "go-on");

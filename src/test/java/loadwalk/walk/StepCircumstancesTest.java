@@ -3,12 +3,17 @@ package loadwalk.walk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import loadwalk.bench.Bench;
+import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.ThdKind;
 import loadwalk.result.Circumstances;
 import loadwalk.result.Criterion;
+import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
@@ -152,6 +157,48 @@ class StepCircumstancesTest {
     assertEquals(OptionalDouble.of(400), around("stereo-4").thdBandwidthHertz());
     floor.hear(new Intent.Enter("stereo-4", ReadingId.THD_PERCENT, "1.1"));
     assertEquals(Optional.empty(), around("stereo-4").thdKind());
+  }
+
+  /** A figure typed by hand counts what the bench's meter counts. */
+  @Test
+  void typedThd_countsWhatTheBenchsMeterCounts() {
+    Meter box =
+        new Meter("box", ReadingId.THD_PERCENT, 5, 1, 0.01, Optional.empty())
+            .counting(Optional.of(ThdKind.THD_N), OptionalDouble.of(80_000));
+    Fact.Opened opened = floor.model.state().opened();
+    Bench bench = opened.bench().with(List.of(box));
+    WalkState state =
+        WalkState.begin(
+            new Fact.Opened(
+                "walk",
+                "test",
+                opened.sequence(),
+                Floor.SEQUENCE,
+                opened.amplifier(),
+                bench,
+                OptionalLong.empty()),
+            0);
+    assertEquals(Optional.empty(), kind(state), "no distortion was read");
+    Fact thd =
+        new Fact.Entered(
+            "stereo-4",
+            ReadingId.THD_PERCENT,
+            "1.0",
+            1,
+            0.1,
+            List.of(),
+            0,
+            Optional.empty(),
+            OptionalDouble.empty());
+    state = thd.applyTo(state, 0);
+    assertEquals(Optional.of(ThdKind.THD_N), kind(state));
+    assertEquals(
+        OptionalDouble.of(80_000),
+        StepCircumstances.of(state, state.planned("stereo-4").orElseThrow()).thdBandwidthHertz());
+  }
+
+  private static Optional<ThdKind> kind(WalkState state) {
+    return StepCircumstances.of(state, state.planned("stereo-4").orElseThrow()).thdKind();
   }
 
   @Test

@@ -155,6 +155,8 @@ class StepJudgeTest {
 
   @Test
   void frequency_isJudgedByTheToneAsked() {
+    assertDoubt(Slip.LOAD_DOUBLE, STEREO_2, ReadingId.OTHER_LOAD_OHMS, 4.02);
+    assertHonest(STEREO_2, ReadingId.OTHER_LOAD_OHMS, 2.02);
     assertHonest(STEREO_2, ReadingId.FREQUENCY_HERTZ, 40.2);
     assertDoubt(Slip.DECIMAL_POINT, STEREO_2, ReadingId.FREQUENCY_HERTZ, 4);
     assertDoubt(Slip.TONE_OFF, STEREO_2, ReadingId.FREQUENCY_HERTZ, 60);

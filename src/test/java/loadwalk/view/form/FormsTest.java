@@ -19,6 +19,7 @@ import loadwalk.bench.Connection;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
+import loadwalk.bench.ThdKind;
 import loadwalk.practice.PracticeRig;
 import loadwalk.view.Snapshots;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,23 @@ class FormsTest {
     Bench b = good(BenchForm.read(BENCH));
     return new Bench(
         b.name(), b.supplies(), b.leads(), b.fuseAmps(), List.of(load), b.meters(), 0.9);
+  }
+
+  @Test
+  void meterOfDistortion_isTypedWithWhatItCounts() {
+    String meters =
+        "box thdPercent 5 % 1 digits 0.01 20-20000 Hz thd+n to 80000 Hz;"
+            + " old box thdPercent 5 % 1 digits 0.01 thd-r";
+    Bench bench = good(BenchForm.read(with(BENCH, 5, meters)));
+    Meter box = bench.meters().get(0);
+    assertEquals(Optional.of(ThdKind.THD_N), box.thdKind());
+    assertEquals(OptionalDouble.of(80_000), box.bandwidthHertz());
+    assertEquals(Optional.of(ThdKind.THD_R), bench.meters().get(1).thdKind());
+    assertEquals(OptionalDouble.empty(), bench.meters().get(1).bandwidthHertz());
+    assertEquals(meters, BenchForm.texts(bench).get(5));
+    FormRead.Bad<?> wrong =
+        bad(BenchForm.read(with(BENCH, 5, "DMM outputVolts 1 % 2 digits 0.01 thd-f")));
+    assertTrue(wrong.toString().contains("Only a meter that reads thdPercent"), wrong.toString());
   }
 
   @Test
