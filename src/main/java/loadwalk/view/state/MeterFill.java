@@ -54,7 +54,8 @@ public record MeterFill(Optional<Intent> intent, String told) {
         current
             .map(planned -> planned.readings(state.context(planned)).stream())
             .orElseGet(Stream::empty)
-            .filter(id -> id != ReadingId.LOAD_OHMS && program.meters().of(id).isPresent())
+            .filter(id -> id.meteredAs() != ReadingId.LOAD_OHMS)
+            .filter(id -> program.meters().of(id).isPresent())
             .toList();
     if (open.isEmpty()) {
       return new MeterFill(Optional.empty(), NO_METER);

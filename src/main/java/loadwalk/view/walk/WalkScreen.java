@@ -243,11 +243,21 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
   /** Reads the meter of the row in focus. */
   private Answer inFocus(ProgramState program, Model model) {
     WalkState state = model.state();
-    List<ReadingId> rows =
-        state.current().map(planned -> RunKeys.readings(state, planned)).orElse(List.of());
-    return focus < rows.size()
-        ? filled(MeterFill.one(program, rows.get(focus)))
-        : Answer.say(this, "No reading is in focus.");
+    return state
+        .current()
+        .flatMap(planned -> readingInFocus(state, planned))
+        .map(id -> filled(MeterFill.one(program, id)))
+        .orElseGet(() -> Answer.say(this, "No reading is in focus."));
+  }
+
+  private Optional<ReadingId> readingInFocus(WalkState state, PlannedStep planned) {
+    if (state.step(planned.id()).status() == Status.BRIEFED) {
+      return BriefKeys.onColdLoad(this, state, planned)
+          ? Optional.of(BriefKeys.coldLoad(state, planned))
+          : Optional.empty();
+    }
+    List<ReadingId> rows = RunKeys.readings(state, planned);
+    return focus < rows.size() ? Optional.of(rows.get(focus)) : Optional.empty();
   }
 
   /** Tells whether the row in focus is a reading that a connected meter can fill. */
