@@ -70,6 +70,12 @@ class PointScenarioTest {
     bench.sees("above the limit, by the 5.3 % THD read");
     assertEquals(Optional.of(Criterion.ABOVE_LIMIT), said(bench));
     assertEquals(List.of(), bench.step("stereo-4").openDoubts());
+    bench.press("F9", "F6").sees("Sheet of");
+    for (int i = 0; i < 40 && !bench.picture().contains("Doubts and answers"); i++) {
+      bench.press("PageDown");
+    }
+    bench.press("Down", "Down", "Down", "Down", "Down", "Down");
+    bench.sees("THD typed as 5.3: the tone off the limit.", "Said to be read above the limit.");
   }
 
   @Test

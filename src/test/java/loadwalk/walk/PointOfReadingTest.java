@@ -89,6 +89,10 @@ class PointOfReadingTest {
     say(Criterion.ABOVE_LIMIT);
     assertEquals(Optional.of(Criterion.ABOVE_LIMIT), step().said());
     assertEquals(List.of(), step().openDoubts());
+    assertEquals(1, doubts().size(), "what was doubted stays on the record");
+    assertEquals(
+        Optional.of(Criterion.ABOVE_LIMIT),
+        step().latest(ReadingId.THD_PERCENT).orElseThrow().point());
   }
 
   @Test

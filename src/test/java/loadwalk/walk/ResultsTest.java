@@ -82,6 +82,7 @@ class ResultsTest {
         0.1,
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         1,
         0,
         Optional.of(from),

@@ -192,7 +192,8 @@ public record Sheet(
     OPEN("open"),
     KEPT("kept"),
     AMENDED("amended"),
-    STOOD_BY("stood-by");
+    STOOD_BY("stood-by"),
+    POINT_SAID("point-said");
 
     private final String word;
 

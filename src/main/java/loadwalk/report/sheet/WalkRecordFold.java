@@ -113,6 +113,9 @@ final class WalkRecordFold {
     if (entry.stoodBy().isPresent()) {
       answer = Answer.STOOD_BY;
       detail = entry.stoodBy().get();
+    } else if (entry.point().isPresent()) {
+      answer = Answer.POINT_SAID;
+      detail = entry.point().get().text();
     } else if (next.isPresent()) {
       boolean sameUnit = step.entries().get(id).contains(next.get());
       boolean same = sameUnit && next.get().value() == entry.value();

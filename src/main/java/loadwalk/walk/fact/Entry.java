@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Slip;
+import loadwalk.result.Criterion;
 
 /**
  * One value that the operator entered for a reading; later values are added and never overwrite it.
@@ -14,6 +15,7 @@ import loadwalk.forecast.Slip;
  * @param resolution one step of the last digit typed, in the reading's unit
  * @param doubts what contradicted it when it was entered
  * @param stoodBy the operator's reason for standing by it, if given
+ * @param point the point of reading that the operator named in answer to a doubt, if he did
  * @param order its number among the entries of the step, from 1
  * @param warmSeconds the warm-up clock when it was entered, seconds
  * @param instrument what it was read from, if it came from a meter directly
@@ -26,6 +28,7 @@ public record Entry(
     double resolution,
     List<Doubt> doubts,
     Optional<String> stoodBy,
+    Optional<Criterion> point,
     int order,
     double warmSeconds,
     Optional<Instrument> instrument,
@@ -38,30 +41,32 @@ public record Entry(
 
   /** Tells whether a doubt on this value has no answer yet. */
   public boolean isOpen() {
-    return !doubts.isEmpty() && stoodBy.isEmpty();
+    return !doubts.isEmpty() && stoodBy.isEmpty() && point.isEmpty();
   }
 
   Entry doubtedBy(List<Doubt> contradictions) {
-    return with(contradictions, Optional.empty());
+    return with(contradictions, Optional.empty(), Optional.empty());
   }
 
   Entry standingBy(String reason) {
-    return with(doubts, Optional.of(reason));
+    return with(doubts, Optional.of(reason), point);
   }
 
-  /** Returns the entry without the doubt that asks for the point at which it was read. */
-  Entry withItsPointSaid() {
-    List<Doubt> others = doubts.stream().filter(d -> d.slip() != Slip.THD_OFF_LIMIT).toList();
-    return with(others, stoodBy);
+  /** Returns the entry with the point at which it was read, where its doubt asks for that. */
+  Entry readAt(Criterion said) {
+    boolean asked = doubts.stream().anyMatch(d -> d.slip() == Slip.THD_OFF_LIMIT);
+    return asked && isOpen() ? with(doubts, stoodBy, Optional.of(said)) : this;
   }
 
-  private Entry with(List<Doubt> contradictions, Optional<String> reason) {
+  private Entry with(
+      List<Doubt> contradictions, Optional<String> reason, Optional<Criterion> said) {
     return new Entry(
         text,
         value,
         resolution,
         contradictions,
         reason,
+        said,
         order,
         warmSeconds,
         instrument,

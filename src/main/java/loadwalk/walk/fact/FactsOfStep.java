@@ -142,6 +142,7 @@ public interface FactsOfStep {
               resolution,
               doubts,
               Optional.empty(),
+              Optional.empty(),
               before.entryCount() + 1,
               warmSeconds,
               instrument,

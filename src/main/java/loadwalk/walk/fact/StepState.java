@@ -238,7 +238,7 @@ public record StepState(
 
   /** The word for a point that the distortion read bears out answers the doubt of that reading. */
   StepState at(Criterion taken) {
-    StepState answered = changingNewest(ReadingId.THD_PERCENT, Entry::withItsPointSaid);
+    StepState answered = changingNewest(ReadingId.THD_PERCENT, thd -> thd.readAt(taken));
     return answered.changed(d -> d.said = Optional.of(taken));
   }
 
