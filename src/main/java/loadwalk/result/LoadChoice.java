@@ -60,9 +60,8 @@ record LoadChoice(MeasuredStep step, ReadingId id, Bench bench, ReadingUncertain
     if (!choice.isRead()) {
       remarks.add(
           new Remark(
-              "other-load-from-stock",
-              "the other channel's load was not measured: taken from the stock, with its own"
-                  + " tolerance"));
+              "other-load-not-measured",
+              "the other channel's load was not measured: it counts with a tolerance of its own"));
     }
     return choice.choose(new ArrayList<>());
   }

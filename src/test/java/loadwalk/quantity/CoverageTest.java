@@ -60,8 +60,8 @@ class CoverageTest {
     Arrays.sort(off);
     int within = Arrays.binarySearch(off, stated.expanded());
     double covered = (double) (within < 0 ? -within - 1 : within) / DRAWS;
-    // 95.45 % ± 4·√(p(1 − p)/n) = 0.26 %, and the shape is told by one number.
-    assertTrue(covered > 0.950 && covered < 0.966, "seed " + SEED + ": " + covered);
+    // 95.45 % ± 4·√(p(1 − p)/n) = 0.26 %, and ± 0.6 % as one number tells the shape.
+    assertTrue(covered > 0.947 && covered < 0.964, "seed " + SEED + ": " + covered);
   }
 
   /** Two parts from one pool are known no better than one; from two pools they are. */

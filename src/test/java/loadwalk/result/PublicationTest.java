@@ -9,8 +9,11 @@ import static loadwalk.result.Readings.usual;
 import static loadwalk.result.Readings.volts;
 import static loadwalk.result.Readings.walk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import org.junit.jupiter.api.Test;
@@ -73,6 +76,83 @@ class PublicationTest {
             .get("stereo-4");
     assertEquals((100 + 81) / 2.0, published.meanWatts().orElseThrow().value(), 1e-9);
     assertEquals(181, published.totalWatts().value(), 1e-9);
+  }
+
+  /**
+   * Gain and load are the runs' common ones; digits and setting are each run's own: 1/√2 is left.
+   */
+  @Test
+  void mean_keepsWhatTheRunsShare_andHalvesTheVarianceOfTheirOwn() {
+    Repeatability repeatability = new Repeatability(0.004, 0);
+    MeasuredStep first = named(bridged(1, volts(20)), "1");
+    MeasuredStep second = named(bridged(1, volts(20)), "2");
+    WalkResult both =
+        ResultComputation.walk(
+            Readings.plain(),
+            usual(),
+            1,
+            14.4,
+            40,
+            Readings.WIRE,
+            repeatability,
+            List.of(first, second));
+    Map<String, Double> parts = both.published().get("1").totalWatts().contributions();
+    Map<String, Double> one = both.steps().get(0).totalWatts().orElseThrow().contributions();
+    assertEquals(one.get("DMM output volts gain"), parts.get("DMM output volts gain"), 1e-9);
+    assertEquals(one.get("load 1.0 ohm"), parts.get("load 1.0 ohm"), 1e-9);
+    assertEquals(2 * 400 * 0.004, one.get("setting the limit, 1"), 1e-9);
+    for (String run : List.of("1", "2")) {
+      assertEquals(400 * 0.004, parts.get("setting the limit, " + run), 1e-9);
+    }
+  }
+
+  @Test
+  void budget_ofAMean_addsUpToTheUncertaintyOfTheHeadline() {
+    PublishedPower published =
+        walk(usual(), named(stereo(4, volts(20)), "1"), named(stereo(4, volts(20.01)), "2"))
+            .published()
+            .get("1");
+    assertEquals(2, published.runs().size());
+    double squares = 0;
+    for (BudgetLine line : published.budget()) {
+      squares += line.contribution() * line.contribution();
+      assertEquals(
+          line.contribution(), Math.abs(line.sensitivity()) * line.inputU(), 1e-12, line.source());
+    }
+    assertEquals(published.totalWatts().u(), Math.sqrt(squares), 1e-9);
+  }
+
+  /** What both runs read is averaged, what one of them lacks is unknown; their marks add up. */
+  @Test
+  void conditionsOfAMean_areThoseOfAllItsRuns() {
+    MeasuredStep first =
+        bridged(1, volts(20), of(ReadingId.SUPPLY_VOLTS, 14.4), of(ReadingId.THD_PERCENT, 0.9));
+    MeasuredStep second = bridged(1, volts(20.01), of(ReadingId.SUPPLY_VOLTS, 14.1));
+    PublishedPower published =
+        walk(usual(), named(first, "1"), named(second, "2")).published().get("1");
+    assertEquals(14.25, published.conditions().supplyVolts().orElseThrow(), 1e-9);
+    assertEquals(OptionalDouble.empty(), published.conditions().thdPercent());
+    assertTrue(published.conditions().said());
+    assertEquals(List.of(Mark.SUPPLY_OFF), published.marks());
+  }
+
+  /** The mean of 100 W and 100.2 W is judged, at the mean of their supply volts. */
+  @Test
+  void ratingOfAMean_isSetAgainstTheMean() {
+    MeasuredStep first = bridged(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14.4));
+    MeasuredStep second = bridged(4, volts(20.02), of(ReadingId.SUPPLY_VOLTS, 14.4));
+    RatingComparison rating =
+        walk(
+                Readings.rated(Readings.rating(Mode.BRIDGED, 4, 80, 14.4, 1)),
+                usual(),
+                named(first, "1"),
+                named(second, "2"))
+            .published()
+            .get("1")
+            .rating()
+            .orElseThrow();
+    assertEquals((100 + 20.02 * 20.02 / 4) / 2, rating.measured().value(), 1e-9);
+    assertEquals(RatingComparison.Verdict.MEETS, rating.verdict());
   }
 
   @Test

@@ -39,7 +39,7 @@ class StepResultTest {
     assertEquals(100, result.watts().orElseThrow().value(), 1e-9);
     assertEquals(200, result.totalWatts().orElseThrow().value(), 1e-9);
     assertTrue(says(result.remarks(), "total-is-twice-one"));
-    assertTrue(says(result.remarks(), "other-load-from-stock"));
+    assertTrue(says(result.remarks(), "other-load-not-measured"));
   }
 
   /**
@@ -63,7 +63,7 @@ class StepResultTest {
         step(usual(), stereo(4, volts(20), of(ReadingId.OTHER_OUTPUT_VOLTS, 22), other));
     assertEquals(484 / 4.4, both.otherWatts().orElseThrow().value(), 1e-9);
     assertEquals(100 + 484 / 4.4, both.totalWatts().orElseThrow().value(), 1e-9);
-    assertFalse(says(both.remarks(), "other-load-from-stock"));
+    assertFalse(says(both.remarks(), "other-load-not-measured"));
     StepResult one = step(usual(), stereo(4, volts(20), other));
     assertEquals(100 + 400 / 4.4, one.totalWatts().orElseThrow().value(), 1e-9);
     assertEquals(
@@ -207,6 +207,48 @@ class StepResultTest {
         step(usual(), stereo(4, coarse)).outputVolts().orElseThrow().contributions();
     // 0.29 of the step: JCGM 100:2008, F.2.2.1.
     assertEquals(0.1 / Math.sqrt(12), parts.get("DMM output volts stereo-4 as typed"), 1e-12);
+  }
+
+  /** A meter given in percent alone says nothing of the last digit: half of it counts. */
+  @Test
+  void meterInPercentOnly_keepsTheDigitsTyped() {
+    Bench bench = bench(List.of(meter(ReadingId.OUTPUT_VOLTS, 0.5, 0, 0)), List.of(load(4, 1)));
+    for (double typed : new double[] {1, 0.01}) {
+      Map<String, Double> parts =
+          step(bench, bridged(4, new TakenReading(ReadingId.OUTPUT_VOLTS, 16, typed)))
+              .outputVolts()
+              .orElseThrow()
+              .contributions();
+      assertEquals(
+          typed / 2 / Math.sqrt(3), parts.get("DMM output volts bridged-4 as typed"), 1e-12);
+    }
+  }
+
+  /** Whether the limit was set right changes output and input alike: not their ratio. */
+  @Test
+  void settingTheLimit_countsInTheWatts_andNotInTheEfficiency() {
+    MeasuredStep run =
+        bridged(4, volts(20), of(ReadingId.SUPPLY_VOLTS, 14), of(ReadingId.SUPPLY_AMPS, 12.5));
+    StepResult exact = step(usual(), run);
+    StepResult learned = set(run, new Repeatability(0.005, 12));
+    double setting = 2 * 100 * 0.005;
+    assertEquals(
+        Math.hypot(exact.watts().orElseThrow().u(), setting),
+        learned.watts().orElseThrow().u(),
+        1e-3);
+    assertEquals(
+        12, learned.watts().orElseThrow().degreesOfFreedom("setting the limit, bridged-4"));
+    assertEquals(
+        exact.efficiency().orElseThrow().u(), learned.efficiency().orElseThrow().u(), 1e-5);
+    MeasuredStep below = Readings.loaded(Mode.BRIDGED, 4, Criterion.BELOW_LIMIT, volts(20));
+    assertEquals(step(usual(), below).watts(), set(below, new Repeatability(0.005, 12)).watts());
+  }
+
+  private static StepResult set(MeasuredStep step, Repeatability repeatability) {
+    return ResultComputation.walk(
+            plain(), usual(), 1, 14.4, 40, Readings.WIRE, repeatability, List.of(step))
+        .steps()
+        .get(0);
   }
 
   @Test
