@@ -1,7 +1,6 @@
 package loadwalk.forecast.model;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Bench;
@@ -92,14 +91,11 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
             loaded.low(),
             loaded.middle() * (1 + USUAL_UNLOADED_RISE),
             loaded.high() * (1 + MOST_UNLOADED_RISE)));
-    for (ReadingId asked : List.of(ReadingId.SUPPLY_AMPS, ReadingId.SINK_CELSIUS)) {
-      driven.find(asked).ifPresent(band -> bands.put(asked, band));
+    Band amps = driven.bands().get(ReadingId.SUPPLY_AMPS);
+    if (amps != null) {
+      bands.put(ReadingId.SUPPLY_AMPS, amps);
     }
     return new StepBands(floored(model.evidence().bench(), bands), driven.demand());
-  }
-
-  private Optional<Band> find(ReadingId id) {
-    return Optional.ofNullable(bands.get(id));
   }
 
   private static StepBands loaded(WalkModel model, Target target) {
