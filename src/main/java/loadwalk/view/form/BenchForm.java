@@ -35,7 +35,7 @@ public final class BenchForm {
           "amperes, for example 100",
           "for example 4 ohm 5 % 100 W x4; 2 ohm 1 % 50 W x2",
           "for example DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz;"
-              + " clamp supplyAmps 2 % 5 digits 0.1");
+              + " box thdPercent 5 % 1 digits 0.01 thd+n to 80000 Hz");
 
   private static final String NUMBER = "([^\\s;]+?)";
   private static final Pattern SUPPLY =
