@@ -7,6 +7,7 @@ import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
 import loadwalk.report.page.Block.Column;
 import loadwalk.report.page.Block.Table;
+import loadwalk.result.Mark;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.RatingComparison.Verdict;
 import loadwalk.text.Sentence;
@@ -42,20 +43,38 @@ final class RatingWords {
 
   private static List<String> row(Sheet.LoadLine line) {
     RatingComparison rating = line.rating().orElseThrow();
-    boolean judged = rating.verdict() != Verdict.OTHER_CONDITIONS;
+    boolean impossible = line.power().marks().contains(Mark.IMPOSSIBLE);
+    boolean judged = rating.verdict() != Verdict.OTHER_CONDITIONS && !impossible;
     return List.of(
         ResultWords.load(line.power()),
         PRINTER.quantity(rating.measured()),
         PRINTER.exact(rating.ratingWatts(), Unit.WATT),
-        rating.verdict().text(),
+        impossible ? Mark.IMPOSSIBLE.text() : verdict(rating, line.power().marks()),
         judged ? PRINTER.value(100 * rating.ratio().value(), Unit.PERCENT, 3) : "",
         judged ? ResultWords.decibels(rating.decibels()) : "",
-        rating.estimate().map(e -> PRINTER.quantity(e.watts())).orElse(""));
+        rating
+            .estimate()
+            .filter(e -> !impossible)
+            .map(e -> PRINTER.quantity(e.watts()))
+            .orElse(""));
   }
 
-  /** Returns which channel is judged, what differs, what the rating leaves open, the estimate. */
+  /** Returns the verdict; one that rests on a doubted reading says so beside it. */
+  private static String verdict(RatingComparison rating, List<Mark> marks) {
+    String verdict = rating.verdict().text();
+    return marks.stream()
+        .filter(mark -> mark == Mark.STOOD_BY || mark == Mark.IN_DOUBT)
+        .findFirst()
+        .map(mark -> Sentence.of("{}, {}", verdict, mark.text()))
+        .orElse(verdict);
+  }
+
+  /**
+   * Returns which channel is judged, what differs, what the rating leaves open, the estimate;
+   * nothing of a result that cannot be.
+   */
   static List<String> notes(Sheet.LoadLine line) {
-    if (line.rating().isEmpty()) {
+    if (line.rating().isEmpty() || line.power().marks().contains(Mark.IMPOSSIBLE)) {
       return List.of();
     }
     RatingComparison rating = line.rating().get();

@@ -37,6 +37,7 @@ public final class SheetCharts {
   private static final int BRIDGED = 2;
   private static final int RATED = 3;
   private static final int OTHER = 4;
+  private static final int IMPOSSIBLE = 5;
   private static final int CURVE_POINTS = 60;
   private static final double CATEGORY_HALF = 0.12;
 
@@ -82,6 +83,7 @@ public final class SheetCharts {
     add(series, "stereo, channel 1", Series.Kind.JOINED, STEREO, published(Mode.STEREO, 0));
     add(series, "stereo, channel 2", Series.Kind.JOINED, OTHER, published(Mode.STEREO, 1));
     add(series, "bridged", Series.Kind.JOINED, BRIDGED, published(Mode.BRIDGED, 0));
+    add(series, "impossible", Series.Kind.MARKS, IMPOSSIBLE, impossible());
     add(series, "rated", Series.Kind.MARKS, RATED, sheet.loads().isEmpty() ? List.of() : rated);
     return Chart.of("Power vs. load", loads(), Axis.fromZero("power in one load, W"), series);
   }
@@ -90,11 +92,21 @@ public final class SheetCharts {
     return sheet.loads().stream()
         .map(Sheet.LoadLine::power)
         .filter(p -> p.mode() == mode && p.channelWatts().size() > channel)
+        .filter(p -> !p.marks().contains(Mark.IMPOSSIBLE))
         .map(
             p ->
                 point(
                     channel == 0 ? beside(mode, p.ohms()) : p.ohms(),
                     p.channelWatts().get(channel)))
+        .toList();
+  }
+
+  /** Returns what cannot be, joined to nothing. */
+  private List<Point> impossible() {
+    return sheet.loads().stream()
+        .map(Sheet.LoadLine::power)
+        .filter(p -> p.marks().contains(Mark.IMPOSSIBLE))
+        .map(p -> point(beside(p.mode(), p.ohms()), p.watts()))
         .toList();
   }
 

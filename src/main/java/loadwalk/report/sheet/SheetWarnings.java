@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loadwalk.journal.Soundness;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Unit;
@@ -110,8 +111,10 @@ final class SheetWarnings {
   private void notWarm() {
     Map<PlannedStep, List<PublishedPower>> after = new LinkedHashMap<>();
     for (PublishedPower power : marked(Mark.NOT_WARM)) {
-      warmUpBefore(power.fromStepId())
-          .ifPresent(warm -> after.computeIfAbsent(warm, key -> new ArrayList<>()).add(power));
+      runs(power, Mark.NOT_WARM)
+          .flatMap(run -> warmUpBefore(run.stepId()).stream())
+          .distinct()
+          .forEach(warm -> after.computeIfAbsent(warm, key -> new ArrayList<>()).add(power));
     }
     after.forEach((warm, powers) -> warnings.add(notWarm(warm, powers)));
   }
@@ -187,8 +190,17 @@ final class SheetWarnings {
     }
   }
 
-  private static String volts(PublishedPower power) {
-    return PRINTER.exact(power.conditions().supplyVolts().orElseThrow(), Unit.VOLT);
+  /** Returns the volts of each run that a power rests on and whose supply was off. */
+  private String volts(PublishedPower power) {
+    return runs(power, Mark.SUPPLY_OFF)
+        .map(run -> PRINTER.exact(run.conditions().supplyVolts().orElseThrow(), Unit.VOLT))
+        .distinct()
+        .collect(Collectors.joining(" and "));
+  }
+
+  private Stream<StepResult> runs(PublishedPower power, Mark mark) {
+    return result.steps().stream()
+        .filter(run -> power.runs().contains(run.stepId()) && run.marks().contains(mark));
   }
 
   private static String practice(long seed) {

@@ -49,13 +49,17 @@ final class Cases {
 
   /** Enters readings, stands by what is doubted, and goes to the end. */
   static Walks read(Walks walk, Map<ReadingId, String> readings) {
+    return read(walk, "stereo-4", readings);
+  }
+
+  static Walks read(Walks walk, String step, Map<ReadingId, String> readings) {
     walk.begin();
     for (ReadingId id : ReadingId.values()) {
       if (readings.containsKey(id)) {
-        walk.enter("stereo-4", id, readings.get(id));
+        walk.enter(step, id, readings.get(id));
       }
     }
-    walk.standByAll("stereo-4", "read twice");
+    walk.standByAll(step, "read twice");
     walk.hear(new Intent.Finish());
     return walk;
   }

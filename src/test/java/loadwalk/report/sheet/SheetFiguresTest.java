@@ -84,7 +84,7 @@ class SheetFiguresTest {
   /** 22.0² / 4 = 121 W of 190 W, below the limit: no miss, and no ratio that reads as one. */
   @Test
   void readBelowTheLimit_missesNothing() {
-    assertRow("bridged 4 Ω | 121.0 ± 2.4 | 190 | other conditions");
+    assertRow("bridged 4 Ω | 121.0 ± 2.4 | 190 | other conditions, stood by");
   }
 
   /**

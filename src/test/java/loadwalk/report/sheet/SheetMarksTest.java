@@ -11,6 +11,7 @@ import java.util.Map;
 import loadwalk.bench.ReadingId;
 import loadwalk.report.page.Sheets;
 import loadwalk.report.page.Walks;
+import loadwalk.result.Mark;
 import loadwalk.walk.Intent;
 import org.junit.jupiter.api.Test;
 
@@ -137,10 +138,56 @@ class SheetMarksTest {
         Cases.sheet(Cases.read(Cases.warm(), Cases.but(Map.of(ReadingId.SUPPLY_AMPS, "2.0 A"))));
     List<String> rows = Cases.lines(sheet);
     assertTrue(
+        rows.stream().anyMatch(r -> r.matches("stereo 4 Ω .* 50 +impossible")),
+        String.join("\n", rows));
+    assertTrue(
         rows.stream().anyMatch(r -> r.matches("stereo-4 .* W +impossible +impossible")),
         String.join("\n", rows));
     assertTrue(
         SheetPage.of(sheet).charts().stream()
             .noneMatch(c -> c.title().equals("Efficiency vs. load")));
+  }
+
+  /** Volts and a distortion as rated: the verdict says beside it that it rests on a doubt. */
+  @Test
+  void verdictOnWhatWasStoodBy_saysSo() {
+    Walks walk =
+        Cases.read(
+            Cases.warm(),
+            Cases.but(
+                Map.of(
+                    ReadingId.OUTPUT_VOLTS, "28.3 V",
+                    ReadingId.OTHER_OUTPUT_VOLTS, "28.3 V",
+                    ReadingId.SUPPLY_AMPS, "40.0 A")));
+    Sheet sheet = Cases.sheet(walk);
+    assertTrue(
+        sheet.loads().get(0).power().marks().contains(Mark.STOOD_BY), sheet.warnings().toString());
+    assertTrue(Cases.text(sheet).contains("met, stood by"), Cases.text(sheet));
+  }
+
+  /** Two runs that agree, the second after a warm-up of nothing: the mean says so. */
+  @Test
+  void meanOfAWarmAndAColdRun_isNotWarm_andNamesTheWarmUpThatFailed() {
+    Walks walk = Cases.read(Cases.warm(), Cases.FINE);
+    walk.hear(new Intent.Skip("no open load today"));
+    walk.begin();
+    walk.hear(new Intent.EndEarly("no time"));
+    Map<ReadingId, String> again =
+        Cases.but(
+            Map.of(
+                ReadingId.OUTPUT_VOLTS, "14.10 V",
+                ReadingId.OTHER_OUTPUT_VOLTS, "14.10 V"));
+    Sheet sheet = Cases.sheet(Cases.read(walk, "recheck", again));
+    assertEquals(List.of("stereo-4", "recheck"), sheet.loads().get(0).power().runs());
+    assertEquals(List.of(Mark.NOT_WARM), sheet.loads().get(0).power().marks());
+    assertEquals(
+        List.of(
+            "The warm-up#2 lasted 0 of 5 min. Every load was read on an amplifier that was not"
+                + " warm."),
+        sheet.warnings());
+    assertTrue(
+        Cases.text(sheet)
+            .contains("stereo 4 Ω is taken from stereo-4, recheck: the mean of 2 runs that agree."),
+        Cases.text(sheet));
   }
 }
