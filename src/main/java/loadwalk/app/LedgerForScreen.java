@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.app.loop.Background;
 import loadwalk.app.store.DiskFaults;
@@ -15,6 +17,7 @@ import loadwalk.report.ledger.ComparisonPage;
 import loadwalk.report.ledger.Ledger;
 import loadwalk.report.ledger.LedgerEntry;
 import loadwalk.report.ledger.LedgerSort;
+import loadwalk.report.ledger.LoadWords;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
 import loadwalk.text.Sentence;
@@ -44,8 +47,10 @@ record LedgerForScreen(KeptWalks kept, boolean ascii) {
       }
       Ledger all = read.ledger().sorted(orders[index]);
       Ledger shown = asked.filter().isBlank() ? all : all.filtered(asked.filter());
-      List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, e)).toList();
+      Map<String, String> places = shown.places();
+      List<LedgerRow> rows = shown.entries().stream().map(e -> row(shown, places, e)).toList();
       List<String> told = new ArrayList<>(read.unreadable());
+      told.addAll(LoadWords.unranked(shown.entries()));
       told.addAll(all.notes());
       return new ProgramEvent.LedgerReady(
           new LedgerRows(rows, orders[index].word(), index, asked.filter(), told));
@@ -90,29 +95,28 @@ record LedgerForScreen(KeptWalks kept, boolean ascii) {
             "Stopped. The {} walks just read need not be read again."));
   }
 
-  private LedgerRow row(Ledger ledger, LedgerEntry e) {
-    String most =
-        e.strongest()
-            .map(
-                load ->
-                    new Printer(ascii).value(load.totalWatts(), Unit.WATT, 4)
-                        + " "
-                        + load.mode().word()
-                        + " "
-                        + new Printer(ascii).exact(load.ohms(), Unit.OHM))
-            .orElse("nothing yet");
-    OptionalDouble ofRated =
-        e.worstOfRated().map(LedgerEntry.Load::ratio).orElse(OptionalDouble.empty());
+  private LedgerRow row(Ledger ledger, Map<String, String> places, LedgerEntry e) {
+    Optional<LedgerEntry.Load> most = e.strongest();
     return new LedgerRow(
         e.walk(),
         e.soundness().mark().map(mark -> mark + ": ").orElse("")
             + (e.practice() ? "practice: " : "")
             + e.amplifier(),
-        ledger.way(e),
-        most,
-        percent(ofRated),
+        places.getOrDefault(e.walk(), "none"),
+        most.map(load -> LoadWords.before(load) + power(load)).orElse("nothing yet"),
+        percent(e.worstOfRated().map(LedgerEntry.Load::ratio).orElse(OptionalDouble.empty())),
         oneDecimal(e.wattsPerFuseAmp()),
-        percent(e.bestEfficiency()));
+        percent(e.bestEfficiency()),
+        LoadWords.standing(ledger, e));
+  }
+
+  private String power(LedgerEntry.Load load) {
+    Printer printer = new Printer(ascii);
+    return Sentence.of(
+        "{} {} {}",
+        printer.value(load.watts(), Unit.WATT, 4),
+        load.mode().word(),
+        printer.exact(load.ohms(), Unit.OHM));
   }
 
   private static String percent(OptionalDouble fraction) {

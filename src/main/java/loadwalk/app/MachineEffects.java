@@ -22,9 +22,11 @@ import loadwalk.app.store.SequenceFinder;
 import loadwalk.app.store.WalkFolder;
 import loadwalk.app.store.WalkName;
 import loadwalk.bench.Bench;
+import loadwalk.cli.LedgerReading;
 import loadwalk.journal.KeepResult;
 import loadwalk.json.Read;
 import loadwalk.practice.PracticeRig;
+import loadwalk.result.Repeatability;
 import loadwalk.text.Sentence;
 import loadwalk.view.Program;
 import loadwalk.view.ProgramEvent;
@@ -35,12 +37,16 @@ import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.FactText;
+import loadwalk.walk.fact.Learned;
 import loadwalk.walk.fact.UnreadableFact;
 import loadwalk.walk.fact.WalkState;
 
 /** Does what the program asks of this machine: journals, sequences, meters, sound, texts. */
 public final class MachineEffects implements EffectRunner {
   private static final int SAMPLES_PER_SECOND = 48_000;
+
+  /** How many of the newest walks a new one learns from: more would keep its start waiting. */
+  private static final int LEARNED_FROM = 100;
 
   private final WalkFolder walks;
   private final SequenceFinder sequences;
@@ -182,9 +188,22 @@ public final class MachineEffects implements EffectRunner {
             sequence.text(),
             asked.amplifier(),
             asked.bench(),
-            asked.practiceSeed());
+            asked.practiceSeed(),
+            learned(asked));
     meters.pace(asked.speed());
     return opened(walks.begin(opened, clocks.wallMillis()));
+  }
+
+  /** What cannot be read teaches nothing, and keeps no walk from beginning. */
+  private Optional<Learned> learned(Effect.OpenWalk asked) {
+    try {
+      Repeatability known =
+          LedgerReading.newest(new KeptWalksOnDisk(walks.home(), texts.rules()), LEARNED_FROM)
+              .repeatability(asked.bench(), asked.practiceSeed().isPresent());
+      return known.pairs() > 0 ? Optional.of(Learned.of(known)) : Optional.empty();
+    } catch (IOException unreadable) {
+      return Optional.empty();
+    }
   }
 
   WalkFolder walks() {

@@ -76,6 +76,23 @@ public final class LedgerReading {
     return new Read(ledger, builder.unreadable(), builder.folded());
   }
 
+  /**
+   * Reads the walks that changed last, and keeps nothing: an index of these alone would lose the
+   * others.
+   *
+   * @param most how many at most
+   * @throws IOException if they cannot be listed
+   */
+  public static Ledger newest(KeptWalks kept, int most) throws IOException {
+    List<String> walks = kept.list().walks().stream().limit(most).toList();
+    LedgerBuilder builder = new LedgerBuilder();
+    if (!walks.isEmpty()) {
+      LedgerIndex known = LedgerIndex.read(kept.ledgerIndex(), kept.maker());
+      walks.forEach(walk -> read(kept, walk, known).accept(builder));
+    }
+    return builder.ledger(List.of(), journal -> again(kept, journal));
+  }
+
   /** Reads a walk; returns what the builder is to be told of it. */
   private static Consumer<LedgerBuilder> read(KeptWalks kept, String walk, LedgerIndex known) {
     Optional<String> told = Optional.empty();

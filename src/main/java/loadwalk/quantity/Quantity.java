@@ -79,7 +79,7 @@ public record Quantity(
   }
 
   /** Returns the excess kurtosis: that of each part, weighted by the square of its variance. */
-  private double excess() {
+  public double excess() {
     double u = u();
     double sum = 0;
     for (Map.Entry<String, Shape> shape : shapes.entrySet()) {

@@ -37,6 +37,14 @@ public record Conditions(
   /** The word for a step in which every channel plays. */
   public static final String ALL_DRIVEN = "all";
 
+  /**
+   * How far tones and supply volts may differ between results alike, a fraction of the larger. Set
+   * by the design.
+   */
+  public static final double SAME_READING = 0.02;
+
+  private static final double ROUNDING = 1e-9;
+
   /** Rejects missing parts. */
   public Conditions {
     Objects.requireNonNull(mode, "mode");
@@ -106,6 +114,27 @@ public record Conditions(
     return runs.stream().map(read).allMatch(OptionalDouble::isPresent)
         ? runs.stream().mapToDouble(run -> read.apply(run).getAsDouble()).average()
         : OptionalDouble.empty();
+  }
+
+  /** Tells whether a run of the same walk and load was reached under like conditions. */
+  boolean isLike(Conditions other) {
+    return criterion == other.criterion
+        && sameReading(hertz, other.hertz)
+        && sameReading(supplyVolts, other.supplyVolts)
+        && around.warm().equals(other.around.warm());
+  }
+
+  /** Tells whether two readings are alike; what nobody read is alike only to what nobody read. */
+  public static boolean sameReading(OptionalDouble one, OptionalDouble other) {
+    return one.isPresent() && other.isPresent()
+        ? within(SAME_READING, one.getAsDouble(), other.getAsDouble())
+        : one.isEmpty() && other.isEmpty();
+  }
+
+  /** Tells whether two values differ by no more than a fraction of the larger. */
+  public static boolean within(double fraction, double one, double other) {
+    double most = Math.max(Math.abs(one), Math.abs(other));
+    return Math.abs(one - other) <= (fraction + ROUNDING) * most;
   }
 
   private static int channelsRead(MeasuredStep step) {

@@ -14,8 +14,8 @@ import loadwalk.text.Sentence;
  *
  * <p>A value at the stated limit takes precedence, then one at the onset of clipping, then one
  * below both; criteria are never mixed, and what is impossible, in doubt or stood by counts only
- * where there is nothing else. Of runs that agree the mean is published; of runs that disagree the
- * lowest, with the spread.
+ * where there is nothing else, and so do runs under other conditions than the best of them. Of runs
+ * that agree the mean is published; of runs that disagree the lowest, with the spread.
  */
 final class Publication {
   private static final Comparator<StepResult> BY_TOTAL =
@@ -49,9 +49,9 @@ final class Publication {
     List<StepResult> left = fit.isEmpty() ? runs : fit;
     Criterion best =
         left.stream().map(StepResult::criterion).min(Comparator.naturalOrder()).orElseThrow();
-    List<StepResult> same = left.stream().filter(r -> r.criterion() == best).toList();
+    List<StepResult> same = alike(left.stream().filter(r -> r.criterion() == best).toList());
     String others =
-        same.size() < runs.size() ? "; runs at another criterion or in doubt do not count" : "";
+        same.size() < runs.size() ? "; runs under other conditions or in doubt do not count" : "";
     if (same.size() == 1) {
       String why =
           others.isEmpty() ? "" : Sentence.of("the only run read {}{}", best.text(), others);
@@ -63,6 +63,16 @@ final class Publication {
           Sentence.of("the first of {} runs, all read {}{}", same.size(), best.text(), others));
     }
     return allAgree(same) ? mean(same, others) : lowest(same, others);
+  }
+
+  /**
+   * Returns the runs that can be compared: those alike to the one with the fewest marks, so that
+   * one read cold or at other supply volts is not taken into a mean.
+   */
+  private static List<StepResult> alike(List<StepResult> runs) {
+    StepResult first =
+        runs.stream().min(Comparator.comparingInt(run -> run.marks().size())).orElseThrow();
+    return runs.stream().filter(run -> run.conditions().isLike(first.conditions())).toList();
   }
 
   private static boolean isRanked(StepResult run) {

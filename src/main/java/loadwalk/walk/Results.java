@@ -10,7 +10,6 @@ import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.bench.Wire;
 import loadwalk.result.MeasuredStep;
-import loadwalk.result.Repeatability;
 import loadwalk.result.ResultComputation;
 import loadwalk.result.TakenReading;
 import loadwalk.result.WalkResult;
@@ -40,7 +39,7 @@ public final class Results {
         sequence.supplyVolts(),
         sequence.toneHertz(),
         wire,
-        Repeatability.DEFAULT,
+        state.opened().repeatability(),
         taken(state));
   }
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Which of several runs at one load a sheet states, and the reason it gives. */
 class PublicationTest {
-  private static final String OTHERS = "; runs at another criterion or in doubt do not count";
+  private static final String OTHERS = "; runs under other conditions or in doubt do not count";
 
   /** Runs in the order they were done: L at the THD limit, C at the onset of clipping, B below. */
   @ParameterizedTest(name = "[{index}] {0} states run {1}: {2}")

@@ -146,11 +146,12 @@ final class HomeSituations {
                     new LedgerRow(
                         "2026-03-14-0930-walk-of-number-" + i,
                         i % 2 == 0 ? "Verrin V" + i : "Halvorsen & Pike HP " + i + " Grand Reserve",
-                        i % 2 == 0 ? "A" : "B",
+                        i % 2 == 0 ? "A " + i : "none",
                         (100 + i) + " W ± 2.0 W, stereo-4",
                         "1." + i,
                         "2." + i,
-                        "5" + i % 10 + " %"))
+                        "5" + i % 10 + " %",
+                        "walk-" + i + "; THD not read; not ranked: THD not read"))
             .toList();
     return new ProgramEvent.LedgerReady(new LedgerRows(walks, order, 1, filter, List.of(notes)));
   }

@@ -63,16 +63,7 @@ public final class WalkFolder {
             Sentence.of("This amplifier already has {} walks of today.", SAME_NAME_MOST));
     for (int number = 1; number <= SAME_NAME_MOST; number++) {
       String name = number == 1 ? stem : stem + "-" + number;
-      Fact.Opened named =
-          new Fact.Opened(
-              name,
-              unnamed.version(),
-              unnamed.sequence(),
-              unnamed.sequenceText(),
-              unnamed.amplifier(),
-              unnamed.bench(),
-              unnamed.practiceSeed());
-      String body = FactText.body(List.of(new Stamped(named, wallMillis)));
+      String body = FactText.body(List.of(new Stamped(unnamed.named(name), wallMillis)));
       opening = store.create(new WalkName(name), body);
       if (!opening.isNameTaken()) {
         return opening;

@@ -2,92 +2,75 @@ package loadwalk.report.ledger;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import loadwalk.bench.Mode;
-import loadwalk.result.Criterion;
+import java.util.stream.Stream;
+import loadwalk.report.ledger.LedgerEntry.Load;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
 
 /**
- * The strongest amplifier at one load, among walks measured the same way and read at the same
- * point.
+ * A result at one load that no result reached under like conditions beats in total power.
  *
- * @param done how the walks were measured
- * @param mode how the load was connected
- * @param ohms the nominal load
- * @param criterion the point at which its output was read
- * @param walk the walk of the strongest amplifier
- * @param load its output at this load
- * @param compared how many walks were compared
+ * @param best the result
+ * @param compared the results alike to it, itself among them
  * @param tooClose the walks too close to tell from it within the uncertainties
  */
-record BestAtLoad(
-    LedgerEntry.Done done,
-    Mode mode,
-    double ohms,
-    Criterion criterion,
-    LedgerEntry walk,
-    LedgerEntry.Load load,
-    int compared,
-    List<LedgerEntry> tooClose) {
+record BestAtLoad(RankedResult best, List<Load> compared, List<LedgerEntry> tooClose) {
+  private static final Comparator<BestAtLoad> ORDER =
+      Comparator.<BestAtLoad, Boolean>comparing(b -> b.load().isPractice())
+          .thenComparing(b -> b.load().mode())
+          .thenComparing(Comparator.<BestAtLoad>comparingDouble(b -> b.load().ohms()).reversed())
+          .thenComparing(b -> b.load().criterion())
+          .thenComparing(Comparator.<BestAtLoad>comparingInt(b -> b.compared().size()).reversed())
+          .thenComparing(BestAtLoad::best, RankedResult.STRONGEST_FIRST);
 
-  private record Key(LedgerEntry.Done done, Mode mode, double ohms, Criterion criterion) {}
+  Load load() {
+    return best.load();
+  }
 
-  private record Run(LedgerEntry walk, LedgerEntry.Load load) {}
+  /** Returns the best at each load, the most compared first; unfinished walks count too. */
+  static List<BestAtLoad> of(List<LedgerEntry> walks) {
+    Map<RankedResult.Exactly, List<RankedResult>> shelves = new LinkedHashMap<>();
+    for (LedgerEntry walk : walks) {
+      for (Load load : walk.loads()) {
+        if (walk.ranks(load)) {
+          shelves
+              .computeIfAbsent(RankedResult.Exactly.of(load), key -> new ArrayList<>())
+              .add(new RankedResult(walk, load));
+        }
+      }
+    }
+    return shelves.values().stream().flatMap(BestAtLoad::among).sorted(ORDER).toList();
+  }
 
-  /**
-   * Returns the best at each load, the most common way of measuring first; unfinished walks count
-   * too, damaged ones do not.
-   */
-  static List<BestAtLoad> of(Ledger ledger) {
-    Map<Key, List<Run>> runs = new LinkedHashMap<>();
-    for (LedgerEntry entry : ledger.entries()) {
-      if (entry.soundness().standing().isFaulty()) {
+  /** Looks only at the strongest of each cell: it beats all others in the cell. */
+  private static Stream<BestAtLoad> among(List<RankedResult> results) {
+    Map<RankedResult.Cell, Double> most = new LinkedHashMap<>();
+    results.forEach(r -> most.merge(RankedResult.Cell.of(r.load()), r.watts(), Math::max));
+    return results.stream()
+        .filter(r -> r.watts() >= most.get(RankedResult.Cell.of(r.load())))
+        .flatMap(r -> best(r, results).stream());
+  }
+
+  private static Optional<BestAtLoad> best(RankedResult result, List<RankedResult> results) {
+    List<Load> compared = new ArrayList<>();
+    List<LedgerEntry> close = new ArrayList<>();
+    for (RankedResult other : results) {
+      if (!result.isLike(other)) {
         continue;
       }
-      entry.loads().forEach(load -> add(runs, entry, load));
+      if (other.watts() > result.watts()) {
+        return Optional.empty();
+      }
+      compared.add(other.load());
+      if (other != result && other.isCloseTo(result)) {
+        close.add(other.walk());
+      }
     }
-    Map<LedgerEntry.Done, Integer> places = new HashMap<>();
-    ledger.ways().keySet().forEach(done -> places.put(done, places.size()));
-    Comparator<BestAtLoad> order =
-        Comparator.<BestAtLoad>comparingInt(b -> places.get(b.done()))
-            .thenComparing(BestAtLoad::mode)
-            .thenComparing(Comparator.comparingDouble(BestAtLoad::ohms).reversed())
-            .thenComparing(BestAtLoad::criterion);
-    return runs.entrySet().stream().map(e -> best(e.getKey(), e.getValue())).sorted(order).toList();
-  }
-
-  private static void add(Map<Key, List<Run>> runs, LedgerEntry entry, LedgerEntry.Load load) {
-    if (load.criterion() != Criterion.BELOW_LIMIT && entry.openDoubts() == 0) {
-      Key key = new Key(entry.done(), load.mode(), load.ohms(), load.criterion());
-      runs.computeIfAbsent(key, k -> new ArrayList<>()).add(new Run(entry, load));
-    }
-  }
-
-  private static BestAtLoad best(Key key, List<Run> runs) {
-    Run most =
-        runs.stream().max(Comparator.comparingDouble(r -> r.load().totalWatts())).orElseThrow();
-    List<LedgerEntry> close =
-        runs.stream().filter(r -> r != most && isClose(r, most)).map(Run::walk).toList();
-    return new BestAtLoad(
-        key.done(),
-        key.mode(),
-        key.ohms(),
-        key.criterion(),
-        most.walk(),
-        most.load(),
-        runs.size(),
-        close);
-  }
-
-  /** Tells whether the difference is within its expanded uncertainty, k = 2. */
-  private static boolean isClose(Run run, Run most) {
-    double u = Math.hypot(run.load().totalU(), most.load().totalU());
-    return most.load().totalWatts() - run.load().totalWatts() <= 2 * u;
+    return Optional.of(new BestAtLoad(result, List.copyOf(compared), List.copyOf(close)));
   }
 
   Optional<String> note() {

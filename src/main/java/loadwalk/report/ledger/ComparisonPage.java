@@ -22,6 +22,7 @@ import loadwalk.report.page.Page;
 import loadwalk.report.page.Page.Section;
 import loadwalk.report.sheet.ResultWords;
 import loadwalk.report.sheet.SheetCharts;
+import loadwalk.result.Conditions;
 import loadwalk.result.PowerAtSupply;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
@@ -30,9 +31,6 @@ import loadwalk.text.Visible;
 public final class ComparisonPage {
   /** The most walks that can be told apart in one chart. */
   public static final int MOST = 4;
-
-  /** The largest difference at which supply volts count as the same, a fraction. */
-  private static final double SAME_VOLTS = 0.02;
 
   /** The factor that sets walks at one load side by side, so that none hides another. */
   private static final double BESIDE = 1.03;
@@ -77,6 +75,7 @@ public final class ComparisonPage {
   private Page page() {
     List<Section> sections = new ArrayList<>();
     sections.add(new Section("power", "Power", List.of(power(), read())));
+    differences().ifPresent(sections::add);
     estimates().ifPresent(sections::add);
     List<Block> figures = figures();
     if (!figures.isEmpty()) {
@@ -84,8 +83,8 @@ public final class ComparisonPage {
     }
     List<List<String>> ways = new ArrayList<>();
     walks.forEach(w -> ways.add(LedgerPage.wayRow(label(w), w.done())));
-    Table done = new Table("How each walk was measured", LedgerPage.wayColumns("Walk"), ways);
-    sections.add(new Section("ways", "Methods", List.of(done)));
+    Table done = new Table("What each walk was asked for", LedgerPage.wayColumns("Walk"), ways);
+    sections.add(new Section("ways", "Sequences", List.of(done)));
     String title =
         String.join(" / ", walks.stream().map(w -> Visible.line(w.amplifier(), 40)).toList());
     return new Page(
@@ -100,19 +99,7 @@ public final class ComparisonPage {
   }
 
   private List<String> warnings() {
-    List<String> warnings = new ArrayList<>();
-    LedgerEntry.Done first = walks.get(0).done();
-    for (LedgerEntry walk : walks.subList(1, walks.size())) {
-      List<String> what = differences(first, walk.done());
-      if (!what.isEmpty()) {
-        warnings.add(
-            Sentence.of(
-                "{} and {} were measured differently: {}.",
-                label(walks.get(0)),
-                label(walk),
-                String.join("; ", what)));
-      }
-    }
+    List<String> warnings = new ArrayList<>(LoadWords.unranked(walks));
     simulated().ifPresent(warnings::add);
     for (LedgerEntry walk : walks) {
       String told = Visible.sentence(walk.soundness().told());
@@ -144,29 +131,6 @@ public final class ComparisonPage {
                 "{} are simulated amplifiers, not measurements.", String.join(", ", labels)));
   }
 
-  /** Returns the differences in how two walks were measured. */
-  static List<String> differences(LedgerEntry.Done one, LedgerEntry.Done other) {
-    List<String> what = new ArrayList<>();
-    if (!one.contentHash().equals(other.contentHash())) {
-      what.add(
-          Sentence.of(
-              "sequence {} vs. {}, not the same file",
-              Visible.name(one.sequence()),
-              Visible.name(other.sequence())));
-    }
-    unlike(what, "tone", one.toneHertz(), other.toneHertz(), Unit.HERTZ);
-    unlike(what, "limit", one.limitThdPercent(), other.limitThdPercent(), Unit.PERCENT);
-    unlike(what, "supply", one.supplyVolts(), other.supplyVolts(), Unit.VOLT);
-    return what;
-  }
-
-  private static void unlike(List<String> what, String name, double one, double other, Unit unit) {
-    if (one != other) {
-      what.add(
-          Sentence.of("{} {} vs. {}", name, PRINTER.exact(one, unit), PRINTER.exact(other, unit)));
-    }
-  }
-
   private Table power() {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Load"));
@@ -179,11 +143,14 @@ public final class ComparisonPage {
           w ->
               row.add(
                   at(w, rung)
-                      .map(l -> PRINTER.quantity(l.total(w.walk())) + LedgerPage.point(l))
+                      .map(l -> PRINTER.quantity(l.total(w.walk())) + LoadWords.behind(l))
                       .orElse("none")));
       rows.add(row);
     }
-    return new Table("Total power, ± at k = 2", columns, rows);
+    List<Quantity> all =
+        walks.stream().flatMap(w -> w.loads().stream().map(l -> l.total(w.walk()))).toList();
+    String caption = Sentence.of("Total power, ± at {}", ResultWords.coverage(all));
+    return new Table(caption, columns, rows);
   }
 
   private Table read() {
@@ -199,10 +166,8 @@ public final class ComparisonPage {
               .map(
                   l ->
                       Sentence.of(
-                          "{} at {}",
-                          LedgerPage.ofRated(l.ratio()),
-                          ResultWords.load(l.mode(), l.ohms())))
-              .orElse("no rating"));
+                          "{} at {}", LedgerPage.ofRated(w), ResultWords.load(l.mode(), l.ohms())))
+              .orElse(LedgerPage.ofRated(w)));
       fuse.add(LedgerPage.number(w.wattsPerFuseAmp(), 1));
       efficiency.add(LedgerPage.percent(w.bestEfficiency()));
     }
@@ -211,6 +176,36 @@ public final class ComparisonPage {
 
   private static Optional<LedgerEntry.Load> at(LedgerEntry walk, LedgerEntry.Load rung) {
     return walk.loads().stream().filter(rung::sameAs).findFirst();
+  }
+
+  /** Sets each walk against the first at each load that both have a result at. */
+  private Optional<Section> differences() {
+    List<String> lines = new ArrayList<>();
+    for (LedgerEntry.Load rung : rungs) {
+      Optional<RankedResult> first = result(walks.get(0), rung);
+      for (LedgerEntry walk : walks.subList(1, walks.size())) {
+        Optional<RankedResult> other = result(walk, rung);
+        if (first.isPresent() && other.isPresent()) {
+          lines.add(difference(first.get(), other.get()));
+        }
+      }
+    }
+    String title = Sentence.of("Differences from {}", label(walks.get(0)));
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Section("differences", title, List.of(new Bullets(lines))));
+  }
+
+  private String difference(RankedResult first, RankedResult other) {
+    return Sentence.of(
+        "{}, {}: {}.",
+        label(other.walk()),
+        ResultWords.load(other.load().mode(), other.load().ohms()),
+        Comparison.of(first, other).words());
+  }
+
+  private static Optional<RankedResult> result(LedgerEntry walk, LedgerEntry.Load rung) {
+    return at(walk, rung).map(load -> new RankedResult(walk, load));
   }
 
   /** Estimates the power at the first walk's supply volts for walks read at other volts. */
@@ -229,8 +224,10 @@ public final class ComparisonPage {
         : Optional.of(new Section("estimates", title, List.of(new Bullets(lines))));
   }
 
+  /** What does not rank is no ground for an estimate. */
   private Optional<String> estimate(LedgerEntry walk, LedgerEntry.Load rung, double volts) {
-    Optional<LedgerEntry.Load> load = at(walk, rung).filter(l -> l.supplyVolts().isPresent());
+    Optional<LedgerEntry.Load> load =
+        at(walk, rung).filter(walk::ranks).filter(l -> l.supplyVolts().isPresent());
     if (load.isEmpty() || !isOff(load.get().supplyVolts().getAsDouble(), volts)) {
       return Optional.empty();
     }
@@ -248,7 +245,7 @@ public final class ComparisonPage {
   }
 
   private static boolean isOff(double from, double to) {
-    return from > 0 && Math.abs(from - to) > SAME_VOLTS * to;
+    return from > 0 && !Conditions.within(Conditions.SAME_READING, from, to);
   }
 
   private List<Block> figures() {
@@ -258,12 +255,12 @@ public final class ComparisonPage {
       all.add(
           new Figure(
               chart(title, mode, "total power, W", false),
-              "Each walk with its uncertainty. Compare only walks of one method."));
+              "Each walk with its uncertainty; only results that rank."));
       all.add(
           new Figure(
               chart(
                   Sentence.of("Efficiency vs. load, {}", mode.word()), mode, "efficiency, %", true),
-              "Output divided by input at each load. Bars are k = 2."));
+              "Output divided by input at each load, of results that rank. Bars are k = 2."));
     }
     return all.stream().filter(f -> !f.chart().isEmpty()).map(Block.class::cast).toList();
   }
@@ -274,8 +271,10 @@ public final class ComparisonPage {
     for (int i = 0; i < walks.size(); i++) {
       double beside = Math.pow(BESIDE, i - (walks.size() - 1) / 2.0);
       List<Point> points = new ArrayList<>();
+      LedgerEntry walk = walks.get(i);
       for (LedgerEntry.Load rung : rungs) {
-        Optional<LedgerEntry.Load> load = at(walks.get(i), rung).filter(l -> l.mode() == mode);
+        Optional<LedgerEntry.Load> load =
+            at(walk, rung).filter(l -> l.mode() == mode && walk.ranks(l));
         load.ifPresent(l -> ohms.add(l.ohms()));
         load.flatMap(l -> point(l, l.ohms() * beside, efficiency)).ifPresent(points::add);
       }
@@ -287,7 +286,8 @@ public final class ComparisonPage {
 
   private static Optional<Point> point(LedgerEntry.Load load, double x, boolean efficiency) {
     if (!efficiency) {
-      return Optional.of(Point.within(x, load.totalWatts(), 2 * load.totalU()));
+      Quantity total = load.total("total");
+      return Optional.of(Point.within(x, total.value(), total.expanded()));
     }
     return load.efficiency().isPresent()
         ? Optional.of(

@@ -1,89 +1,77 @@
 package loadwalk.report.ledger;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import loadwalk.bench.Bench;
+import loadwalk.result.Repeatability;
+import loadwalk.text.Sentence;
 
 /**
  * A ledger: walks side by side.
  *
  * @param entries the walks in the order shown
- * @param ways each way of measuring with its letter, the most common first
+ * @param sort that order
+ * @param groups the walks ranked in it, by what they have alike
  * @param notes what a reader is to know of journals that are copies, renamed or left out
  * @param counted the walk that counts, by the name of each copy of it
  */
 public record Ledger(
     List<LedgerEntry> entries,
-    Map<LedgerEntry.Done, String> ways,
+    LedgerSort sort,
+    List<RankGroup> groups,
     List<String> notes,
     Map<String, String> counted) {
-  private static final int LETTERS = 26;
-
   /** Copies the collections, keeping their order. */
   public Ledger {
     entries = List.copyOf(entries);
-    ways = Collections.unmodifiableMap(new LinkedHashMap<>(ways));
+    groups = List.copyOf(groups);
     notes = List.copyOf(notes);
     counted = Map.copyOf(counted);
   }
 
   /** Returns a ledger with the newest walk first. */
   public static Ledger of(List<LedgerEntry> entries) {
-    Map<LedgerEntry.Done, Integer> counts = new LinkedHashMap<>();
-    entries.forEach(e -> counts.merge(e.done(), 1, Integer::sum));
-    List<LedgerEntry.Done> common = new ArrayList<>(counts.keySet());
-    common.sort(
-        Comparator.<LedgerEntry.Done>comparingInt(d -> -counts.get(d))
-            .thenComparing(LedgerEntry.Done::sequence)
-            .thenComparing(LedgerEntry.Done::contentHash)
-            .thenComparingDouble(LedgerEntry.Done::supplyVolts));
-    Map<LedgerEntry.Done, String> ways = new LinkedHashMap<>();
-    common.forEach(d -> ways.put(d, letter(ways.size())));
-    return new Ledger(entries, ways, List.of(), Map.of()).sorted(LedgerSort.NEWEST);
+    return new Ledger(entries, LedgerSort.NEWEST, List.of(), List.of(), Map.of())
+        .sorted(LedgerSort.NEWEST);
   }
 
   /** Returns this ledger with notes, and with the walks that count in place of copies. */
   public Ledger noting(List<String> more, Map<String, String> copies) {
-    return new Ledger(entries, ways, more, copies);
+    return new Ledger(entries, sort, groups, more, copies);
   }
 
   /**
-   * Returns this ledger in another order; a ranking by measured values ranks each way of measuring
-   * separately.
+   * Returns this ledger in another order. A ranking by measured values ranks by itself what was
+   * reached under like conditions; what does not rank comes last.
    */
-  public Ledger sorted(LedgerSort sort) {
-    List<LedgerEntry.Done> order = List.copyOf(ways.keySet());
-    Map<LedgerEntry.Done, Integer> places = new LinkedHashMap<>();
-    order.forEach(d -> places.put(d, places.size()));
-    Comparator<LedgerEntry> byKey = sort.order().thenComparing(LedgerEntry::walk);
-    Comparator<LedgerEntry> all =
-        sort.ranks()
-            ? Comparator.<LedgerEntry>comparingInt(e -> places.get(e.done())).thenComparing(byKey)
-            : byKey;
-    return new Ledger(entries.stream().sorted(all).toList(), ways, notes, counted);
+  public Ledger sorted(LedgerSort by) {
+    List<RankGroup> ranked = RankGroup.of(entries, by);
+    List<LedgerEntry> order = new ArrayList<>();
+    ranked.forEach(group -> order.addAll(group.walks()));
+    Set<LedgerEntry> placed = Collections.newSetFromMap(new IdentityHashMap<>());
+    placed.addAll(order);
+    entries.stream().filter(e -> !placed.contains(e)).sorted(by.order()).forEach(order::add);
+    return new Ledger(order, by, ranked, notes, counted);
   }
 
   /** Returns the walks whose name, amplifier or sequence contains every word, ignoring case. */
   public Ledger filtered(String words) {
     String[] sought = words.strip().toLowerCase(Locale.ROOT).split("\\s+");
-    List<LedgerEntry> found = new ArrayList<>();
-    for (LedgerEntry e : entries) {
-      String text =
-          (e.walk() + ' ' + e.amplifier() + ' ' + e.done().sequence()).toLowerCase(Locale.ROOT);
-      boolean all = true;
-      for (String word : sought) {
-        all &= text.contains(word);
-      }
-      if (all) {
-        found.add(e);
-      }
-    }
-    return new Ledger(found, ways, notes, counted);
+    List<LedgerEntry> found =
+        entries.stream().filter(e -> Arrays.stream(sought).allMatch(text(e)::contains)).toList();
+    return new Ledger(found, sort, groups, notes, counted);
+  }
+
+  private static String text(LedgerEntry e) {
+    return (e.walk() + ' ' + e.amplifier() + ' ' + e.done().sequence()).toLowerCase(Locale.ROOT);
   }
 
   /** Finds a walk by its name or by that of a copy of it. */
@@ -92,13 +80,32 @@ public record Ledger(
     return entries.stream().filter(e -> e.walk().equals(sought)).findFirst();
   }
 
-  /** Returns the letter for the way a walk was measured. */
-  public String way(LedgerEntry entry) {
-    return ways.getOrDefault(entry.done(), "?");
+  /**
+   * Learns how well a bench repeats a reading, from the sound walks on it; practice teaches only
+   * practice.
+   */
+  public Repeatability repeatability(Bench bench, boolean practice) {
+    String name = BenchRepeats.name(bench);
+    return Repeatability.pooled(
+        entries.stream()
+            .filter(e -> e.practice() == practice && !e.soundness().standing().isFaulty())
+            .filter(e -> e.repeats().bench().equals(name))
+            .flatMap(e -> e.repeats().pairs().stream())
+            .toList());
   }
 
-  private static String letter(int index) {
-    String last = String.valueOf((char) ('A' + index % LETTERS));
-    return index < LETTERS ? last : letter(index / LETTERS - 1) + last;
+  /**
+   * Returns the place of each walk that is ranked, such as "A 2", by its name; empty in an order
+   * that ranks nothing.
+   */
+  public Map<String, String> places() {
+    Map<String, String> places = new LinkedHashMap<>();
+    for (RankGroup group : groups) {
+      int place = 1;
+      for (LedgerEntry walk : group.walks()) {
+        places.put(walk.walk(), Sentence.of("{} {}", group.letter(), place++));
+      }
+    }
+    return places;
   }
 }

@@ -6,20 +6,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import loadwalk.bench.Mode;
-import loadwalk.bench.ReadingId;
 import loadwalk.journal.Soundness;
 import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
-import loadwalk.quantity.Unit;
+import loadwalk.result.Conditions;
 import loadwalk.result.Criterion;
+import loadwalk.result.Mark;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
 import loadwalk.walk.Results;
-import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.WalkState;
 
@@ -36,6 +36,7 @@ import loadwalk.walk.fact.WalkState;
  * @param fuseAmps the sum of the amplifier's own fuses, where known
  * @param regulated whether its rails are regulated, where known
  * @param loads the output at each load
+ * @param repeats how well its bench repeated a reading
  * @param soundness how far its records are all that was kept
  */
 public record LedgerEntry(
@@ -49,14 +50,17 @@ public record LedgerEntry(
     OptionalDouble fuseAmps,
     Optional<Boolean> regulated,
     List<Load> loads,
+    BenchRepeats repeats,
     Soundness soundness) {
+  private static final Comparator<Load> BY_POWER = Comparator.comparingDouble(load -> load.watts());
+
   /** Copies the loads. */
   public LedgerEntry {
     loads = List.copyOf(loads);
   }
 
   /**
-   * How a walk was measured; a comparison of walks measured differently carries a mark.
+   * How a walk was to be measured. It is told; it plays no part in what ranks.
    *
    * @param sequence the sequence's name
    * @param contentHash the SHA-256 of its file
@@ -74,41 +78,79 @@ public record LedgerEntry(
   /**
    * The output at one load.
    *
-   * @param mode how the load was connected
-   * @param ohms the nominal load
-   * @param criterion the point at which it was read
-   * @param watts the power in one load
-   * @param wattsU its standard uncertainty
+   * @param conditions the conditions that it was reached under
+   * @param askedHertz the test tone that the sequence asks for
+   * @param limitThdPercent the distortion at which it was to be read
+   * @param marks what a reader must know before its numbers, worst first
+   * @param channelWatts the power in each load that was read, channel 1 first
    * @param totalWatts the power in all loads
-   * @param totalU its standard uncertainty
    * @param ratio measured over rated, where there is a rating
    * @param verdict what the measurement shows about the rating
    * @param efficiency output over input, a fraction, where both were read
    * @param efficiencyU its standard uncertainty
-   * @param supplyVolts the volts read at the amplifier's terminals
    */
   public record Load(
-      Mode mode,
-      double ohms,
-      Criterion criterion,
-      double watts,
-      double wattsU,
-      double totalWatts,
-      double totalU,
+      Conditions conditions,
+      double askedHertz,
+      double limitThdPercent,
+      List<Mark> marks,
+      List<KeptWatts> channelWatts,
+      KeptWatts totalWatts,
       OptionalDouble ratio,
       Optional<RatingComparison.Verdict> verdict,
       OptionalDouble efficiency,
-      OptionalDouble efficiencyU,
-      OptionalDouble supplyVolts) {
+      OptionalDouble efficiencyU) {
+    /** Copies the lists. */
+    public Load {
+      marks = List.copyOf(marks);
+      channelWatts = List.copyOf(channelWatts);
+    }
+
+    /** Returns how the load was connected. */
+    public Mode mode() {
+      return conditions.mode();
+    }
+
+    /** Returns the nominal load, ohms. */
+    public double ohms() {
+      return conditions.ohms();
+    }
+
+    /** Returns the power in all loads, watts. */
+    public double watts() {
+      return totalWatts.value();
+    }
+
+    Criterion criterion() {
+      return conditions.criterion();
+    }
+
+    OptionalDouble supplyVolts() {
+      return conditions.supplyVolts();
+    }
+
+    boolean isPractice() {
+      return conditions.around().practice();
+    }
 
     /** Returns the power in all loads; its uncertainty counts as one separate source. */
     Quantity total(String walk) {
-      return Quantity.of(totalWatts, Unit.WATT, walk + ":watts", totalU);
+      return totalWatts.quantity(walk + ":" + mode().word() + ohms());
     }
 
     /** Tells whether another load has the same mode and nominal value. */
     boolean sameAs(Load other) {
-      return mode == other.mode && Math.abs(ohms - other.ohms) <= 1e-3 * ohms;
+      return mode() == other.mode() && Conditions.within(Likeness.SAME_OHMS, ohms(), other.ohms());
+    }
+
+    /** Returns the worst mark with which no result is ranked. */
+    Optional<Mark> unrankedBy() {
+      return marks.stream().filter(mark -> !mark.isRanked()).findFirst();
+    }
+
+    /** Tells whether it shows something about its rating: both were under like conditions. */
+    boolean hasVerdict() {
+      return verdict.filter(v -> v != RatingComparison.Verdict.OTHER_CONDITIONS).isPresent();
     }
   }
 
@@ -134,17 +176,18 @@ public record LedgerEntry(
         fuseAmps,
         regulated,
         loads,
+        repeats,
         judged);
   }
 
   /** Returns the entry of a walk, finished or not. */
   public static LedgerEntry of(WalkState state, Rules rules) {
     WalkResult result = Results.of(state, rules.wire());
+    Sequence s = state.opened().sequence();
     List<Load> loads = new ArrayList<>();
     for (PublishedPower power : result.published().values()) {
-      loads.add(load(state, power, result.step(power.fromStepId()).orElseThrow()));
+      loads.add(load(s, power, result.step(power.fromStepId()).orElseThrow()));
     }
-    Sequence s = state.opened().sequence();
     return new LedgerEntry(
         state.opened().walk(),
         state.opened().amplifier().name(),
@@ -156,6 +199,7 @@ public record LedgerEntry(
         state.opened().amplifier().fuseAmps(),
         state.opened().amplifier().regulated(),
         loads,
+        new BenchRepeats(BenchRepeats.name(state.opened().bench()), result.pairs()),
         Soundness.WHOLE);
   }
 
@@ -169,28 +213,19 @@ public record LedgerEntry(
     return of(FactText.walk(NeededRecords.needed(bodies)), rules);
   }
 
-  private static Load load(WalkState state, PublishedPower power, StepResult step) {
-    Optional<RatingComparison> rating = step.rating();
-    OptionalDouble volts =
-        state
-            .step(power.fromStepId())
-            .latest(ReadingId.SUPPLY_VOLTS)
-            .map(Entry::value)
-            .map(OptionalDouble::of)
-            .orElseGet(OptionalDouble::empty);
+  private static Load load(Sequence asked, PublishedPower power, StepResult step) {
+    Optional<RatingComparison> rating = power.rating();
     return new Load(
-        power.mode(),
-        power.ohms(),
-        power.criterion(),
-        power.watts().value(),
-        power.watts().u(),
-        power.totalWatts().value(),
-        power.totalWatts().u(),
+        power.conditions(),
+        asked.toneHertz(),
+        asked.limitThdPercent(),
+        power.marks(),
+        power.channelWatts().stream().map(KeptWatts::of).toList(),
+        KeptWatts.of(power.totalWatts()),
         number(rating.map(RatingComparison::ratio), Quantity::value),
         rating.map(RatingComparison::verdict),
         number(step.efficiency(), Quantity::value),
-        number(step.efficiency(), Quantity::u),
-        volts);
+        number(step.efficiency(), Quantity::u));
   }
 
   private static OptionalDouble number(
@@ -200,31 +235,54 @@ public record LedgerEntry(
         : OptionalDouble.empty();
   }
 
-  /** Returns the load with the most total power. */
-  public Optional<Load> strongest() {
-    return loads.stream().max(Comparator.comparingDouble(Load::totalWatts));
+  /** Tells whether a journal that lacks nothing holds this result, at a stated point, undoubted. */
+  boolean ranks(Load load) {
+    return !soundness.standing().isFaulty()
+        && load.criterion().isStated()
+        && load.unrankedBy().isEmpty();
   }
 
-  /** Returns the most watts per ampere of the amplifier's own fuses. */
+  /** Returns the load with the most total power among those that rank. */
+  Optional<Load> strongestRanked() {
+    return ranked().max(BY_POWER);
+  }
+
+  /** Returns the load with the most total power: of those that rank, if any does. */
+  public Optional<Load> strongest() {
+    return strongestRanked().or(() -> loads.stream().max(BY_POWER));
+  }
+
+  /** Returns the most watts per ampere of the amplifier's own fuses, of a result that ranks. */
   public OptionalDouble wattsPerFuseAmp() {
-    Optional<Load> most = strongest();
+    Optional<Load> most = strongestRanked();
     return most.isPresent() && fuseAmps.isPresent()
-        ? OptionalDouble.of(most.get().totalWatts() / fuseAmps.getAsDouble())
+        ? OptionalDouble.of(most.get().watts() / fuseAmps.getAsDouble())
         : OptionalDouble.empty();
   }
 
-  /** Returns the load with the lowest ratio of measured to rated power. */
+  /**
+   * Returns the load with the lowest ratio of measured to rated power, of results that rank and
+   * were read under the conditions of their rating.
+   */
   public Optional<Load> worstOfRated() {
-    return loads.stream()
-        .filter(l -> l.ratio().isPresent())
+    return ranked()
+        .filter(Load::hasVerdict)
         .min(Comparator.comparingDouble(l -> l.ratio().getAsDouble()));
   }
 
-  /** Returns the best efficiency over all loads. */
-  public OptionalDouble bestEfficiency() {
-    return loads.stream()
+  /** Returns the load with the best efficiency among those that rank. */
+  Optional<Load> mostEfficient() {
+    return ranked()
         .filter(l -> l.efficiency().isPresent())
-        .mapToDouble(l -> l.efficiency().getAsDouble())
-        .max();
+        .max(Comparator.comparingDouble(l -> l.efficiency().getAsDouble()));
+  }
+
+  /** Returns the best efficiency over all loads that rank. */
+  public OptionalDouble bestEfficiency() {
+    return mostEfficient().map(Load::efficiency).orElse(OptionalDouble.empty());
+  }
+
+  private Stream<Load> ranked() {
+    return loads.stream().filter(this::ranks);
   }
 }

@@ -1,16 +1,18 @@
 package loadwalk.report.ledger;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import loadwalk.quantity.Printer;
+import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
-import loadwalk.report.page.Block;
 import loadwalk.report.page.Block.Column;
 import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Block.Table;
@@ -35,10 +37,10 @@ public final class LedgerPage {
       sections.add(new Section("walks", "Walks", List.of(none)));
     } else {
       sections.add(new Section("walks", "Walks", List.of(walks(ledger))));
+      ranks(ledger).ifPresent(t -> sections.add(new Section("ranks", "Ranks", List.of(t))));
       best(ledger)
-          .ifPresent(
-              table -> sections.add(new Section("best", "Best at each load", List.of(table))));
-      sections.add(new Section("ways", "Methods", ways(ledger)));
+          .ifPresent(t -> sections.add(new Section("best", "Best at each load", List.of(t))));
+      sections.add(new Section("ways", "Sequences", List.of(ways(ledger.entries()))));
     }
     return new Page(
         "Ledger",
@@ -48,15 +50,7 @@ public final class LedgerPage {
   }
 
   private static List<String> warnings(Ledger ledger) {
-    List<String> warnings = new ArrayList<>();
-    long ways = ledger.entries().stream().map(LedgerEntry::done).distinct().count();
-    if (ways > 1) {
-      warnings.add(
-          Sentence.of(
-              "These walks were measured by {} methods."
-                  + " Compare only walks with the same letter under Method.",
-              ways));
-    }
+    List<String> warnings = new ArrayList<>(LoadWords.unranked(ledger.entries()));
     List<String> damaged =
         ledger.entries().stream()
             .filter(e -> e.soundness().standing().isFaulty())
@@ -87,33 +81,71 @@ public final class LedgerPage {
   }
 
   private static Table walks(Ledger ledger) {
+    boolean ranks = ledger.sort().ranks();
+    Map<String, String> places = ledger.places();
     List<List<String>> rows = new ArrayList<>();
     for (LedgerEntry e : ledger.entries()) {
       Optional<LedgerEntry.Load> most = e.strongest();
-      Optional<LedgerEntry.Load> worst = e.worstOfRated();
-      rows.add(
-          List.of(
-              Visible.name(e.amplifier()) + marks(e),
-              ledger.way(e),
-              most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"),
-              most.map(l -> ResultWords.load(l.mode(), l.ohms()) + point(l)).orElse(""),
-              worst.map(l -> ofRated(l.ratio())).orElse("no rating"),
-              number(e.wattsPerFuseAmp(), 1),
-              percent(e.bestEfficiency()),
-              Visible.name(e.walk())));
+      List<String> row = new ArrayList<>(List.of(Visible.name(e.amplifier()) + marks(e)));
+      if (ranks) {
+        String place = places.get(e.walk());
+        row.add(place != null ? place : Sentence.of("none: {}", ledger.sort().unranked(e)));
+      }
+      row.add(most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"));
+      row.add(most.map(l -> ResultWords.load(l.mode(), l.ohms()) + LoadWords.behind(l)).orElse(""));
+      row.add(ofRated(e));
+      row.add(number(e.wattsPerFuseAmp(), 1));
+      row.add(percent(e.bestEfficiency()));
+      row.add(Visible.name(e.walk()));
+      rows.add(row);
     }
-    return new Table(
-        "Each walk at its strongest load; of rated at its worst load",
+    List<Column> columns = new ArrayList<>(List.of(Column.words("Amplifier")));
+    if (ranks) {
+      columns.add(Column.words("Rank"));
+    }
+    columns.addAll(
         List.of(
-            Column.words("Amplifier"),
-            Column.words("Method"),
             Column.numbers("Most power"),
             Column.words("Load"),
             Column.numbers("Of rated"),
             Column.numbers("W per fuse A"),
             Column.numbers("Efficiency"),
-            Column.words("Walk")),
+            Column.words("Walk")));
+    return new Table(
+        Sentence.of(
+            "Each walk at its strongest load, one that ranks if any does; of rated at its worst"
+                + " load; ± at {}",
+            ResultWords.coverage(strongest(ledger))),
+        columns,
         rows);
+  }
+
+  private static List<Quantity> strongest(Ledger ledger) {
+    return ledger.entries().stream()
+        .flatMap(e -> e.strongest().map(load -> load.total(e.walk())).stream())
+        .toList();
+  }
+
+  private static Optional<Table> ranks(Ledger ledger) {
+    Set<String> shown =
+        ledger.entries().stream().map(LedgerEntry::walk).collect(Collectors.toSet());
+    List<List<String>> rows = new ArrayList<>();
+    for (RankGroup group : ledger.groups()) {
+      if (group.walks().stream().anyMatch(w -> shown.contains(w.walk()))) {
+        rows.add(
+            List.of(
+                group.letter(),
+                LoadWords.of(ledger.sort(), group),
+                String.valueOf(group.walks().size())));
+      }
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Table(
+                "What the walks of one letter have alike",
+                List.of(Column.words("Rank"), Column.words("Conditions"), Column.numbers("Walks")),
+                rows));
   }
 
   private static String marks(LedgerEntry e) {
@@ -131,35 +163,27 @@ public final class LedgerPage {
     return marks.isEmpty() ? "" : " (" + String.join(", ", marks) + ")";
   }
 
-  /** Says at what point a load was read if that is not the stated limit. */
-  static String point(LedgerEntry.Load load) {
-    return switch (load.criterion()) {
-      case THD_LIMIT -> "";
-      case CLIPPING_ONSET -> ", at clipping onset";
-      case BELOW_LIMIT, ABOVE_LIMIT, NOT_KNOWN -> ", " + load.criterion().text();
-    };
-  }
-
   private static Optional<Table> best(Ledger ledger) {
     List<List<String>> rows = new ArrayList<>();
-    for (BestAtLoad b : BestAtLoad.of(ledger)) {
+    for (BestAtLoad b : BestAtLoad.of(ledger.entries())) {
+      RankedResult best = b.best();
       rows.add(
           List.of(
-              ResultWords.load(b.mode(), b.ohms()) + point(b.load()),
-              ledger.ways().get(b.done()),
-              Visible.name(b.walk().amplifier()),
-              PRINTER.quantity(b.load().total(b.walk().walk())),
-              String.valueOf(b.compared()),
+              ResultWords.load(best.load().mode(), best.load().ohms()),
+              LoadWords.conditions(b.compared()),
+              Visible.name(best.walk().amplifier()),
+              PRINTER.quantity(best.total()) + LoadWords.behind(best.load()),
+              String.valueOf(b.compared().size()),
               b.note().orElse("")));
     }
     return rows.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new Table(
-                "Most total power, among walks of one method without open doubts",
+                "Most total power, among results reached under like conditions",
                 List.of(
                     Column.words("Load"),
-                    Column.words("Method"),
+                    Column.words("Conditions"),
                     Column.words("Amplifier"),
                     Column.numbers("Power"),
                     Column.numbers("Compared"),
@@ -167,16 +191,19 @@ public final class LedgerPage {
                 rows));
   }
 
-  private static List<Block> ways(Ledger ledger) {
+  /** Tells how walks were to be measured, the most common way first. */
+  private static Table ways(List<LedgerEntry> walks) {
+    Map<LedgerEntry.Done, Integer> counts = new LinkedHashMap<>();
+    walks.forEach(walk -> counts.merge(walk.done(), 1, Integer::sum));
+    List<LedgerEntry.Done> common = new ArrayList<>(counts.keySet());
+    common.sort(
+        Comparator.<LedgerEntry.Done>comparingInt(done -> -counts.get(done))
+            .thenComparing(LedgerEntry.Done::sequence)
+            .thenComparing(LedgerEntry.Done::contentHash));
     List<List<String>> rows = new ArrayList<>();
-    Set<LedgerEntry.Done> shown = new HashSet<>();
-    ledger.entries().forEach(e -> shown.add(e.done()));
-    for (Map.Entry<LedgerEntry.Done, String> way : ledger.ways().entrySet()) {
-      if (shown.contains(way.getKey())) {
-        rows.add(wayRow(way.getValue(), way.getKey()));
-      }
-    }
-    return List.of(new Table("How the walks were measured", wayColumns("Method"), rows));
+    common.forEach(done -> rows.add(wayRow(String.valueOf(counts.get(done)), done)));
+    return new Table(
+        "What the walks were asked for; this ranks nothing", wayColumns("Walks"), rows);
   }
 
   static List<Column> wayColumns(String first) {
@@ -189,10 +216,10 @@ public final class LedgerPage {
         Column.numbers("Supply"));
   }
 
-  static List<String> wayRow(String letter, LedgerEntry.Done done) {
+  static List<String> wayRow(String first, LedgerEntry.Done done) {
     String hash = done.contentHash();
     return List.of(
-        letter,
+        first,
         Visible.name(done.sequence()),
         hash.substring(0, Math.min(12, hash.length())),
         PRINTER.exact(done.toneHertz(), Unit.HERTZ),
@@ -206,10 +233,14 @@ public final class LedgerPage {
         : "unknown";
   }
 
-  static String ofRated(OptionalDouble ratio) {
-    return ratio.isPresent()
-        ? PRINTER.value(100 * ratio.getAsDouble(), Unit.PERCENT, 3)
-        : "unknown";
+  /** Returns the worst ratio to a rating, or why there is none. */
+  static String ofRated(LedgerEntry walk) {
+    if (walk.loads().stream().allMatch(l -> l.ratio().isEmpty())) {
+      return "no rating";
+    }
+    return walk.worstOfRated()
+        .map(l -> PRINTER.value(100 * l.ratio().getAsDouble(), Unit.PERCENT, 3))
+        .orElse("other conditions");
   }
 
   static String percent(OptionalDouble fraction) {

@@ -48,7 +48,7 @@ public final class ResultWords {
   }
 
   /** Names the coverage factors of the quantities in one table, all of which cover 95 %. */
-  static String coverage(List<Quantity> quantities) {
+  public static String coverage(List<Quantity> quantities) {
     DoubleSummaryStatistics k =
         quantities.stream().mapToDouble(Quantity::coverageFactor).summaryStatistics();
     if (k.getCount() == 0) {

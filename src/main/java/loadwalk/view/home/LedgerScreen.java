@@ -34,8 +34,8 @@ record LedgerScreen(
   private static final int MOST = 4;
   private static final int AMPLIFIER = 3;
 
-  /** How wide method, power, part of rated, watts per ampere of fuse and efficiency are. */
-  private static final int[] WIDTHS = {7, 22, 9, 8, 7};
+  /** How wide rank, power, part of rated, watts per ampere of fuse and efficiency are. */
+  private static final int[] WIDTHS = {6, 25, 9, 8, 7};
 
   private static final int WALK_WIDTH = 32;
   private static final int WALK_FROM_COLUMNS = 110;
@@ -59,7 +59,7 @@ record LedgerScreen(
         2,
         Style.HEADING,
         "amplifier",
-        "method",
+        "rank",
         "most",
         "of rated",
         "W/fuse",
@@ -107,7 +107,7 @@ record LedgerScreen(
         row,
         style,
         walk.amplifier(),
-        walk.way(),
+        walk.rank(),
         walk.most(),
         walk.honesty(),
         walk.perFuseAmp(),
@@ -140,7 +140,7 @@ record LedgerScreen(
       Keys.paint(canvas, "Enter", "show", "F10", "back");
       return;
     }
-    String chosenWalk = ledger.rows().isEmpty() ? "" : ledger.rows().get(chosen).walk();
+    String chosenWalk = ledger.rows().isEmpty() ? "" : ledger.rows().get(chosen).standing();
     Keys.paintMessage(canvas, program.notice().orElse(chosenWalk), Style.FAINT);
     Keys.paint(
         canvas,

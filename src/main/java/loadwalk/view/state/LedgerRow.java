@@ -5,17 +5,19 @@ package loadwalk.view.state;
  *
  * @param walk the walk's name
  * @param amplifier the amplifier's name, marked where it is a practice amplifier
- * @param way the letter of the way it was done; walks of one letter can be set side by side
- * @param most the most power it gave and into what
+ * @param rank its place, such as "A 2", in the list A of walks ranked among each other
+ * @param most the most power it gave and into what, behind what is to be known of it first
  * @param honesty the least of measured over rated
  * @param perFuseAmp watts per ampere of fuse
  * @param efficiency the best efficiency
+ * @param standing in one line, what is to be known of its power and its rank
  */
 public record LedgerRow(
     String walk,
     String amplifier,
-    String way,
+    String rank,
     String most,
     String honesty,
     String perFuseAmp,
-    String efficiency) {}
+    String efficiency,
+    String standing) {}

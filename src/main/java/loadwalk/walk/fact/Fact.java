@@ -11,6 +11,7 @@ import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
 import loadwalk.json.Read;
 import loadwalk.json.Shape;
+import loadwalk.result.Repeatability;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 import loadwalk.text.Sentence;
@@ -123,6 +124,7 @@ public sealed interface Fact extends FactsOfStep {
    * @param amplifier the amplifier
    * @param bench the bench
    * @param practiceSeed the seed of the practice amplifier, if it is one
+   * @param learned how well the bench repeated a reading before, where enough is known
    */
   record Opened(
       String walk,
@@ -131,7 +133,8 @@ public sealed interface Fact extends FactsOfStep {
       String sequenceText,
       Amplifier amplifier,
       Bench bench,
-      OptionalLong practiceSeed)
+      OptionalLong practiceSeed,
+      Optional<Learned> learned)
       implements Fact {
     /** The largest seed that every reader of a journal reads exactly; numbers there are doubles. */
     public static final long LARGEST_SEED = 1L << 53;
@@ -141,6 +144,29 @@ public sealed interface Fact extends FactsOfStep {
       if (practiceSeed.isPresent() && Math.abs(practiceSeed.getAsLong()) > LARGEST_SEED) {
         throw new IllegalArgumentException("the seed of a practice amplifier is at most 2^53");
       }
+    }
+
+    /** Begins a walk on a bench of which too little is known. */
+    public Opened(
+        String walk,
+        String version,
+        Sequence sequence,
+        String sequenceText,
+        Amplifier amplifier,
+        Bench bench,
+        OptionalLong practiceSeed) {
+      this(walk, version, sequence, sequenceText, amplifier, bench, practiceSeed, Optional.empty());
+    }
+
+    /** Returns the same walk under another name. */
+    public Opened named(String name) {
+      return new Opened(
+          name, version, sequence, sequenceText, amplifier, bench, practiceSeed, learned);
+    }
+
+    /** Returns how well its bench repeats a reading: what was learned, or the default. */
+    public Repeatability repeatability() {
+      return learned.map(Learned::repeatability).orElse(Repeatability.DEFAULT);
     }
 
     @Override
@@ -166,7 +192,8 @@ public sealed interface Fact extends FactsOfStep {
           text,
           in.embedded("amplifier", amplifier, BenchFiles.AMPLIFIER),
           in.embedded("bench", bench, BenchFiles.BENCH),
-          in.whole("practiceSeed", practiceSeed, -LARGEST_SEED, LARGEST_SEED));
+          in.whole("practiceSeed", practiceSeed, -LARGEST_SEED, LARGEST_SEED),
+          in.part("repeatability", learned, Learned.blank()));
     }
 
     private static Sequence sequence(Shape in, String text) {

@@ -217,7 +217,7 @@ class KeptLedgerTest {
               + (bodies.size() - 3)
               + "; later goes on and is the one that counts.";
       assertTrue(ledger.contains(note), time + ledger);
-      assertEquals(2, ledger.split("\"walk\" :", -1).length, time + ledger);
+      assertEquals(2, ledger.split("\"amplifier\" :", -1).length, time + ledger);
     }
   }
 

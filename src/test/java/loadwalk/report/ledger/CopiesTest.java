@@ -80,7 +80,7 @@ class CopiesTest {
     journal("later", "walk", "opened", "read", "read", "done");
     Ledger ledger = ledger();
     assertEquals(List.of("later"), names(ledger));
-    assertEquals(4, ledger.entries().get(0).loads().get(0).watts());
+    assertEquals(4, ledger.entries().get(0).loads().get(0).channelWatts().get(0).value());
     assertEquals(
         List.of(
             "walk is a copy of later up to record 2; later goes on and is the one that counts.",

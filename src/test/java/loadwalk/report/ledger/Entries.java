@@ -8,7 +8,6 @@ import java.util.Random;
 import loadwalk.bench.Mode;
 import loadwalk.journal.Soundness;
 import loadwalk.report.page.Walks;
-import loadwalk.result.Criterion;
 import loadwalk.result.RatingComparison;
 
 /** Makes ledger entries for tests. */
@@ -18,6 +17,8 @@ final class Entries {
   static final LedgerEntry.Done RATED =
       new LedgerEntry.Done("rated-conditions", "cd".repeat(32), 1000, 1, 14.4);
 
+  static final BenchRepeats REPEATS = new BenchRepeats("North bench", List.of());
+
   private static final String[] MAKERS = {"Brightmoor", "Tessaly", "Oakline Audio", "Verrin"};
 
   private Entries() {}
@@ -26,9 +27,14 @@ final class Entries {
     List<LedgerEntry.Load> loads = new ArrayList<>();
     double ohms = 4;
     for (double w : watts) {
-      loads.add(load(Mode.STEREO, ohms, w));
+      loads.add(load(done, Mode.STEREO, ohms, w));
       ohms /= 2;
     }
+    return entry(walk, amplifier, done, loads);
+  }
+
+  static LedgerEntry entry(
+      String walk, String amplifier, LedgerEntry.Done done, List<LedgerEntry.Load> loads) {
     return new LedgerEntry(
         walk,
         amplifier,
@@ -40,23 +46,20 @@ final class Entries {
         OptionalDouble.of(60),
         Optional.of(false),
         loads,
+        REPEATS,
         Soundness.WHOLE);
   }
 
-  static LedgerEntry.Load load(Mode mode, double ohms, double watts) {
-    return new LedgerEntry.Load(
-        mode,
-        ohms,
-        Criterion.THD_LIMIT,
-        watts,
-        0.01 * watts,
-        mode.loads() * watts,
-        0.01 * mode.loads() * watts,
-        OptionalDouble.of(watts / 50),
-        Optional.of(RatingComparison.Verdict.MEETS),
-        OptionalDouble.of(0.6),
-        OptionalDouble.of(0.012),
-        OptionalDouble.of(13.5));
+  /** A result read as the sequence of its walk asks. */
+  static LedgerEntry.Load load(LedgerEntry.Done done, Mode mode, double ohms, double watts) {
+    return LoadMaker.load(mode, ohms, watts)
+        .asked(done.toneHertz())
+        .tone(done.toneHertz())
+        .limit(done.limitThdPercent())
+        .supply(done.supplyVolts() - 0.3)
+        .rated(watts / 50, RatingComparison.Verdict.MEETS)
+        .efficiency(0.6)
+        .made();
   }
 
   /** As many invented walks as asked for, of seven loads each, the same for the same seed. */
@@ -65,12 +68,13 @@ final class Entries {
     List<LedgerEntry> all = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       List<LedgerEntry.Load> loads = new ArrayList<>();
+      LedgerEntry.Done done = random.nextInt(10) == 0 ? RATED : FULL;
       double volts = 10 + 20 * random.nextDouble();
       for (double ohms = 4; ohms >= 1; ohms /= 2) {
-        loads.add(load(Mode.STEREO, ohms, volts * volts / (ohms + random.nextDouble())));
+        loads.add(load(done, Mode.STEREO, ohms, volts * volts / (ohms + random.nextDouble())));
       }
       for (double ohms = 4; ohms >= 0.5; ohms /= 2) {
-        loads.add(load(Mode.BRIDGED, ohms, 4 * volts * volts / (ohms + 2)));
+        loads.add(load(done, Mode.BRIDGED, ohms, 4 * volts * volts / (ohms + 2)));
       }
       String name = MAKERS[random.nextInt(MAKERS.length)] + " T-" + (100 + random.nextInt(900));
       all.add(
@@ -81,10 +85,11 @@ final class Entries {
               true,
               0,
               Walks.START + i * 60_000L,
-              random.nextInt(10) == 0 ? RATED : FULL,
+              done,
               OptionalDouble.of(20 + 10 * random.nextInt(10)),
               Optional.empty(),
               loads,
+              REPEATS,
               Soundness.WHOLE));
     }
     return all;

@@ -25,7 +25,7 @@ class LedgerGrowthTest {
   @Test
   void tenThousandWalks_openFromTheIndexComplete() {
     byte[] index = index(10_000);
-    assertTrue(index.length < 16 * MEBI, "index of " + index.length + " bytes");
+    assertTrue(index.length < 20 * MEBI, "index of " + index.length + " bytes");
     Ledger ledger = opened(index);
     assertEquals(10_000, ledger.entries().size());
     List<String> lines = TextPage.lines(LedgerPage.of(ledger), 100, false);

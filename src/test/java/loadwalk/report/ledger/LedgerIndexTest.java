@@ -14,10 +14,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import loadwalk.bench.Mode;
+import loadwalk.bench.ThdKind;
 import loadwalk.journal.ByteSum;
 import loadwalk.journal.Soundness;
+import loadwalk.result.Circumstances;
+import loadwalk.result.Conditions;
 import loadwalk.result.Criterion;
+import loadwalk.result.Mark;
 import loadwalk.result.RatingComparison.Verdict;
+import loadwalk.result.ReadBy;
+import loadwalk.result.Repeatability;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,6 +37,13 @@ class LedgerIndexTest {
     return number == 1
         ? new Soundness(Soundness.Standing.TORN, "The last line was \"cut\" off.")
         : Soundness.WHOLE;
+  }
+
+  private static BenchRepeats repeats(int number) {
+    return new BenchRepeats(
+        "bench " + number,
+        List.of(new Repeatability.Pair(0.001, 0.0005), new Repeatability.Pair(-0.0025, 0))
+            .subList(0, number));
   }
 
   private static LedgerIndex index() {
@@ -50,6 +63,7 @@ class LedgerIndexTest {
               rails.isPresent() ? OptionalDouble.of(62.5) : OptionalDouble.empty(),
               rails,
               loads(),
+              repeats(kept.size()),
               soundness(kept.size()));
       kept.put(
           "sum of " + name, new LedgerIndex.Kept("opening of " + name, "end of " + name, entry));
@@ -57,25 +71,63 @@ class LedgerIndexTest {
     return new LedgerIndex(kept);
   }
 
+  /** Every word of every condition, and every number known and unknown. */
   private static List<LedgerEntry.Load> loads() {
     List<LedgerEntry.Load> loads = new ArrayList<>();
-    for (Mode mode : Mode.values()) {
-      for (Criterion criterion : Criterion.values()) {
-        for (Verdict verdict : Verdict.values()) {
-          loads.add(load(mode, criterion, Optional.of(verdict), OptionalDouble.of(loads.size())));
-        }
-        loads.add(load(mode, criterion, Optional.empty(), OptionalDouble.empty()));
-      }
+    for (int i = 0; i < 40; i++) {
+      loads.add(load(i));
     }
     return loads;
   }
 
-  private static LedgerEntry.Load load(
-      Mode mode, Criterion criterion, Optional<Verdict> verdict, OptionalDouble known) {
-    OptionalDouble more =
-        known.isPresent() ? OptionalDouble.of(known.getAsDouble() + 0.25) : OptionalDouble.empty();
+  private static LedgerEntry.Load load(int i) {
+    KeptWatts one =
+        new KeptWatts(1.1 + i, 2.2, i % 2 == 0 ? Double.POSITIVE_INFINITY : 5.5, -0.25 * (i % 3));
+    Conditions read =
+        new Conditions(
+            nth(Mode.values(), i),
+            0.5,
+            known(i, 3.9),
+            i % 3,
+            known(i + 1, 40.5),
+            nth(Criterion.values(), i),
+            i % 3 == 0,
+            known(i / 2, 1.05),
+            known(i / 3, 13.25),
+            around(i));
     return new LedgerEntry.Load(
-        mode, 0.5, criterion, 1.1, 2.2, 3.3, 4.4, known, verdict, more, known, more);
+        read,
+        40 + i,
+        1.0 / (1 + i),
+        i % 5 == 0 ? List.of() : List.of(Mark.values()).subList(i % 5, i % 5 + 3),
+        i % 2 == 0 ? List.of(one) : List.of(one, new KeptWatts(i, 0, 1, 0)),
+        new KeptWatts(3.3, 4.4, 7 + i, -1.2),
+        known(i, 0.75),
+        Optional.of(nth(Verdict.values(), i)).filter(v -> i % 7 > 0),
+        known(i + 1, 0.6),
+        known(i / 2, 0.01));
+  }
+
+  private static Circumstances around(int i) {
+    return new Circumstances(
+        Optional.of(nth(Criterion.values(), i)).filter(c -> i % 4 > 0),
+        i % 3 == 0 ? Optional.empty() : Optional.of(i % 3 == 1),
+        known(i, 12.5),
+        known(i + 1, 21.5),
+        Optional.of(nth(ThdKind.values(), i)).filter(k -> i % 4 > 1),
+        known(i / 2, 22000),
+        Optional.of(nth(ReadBy.values(), i)).filter(r -> i % 5 > 0),
+        i % 2 == 0,
+        i % 3 == 0,
+        i % 5 == 0);
+  }
+
+  private static OptionalDouble known(int i, double value) {
+    return i % 2 == 0 ? OptionalDouble.of(value + i) : OptionalDouble.empty();
+  }
+
+  private static <T> T nth(T[] words, int i) {
+    return words[i % words.length];
   }
 
   @Test
@@ -140,13 +192,16 @@ class LedgerIndexTest {
   /** The sum is right, and the line is still not one that this version writes. */
   @ParameterizedTest
   @CsvSource({
-    "'[1,0.5,', '[-1,0.5,'",
-    "'[1,0.5,', '[2,0.5,'",
-    "'[1,0.5,', '[true,0.5,'",
-    "'0.5,0,1.1', '0.5,3,1.1'",
-    "'0.5,0,1.1', '\"0.5\",0,1.1'",
-    "'4.4,0.0,0,', '4.4,0.0,3,'",
-    "'4.4,0.0,0,0.25,0.0,0.25]', '4.4,0.0,0,0.25,0.0,0.25,1]'",
+    "'[0,0.5,', '[-1,0.5,'",
+    "'[0,0.5,', '[9,0.5,'",
+    "'[0,0.5,', '[true,0.5,'",
+    "'[0,0.5,', '[\"0\",0.5,'",
+    "',false,false,false,', ',false,0,false,'",
+    "',[2,3,4],', ',[2,3,40],'",
+    "',[2,3,4],', ',[2,3,null],'",
+    "',[2,3,4],', ',2,3,4,'",
+    "',3.3,4.4,', ',3.3,null,'",
+    "'3.3,4.4,7.0,-1.2,', '3.3,4.4,7.0,-1.2,7.0,'",
     "'13.8,', '13.8,\"7\",'",
     "'[\"sum of', '{\"sum of'",
     "'\"w-Optional.empty\",', ''"

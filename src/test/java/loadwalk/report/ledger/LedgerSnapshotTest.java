@@ -14,6 +14,7 @@ import loadwalk.report.page.MarkdownPage;
 import loadwalk.report.page.Page;
 import loadwalk.report.page.TextPage;
 import loadwalk.result.Criterion;
+import loadwalk.result.Mark;
 import org.junit.jupiter.api.Test;
 
 /** Whole ledgers and comparisons of kept walks and of invented ones, in every format. */
@@ -30,19 +31,14 @@ class LedgerSnapshotTest {
   /** The strongest of all, but with a doubt open, unfinished, and nothing else known. */
   private static LedgerEntry doubted() {
     LedgerEntry.Load load =
-        new LedgerEntry.Load(
-            Mode.BRIDGED,
-            4,
-            Criterion.CLIPPING_ONSET,
-            999,
-            9,
-            999,
-            9,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+        LoadMaker.load(Mode.BRIDGED, 4, 999)
+            .u(9, 3)
+            .at(Criterion.CLIPPING_ONSET)
+            .tone(-1)
+            .supply(-1)
+            .warm(Optional.empty())
+            .marked(Mark.IN_DOUBT)
+            .made();
     return new LedgerEntry(
         "w-doubted",
         "=Tessaly \"T\" 2",
@@ -54,15 +50,28 @@ class LedgerSnapshotTest {
         OptionalDouble.empty(),
         Optional.empty(),
         List.of(load),
+        Entries.REPEATS,
         Soundness.WHOLE);
   }
 
+  /** More out than in, and stood by. */
+  private static LedgerEntry impossible() {
+    LedgerEntry.Load load =
+        LoadMaker.load(Mode.STEREO, 4, 482.5)
+            .marked(Mark.IMPOSSIBLE)
+            .marked(Mark.STOOD_BY)
+            .efficiency(1.157)
+            .made();
+    return Entries.entry("w-impossible", "Verrin V 9", Entries.FULL, List.of(load));
+  }
+
   private static List<LedgerEntry> all() {
-    List<LedgerEntry> all = new ArrayList<>(List.of(NEAR, OTHER, STRONG, NEXT, doubted()));
-    all.add(LedgerEntry.of(FrozenWalks.eventful(), StockRules.RULES));
-    all.add(LedgerEntry.of(FrozenWalks.left(), StockRules.RULES));
-    all.add(LedgerEntry.of(FrozenWalks.practice(), StockRules.RULES));
-    all.add(LedgerEntry.of(FrozenWalks.begun(), StockRules.RULES));
+    List<LedgerEntry> all =
+        new ArrayList<>(List.of(NEAR, OTHER, STRONG, NEXT, doubted(), impossible()));
+    all.add(LedgerEntry.of(FrozenWalks.eventful(), StockRules.RULES).under("w-eventful"));
+    all.add(LedgerEntry.of(FrozenWalks.left(), StockRules.RULES).under("w-left"));
+    all.add(LedgerEntry.of(FrozenWalks.practice(), StockRules.RULES).under("w-practice"));
+    all.add(LedgerEntry.of(FrozenWalks.begun(), StockRules.RULES).under("w-begun"));
     return all;
   }
 
@@ -73,6 +82,12 @@ class LedgerSnapshotTest {
     Documents.same("ledger-ascii.txt", TextPage.lines(page, 60, true));
     Documents.same("ledger.html", Documents.bones(HtmlPage.html(page)));
     Documents.same("ledger.md", MarkdownPage.text(page));
+  }
+
+  @Test
+  void ledgerByPower_isAsKept() {
+    Page page = LedgerPage.of(Ledger.of(all()).sorted(LedgerSort.POWER));
+    Documents.same("ledger-power.txt", TextPage.lines(page, 132, false));
   }
 
   @Test

@@ -2,81 +2,73 @@ package loadwalk.report.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loadwalk.bench.Mode;
 import loadwalk.journal.Soundness;
-import loadwalk.report.ledger.LedgerEntry.Load;
-import loadwalk.result.Criterion;
+import loadwalk.result.Mark;
+import loadwalk.result.RatingComparison.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The orders of a ledger: what comes first, what is equal, what is not known. */
 class LedgerSortTest {
-  /** A walk of one load; what is below zero is not known. */
+  /** A walk of one result; what is below zero is not known. */
   private static LedgerEntry walk(
-      String name,
-      long at,
-      LedgerEntry.Done done,
-      double watts,
-      double fuse,
-      double ratio,
-      double efficiency) {
-    Load load =
-        new Load(
-            Mode.BRIDGED,
-            4,
-            Criterion.THD_LIMIT,
-            watts,
-            1,
-            watts,
-            1,
-            known(ratio),
-            Optional.empty(),
-            known(efficiency),
-            known(efficiency),
-            OptionalDouble.empty());
+      String name, long at, double fuse, double ratio, LoadMaker... results) {
+    return walk(name, at, fuse, ratio, Soundness.WHOLE, results);
+  }
+
+  private static LedgerEntry walk(
+      String name, long at, double fuse, double ratio, Soundness soundness, LoadMaker... results) {
+    Verdict verdict = ratio > 1 ? Verdict.MEETS : Verdict.MISSES;
     return new LedgerEntry(
-        name.toLowerCase(),
+        name.toLowerCase(Locale.ROOT),
         name,
         false,
         true,
         0,
         at,
-        done,
-        known(fuse),
+        Entries.FULL,
+        LoadMaker.known(fuse),
         Optional.empty(),
-        watts < 0 ? List.of() : List.of(load),
-        Soundness.WHOLE);
+        Arrays.stream(results).map(r -> (ratio < 0 ? r : r.rated(ratio, verdict)).made()).toList(),
+        Entries.REPEATS,
+        soundness);
   }
 
-  private static OptionalDouble known(double value) {
-    return value < 0 ? OptionalDouble.empty() : OptionalDouble.of(value);
+  private static LoadMaker read(double watts, double efficiency) {
+    return LoadMaker.load(Mode.BRIDGED, 4, watts).efficiency(efficiency);
   }
 
   private static final List<LedgerEntry> WALKS =
       List.of(
-          walk("b", 5, Entries.FULL, 100, 10, 1.2, 0.5),
-          walk("A", 5, Entries.FULL, 300, 60, 0.9, 0.6),
-          walk("c", 9, Entries.FULL, 200, -1, -1, -1),
-          walk("d", 1, Entries.FULL, -1, 20, -1, -1),
-          walk("E", 7, Entries.RATED, 900, 10, 2.0, 0.9));
+          walk("b", 5, 10, 1.2, read(100, 0.5)),
+          walk("A", 5, 60, 0.9, read(300, 0.6)),
+          walk("c", 9, -1, -1, read(200, -1)),
+          walk("d", 1, 20, -1),
+          walk("E", 7, 10, 2.0, read(900, 0.9).tone(1000).supply(14.2)),
+          walk("f", 3, 10, 3.0, read(950, 1.2).marked(Mark.IMPOSSIBLE).marked(Mark.STOOD_BY)),
+          walk("G", 4, 10, 4.0, read(990, 0.95).practice()));
 
   @ParameterizedTest
   @CsvSource({
-    "newest, c E A b d",
-    "name, A b c d E",
-    "power, A c b d E",
-    "watts-per-fuse-amp, b A c d E",
-    "honesty, b A c d E",
-    "efficiency, A b c d E"
+    "newest, c E A b G f d",
+    "name, A b c d E f G",
+    "power, A c b E G d f",
+    "watts-per-fuse-amp, b A E G c d f",
+    "honesty, E b A G c d f",
+    "efficiency, A b E G c d f"
   })
-  void order_putsTheMostFirst_theUnknownLast_andRanksEachMethodByItself(
+  void order_ranksAmongAlike_thePracticeBehindTheReal_andLastWhatDoesNotRank(
       String word, String expected) {
     LedgerSort sort = LedgerSort.ofWord(word).orElseThrow();
     for (List<LedgerEntry> given : List.of(WALKS, reversed())) {
@@ -94,48 +86,63 @@ class LedgerSortTest {
   }
 
   @Test
+  void places_nameTheListAndThePlaceInIt() {
+    assertEquals(
+        Map.of("a", "A 1", "c", "A 2", "b", "A 3", "e", "B 1", "g", "C 1"),
+        Ledger.of(WALKS).sorted(LedgerSort.POWER).places());
+    assertEquals(
+        Map.of("e", "A 1", "b", "A 2", "a", "A 3", "g", "B 1"),
+        Ledger.of(WALKS).sorted(LedgerSort.HONESTY).filtered("a").places());
+    assertEquals(Map.of(), Ledger.of(WALKS).places());
+  }
+
+  /** 13.3 and 13.8 V are both within 2 % of 13.55 V, and not of each other: 3.6 %. */
+  @Test
+  void list_holdsNoTwoThatAreUnlike() {
+    LedgerEntry low = walk("low", 1, 10, -1, read(100, -1).supply(13.3));
+    LedgerEntry middle = walk("middle", 1, 10, -1, read(90, -1).supply(13.55));
+    LedgerEntry high = walk("high", 1, 10, -1, read(80, -1).supply(13.8));
+    Ledger ledger = Ledger.of(List.of(high, middle, low)).sorted(LedgerSort.POWER);
+    assertEquals(Map.of("low", "A 1", "middle", "A 2", "high", "B 1"), ledger.places());
+  }
+
+  @Test
+  void whyAWalkIsNotRanked_isTheWorstOfItsStrongestResult() {
+    Soundness bad = new Soundness(Soundness.Standing.DAMAGED, "A record is gone.");
+    LedgerEntry damaged = walk("x", 1, 10, 2, bad, read(10, 0.5));
+    LedgerEntry unread = walk("y", 1, -1, -1, read(10, -1));
+    Map<String, LedgerEntry> walks = new HashMap<>();
+    WALKS.forEach(w -> walks.put(w.amplifier(), w));
+    assertEquals("impossible", LedgerSort.POWER.unranked(walks.get("f")));
+    assertEquals("nothing measured", LedgerSort.POWER.unranked(walks.get("d")));
+    assertEquals("journal damaged", LedgerSort.HONESTY.unranked(damaged));
+    assertEquals("fuses not known", LedgerSort.FUSE.unranked(unread));
+    assertEquals("input not read", LedgerSort.EFFICIENCY.unranked(unread));
+    assertEquals("no rating under like conditions", LedgerSort.HONESTY.unranked(unread));
+    LedgerEntry stepwise = walk("z", 1, 10, 2, bad, read(10, 0.5));
+    assertEquals(Map.of(), Ledger.of(List.of(stepwise)).sorted(LedgerSort.POWER).places());
+  }
+
+  @Test
   void word_thatNamesNoOrder_isNone() {
     assertEquals(Optional.empty(), LedgerSort.ofWord("loudness"));
     assertEquals(6, Arrays.stream(LedgerSort.values()).map(LedgerSort::word).distinct().count());
   }
 
-  @Test
-  void methods_areLettered_theMostCommonFirst() {
-    LedgerEntry.Done next = new LedgerEntry.Done("full-walk", "ab".repeat(32), 40, 1, 14.4);
-    LedgerEntry.Done edited = new LedgerEntry.Done("full-walk", "ff".repeat(32), 40, 1, 12);
-    LedgerEntry.Done named = new LedgerEntry.Done("a-walk", "ff".repeat(32), 40, 1, 13.8);
-    Ledger ledger =
-        Ledger.of(
-            List.of(
-                walk("a", 1, edited, 1, 1, 1, 1),
-                walk("b", 2, next, 1, 1, 1, 1),
-                walk("c", 3, Entries.RATED, 1, 1, 1, 1),
-                walk("d", 4, Entries.RATED, 1, 1, 1, 1),
-                walk("e", 5, Entries.FULL, 1, 1, 1, 1),
-                walk("f", 6, named, 1, 1, 1, 1)));
-    String ways =
-        ledger.entries().stream()
-            .map(e -> e.walk() + ledger.way(e))
-            .sorted()
-            .collect(Collectors.joining(" "));
-    assertEquals("aE bD cA dA eC fB", ways);
-    assertEquals("?", Ledger.of(List.of()).way(WALKS.get(0)));
-  }
-
   /** After Z comes AA, as in the columns of a spreadsheet. */
   @Test
-  void methods_beyondTheAlphabet_haveTwoLetters() {
-    List<LedgerEntry> many =
-        Stream.iterate(0, i -> i < 54, i -> i + 1)
-            .map(i -> new LedgerEntry.Done("s" + (100 + i), "00", 40, 1, 13.8))
-            .map(done -> walk(done.sequence(), 1, done, 1, 1, 1, 1))
-            .toList();
-    Ledger ledger = Ledger.of(many);
-    assertEquals("A", ledger.way(many.get(0)));
-    assertEquals("Z", ledger.way(many.get(25)));
-    assertEquals("AA", ledger.way(many.get(26)));
-    assertEquals("AZ", ledger.way(many.get(51)));
-    assertEquals("BA", ledger.way(many.get(52)));
+  void lists_beyondTheAlphabet_haveTwoLetters() {
+    List<LedgerEntry> many = new ArrayList<>();
+    for (int i = 0; i < 54; i++) {
+      String name = "w" + (100 + i);
+      many.add(walk(name, 1, 10, -1, read(1000 - i, -1).tone(20 * Math.pow(1.1, i))));
+    }
+    Map<String, String> places = Ledger.of(many).sorted(LedgerSort.POWER).places();
+    assertEquals("A 1", places.get("w100"));
+    assertEquals("Z 1", places.get("w125"));
+    assertEquals("AA 1", places.get("w126"));
+    assertEquals("AZ 1", places.get("w151"));
+    assertEquals("BA 1", places.get("w152"));
   }
 
   @Test
