@@ -126,11 +126,12 @@ final class Publication {
       List<StepResult> runs, Conditions conditions, List<Quantity> channels) {
     Quantity lower =
         channels.stream().min(Comparator.comparingDouble(Quantity::value)).orElseThrow();
+    boolean other = channels.indexOf(lower) > 0;
     List<Quantity> volts = runs.stream().flatMap(r -> r.supplyVolts().stream()).toList();
     return ratings.of(
         conditions,
         lower,
-        mean(runs.stream().map(r -> r.loadOhms().orElseThrow()).toList()),
+        mean(runs.stream().map(r -> (other ? r.otherOhms() : r.loadOhms()).orElseThrow()).toList()),
         volts.size() == runs.size() ? Optional.of(mean(volts)) : Optional.empty());
   }
 

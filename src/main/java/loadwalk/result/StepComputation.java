@@ -82,6 +82,7 @@ final class StepComputation {
         step.kind() == Target.Kind.IDLE ? Optional.empty() : efficiency(used, input),
         heat,
         output.loadOhms(),
+        output.otherOhms(),
         drop,
         product(drop, amps),
         rating(output, conditions, volts),

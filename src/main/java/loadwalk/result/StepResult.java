@@ -25,6 +25,7 @@ import loadwalk.quantity.Quantity;
  * @param efficiency total over input, a fraction
  * @param heatWatts input minus total
  * @param loadOhms the load resistance used to compute the power
+ * @param otherOhms that of the other channel
  * @param leadDropVolts supply setting minus the volts at the amplifier, or the computed drop of the
  *     copper leads; a remark says which
  * @param leadWatts the power lost between supply and amplifier
@@ -47,6 +48,7 @@ public record StepResult(
     Optional<Quantity> efficiency,
     Optional<Quantity> heatWatts,
     Optional<Quantity> loadOhms,
+    Optional<Quantity> otherOhms,
     Optional<Quantity> leadDropVolts,
     Optional<Quantity> leadWatts,
     Optional<RatingComparison> rating,

@@ -127,13 +127,24 @@ class PublicationTest {
   void conditionsOfAMean_areThoseOfAllItsRuns() {
     MeasuredStep first =
         bridged(1, volts(20), of(ReadingId.SUPPLY_VOLTS, 14.4), of(ReadingId.THD_PERCENT, 0.9));
-    MeasuredStep second = bridged(1, volts(20.01), of(ReadingId.SUPPLY_VOLTS, 14.1));
+    MeasuredStep second = bridged(1, volts(20.01), of(ReadingId.SUPPLY_VOLTS, 14.16));
     PublishedPower published =
         walk(usual(), named(first, "1"), named(second, "2")).published().get("1");
-    assertEquals(14.25, published.conditions().supplyVolts().orElseThrow(), 1e-9);
+    assertEquals(14.28, published.conditions().supplyVolts().orElseThrow(), 1e-9);
     assertEquals(OptionalDouble.empty(), published.conditions().thdPercent());
     assertTrue(published.conditions().said());
     assertEquals(List.of(Mark.SUPPLY_OFF), published.marks());
+  }
+
+  /** 14.1 V is 2.1 % below 14.4 V, and off from what is asked for. */
+  @Test
+  void runAtOtherSupplyVolts_isNotTakenIntoTheMean() {
+    MeasuredStep first = bridged(1, volts(20), of(ReadingId.SUPPLY_VOLTS, 14.1));
+    MeasuredStep second = bridged(1, volts(20.01), of(ReadingId.SUPPLY_VOLTS, 14.4));
+    PublishedPower published =
+        walk(usual(), named(first, "1"), named(second, "2")).published().get("1");
+    assertEquals(List.of("2"), published.runs());
+    assertEquals(List.of(), published.marks());
   }
 
   /** The mean of 100 W and 100.2 W is judged, at the mean of their supply volts. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -49,6 +50,50 @@ class DesignReaderExperimentTest {
   @Tag("long")
   void tenThousandWalks_areJudgedAsTheDesignSays() {
     judge(10_000, 10_000);
+  }
+
+  /** Of 1.898 ohm read and 2 ohm in stock, 5.1 % apart, the second load gets less. */
+  @Test
+  void meanOfRuns_isJudgedByTheLoadOfItsLowerChannel() {
+    DrawnWalk.Run run = run("stereo-2");
+    DrawnWalk.Rated rated =
+        new DrawnWalk.Rated(false, 2000, 30, OptionalInt.empty(), OptionalInt.empty());
+    DrawnWalk walk =
+        new DrawnWalk(
+            "two",
+            false,
+            Optional.empty(),
+            List.of(rated),
+            OptionalInt.empty(),
+            true,
+            List.of(),
+            1000,
+            400,
+            13_800,
+            DrawnWalk.WarmUp.NONE,
+            List.of(run, run("stereo-2#2")));
+    honestyOf(folded(walk));
+    assertTrue(folded(walk).folded().worstOfRated().isPresent());
+  }
+
+  private static DrawnWalk.Run run(String id) {
+    OptionalInt volts = OptionalInt.of(10_839);
+    OptionalInt none = OptionalInt.empty();
+    return new DrawnWalk.Run(
+        id,
+        false,
+        2000,
+        volts.getAsInt(),
+        volts,
+        OptionalInt.of(1898),
+        OptionalInt.of(1000),
+        none,
+        none,
+        none,
+        Optional.empty(),
+        false,
+        false,
+        false);
   }
 
   private void judge(int count, int together) {

@@ -100,10 +100,10 @@ class LedgerSortTest {
   @Test
   void list_holdsNoTwoThatAreUnlike() {
     LedgerEntry low = walk("low", 1, 10, -1, read(100, -1).supply(13.3));
-    LedgerEntry middle = walk("middle", 1, 10, -1, read(90, -1).supply(13.55));
+    LedgerEntry middle = walk("middle", 1, 10, -1, read(110, -1).supply(13.55));
     LedgerEntry high = walk("high", 1, 10, -1, read(80, -1).supply(13.8));
     Ledger ledger = Ledger.of(List.of(high, middle, low)).sorted(LedgerSort.POWER);
-    assertEquals(Map.of("low", "A 1", "middle", "A 2", "high", "B 1"), ledger.places());
+    assertEquals(Map.of("middle", "A 1", "low", "A 2", "high", "B 1"), ledger.places());
   }
 
   @Test
