@@ -91,10 +91,7 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
             loaded.low(),
             loaded.middle() * (1 + USUAL_UNLOADED_RISE),
             loaded.high() * (1 + MOST_UNLOADED_RISE)));
-    Band amps = driven.bands().get(ReadingId.SUPPLY_AMPS);
-    if (amps != null) {
-      bands.put(ReadingId.SUPPLY_AMPS, amps);
-    }
+    bands.put(ReadingId.SUPPLY_AMPS, driven.bands().get(ReadingId.SUPPLY_AMPS));
     return new StepBands(floored(model.evidence().bench(), bands), driven.demand());
   }
 
