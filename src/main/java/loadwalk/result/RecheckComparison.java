@@ -55,6 +55,15 @@ final class RecheckComparison {
               first.stepId(),
               first.criterion().text()));
     }
+    if (!first.conditions().isLike(again.conditions())) {
+      return notComparable(
+          first,
+          again,
+          Sentence.of(
+              "{} and {} are not compared: tone, supply or warm-up were not alike, or not read",
+              again.stepId(),
+              first.stepId()));
+    }
     Quantity one = first.totalWatts().orElseThrow();
     Quantity other = again.totalWatts().orElseThrow();
     Quantity difference = other.minus(one);

@@ -40,7 +40,7 @@ final class RunPairs {
 
   private static boolean areAlike(StepResult one, StepResult other) {
     return one.sameLoad(other)
-        && one.criterion() == other.criterion()
+        && one.conditions().isLike(other.conditions())
         && one.marks().equals(other.marks());
   }
 

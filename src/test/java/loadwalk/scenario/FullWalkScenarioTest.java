@@ -33,8 +33,8 @@ class FullWalkScenarioTest {
     for (String ohms : List.of("4", "2", "1", "0.5")) {
       loaded(bench, "bridged-" + ohms, ohms);
     }
-    bench.sees("Take the load off");
-    started(bench, "open-load", "4").sees("open-load running").press("F8", "F9");
+    bench.sees("open-load brief:", "Take the load off").press("Enter");
+    bench.sees("open-load running").press("F8", "F9");
     started(bench, "warm-up#2", "4").press("wait:15").sees("Warm: Enter goes on").press("Enter");
     loaded(bench, "recheck", "0.5");
     bench.sees("Every step is done.", "stereo-4", "bridged-0.5", "W total");

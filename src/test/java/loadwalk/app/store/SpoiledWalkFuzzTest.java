@@ -78,7 +78,7 @@ class SpoiledWalkFuzzTest {
     System.out.printf(
         "changes of a kept journal and its witness: %d of a bit, %d longer, seed %d, %s%n",
         bits, longer, SEED, outcomes);
-    assertTrue(outcomes.size() > 3, outcomes::toString);
+    assertTrue(outcomes.size() > 2, outcomes::toString);
   }
 
   /** A walk, with what is printed of it while all is well. */

@@ -167,7 +167,7 @@ class SheetMarksTest {
 
   /** Two runs that agree, the second after a warm-up of nothing: the mean says so. */
   @Test
-  void meanOfAWarmAndAColdRun_isNotWarm_andNamesTheWarmUpThatFailed() {
+  void coldRecheckOfAWarmRun_isNotComparedWithIt_norCounts() {
     Walks walk = Cases.read(Cases.warm(), Cases.FINE);
     walk.hear(new Intent.Skip("no open load today"));
     walk.begin();
@@ -178,16 +178,12 @@ class SheetMarksTest {
                 ReadingId.OUTPUT_VOLTS, "14.10 V",
                 ReadingId.OTHER_OUTPUT_VOLTS, "14.10 V"));
     Sheet sheet = Cases.sheet(Cases.read(walk, "recheck", again));
-    assertEquals(List.of("stereo-4", "recheck"), sheet.loads().get(0).power().runs());
-    assertEquals(List.of(Mark.NOT_WARM), sheet.loads().get(0).power().marks());
-    assertEquals(
-        List.of(
-            "The warm-up#2 lasted 0 of 5 min. Every load was read on an amplifier that was not"
-                + " warm."),
-        sheet.warnings());
-    assertTrue(
-        Cases.text(sheet)
-            .contains("stereo 4 Ω is taken from stereo-4, recheck: the mean of 2 runs that agree."),
-        Cases.text(sheet));
+    assertEquals(List.of("stereo-4"), sheet.loads().get(0).power().runs());
+    assertEquals(List.of(), sheet.loads().get(0).power().marks());
+    assertEquals(List.of(), sheet.warnings());
+    String not =
+        "Recheck and stereo-4 are not compared: tone, supply or warm-up were not alike, or not"
+            + " read.";
+    assertTrue(Cases.text(sheet).replaceAll("\\s+", " ").contains(not), Cases.text(sheet));
   }
 }
