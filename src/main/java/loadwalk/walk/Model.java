@@ -39,7 +39,8 @@ public record Model(
    * @param monoNanos the forward-only clock of the last tick, ns; empty before the first
    * @param wallMillis the wall clock, ms since 1970
    * @param warmSeconds the running warm-up clock, seconds
-   * @param scale how many warm-up seconds pass in one second; above 1 only on the practice bench
+   * @param scale how many warm-up seconds pass in one second; above 1 only on the practice bench, 0
+   *     where no clock runs
    * @param heldSeconds how long the current step has run, seconds, at the last tick; empty where
    *     this clock did not see it start or the walk was held since
    * @param retryNanos when writing last failed, ns; empty if it did not

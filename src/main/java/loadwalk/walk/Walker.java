@@ -120,7 +120,7 @@ public final class Walker {
     boolean runs =
         state.hold() == Hold.RUNNING && state.step(state.currentId()).status() == Status.RUNNING;
     boolean starts = facts.stream().anyMatch(s -> s.fact().startsStep());
-    if (!runs || clock.monoNanos().isEmpty()) {
+    if (!runs || clock.monoNanos().isEmpty() || clock.scale() == 0) {
       return OptionalDouble.empty();
     }
     return starts ? OptionalDouble.of(0) : clock.heldSeconds();

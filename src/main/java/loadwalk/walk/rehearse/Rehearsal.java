@@ -42,6 +42,7 @@ public final class Rehearsal {
   /** The key of the point at which the output was read, beside the readings of a step. */
   private static final String CRITERION = "criterion";
 
+  private static final double NO_CLOCK = 0;
   private static final String LIFTED = "rehearsed: the halt is noted and passed";
 
   private final Walker walker;
@@ -53,7 +54,7 @@ public final class Rehearsal {
   private Rehearsal(Forecaster forecaster, Script script) {
     walker = new Walker(forecaster, StartOverride.REHEARSED);
     answers = script.answers();
-    model = Model.of(WalkState.begin(script.opened(), 0), 1);
+    model = Model.of(WalkState.begin(script.opened(), 0), NO_CLOCK);
   }
 
   /**

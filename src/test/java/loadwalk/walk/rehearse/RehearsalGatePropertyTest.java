@@ -195,7 +195,7 @@ class RehearsalGatePropertyTest {
             Amplifier.named("Brightmoor", "B2"),
             Bench.unknown(),
             OptionalLong.empty());
-    return Model.of(WalkState.begin(opened, 0), 1);
+    return Model.of(WalkState.begin(opened, 0), 0);
   }
 
   private static Model settled(Walker walker, Model model, Event event) {

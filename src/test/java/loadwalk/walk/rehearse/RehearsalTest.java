@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Observation;
 import loadwalk.forecast.Slip;
@@ -43,6 +44,13 @@ class RehearsalTest {
     assertEquals("13.4 V", step.latest(ReadingId.OUTPUT_VOLTS).orElseThrow().text());
     assertEquals(Status.SKIPPED, status(outcome, "bridged-4"));
     assertEquals(Optional.of("no answer"), outcome.state().step("bridged-4").reason());
+  }
+
+  @Test
+  void output_isReadAfterATimeThatNobodyCounted() {
+    answers.put("stereo-4", Map.of("outputVolts", "13.4 V"));
+    StepState step = rehearsed().state().step("stereo-4");
+    assertEquals(OptionalDouble.empty(), step.output().orElseThrow().heldSeconds());
   }
 
   @Test
