@@ -78,7 +78,7 @@ final class KnownHomes {
     }
     Known unread = new Known(home, "", new byte[0]);
     String ledger = ledger(unread).ends(0).out();
-    assertEquals(3, ledger.split("\"walk\" :", -1).length - 1, ledger);
+    assertEquals(3, ledger.split("\"finished\" :", -1).length - 1, ledger);
     byte[] index = Files.readAllBytes(unread.indexFile());
     Object key = Files.getAttribute(unread.indexFile(), "fileKey");
     assertEquals(ledger, ledger(unread).ends(0).out());

@@ -146,7 +146,10 @@ final class TinyWalk {
     assertEquals(expected.size(), found.size(), "lines of the sheet");
   }
 
-  /** Returns the sheet as JSON and CSV without the walk's name and time. */
+  /**
+   * Returns the sheet as JSON and CSV without the walk's name, its time and how long its step had
+   * run, which nobody knows of one that was taken up again.
+   */
   static String sheet(Program program, Path home) throws IOException, InterruptedException {
     StringBuilder both = new StringBuilder();
     for (String format : List.of("--json", "--csv")) {
@@ -154,6 +157,8 @@ final class TinyWalk {
       both.append(ran.out());
     }
     return both.toString()
+        .replaceAll("(?m)^.*heldSeconds.*$", "HELD")
+        .replaceAll("(\"item\" : \"duration\",[^}]*\"outcome\" : )[^}]*", "$1HELD")
         .replaceAll("\\d{4}-\\d\\d-\\d\\dT[0-9:.]+Z", "TIME")
         .replaceAll("\\d{4}-\\d\\d-\\d\\d-ilvik-t-2(-\\d+)?", "NAME")
         .replaceAll("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d UTC", "TIME");

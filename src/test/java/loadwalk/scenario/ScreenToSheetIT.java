@@ -32,7 +32,7 @@ class ScreenToSheetIT extends InShell {
     ProcessHandle second = pane.start("", Shipped.command(home, "resume"), "Step 2 of 2");
     pane.keys("Enter").sees("meter 17.4 A").keys("F8").sees("F9 finishes the step");
     pane.keys("F9").sees("Every step is done.").keys("F6").sees("Sheet of", "Power at each load");
-    pane.sees("61.81 ± 0.74 W").keys("F10").sees("Every step").keys("F10").sees("New walk");
+    pane.sees("123.6 ± 2.5").keys("F10").sees("Every step").keys("F10").sees("New walk");
     pane.keys("F10");
     second.onExit().get(30, TimeUnit.SECONDS);
     pane.line("clear; stty -a > " + folder.resolve("after") + "; echo ba''ck").sees("back");
