@@ -32,7 +32,8 @@ public record Quantity(
     SortedMap<String, Double> copy = new TreeMap<>(contributions);
     copy.values().forEach(part -> requireFinite(part, "contribution"));
     contributions = Collections.unmodifiableSortedMap(copy);
-    shapes = Map.copyOf(shapes);
+    // In one order always, so that sums over them are the same to the last bit.
+    shapes = shapes.isEmpty() ? Map.of() : Collections.unmodifiableMap(new TreeMap<>(shapes));
   }
 
   /** Makes a quantity whose parts are all normal and known. */

@@ -3,7 +3,9 @@ package loadwalk.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,5 +75,17 @@ class CoverageTest {
     assertEquals(10, one.plus(other).scaledBy(0.5).effectiveDegreesOfFreedom(), 1e-9);
     Quantity apart = Quantity.exact(0, Unit.VOLT).withScatter("b", 1, 10);
     assertEquals(20, one.minus(apart).effectiveDegreesOfFreedom(), 1e-9);
+  }
+
+  /** A sum in another order differs in its last bit, and so would the sheet of the same walk. */
+  @Test
+  void shapes_standInOneOrder() {
+    Quantity quantity = Quantity.exact(1, Unit.WATT);
+    List<String> names = new ArrayList<>();
+    for (char name = 'z'; name >= 'a'; name--) {
+      quantity = quantity.withRectangular(String.valueOf(name), 0.1);
+      names.add(0, String.valueOf(name));
+    }
+    assertEquals(names, List.copyOf(quantity.shapes().keySet()));
   }
 }
