@@ -121,7 +121,7 @@ final class PointWords {
   private static String range(List<LimitPair> pairs) {
     double low = pairs.stream().mapToDouble(LimitPair::thdPercent).min().orElseThrow();
     double high = pairs.stream().mapToDouble(LimitPair::thdPercent).max().orElseThrow();
-    return Sentence.of("{} to {}", percent(low), percent(high));
+    return low == high ? percent(low) : Sentence.of("{} to {}", percent(low), percent(high));
   }
 
   private static String percent(double percent) {
