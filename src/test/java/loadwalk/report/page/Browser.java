@@ -196,18 +196,27 @@ public final class Browser implements AutoCloseable {
   @Override
   public void close() throws IOException {
     socket.abort();
+    // Its helpers outlive it for a moment, and write into the profile while it is deleted.
+    List<ProcessHandle> helpers = process.descendants().toList();
     process.destroy();
-    try {
-      process.onExit().get(WAIT_SECONDS, TimeUnit.SECONDS);
-    } catch (InterruptedException | ExecutionException | TimeoutException e) {
-      process.destroyForcibly();
-    }
+    gone(process.toHandle());
+    helpers.forEach(ProcessHandle::destroyForcibly);
+    helpers.forEach(Browser::gone);
     List<Path> files = new ArrayList<>();
     try (Stream<Path> all = Files.walk(profile)) {
       all.sorted(Comparator.reverseOrder()).forEach(files::add);
     }
     for (Path file : files) {
       Files.deleteIfExists(file);
+    }
+  }
+
+  /** Waits until a process has ended, and ends it by force where it does not. */
+  private static void gone(ProcessHandle running) {
+    try {
+      running.onExit().get(WAIT_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException | ExecutionException | TimeoutException e) {
+      running.destroyForcibly();
     }
   }
 
