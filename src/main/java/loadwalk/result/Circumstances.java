@@ -57,11 +57,9 @@ public record Circumstances(
   /** Returns those of the mean of runs, as {@link Conditions#ofMean} has it. */
   static Circumstances ofMean(List<Circumstances> runs) {
     boolean held = runs.stream().allMatch(run -> run.heldSeconds.isPresent());
-    Optional<Boolean> same = same(runs, Circumstances::warm);
-    boolean cold = runs.stream().anyMatch(run -> run.warm.isPresent() && !run.warm.get());
     return new Circumstances(
         same(runs, Circumstances::said),
-        cold ? Optional.of(false) : same,
+        same(runs, Circumstances::warm),
         held
             ? runs.stream().mapToDouble(run -> run.heldSeconds.getAsDouble()).min()
             : OptionalDouble.empty(),

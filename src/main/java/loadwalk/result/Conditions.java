@@ -137,6 +137,11 @@ public record Conditions(
     return Math.abs(one - other) <= (fraction + ROUNDING) * most;
   }
 
+  /** Tells whether a value differs from what was asked by no more than a fraction of that. */
+  public static boolean isNear(double value, double asked, double fraction) {
+    return Math.abs(value - asked) <= (fraction + ROUNDING) * asked;
+  }
+
   private static int channelsRead(MeasuredStep step) {
     boolean one =
         step.reading(ReadingId.OUTPUT_VOLTS).isPresent()

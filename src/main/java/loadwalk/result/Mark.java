@@ -28,8 +28,6 @@ public enum Mark {
   /** How far the supply may lie from the volts asked for, a fraction; as for a rating. */
   static final double SAME_VOLTS = 0.015;
 
-  private static final double ROUNDING = 1e-9;
-
   private final String word;
   private final String text;
 
@@ -75,8 +73,7 @@ public enum Mark {
   }
 
   private static boolean isOff(OptionalDouble volts, double asked) {
-    return volts.isPresent()
-        && Math.abs(volts.getAsDouble() - asked) > (SAME_VOLTS + ROUNDING) * asked;
+    return volts.isPresent() && !Conditions.isNear(volts.getAsDouble(), asked, SAME_VOLTS);
   }
 
   private static void add(List<Mark> marks, Mark mark, boolean holds) {

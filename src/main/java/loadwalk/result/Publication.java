@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.quantity.Quantity;
+import loadwalk.result.PublishedPower.Spread;
 import loadwalk.text.Sentence;
 
 /**
@@ -45,7 +46,7 @@ final class Publication {
   }
 
   private PublishedPower choose(List<StepResult> runs) {
-    List<StepResult> fit = runs.stream().filter(Publication::isRanked).toList();
+    List<StepResult> fit = runs.stream().filter(StepResult::isRanked).toList();
     List<StepResult> left = fit.isEmpty() ? runs : fit;
     Criterion best =
         left.stream().map(StepResult::criterion).min(Comparator.naturalOrder()).orElseThrow();
@@ -55,12 +56,13 @@ final class Publication {
     if (same.size() == 1) {
       String why =
           others.isEmpty() ? "" : Sentence.of("the only run read {}{}", best.text(), others);
-      return power(same, why);
+      return power(same, why, Optional.empty());
     }
     if (!best.isStated()) {
       return power(
           same.subList(0, 1),
-          Sentence.of("the first of {} runs, all read {}{}", same.size(), best.text(), others));
+          Sentence.of("the first of {} runs, all read {}{}", same.size(), best.text(), others),
+          Optional.empty());
     }
     return allAgree(same) ? mean(same, others) : lowest(same, others);
   }
@@ -75,22 +77,18 @@ final class Publication {
     return runs.stream().filter(run -> run.conditions().isLike(first.conditions())).toList();
   }
 
-  private static boolean isRanked(StepResult run) {
-    return run.marks().stream().allMatch(Mark::isRanked);
-  }
-
   private PublishedPower mean(List<StepResult> runs, String others) {
-    return power(runs, Sentence.of("the mean of {} runs that agree{}", runs.size(), others));
+    String why = Sentence.of("the mean of {} runs that agree{}", runs.size(), others);
+    return power(runs, why, Optional.empty());
   }
 
   private PublishedPower lowest(List<StepResult> runs, String others) {
     StepResult lowest = runs.stream().min(BY_TOTAL).orElseThrow();
     StepResult highest = runs.stream().max(BY_TOTAL).orElseThrow();
     String why = Sentence.of("the lowest of {} runs that disagree{}", runs.size(), others);
-    return power(List.of(lowest), why)
-        .spreading(
-            new PublishedPower.Spread(
-                lowest.totalWatts().orElseThrow(), highest.totalWatts().orElseThrow()));
+    Spread spread =
+        new Spread(lowest.totalWatts().orElseThrow(), highest.totalWatts().orElseThrow());
+    return power(List.of(lowest), why, Optional.of(spread));
   }
 
   private static boolean allAgree(List<StepResult> runs) {
@@ -106,7 +104,7 @@ final class Publication {
   }
 
   /** Returns the mean of runs, or the one run. */
-  private PublishedPower power(List<StepResult> runs, String why) {
+  private PublishedPower power(List<StepResult> runs, String why, Optional<Spread> spread) {
     Conditions conditions = Conditions.ofMean(runs.stream().map(StepResult::conditions).toList());
     List<Quantity> channels = channels(runs);
     Quantity total = mean(runs.stream().map(r -> r.totalWatts().orElseThrow()).toList());
@@ -116,7 +114,7 @@ final class Publication {
         runs.stream().map(StepResult::stepId).toList(),
         channels,
         total,
-        Optional.empty(),
+        spread,
         runs.size() == 1 ? runs.get(0).rating() : rating(runs, conditions, channels),
         why,
         Budget.ofMean(total, runs));

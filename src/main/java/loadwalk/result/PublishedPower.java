@@ -54,20 +54,6 @@ public record PublishedPower(
    */
   public record Spread(Quantity low, Quantity high) {}
 
-  /** Returns the same, the lowest of runs that disagree. */
-  PublishedPower spreading(Spread runs) {
-    return new PublishedPower(
-        conditions,
-        marks,
-        this.runs,
-        channelWatts,
-        totalWatts,
-        Optional.of(runs),
-        rating,
-        why,
-        budget);
-  }
-
   /** Returns how the load was connected. */
   public Mode mode() {
     return conditions.mode();
@@ -109,10 +95,5 @@ public record PublishedPower(
     return channelWatts.size() > 1 && watts().value() > 0
         ? Optional.of(channelWatts.get(1).dividedBy(watts(), Unit.ONE))
         : Optional.empty();
-  }
-
-  /** Tells whether it can be ranked among results reached under like conditions. */
-  public boolean isRanked() {
-    return marks.stream().allMatch(Mark::isRanked);
   }
 }

@@ -31,7 +31,6 @@ record RatingJudge(
   /** How far the load may lie from the rated one, a fraction of it. Set by the design. */
   private static final double SAME_OHMS = 0.05;
 
-  private static final double ROUNDING = 1e-9;
   private static final Printer PRINT = Printer.UTF8;
 
   /** Compares the power in one load with its rating. */
@@ -68,8 +67,7 @@ record RatingJudge(
   }
 
   private Optional<String> loadDiffers(Rating rating) {
-    boolean like = Math.abs(load.value() - rating.ohms()) <= (SAME_OHMS + ROUNDING) * rating.ohms();
-    return like
+    return Conditions.isNear(load.value(), rating.ohms(), SAME_OHMS)
         ? Optional.empty()
         : Optional.of(
             Sentence.of(
@@ -117,7 +115,7 @@ record RatingJudge(
       return Optional.of(Sentence.of("rated at a supply of {}, supply volts not read", rated));
     }
     double volts = supplyVolts.get().value();
-    return Math.abs(volts - at) <= (Mark.SAME_VOLTS + ROUNDING) * at
+    return Conditions.isNear(volts, at, Mark.SAME_VOLTS)
         ? Optional.empty()
         : Optional.of(
             Sentence.of(

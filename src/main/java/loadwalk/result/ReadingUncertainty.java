@@ -124,11 +124,6 @@ final class ReadingUncertainty {
         : quantity.withRectangular(source, value * ASSUMED_PERCENT / 100);
   }
 
-  /** Returns the standard uncertainty of a rectangular distribution of half-width a. */
-  static double rectangular(double halfWidth) {
-    return halfWidth / Math.sqrt(3);
-  }
-
   private static Meter assumed(TakenReading taken) {
     return new Meter(
         "assumed meter",

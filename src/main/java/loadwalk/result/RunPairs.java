@@ -33,9 +33,7 @@ final class RunPairs {
   }
 
   private static boolean counts(StepResult step) {
-    return step.isMeasured()
-        && step.criterion().isStated()
-        && step.marks().stream().allMatch(Mark::isRanked);
+    return step.isMeasured() && step.criterion().isStated() && step.isRanked();
   }
 
   private static boolean areAlike(StepResult one, StepResult other) {

@@ -91,6 +91,11 @@ public record StepResult(
     return kind == Target.Kind.LOADED && outputVolts.isPresent() && totalWatts.isPresent();
   }
 
+  /** Tells whether it can be ranked among results like it. */
+  boolean isRanked() {
+    return marks.stream().allMatch(Mark::isRanked);
+  }
+
   /** Tells whether another step had the same nominal load. */
   boolean sameLoad(StepResult other) {
     return mode() == other.mode() && sameOhms(ohms(), other.ohms());

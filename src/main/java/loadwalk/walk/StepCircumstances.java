@@ -38,13 +38,11 @@ final class StepCircumstances {
    * step was read; empty without a warm-up, or where no clock ran for it.
    */
   private static Optional<Boolean> warm(WalkState state, PlannedStep planned) {
-    Optional<PlannedStep> last =
-        state.plan().subList(0, state.plan().indexOf(planned)).stream()
-            .filter(p -> p.step().warmUp().isPresent())
-            .reduce((first, second) -> second);
     return cooled(state.step(planned.id()))
         ? Optional.of(false)
-        : last.flatMap(warmUp -> ended(state.step(warmUp.id()), warmUp));
+        : state
+            .warmUpBefore(planned.id())
+            .flatMap(warmUp -> ended(state.step(warmUp.id()), warmUp));
   }
 
   private static boolean cooled(StepState step) {

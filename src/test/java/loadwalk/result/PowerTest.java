@@ -109,8 +109,8 @@ class PowerTest {
   @Test
   void rectangular_andResolution_meetTheFormulas() {
     // JCGM 100:2008, 4.3.7 and F.2.2.1: a/sqrt(3); a step's u is 0.29 of it.
-    assertEquals(1 / Math.sqrt(3), ReadingUncertainty.rectangular(1), 1e-15);
-    assertEquals(0.29, ReadingUncertainty.rectangular(0.5), 0.002);
+    assertEquals(1 / Math.sqrt(3), rectangular(1), 1e-15);
+    assertEquals(0.29, rectangular(0.5), 0.002);
   }
 
   private static Quantity volts(double value, double u) {
@@ -131,5 +131,9 @@ class PowerTest {
     try (InputStream in = PowerTest.class.getResourceAsStream("/reference/gum.json")) {
       return new ObjectMapper().readTree(in);
     }
+  }
+
+  private static double rectangular(double halfWidth) {
+    return Quantity.exact(1, Unit.VOLT).withRectangular("limits", halfWidth).u();
   }
 }

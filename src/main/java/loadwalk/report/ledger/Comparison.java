@@ -4,7 +4,6 @@ import java.util.List;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
-import loadwalk.result.Mark;
 import loadwalk.text.Sentence;
 
 /**
@@ -30,10 +29,12 @@ record Comparison(Outcome outcome, String words) {
   /** Compares a result with the first one; only what ranks under like conditions is compared. */
   static Comparison of(RankedResult first, RankedResult other) {
     if (!first.walk().ranks(first.load())) {
-      return notRanked(Sentence.of("not compared: the first is not ranked, {}", why(first)));
+      return notRanked(
+          Sentence.of(
+              "not compared: the first is not ranked, {}", first.walk().unranked(first.load())));
     }
     if (!other.walk().ranks(other.load())) {
-      return notRanked(Sentence.of("not ranked, {}", why(other)));
+      return notRanked(Sentence.of("not ranked, {}", other.walk().unranked(other.load())));
     }
     List<String> differs = Likeness.differences(first.load(), other.load());
     if (!differs.isEmpty()) {
@@ -61,11 +62,5 @@ record Comparison(Outcome outcome, String words) {
 
   private static Comparison notRanked(String words) {
     return new Comparison(Outcome.NOT_RANKED, words);
-  }
-
-  private static String why(RankedResult result) {
-    return result.walk().soundness().standing().isFaulty()
-        ? "journal damaged"
-        : result.load().unrankedBy().map(Mark::text).orElse("no stated limit");
   }
 }

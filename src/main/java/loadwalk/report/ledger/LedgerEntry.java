@@ -52,6 +52,7 @@ public record LedgerEntry(
     List<Load> loads,
     BenchRepeats repeats,
     Soundness soundness) {
+  private static final String DAMAGED = "journal damaged";
   private static final Comparator<Load> BY_POWER = Comparator.comparingDouble(load -> load.watts());
 
   /** Copies the loads. */
@@ -280,6 +281,19 @@ public record LedgerEntry(
   /** Returns the best efficiency over all loads that rank. */
   public OptionalDouble bestEfficiency() {
     return mostEfficient().map(Load::efficiency).orElse(OptionalDouble.empty());
+  }
+
+  /** Returns why a result does not rank; for one that {@link #ranks} does not hold of. */
+  String unranked(Load load) {
+    return soundness.standing().isFaulty()
+        ? DAMAGED
+        : load.unrankedBy().map(Mark::text).orElse("no stated limit");
+  }
+
+  /** Returns why none of its results ranks. */
+  String unranked() {
+    String none = soundness.standing().isFaulty() ? DAMAGED : "nothing measured";
+    return strongest().map(this::unranked).orElse(none);
   }
 
   private Stream<Load> ranked() {

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import loadwalk.report.ledger.LedgerEntry.Load;
-import loadwalk.result.Mark;
 
 /** The orders of a ledger. */
 public enum LedgerSort {
@@ -94,13 +93,8 @@ public enum LedgerSort {
 
   /** Returns why a walk is not ranked in this order. */
   String unranked(LedgerEntry walk) {
-    if (walk.soundness().standing().isFaulty()) {
-      return "journal damaged";
-    }
     if (walk.strongestRanked().isEmpty()) {
-      return walk.strongest()
-          .map(load -> load.unrankedBy().map(Mark::text).orElse("no stated limit"))
-          .orElse("nothing measured");
+      return walk.unranked();
     }
     return switch (this) {
       case FUSE -> "fuses not known";

@@ -119,9 +119,7 @@ final class PointWords {
   }
 
   private static String range(List<LimitPair> pairs) {
-    double low = pairs.stream().mapToDouble(LimitPair::thdPercent).min().orElseThrow();
-    double high = pairs.stream().mapToDouble(LimitPair::thdPercent).max().orElseThrow();
-    return low == high ? percent(low) : Sentence.of("{} to {}", percent(low), percent(high));
+    return ResultWords.range(pairs.stream().map(LimitPair::thdPercent).toList(), Unit.PERCENT);
   }
 
   private static String percent(double percent) {

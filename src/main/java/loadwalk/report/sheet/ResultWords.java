@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
@@ -41,6 +42,15 @@ public final class ResultWords {
   /** Returns mode and load of a published power. */
   static String load(PublishedPower power) {
     return load(power.mode(), power.ohms());
+  }
+
+  /** Returns the lowest and the highest of values, or the one that all are. */
+  static String range(List<Double> values, Unit unit) {
+    double low = Collections.min(values);
+    double high = Collections.max(values);
+    return low == high
+        ? PRINTER.exact(low, unit)
+        : Sentence.of("{} to {}", PRINTER.exact(low, unit), PRINTER.exact(high, unit));
   }
 
   static String quantity(Optional<Quantity> quantity) {

@@ -112,7 +112,7 @@ final class SheetWarnings {
     Map<PlannedStep, List<PublishedPower>> after = new LinkedHashMap<>();
     for (PublishedPower power : marked(Mark.NOT_WARM)) {
       runs(power, Mark.NOT_WARM)
-          .flatMap(run -> warmUpBefore(run.stepId()).stream())
+          .flatMap(run -> state.warmUpBefore(run.stepId()).stream())
           .distinct()
           .forEach(warm -> after.computeIfAbsent(warm, key -> new ArrayList<>()).add(power));
     }
@@ -133,13 +133,6 @@ final class SheetWarnings {
     return powers.size() == 1
         ? Sentence.of("{} {} was read on an amplifier that was not warm.", clock, loads(powers))
         : Sentence.of("{} {} were read on an amplifier that was not warm.", clock, loads(powers));
-  }
-
-  private Optional<PlannedStep> warmUpBefore(String stepId) {
-    return state.plan().stream()
-        .takeWhile(planned -> !planned.id().equals(stepId))
-        .filter(planned -> planned.step().warmUp().isPresent())
-        .reduce((first, second) -> second);
   }
 
   private void limit() {

@@ -47,7 +47,8 @@ final class StandardFindings {
   static Function<Sheet, Finding> supplyHeld(double fraction) {
     return sheet -> {
       double asked = sheet.sequence().supplyVolts();
-      return of(Conditions::supplyVolts, Unit.VOLT, v -> isNear(v, asked, fraction)).apply(sheet);
+      return of(Conditions::supplyVolts, Unit.VOLT, v -> Conditions.isNear(v, asked, fraction))
+          .apply(sheet);
     };
   }
 
@@ -61,12 +62,12 @@ final class StandardFindings {
         : of(
                 Conditions::supplyVolts,
                 Unit.VOLT,
-                v -> rated.stream().allMatch(r -> isNear(v, r, NEAR_FRACTION)))
+                v -> rated.stream().allMatch(r -> Conditions.isNear(v, r, NEAR_FRACTION)))
             .apply(sheet);
   }
 
   static Function<Sheet, Finding> tone(double hertz) {
-    return of(Conditions::hertz, Unit.HERTZ, f -> isNear(f, hertz, NEAR_FRACTION));
+    return of(Conditions::hertz, Unit.HERTZ, f -> Conditions.isNear(f, hertz, NEAR_FRACTION));
   }
 
   /** One walk reads one tone, never a band. */
@@ -75,7 +76,10 @@ final class StandardFindings {
   }
 
   static Function<Sheet, Finding> bandwidth(double hertz) {
-    return of(c -> c.around().thdBandwidthHertz(), Unit.HERTZ, f -> isNear(f, hertz, NEAR_BAND));
+    return of(
+        c -> c.around().thdBandwidthHertz(),
+        Unit.HERTZ,
+        f -> Conditions.isNear(f, hertz, NEAR_BAND));
   }
 
   static Function<Sheet, Finding> held(double seconds) {
@@ -98,10 +102,12 @@ final class StandardFindings {
       List<Conditions> all = conditions(sheet);
       Optional<Conditions> same =
           all.stream()
-              .filter(c -> c.mode() == Mode.STEREO && isNear(c.ohms(), ohms, ROUNDING))
+              .filter(c -> c.mode() == Mode.STEREO && Conditions.isNear(c.ohms(), ohms, ROUNDING))
               .findFirst();
       if (same.isEmpty()) {
-        return all.isEmpty() ? Finding.NONE : Finding.of(false, range(ohms(all), Unit.OHM));
+        return all.isEmpty()
+            ? Finding.NONE
+            : Finding.of(false, ResultWords.range(ohms(all), Unit.OHM));
       }
       OptionalDouble read = same.get().ohmsRead();
       return read.isPresent()
@@ -171,7 +177,8 @@ final class StandardFindings {
     }
     return Finding.of(
         all.stream().allMatch(c -> c.criterion() == Criterion.THD_LIMIT),
-        range(all.stream().map(c -> c.thdPercent().orElseThrow()).toList(), Unit.PERCENT));
+        ResultWords.range(
+            all.stream().map(c -> c.thdPercent().orElseThrow()).toList(), Unit.PERCENT));
   }
 
   static Finding source(Sheet sheet) {
@@ -204,23 +211,11 @@ final class StandardFindings {
         return Finding.missing("not with every output");
       }
       List<Double> values = read.stream().map(OptionalDouble::getAsDouble).toList();
-      return Finding.of(values.stream().allMatch(asAsked::test), range(values, unit));
+      return Finding.of(values.stream().allMatch(asAsked::test), ResultWords.range(values, unit));
     };
   }
 
   private static List<Conditions> conditions(Sheet sheet) {
     return sheet.loads().stream().map(line -> line.power().conditions()).toList();
-  }
-
-  private static boolean isNear(double value, double asked, double fraction) {
-    return Math.abs(value - asked) <= (fraction + ROUNDING) * asked;
-  }
-
-  private static String range(List<Double> values, Unit unit) {
-    double low = values.stream().mapToDouble(v -> v).min().orElseThrow();
-    double high = values.stream().mapToDouble(v -> v).max().orElseThrow();
-    return low == high
-        ? PRINTER.exact(low, unit)
-        : Sentence.of("{} to {}", PRINTER.exact(low, unit), PRINTER.exact(high, unit));
   }
 }

@@ -124,6 +124,14 @@ public record WalkState(
     return current().map(PlannedStep::id).orElseGet(() -> plan.get(plan.size() - 1).id());
   }
 
+  /** Returns the last warm-up of the plan before a step. */
+  public Optional<PlannedStep> warmUpBefore(String id) {
+    return plan.stream()
+        .takeWhile(planned -> !planned.id().equals(id))
+        .filter(planned -> planned.step().warmUp().isPresent())
+        .reduce((first, second) -> second);
+  }
+
   /** Tells whether every step is done or skipped. */
   public boolean isFinished() {
     return current().isEmpty();
