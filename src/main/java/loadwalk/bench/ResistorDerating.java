@@ -57,6 +57,19 @@ public final class ResistorDerating {
     return multiple > most ? 0 : most * tables.limit("resistor-burst-seconds") / multiple;
   }
 
+  /** Returns the most watts that a cold resistor bears for a time. */
+  public double mostWatts(LoadResistor resistor, Hold hold) {
+    double multiple = 1 / (1 - Math.exp(-hold.seconds() / elementSeconds()));
+    return resistor.watts() * Math.min(multiple, largestMultiple());
+  }
+
+  /**
+   * Returns the time constant of the element that makes the table's burst just bearable, seconds.
+   */
+  private double elementSeconds() {
+    return -tables.limit("resistor-burst-seconds") / Math.log(1 - 1 / largestMultiple());
+  }
+
   /** Returns the assumption behind {@link #burstSeconds}, one sentence. */
   public String burstAssumption() {
     return Sentence.of(

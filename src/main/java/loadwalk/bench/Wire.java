@@ -87,6 +87,11 @@ public final class Wire {
     return single * lead.parallel() * bundleFactor(lead.parallel());
   }
 
+  /** Returns the current a run bears for a time, amperes. */
+  public double mostAmps(Lead lead, Hold hold) {
+    return ampacity(lead);
+  }
+
   private double singleAmpacity(Lead.Gauge gauge) {
     Curve curve = gauge.isMetric() ? ampsByMm2 : ampsByAwgArea;
     return curve.at(gauge.areaMm2(), 1, 0);

@@ -2,8 +2,10 @@ package loadwalk.forecast;
 
 import java.util.Optional;
 import loadwalk.bench.Bench;
+import loadwalk.bench.Hold;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
+import loadwalk.bench.ResistorDerating;
 
 /** Works out the hottest resistor of a load wired from the bench's stock. */
 public interface LoadBank {
@@ -15,9 +17,10 @@ public interface LoadBank {
    * @param mode stereo (two such loads at once) or bridged (one)
    * @param ohms the load, ohms
    * @param loadWatts the watts in one load
+   * @param hold how long they are held
    * @return empty if the stock is unknown or cannot make this load
    */
-  Optional<Hottest> hottest(Bench bench, Mode mode, double ohms, double loadWatts);
+  Optional<Hottest> hottest(Bench bench, Mode mode, double ohms, double loadWatts, Hold hold);
 
   /**
    * The hottest resistor of a load, with its rating.
@@ -25,11 +28,12 @@ public interface LoadBank {
    * @param label the name of the resistor
    * @param watts the watts it takes
    * @param ratedWatts its rating, watts
+   * @param mostWatts the watts it bears for the hold as it is mounted
    */
-  record Hottest(String label, double watts, double ratedWatts) {
-    /** Returns the watts over the rating. */
+  record Hottest(String label, double watts, double ratedWatts, double mostWatts) {
+    /** Returns the watts over what it bears. */
     public double share() {
-      return watts / ratedWatts;
+      return watts / mostWatts;
     }
   }
 
@@ -37,12 +41,13 @@ public interface LoadBank {
    * Returns a bank that spreads the watts evenly over the whole stock. No wiring can do better, so
    * a load that is too much here is too much in any wiring.
    */
-  static LoadBank evenly() {
-    return (bench, mode, ohms, loadWatts) -> {
+  static LoadBank evenly(ResistorDerating derating) {
+    return (bench, mode, ohms, loadWatts, hold) -> {
       double stock = bench.loads().stream().mapToDouble(r -> r.watts() * r.count()).sum();
       Optional<LoadResistor> first = bench.loads().stream().findFirst();
       double share = loadWatts * mode.loads() / stock;
-      return first.map(r -> new Hottest(r.label(), share * r.watts(), r.watts()));
+      return first.map(
+          r -> new Hottest(r.label(), share * r.watts(), r.watts(), derating.mostWatts(r, hold)));
     };
   }
 }

@@ -6,15 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
+import loadwalk.bench.Hold;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
+import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Wire;
 import org.junit.jupiter.api.Test;
 
 /** What the resistors and the leads of a bench bear, without any wiring known. */
 class LoadBankTest {
+  private static final ResistorDerating DERATING = new ResistorDerating(Tables.stock());
   private static final Wire WIRE = new Wire(Tables.stock());
 
   private static final LoadResistor SIXTEEN =
@@ -26,7 +29,9 @@ class LoadBankTest {
   @Test
   void evenly_sharesTheWattsOfBothLoads_byRating() {
     LoadBank.Hottest hottest =
-        LoadBank.evenly().hottest(bench(SIXTEEN, FOUR), Mode.STEREO, 4, 200).orElseThrow();
+        LoadBank.evenly(DERATING)
+            .hottest(bench(SIXTEEN, FOUR), Mode.STEREO, 4, 200, Hold.CONTINUOUS)
+            .orElseThrow();
     assertEquals("4 ohm", hottest.label());
     assertEquals(20, hottest.watts(), 1e-12);
     assertEquals(100, hottest.ratedWatts());
@@ -36,14 +41,17 @@ class LoadBankTest {
   @Test
   void evenly_bridged_heatsOneLoad() {
     LoadBank.Hottest hottest =
-        LoadBank.evenly().hottest(bench(FOUR), Mode.BRIDGED, 4, 200).orElseThrow();
+        LoadBank.evenly(DERATING)
+            .hottest(bench(FOUR), Mode.BRIDGED, 4, 200, Hold.CONTINUOUS)
+            .orElseThrow();
     assertEquals(0.5, hottest.share(), 1e-12);
     assertEquals(25, hottest.watts(), 1e-12);
   }
 
   @Test
   void evenly_withoutResistors_isNotTold() {
-    assertTrue(LoadBank.evenly().hottest(bench(), Mode.STEREO, 4, 200).isEmpty());
+    assertTrue(
+        LoadBank.evenly(DERATING).hottest(bench(), Mode.STEREO, 4, 200, Hold.CONTINUOUS).isEmpty());
   }
 
   /** ASTM B258: 0.815153 mΩ/m of AWG 4 at 20 °C; copper at 50 °C has 1.1179 of that. */

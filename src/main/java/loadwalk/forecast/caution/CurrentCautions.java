@@ -205,7 +205,7 @@ final class CurrentCautions {
             stress -> {
               FuseCurve.Opening worst = curve.opening(Math.max(0, stress.share()));
               boolean opensEarly =
-                  worst.minSeconds() < tables.limit("fuse-reading-seconds")
+                  worst.minSeconds() < tables.limit("reading-seconds")
                       || step.target().kind() == Target.Kind.WARM_UP;
               Verdict gravity = stress.share() > 1 && opensEarly ? Verdict.HALT : Verdict.HEED;
               String text =

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
+import loadwalk.bench.Hold;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
@@ -36,9 +37,11 @@ final class LoadCautions {
 
   private final LoadBank bank;
   private final ResistorDerating derating;
+  private final Tables tables;
 
   LoadCautions(Tables tables, LoadBank bank) {
     this.bank = bank;
+    this.tables = tables;
     derating = new ResistorDerating(tables);
   }
 
@@ -146,7 +149,8 @@ final class LoadCautions {
     Optional<Band> loadWatts = step.driven() ? step.loadWatts() : Optional.empty();
     return loadWatts.flatMap(
         watts ->
-            bank.hottest(step.bench(), mode, ohms, watts.high())
+            bank.hottest(
+                    step.bench(), mode, ohms, watts.high(), Hold.of(step.target().kind(), tables))
                 .map(
                     worst -> {
                       double perWatt = watts.high() > 0 ? worst.watts() / watts.high() : 0;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.Bench;
+import loadwalk.bench.Hold;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ResistorDerating;
@@ -87,20 +88,32 @@ public final class WiringLoadBank implements LoadBank {
   }
 
   @Override
-  public Optional<Hottest> hottest(Bench bench, Mode mode, double ohms, double loadWatts) {
+  public Optional<Hottest> hottest(
+      Bench bench, Mode mode, double ohms, double loadWatts, Hold hold) {
     boolean asked = ohms > 0 && !Double.isInfinite(ohms) && loadWatts >= 0;
     if (bench.loads().isEmpty() || !asked) {
       return Optional.empty();
     }
     long total = bench.loads().stream().mapToLong(LoadResistor::count).sum();
-    Optional<Hottest> evenly = LoadBank.evenly().hottest(bench, mode, ohms, loadWatts);
+    Optional<Hottest> evenly =
+        LoadBank.evenly(derating).hottest(bench, mode, ohms, loadWatts, hold);
     if (total > Stock.MOST || evenly.orElseThrow().share() > derating.largestMultiple()) {
       return evenly;
     }
     return wiring(bench.loads(), mode, ohms, loadWatts).wired().stream()
         .flatMap(found -> found.loads().stream())
-        .map(load -> load.hottest(loadWatts))
-        .max((a, b) -> Double.compare(a.share(), b.share()))
-        .map(heat -> new Hottest(heat.part().name(), heat.watts(), heat.part().ratedWatts()));
+        .map(load -> hottest(load.hottest(loadWatts), bench, hold))
+        .max((a, b) -> Double.compare(a.share(), b.share()));
+  }
+
+  private Hottest hottest(Network.Heat heat, Bench bench, Hold hold) {
+    Network.Part part = heat.part();
+    LoadResistor kind =
+        bench.loads().stream()
+            .filter(r -> r.label().equals(part.label()) && r.watts() == part.ratedWatts())
+            .findFirst()
+            .orElseThrow();
+    return new Hottest(
+        part.name(), heat.watts(), part.ratedWatts(), derating.mostWatts(kind, hold));
   }
 }

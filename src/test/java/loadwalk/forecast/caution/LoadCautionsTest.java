@@ -73,7 +73,8 @@ class LoadCautionsTest {
 
   @Test
   void resistors_thatMakeNoSuchLoad_areSaidNotToBeChecked() {
-    bench.cautions = new StepCautions(Tables.stock(), (b, mode, ohms, watts) -> Optional.empty());
+    bench.cautions =
+        new StepCautions(Tables.stock(), (b, mode, ohms, watts, hold) -> Optional.empty());
     watts(100, 110);
     assertEquals(
         "No wiring of the resistors entered makes two loads of 4 Ω within their ratings. What you"

@@ -1,5 +1,6 @@
 package loadwalk.forecast.standard;
 
+import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
 import loadwalk.forecast.LoadBank;
 import loadwalk.forecast.caution.StepCautions;
@@ -13,6 +14,7 @@ public final class Stock {
   }
 
   public static StepCautions cautions() {
-    return new StepCautions(Tables.stock(), LoadBank.evenly());
+    Tables tables = Tables.stock();
+    return new StepCautions(tables, LoadBank.evenly(new ResistorDerating(tables)));
   }
 }

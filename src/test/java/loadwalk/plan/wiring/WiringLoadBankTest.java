@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
+import loadwalk.bench.Hold;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Tables;
@@ -116,13 +117,15 @@ class WiringLoadBankTest {
   @Test
   void hottest_isTheOneNearestItsRating() {
     LoadBank.Hottest hottest =
-        bank.hottest(bench(kind(8, 200, 1), kind(24, 50, 1)), Mode.BRIDGED, 6, 120).orElseThrow();
+        bank.hottest(bench(kind(8, 200, 1), kind(24, 50, 1)), Mode.BRIDGED, 6, 120, Hold.CONTINUOUS)
+            .orElseThrow();
     assertEquals("24 ohm #1", hottest.label());
     assertEquals(30, hottest.watts(), 1e-9);
     assertEquals(50, hottest.ratedWatts());
     assertEquals(0.6, hottest.share(), 1e-9);
     LoadBank.Hottest other =
-        bank.hottest(bench(kind(8, 100, 1), kind(24, 50, 1)), Mode.BRIDGED, 6, 120).orElseThrow();
+        bank.hottest(bench(kind(8, 100, 1), kind(24, 50, 1)), Mode.BRIDGED, 6, 120, Hold.CONTINUOUS)
+            .orElseThrow();
     assertEquals("8 ohm #1", other.label());
     assertEquals(0.9, other.share(), 1e-9);
   }
@@ -132,7 +135,8 @@ class WiringLoadBankTest {
   void hottest_ofTwoLoads_isThatOfTheHotter() {
     Bench bench =
         bench(kind(4, 200, 1), new LoadResistor("four", 4, 5, 100, 1, OptionalDouble.empty()));
-    LoadBank.Hottest hottest = bank.hottest(bench, Mode.STEREO, 4, 100).orElseThrow();
+    LoadBank.Hottest hottest =
+        bank.hottest(bench, Mode.STEREO, 4, 100, Hold.CONTINUOUS).orElseThrow();
     assertEquals("four #1", hottest.label());
     assertEquals(1, hottest.share(), 1e-9);
   }
@@ -140,14 +144,23 @@ class WiringLoadBankTest {
   @ParameterizedTest
   @CsvSource({"0, 10", "-1, 10", "NaN, 10", "Infinity, 10", "4, -1", "4, NaN"})
   void hottest_ofNoLoadAtAll_isUnknown(double ohms, double watts) {
-    assertEquals(Optional.empty(), bank.hottest(bench(kind(4, 100, 1)), Mode.BRIDGED, ohms, watts));
+    assertEquals(
+        Optional.empty(),
+        bank.hottest(bench(kind(4, 100, 1)), Mode.BRIDGED, ohms, watts, Hold.CONTINUOUS));
   }
 
   @Test
   void hottest_withoutAStockOrAWiring_isUnknown() {
-    assertEquals(Optional.empty(), bank.hottest(Bench.unknown(), Mode.BRIDGED, 4, 10));
-    assertEquals(Optional.empty(), bank.hottest(bench(kind(4, 100, 1)), Mode.BRIDGED, 1, 10));
-    assertEquals(0, bank.hottest(bench(kind(4, 100, 1)), Mode.BRIDGED, 4, 0).orElseThrow().watts());
+    assertEquals(
+        Optional.empty(), bank.hottest(Bench.unknown(), Mode.BRIDGED, 4, 10, Hold.CONTINUOUS));
+    assertEquals(
+        Optional.empty(),
+        bank.hottest(bench(kind(4, 100, 1)), Mode.BRIDGED, 1, 10, Hold.CONTINUOUS));
+    assertEquals(
+        0,
+        bank.hottest(bench(kind(4, 100, 1)), Mode.BRIDGED, 4, 0, Hold.CONTINUOUS)
+            .orElseThrow()
+            .watts());
   }
 
   /**
@@ -164,7 +177,8 @@ class WiringLoadBankTest {
   void hottest_whereNothingCanBeSearched_isOfAnEvenSpread(
       int count, double watts, double share, String label) {
     LoadBank.Hottest hottest =
-        bank.hottest(bench(kind(8, 200, count)), Mode.BRIDGED, 8.0 / count, watts).orElseThrow();
+        bank.hottest(bench(kind(8, 200, count)), Mode.BRIDGED, 8.0 / count, watts, Hold.CONTINUOUS)
+            .orElseThrow();
     assertEquals(label, hottest.label());
     assertEquals(share, hottest.share(), 1e-9);
   }
