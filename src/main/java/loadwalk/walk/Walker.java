@@ -96,6 +96,8 @@ public final class Walker {
       rest.remove(stamped);
       renew |= stamped.fact().changesEvidence();
     }
+    // What became known while the walk was held, such as that it cooled, is told when it goes on.
+    renew |= model.state().hold() != Hold.RUNNING && state.hold() == Hold.RUNNING;
     boolean stopping = model.stopping() && state.hold() != Hold.STOPPED;
     Model.Clock clock = model.clock().failedAt(OptionalLong.empty());
     boolean sameStep = state.currentId().equals(model.state().currentId());

@@ -29,6 +29,16 @@ class ColdNightScenarioTest {
   }
 
   @Test
+  void pausedAndEndedOverNight_saysOnGoingOnThatTheAmplifierHasCooled() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour().press("F5").sees("PAUSED");
+    bench.clocks().goOn(10 * 3600);
+    bench.killedAndStartedAgain().press("Up", "Enter").sees("PAUSED").press("Enter");
+    bench.sees("stereo-4 brief: HEED", "stood still for 10 hours", "has cooled");
+    assertEquals(1, cooled(bench));
+    bench.journalTellsTheSame();
+  }
+
+  @Test
   void machineAsleepAtABrief_andInALoadedStep_isNoticedAtTheNextTick() {
     BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
     bench.clocks().setForward(3600);

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Caution;
+import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
 import loadwalk.result.Criterion;
 import loadwalk.walk.fact.StepState.Status;
@@ -58,6 +60,17 @@ class ReopenedTest {
     assertEquals(List.of("Cooled", "Resumed", "Briefed"), reopened(9 * 3_600_000));
     assertEquals(Hold.RUNNING, floor.model.state().hold());
     assertEquals(0, floor.model.clock().warmSeconds());
+  }
+
+  @Test
+  void pausedWalk_thatCooledBeforeItWasReopened_isBriefedAnewWhenItGoesOn() {
+    floor.hear(new Intent.Begin()).letPass(20).hear(new Intent.EndEarly("warm enough"));
+    floor.at("stereo-4").hear(new Intent.Pause());
+    assertEquals(List.of("Cooled"), reopened(9 * 3_600_000));
+    floor.hear(new Intent.Resume());
+    Forecast brief = floor.step("stereo-4").brief().orElseThrow();
+    assertEquals(List.of("cooled"), brief.cautions().stream().map(Caution::code).toList());
+    assertEquals(Verdict.HEED, brief.verdict());
   }
 
   @Test
