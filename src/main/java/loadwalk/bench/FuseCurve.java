@@ -101,6 +101,30 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
     }
   }
 
+  /** Halvings of the interval in which a multiple is sought: to 1e-9 of it. */
+  private static final int HALVINGS = 30;
+
+  /**
+   * Returns the largest current, as a multiple of the rating, that every such fuse carries for a
+   * time in seconds; from below the table, where it may never open, to its last point.
+   */
+  public double multipleLasting(double seconds) {
+    double carries = points.get(0).multiple();
+    double opens = points.get(points.size() - 1).multiple();
+    if (opening(opens).minSeconds() >= seconds) {
+      return opens;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (carries + opens) / 2;
+      if (opening(middle).minSeconds() >= seconds) {
+        carries = middle;
+      } else {
+        opens = middle;
+      }
+    }
+    return carries;
+  }
+
   /**
    * Returns the time to open at a current.
    *

@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.json.Shape;
+import loadwalk.numeric.Quantiles;
 
 /**
  * A predicted range of one reading, at the forecast's level.
@@ -14,6 +15,8 @@ import loadwalk.json.Shape;
 public record Band(double low, double middle, double high) {
   /** The probability that a reading falls in its band. */
   public static final double LEVEL = 0.95;
+
+  private static final double END_QUANTILE = Quantiles.normalQuantile((1 + LEVEL) / 2);
 
   static final Band BLANK = new Band(0, 0, 0);
 
@@ -40,6 +43,17 @@ public record Band(double low, double middle, double high) {
 
   static Optional<Band> shape(Shape in, String key, Optional<Band> band) {
     return in.has(key, band.isPresent()) ? Optional.of(shape(in, key, band.orElse(BLANK))) : band;
+  }
+
+  /**
+   * Returns the value that is exceeded with a chance below one half: a normal above the middle
+   * whose end is that of the band, in logarithms where the middle lies above zero.
+   *
+   * @param chance above 0, up to 0.5
+   */
+  public double exceededWith(double chance) {
+    double share = Quantiles.normalQuantile(1 - chance) / END_QUANTILE;
+    return middle > 0 ? middle * Math.pow(high / middle, share) : middle + share * (high - middle);
   }
 
   /** Returns whether a value lies inside, ends included; NaN never does. */

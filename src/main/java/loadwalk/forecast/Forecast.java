@@ -19,6 +19,7 @@ import loadwalk.json.Shaped;
  * @param demand the load that the step puts on the bench
  * @param cautions the cautions, worst first
  * @param verdict the gravest verdict among the cautions
+ * @param givesFirst what gives first and where to stop; empty if nothing is driven or known
  * @param basis one sentence: what the forecast is based on and, if it is wide, why
  */
 public record Forecast(
@@ -28,6 +29,7 @@ public record Forecast(
     Demand demand,
     List<Caution> cautions,
     Verdict verdict,
+    Optional<GivesFirst> givesFirst,
     String basis)
     implements Shaped<Forecast> {
   /** Copies the maps and lists. */
@@ -38,6 +40,18 @@ public record Forecast(
     cautions = List.copyOf(cautions);
   }
 
+  /** Creates a forecast of which nothing is known that could give. */
+  public Forecast(
+      String stepId,
+      double level,
+      Map<ReadingId, Band> readings,
+      Demand demand,
+      List<Caution> cautions,
+      Verdict verdict,
+      String basis) {
+    this(stepId, level, readings, demand, cautions, verdict, Optional.empty(), basis);
+  }
+
   /** Returns an empty forecast to read a kept one into. */
   public static Forecast blank() {
     return new Forecast("", 0, Map.of(), Demand.unknown(), List.of(), Verdict.CLEAR, "");
@@ -45,7 +59,12 @@ public record Forecast(
 
   /** Returns this forecast for another step. */
   public Forecast of(String step) {
-    return new Forecast(step, level, readings, demand, cautions, verdict, basis);
+    return new Forecast(step, level, readings, demand, cautions, verdict, givesFirst, basis);
+  }
+
+  /** Returns this forecast with other cautions and their verdict. */
+  public Forecast with(List<Caution> others, Verdict theirs) {
+    return new Forecast(stepId, level, readings, demand, others, theirs, givesFirst, basis);
   }
 
   /** Reads or writes every field except the step, which the enclosing record names. */
@@ -57,7 +76,8 @@ public record Forecast(
     Map<ReadingId, Band> bands = in.part("readings", new Readings(readings)).bands;
     Demand itsDemand = in.part("demand", demand);
     List<Caution> its = in.list("cautions", cautions, Caution.blank());
-    return new Forecast(stepId, itsLevel, bands, itsDemand, its, itsVerdict, itsBasis);
+    Optional<GivesFirst> first = in.part("givesFirst", givesFirst, GivesFirst.BLANK);
+    return new Forecast(stepId, itsLevel, bands, itsDemand, its, itsVerdict, first, itsBasis);
   }
 
   private record Readings(Map<ReadingId, Band> bands) implements Shaped<Readings> {

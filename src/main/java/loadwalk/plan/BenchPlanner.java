@@ -16,6 +16,7 @@ import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
 import loadwalk.forecast.Observation;
+import loadwalk.forecast.ToldOnce;
 import loadwalk.forecast.caution.StepCautions;
 import loadwalk.plan.wiring.WiringAnswer;
 import loadwalk.plan.wiring.WiringLoadBank;
@@ -76,14 +77,18 @@ final class BenchPlanner {
       // Before the walk the heaviest step is taken to be the heaviest of the sequence.
       StepContext context = planned.in(sequence, walked, any -> true);
       asked.add(new BenchPlan.Asked(planned.id(), planned.instruction(context)));
-      planned.target(context).ifPresent(target -> steps.add(step(evidence, target)));
+      planned.target(context).ifPresent(target -> steps.add(step(evidence, target, briefs(steps))));
     }
     List<String> needs = new Needs(tables, evidence, steps).sentences();
     return new BenchPlan(sequence.name(), evidence, asked, steps, needs);
   }
 
-  private StepPlan step(Evidence evidence, Target target) {
-    Forecast forecast = forecaster.forecast(evidence, target);
+  private static List<Forecast> briefs(List<StepPlan> before) {
+    return before.stream().map(StepPlan::forecast).toList();
+  }
+
+  private StepPlan step(Evidence evidence, Target target, List<Forecast> before) {
+    Forecast forecast = ToldOnce.after(before, forecaster.forecast(evidence, target));
     Bench bench = evidence.bench();
     Optional<Band> amps = forecast.band(loadwalk.bench.ReadingId.SUPPLY_AMPS);
     return new StepPlan(

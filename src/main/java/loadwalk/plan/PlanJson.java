@@ -125,7 +125,7 @@ public final class PlanJson {
     out.writeStringField("code", stress.code());
     out.writeStringField("what", stress.what());
     JsonOut.number(out, "atWorst", stress.demand().high());
-    JsonOut.number(out, "bears", stress.limit());
+    JsonOut.number(out, "bears", stress.bears().counted());
     JsonOut.number(out, "marginPercent", stress.marginPercent());
     out.writeEndObject();
   }

@@ -9,6 +9,7 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
+import loadwalk.forecast.ToldOnce;
 import loadwalk.forecast.Verdict;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
@@ -27,11 +28,20 @@ public final class Briefing {
       return withoutLoad(planned);
     }
     Forecast forecast =
-        forecaster.forecast(Targets.evidenceBefore(state, planned.id()), target.get());
+        ToldOnce.after(
+            briefsBefore(state, planned),
+            forecaster.forecast(Targets.evidenceBefore(state, planned.id()), target.get()));
     List<Caution> more = new ArrayList<>();
     heldByDoubt(state, planned).ifPresent(more::add);
     cooled(state, target.get()).ifPresent(more::add);
     return more.isEmpty() ? forecast : adding(forecast, more);
+  }
+
+  private static List<Forecast> briefsBefore(WalkState state, PlannedStep planned) {
+    return state.plan().stream()
+        .takeWhile(before -> !before.equals(planned))
+        .flatMap(before -> state.step(before.id()).brief().stream())
+        .toList();
   }
 
   private static Forecast withoutLoad(PlannedStep planned) {
@@ -88,13 +98,6 @@ public final class Briefing {
     for (Caution caution : more) {
       verdict = verdict.graver(caution.gravity());
     }
-    return new Forecast(
-        forecast.stepId(),
-        forecast.level(),
-        forecast.readings(),
-        forecast.demand(),
-        all,
-        verdict,
-        forecast.basis());
+    return forecast.with(all, verdict);
   }
 }

@@ -11,14 +11,12 @@ import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.LoadBank;
 import loadwalk.forecast.Verdict;
-import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /** Checks a step's load against the amplifier's minimum load and the resistors it is made of. */
@@ -36,13 +34,11 @@ final class LoadCautions {
   private static final double SAME_NOMINAL = 0.01;
 
   private final LoadBank bank;
-  private final ResistorDerating derating;
   private final Tables tables;
 
   LoadCautions(Tables tables, LoadBank bank) {
     this.bank = bank;
     this.tables = tables;
-    derating = new ResistorDerating(tables);
   }
 
   List<Caution> of(StepQuestion step) {
@@ -62,11 +58,15 @@ final class LoadCautions {
       String text = tooHeavy(mode, ohms, Figures.three(least.getAsDouble()));
       return caution("minimum-load", Verdict.HALT, text, least.getAsDouble() / ohms);
     }
-    if (!step.heavy()) {
-      return Optional.empty();
-    }
-    double severity = least.isPresent() ? least.getAsDouble() / ohms : Double.POSITIVE_INFINITY;
-    return caution("minimum-load", Verdict.HEED, heavy(mode, ohms, least), severity);
+    return least.isEmpty() && step.heavy()
+        ? Optional.of(
+            Caution.once(
+                "minimum-load",
+                "",
+                Verdict.HEED,
+                unknownLeast(mode, ohms),
+                ohms > 0 ? 1 / ohms : 1))
+        : Optional.empty();
   }
 
   private static String tooHeavy(Mode mode, double ohms, String least) {
@@ -86,123 +86,76 @@ final class LoadCautions {
             least);
   }
 
-  private static String heavy(Mode mode, double ohms, OptionalDouble least) {
-    String load = Figures.three(ohms);
+  private static String unknownLeast(Mode mode, double ohms) {
     String channel = Figures.three(mode.channelOhms(ohms));
-    if (least.isEmpty()) {
-      return mode == Mode.BRIDGED
-          ? Sentence.of(
-              "A heavy load: {} Ω bridged, so each channel drives {} Ω. The amplifier's least load"
-                  + " is not known: look it up.",
-              load,
-              channel)
-          : Sentence.of(
-              "A heavy load: each channel drives {} Ω. The amplifier's least load is not known:"
-                  + " look it up.",
-              channel);
-    }
-    String allowed = Figures.three(least.getAsDouble());
     return mode == Mode.BRIDGED
         ? Sentence.of(
-            "A heavy load: {} Ω bridged, so each channel drives {} Ω. The amplifier allows {} Ω"
-                + " bridged.",
-            load,
-            channel,
-            allowed)
+            "A heavy load: {} Ω bridged, so each channel drives {} Ω. The amplifier's least load"
+                + " is not known: look it up.",
+            Figures.three(ohms),
+            channel)
         : Sentence.of(
-            "A heavy load: each channel drives {} Ω. The amplifier allows {} Ω {}.",
-            channel,
-            allowed,
-            mode.word());
+            "A heavy load: each channel drives {} Ω. The amplifier's least load is not known:"
+                + " look it up.",
+            channel);
   }
 
   private Optional<Caution> resistors(StepQuestion step) {
-    Optional<Band> watts = step.loadWatts();
-    if (step.bench().loads().isEmpty()) {
-      String text = "No load resistors are entered: their heat is not checked.";
-      return caution("load-watts", step.unknownGravity(), text, Double.POSITIVE_INFINITY);
-    }
-    if (watts.isEmpty()) {
+    if (step.bench().loads().isEmpty() || step.loadWatts().isEmpty()) {
       return Optional.empty();
     }
-    Mode mode = step.target().mode();
-    double ohms = step.target().ohms();
-    Optional<Stress> worst = stress(step);
-    if (worst.isEmpty()) {
-      String text =
-          Sentence.of(
-              mode == Mode.STEREO
-                  ? "No wiring of the resistors entered makes two loads of {} Ω within their"
-                      + " ratings. What you connect is not checked."
-                  : "No wiring of the resistors entered makes {} Ω within their ratings. What you"
-                      + " connect is not checked.",
-              Figures.three(ohms));
-      return caution("load-watts", step.unknownGravity(), text, Double.POSITIVE_INFINITY);
-    }
-    return hot(step, worst.get());
+    Optional<LoadStress> hottest = stress(step);
+    return hottest.isPresent() ? hot(step, hottest.get()) : Optional.of(unwired(step));
+  }
+
+  private static Caution unwired(StepQuestion step) {
+    String ohms = Figures.three(step.target().ohms());
+    String text =
+        Sentence.of(
+            step.target().mode() == Mode.STEREO
+                ? "No wiring of the resistors entered makes two loads of {} Ω. What you connect is"
+                    + " not checked."
+                : "No wiring of the resistors entered makes {} Ω. What you connect is not"
+                    + " checked.",
+            ohms);
+    return Caution.once("load-watts", ohms, step.unknownGravity(), text, 1);
   }
 
   /** Returns the hottest resistor as a stress, if the resistors and the watts are known. */
-  Optional<Stress> stress(StepQuestion step) {
-    Mode mode = step.target().mode();
-    double ohms = step.target().ohms();
+  Optional<LoadStress> stress(StepQuestion step) {
+    Target target = step.target();
+    Hold hold = Hold.of(target.kind(), tables);
     Optional<Band> loadWatts = step.driven() ? step.loadWatts() : Optional.empty();
-    return loadWatts.flatMap(
-        watts ->
-            bank.hottest(
-                    step.bench(), mode, ohms, watts.high(), Hold.of(step.target().kind(), tables))
-                .map(
-                    worst -> {
-                      double perWatt = watts.high() > 0 ? worst.watts() / watts.high() : 0;
-                      Band part =
-                          new Band(
-                              perWatt * watts.low(),
-                              perWatt * watts.middle(),
-                              perWatt * watts.high());
-                      String what = Sentence.of("load resistor \"{}\"", worst.label());
-                      return new Stress("load-watts", what, part, worst.ratedWatts(), Unit.WATT);
-                    }));
+    return loadWatts
+        .filter(watts -> watts.high() > 0)
+        .flatMap(
+            watts ->
+                bank.hottest(step.bench(), target.mode(), target.ohms(), watts.high(), hold)
+                    .map(worst -> LoadStress.of(worst, watts, target.ohms())));
   }
 
-  private Optional<Caution> hot(StepQuestion step, Stress stress) {
-    if (!(stress.share() > derating.continuousShare())) {
+  private Optional<Caution> hot(StepQuestion step, LoadStress hottest) {
+    Stress stress = hottest.stress();
+    Verdict verdict = stress.verdict(true);
+    if (verdict == Verdict.CLEAR) {
       return Optional.empty();
     }
-    Band watts = stress.demand();
-    boolean warmUp = step.target().kind() == Target.Kind.WARM_UP;
-    double most = warmUp ? 1 : derating.largestMultiple();
-    boolean over = watts.middle() > most * stress.limit();
-    String text = warmUp ? warms(stress) : bursts(stress);
-    return caution(stress.code(), over ? Verdict.HALT : Verdict.HEED, text, stress.share());
-  }
-
-  private static String warms(Stress resistor) {
-    return Sentence.of(
-        "The {}, rated {} W, takes {} all through the warm-up. Use bigger resistors or less"
-            + " output.",
-        resistor.what(),
-        Figures.three(resistor.limit()),
-        StepQuestion.words(resistor.demand(), "W"));
-  }
-
-  private String bursts(Stress resistor) {
-    double seconds = derating.burstSeconds(resistor.demand().high(), resistor.limit());
-    String rated = Figures.three(resistor.limit());
-    String takes = StepQuestion.words(resistor.demand(), "W");
-    return seconds > 0
-        ? Sentence.of(
-            "The {}, rated {} W, takes {}. At worst that is a burst of {} s from cold (an"
-                + " estimate): read quickly, then let it cool.",
-            resistor.what(),
-            rated,
-            takes,
-            Figures.three(seconds))
-        : Sentence.of(
-            "The {}, rated {} W, takes {}. At worst that is beyond any burst known for such"
-                + " resistors: use bigger ones.",
-            resistor.what(),
-            rated,
-            takes);
+    String takes =
+        Sentence.of(
+            "The {}, rated {} W, takes {}; it bears {} W {}.",
+            stress.what(),
+            Figures.three(hottest.ratedWatts()),
+            StepQuestion.words(stress.demand(), "W"),
+            Figures.three(stress.bears().most()),
+            Hold.of(step.target().kind(), tables).isContinuous()
+                ? "for a warm-up"
+                : "for one reading from cold");
+    String text =
+        verdict == Verdict.HALT
+            ? Sentence.of("{} Use bigger resistors or less output.", takes)
+            : Sentence.of("{} Stop at {} V.", takes, Figures.three(hottest.stopVolts()));
+    return Optional.of(
+        Caution.giving(stress.code(), "", verdict, text, stress.demand().middle(), stress.share()));
   }
 
   Optional<Caution> mismatch(Bench bench, Target target, double coldOhms) {

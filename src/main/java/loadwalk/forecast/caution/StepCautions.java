@@ -13,10 +13,12 @@ import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
+import loadwalk.bench.Wire;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
+import loadwalk.forecast.GivesFirst;
 import loadwalk.forecast.LoadBank;
 import loadwalk.forecast.Verdict;
 import loadwalk.text.Sentence;
@@ -24,39 +26,17 @@ import loadwalk.text.Sentence;
 /**
  * Computes the cautions of a step, the same for plan and briefs.
  *
- * <p>The rules, and why:
+ * <p>A verdict goes by chance. Halt: more likely than not something gives before the limit is
+ * reached; or it may give (5 %) and nothing that is read shows it in time; or it may be asked for a
+ * third more than it can be counted on for (1 %), which no hand is quick enough for. Heed: it may
+ * give (2.5 %), with the reading at which to stop. Every part is judged over the time that the step
+ * holds its power ({@link loadwalk.bench.Hold}). A permitted load is no caution.
  *
- * <ul>
- *   <li>Supply: halt when the upper end of the forecast current exceeds the current that the
- *       supplies can be counted on for, because the whole band is likely and a supply that limits
- *       at full output ends the step badly; heed from 80 % of that current.
- *   <li>Fuses: halt when the upper end is so far above the rating that the fuse may blow within the
- *       minute a reading takes, or, in a warm-up, when it is above the rating at all; heed from 75
- *       %, the share for continuous use. An unknown supply, or no known fuse at all, is a heed: a
- *       step whose current nothing bounds is never clear.
- *   <li>Leads: halt when the middle of the forecast exceeds the ampacity of a run; heed when the
- *       upper end reaches 80 % of it, when 3 % of the supply volts are lost, or when the bench fuse
- *       is rated above 150 % of the ampacity. Short bursts warm a lead less than the table assumes,
- *       so the upper end alone does not halt.
- *   <li>Load resistors: halt when the hottest is beyond the largest overload with a known burst
- *       time (in a warm-up, beyond its rating); heed above its continuous share.
- *   <li>Load: halt below the amplifier's minimum load (each bridged channel drives half the load),
- *       or when the cold load is off by more than its tolerance and the meter's; heed when the load
- *       is heavy: bridged, or 2 Ω or less per channel.
- *   <li>Heatsink: halt when the middle is above the temperature at which amplifiers cut out; heed
- *       from the temperature at which touching burns.
- *   <li>Heed: output above 50 V AC, a meter outside its band, a current that cannot be predicted.
- * </ul>
- *
- * <p>Cautions are sorted worst first: by gravity, then by the ratio of demand to limit.
+ * <p>What was not entered is said once, as are shock hazards, lost volts and the band of a meter
+ * ({@link loadwalk.forecast.ToldOnce}). Cautions are sorted worst first: by gravity, then by the
+ * ratio of demand to limit.
  */
 public final class StepCautions {
-  /**
-   * Fraction of a limit from which the upper end of a forecast raises a caution. Common practice,
-   * no source.
-   */
-  static final double NEAR = 0.8;
-
   /**
    * Tolerance of a load if the stock does not give one, percent: that of common power resistors.
    */
@@ -69,7 +49,9 @@ public final class StepCautions {
           .thenComparing(Caution::code);
 
   private final Tables tables;
+  private final CurrentStresses stresses;
   private final CurrentCautions currents;
+  private final SupplyCautions supplies;
   private final LoadCautions loads;
 
   /**
@@ -80,7 +62,10 @@ public final class StepCautions {
    */
   public StepCautions(Tables tables, LoadBank bank) {
     this.tables = tables;
-    currents = new CurrentCautions(tables);
+    Wire wire = new Wire(tables);
+    stresses = new CurrentStresses(tables, wire);
+    currents = new CurrentCautions(tables, stresses);
+    supplies = new SupplyCautions(tables, wire);
     loads = new LoadCautions(tables, bank);
   }
 
@@ -108,18 +93,10 @@ public final class StepCautions {
   public Outcome of(
       Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
     StepQuestion step = new StepQuestion(evidence, target, Map.copyOf(readings), demand);
-    List<Caution> found = new ArrayList<>();
-    if (step.driven() && step.amps().isEmpty()) {
-      found.add(
-          new Caution(
-              "unknown-forecast",
-              Verdict.HEED,
-              "The current of this step cannot be forecast. Raise the output slowly and watch the"
-                  + " supply.",
-              Double.POSITIVE_INFINITY));
-    }
+    List<Caution> found = new ArrayList<>(UnknownCautions.of(step));
     ownColdLoad(evidence, target).ifPresent(found::add);
     found.addAll(currents.of(step));
+    found.addAll(supplies.of(step));
     found.addAll(loads.of(step));
     shock(step).ifPresent(found::add);
     meterBand(step).ifPresent(found::add);
@@ -138,10 +115,18 @@ public final class StepCautions {
   public List<Stress> stresses(
       Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
     StepQuestion step = new StepQuestion(evidence, target, Map.copyOf(readings), demand);
-    List<Stress> found = new ArrayList<>(currents.stresses(step));
-    loads.stress(step).ifPresent(found::add);
+    List<Stress> found = new ArrayList<>(stresses.of(step));
+    loads.stress(step).map(LoadStress::stress).ifPresent(found::add);
     found.sort(Comparator.comparingDouble(Stress::share).reversed());
     return List.copyOf(found);
+  }
+
+  /** Returns what gives first at a step and where to stop; empty if nothing is driven or known. */
+  public Optional<GivesFirst> givesFirst(
+      Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
+    StepQuestion step = new StepQuestion(evidence, target, Map.copyOf(readings), demand);
+    return Opening.of(
+        step, stresses.of(step), loads.stress(step), tables.limit("sink-stop-celsius"));
   }
 
   /**
@@ -152,7 +137,7 @@ public final class StepCautions {
    */
   public Optional<Band> leadVolts(Bench bench, Map<ReadingId, Band> readings) {
     return Optional.ofNullable(readings.get(ReadingId.SUPPLY_AMPS))
-        .flatMap(amps -> currents.leadVolts(bench, amps));
+        .flatMap(amps -> supplies.leadVolts(bench, amps));
   }
 
   /**
@@ -205,7 +190,7 @@ public final class StepCautions {
                 : "The output is {} AC, a shock hazard above {} V: hands off.",
             StepQuestion.words(volts, "V"),
             Figures.three(limit));
-    return Optional.of(new Caution("shock-volts", Verdict.HEED, text, volts.high() / limit));
+    return Optional.of(Caution.once("shock-volts", "", Verdict.HEED, text, volts.middle()));
   }
 
   private static Optional<Caution> meterBand(StepQuestion step) {
@@ -225,9 +210,7 @@ public final class StepCautions {
                   Figures.three(b.lowHertz()),
                   Figures.three(b.highHertz()),
                   Figures.three(tone));
-          double off = tone > b.highHertz() ? tone / b.highHertz() : b.lowHertz() / tone;
-          double severity = Double.isNaN(off) ? Double.POSITIVE_INFINITY : off;
-          return new Caution("meter-band", Verdict.HEED, text, severity);
+          return Caution.once("meter-band", meter.get().label(), Verdict.CLEAR, text, 1);
         });
   }
 
@@ -235,20 +218,36 @@ public final class StepCautions {
     Band sink = step.readings().get(ReadingId.SINK_CELSIUS);
     double touch = tables.limit("sink-touch-celsius");
     double most = tables.limit("sink-most-celsius");
-    if (sink == null || !(sink.high() > touch)) {
-      return Optional.empty();
+    if (sink == null || !(sink.high() > most)) {
+      return Optional.ofNullable(sink)
+          .filter(band -> band.middle() > touch)
+          .map(band -> hot(band, touch));
     }
-    Verdict gravity = sink.middle() > most ? Verdict.HALT : Verdict.HEED;
+    boolean likely = sink.middle() > most;
+    String reaches = StepQuestion.words(sink, "°C");
+    String text =
+        likely
+            ? Sentence.of(
+                "The heatsink reaches {}. Amplifiers commonly cut out near {} °C. Let it cool"
+                    + " first.",
+                reaches,
+                Figures.three(most))
+            : Sentence.of(
+                "The heatsink reaches {}. Amplifiers commonly cut out near {} °C: stop at {} °C.",
+                reaches,
+                Figures.three(most),
+                Figures.three(tables.limit("sink-stop-celsius")));
+    Verdict gravity = likely ? Verdict.HALT : Verdict.HEED;
+    double share = sink.high() / most;
+    return Optional.of(Caution.giving("heatsink", "", gravity, text, sink.middle(), share));
+  }
+
+  private static Caution hot(Band sink, double touch) {
     String text =
         Sentence.of(
-            gravity == Verdict.HALT
-                ? "The heatsink reaches {}. Touch burns from about {} °C; amplifiers commonly cut"
-                    + " out near {} °C. Let it cool first."
-                : "The heatsink reaches {}. Touch burns from about {} °C; amplifiers commonly cut"
-                    + " out near {} °C. Hands off.",
+            "The heatsink reaches {}. Touch burns from about {} °C: hands off.",
             StepQuestion.words(sink, "°C"),
-            Figures.three(touch),
-            Figures.three(most));
-    return Optional.of(new Caution("heatsink", gravity, text, sink.high() / most));
+            Figures.three(touch));
+    return Caution.once("heatsink", "touch", Verdict.CLEAR, text, 1);
   }
 }

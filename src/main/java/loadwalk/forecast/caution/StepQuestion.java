@@ -47,6 +47,13 @@ record StepQuestion(
     return driven() && !light;
   }
 
+  /** Returns whether the supply current is read while the output is raised, as far as is known. */
+  boolean watchesAmps() {
+    return bench().meterFor(ReadingId.SUPPLY_AMPS).isPresent()
+        || evidence.observations().stream()
+            .anyMatch(o -> o.reading(ReadingId.SUPPLY_AMPS).isPresent());
+  }
+
   Optional<Band> amps() {
     return Optional.ofNullable(readings.get(ReadingId.SUPPLY_AMPS));
   }

@@ -68,6 +68,7 @@ public final class StandardForecaster implements Forecaster {
         demand,
         outcome.cautions(),
         outcome.verdict(),
+        cautions.givesFirst(evidence, target, bands.bands(), demand),
         Basis.sentences(model, target));
   }
 

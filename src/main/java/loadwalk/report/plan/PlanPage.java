@@ -182,7 +182,7 @@ public final class PlanPage {
         "{}, at worst {} of {} {}, margin {} %",
         stress.what(),
         Figures.three(stress.demand().high()),
-        Figures.three(stress.limit()),
+        Figures.three(stress.bears().counted()),
         stress.unit().symbol(),
         Math.round(stress.marginPercent()));
   }

@@ -122,7 +122,7 @@ class LoadCautionsTest {
     Stress stress = loadStress();
     assertEquals(new Band(50, 75, 100), stress.demand());
     assertEquals("load resistor \"4.0 ohm\"", stress.what());
-    assertEquals(100, stress.limit());
+    assertEquals(100, stress.bears().counted());
     bench.reads(ReadingId.OUTPUT_WATTS, 0, 0, 0);
     assertEquals(0, loadStress().share());
     assertTrue(

@@ -14,6 +14,7 @@ import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
+import loadwalk.forecast.caution.Bears;
 import loadwalk.forecast.caution.Stress;
 import loadwalk.plan.BenchPlan;
 import loadwalk.plan.PlanExample;
@@ -75,8 +76,20 @@ class PlanSnapshotTest {
             fuse("amplifier", FuseCurve.Span.INSIDE_TABLE)),
         Optional.empty(),
         List.of(
-            new Stress("fuse", "bench fuse", new Band(20, 24, 27.04), 30, Unit.AMPERE),
-            new Stress("load", "8 ohm #1", new Band(20, 24, 27.04), 100, Unit.WATT)));
+            new Stress(
+                "fuse",
+                "bench fuse",
+                "the bench fuse carries",
+                new Band(20, 24, 27.04),
+                Bears.always(30),
+                Unit.AMPERE),
+            new Stress(
+                "load",
+                "8 ohm #1",
+                "the load resistors bear",
+                new Band(20, 24, 27.04),
+                Bears.always(100),
+                Unit.WATT)));
   }
 
   private static StepPlan.FuseTime fuse(String label, FuseCurve.Span worst) {
