@@ -97,7 +97,7 @@ public final class WiringLoadBank implements LoadBank {
     long total = bench.loads().stream().mapToLong(LoadResistor::count).sum();
     Optional<Hottest> evenly =
         LoadBank.evenly(derating).hottest(bench, mode, ohms, loadWatts, hold);
-    if (total > Stock.MOST || evenly.orElseThrow().share() > derating.largestMultiple()) {
+    if (total > Stock.MOST || evenly.orElseThrow().share() > 1) {
       return evenly;
     }
     return wiring(bench.loads(), mode, ohms, loadWatts).wired().stream()
