@@ -24,11 +24,11 @@ public final class BenchFiles {
   public static final Words<ReadingId> READINGS =
       Words.of(List.of(ReadingId.values()), ReadingId::key, "is not a reading");
 
-  /** The gauges from 4/0 to 40 by their printed sizes. */
+  /** The gauges from 4/0 to 40 as people write them: "2/0" and "00" are one. */
   static final Words<Integer> GAUGES =
-      Words.of(
+      Words.ofSpellings(
           IntStream.rangeClosed(Lead.Awg.LEAST, Lead.Awg.MOST).boxed().toList(),
-          number -> new Lead.Awg(number).size());
+          Lead.Awg::spellings);
 
   private BenchFiles() {}
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
 import loadwalk.text.Sentence;
@@ -13,17 +14,50 @@ import loadwalk.text.Sentence;
  *
  * @param label what the run is called, such as "plus"
  * @param gauge the conductor's size
- * @param metres the length of the conductor, metres
+ * @param length how long the conductor is
  * @param parallel how many equal conductors lie side by side
+ * @param metal what it is made of
+ * @param insulationCelsius the temperature its insulation is rated for, °C, where it says
  */
-public record Lead(String label, Gauge gauge, double metres, int parallel) implements Shaped<Lead> {
+public record Lead(
+    String label,
+    Gauge gauge,
+    Length length,
+    int parallel,
+    Metal metal,
+    OptionalDouble insulationCelsius)
+    implements Shaped<Lead> {
+  /** The coolest rating of insulation, °C; the tables are for a room of 30 °C. */
+  private static final double COOLEST = 50;
+
+  /** The hottest rating of insulation, °C. */
+  private static final double HOTTEST = 300;
+
   /** Checks the numbers. */
   public Lead {
     Checks.text(label, "label");
     Objects.requireNonNull(gauge, "gauge");
-    Checks.positive(metres, "metres");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(metal, "metal");
     if (parallel < 1) {
       throw new IllegalArgumentException("parallel must be 1 or more, got " + parallel);
+    }
+    insulationCelsius.ifPresent(Lead::checkInsulation);
+  }
+
+  /** A copper lead of a length in metres whose insulation does not say what it bears. */
+  public Lead(String label, Gauge gauge, double metres, int parallel) {
+    this(label, gauge, new Length.Metres(metres), parallel, Metal.COPPER, OptionalDouble.empty());
+  }
+
+  private static void checkInsulation(double celsius) {
+    if (!(celsius >= COOLEST && celsius <= HOTTEST)) {
+      throw new IllegalArgumentException(
+          Sentence.of(
+              "insulationCelsius must lie between {} and {}, got {}",
+              Figures.three(COOLEST),
+              Figures.three(HOTTEST),
+              Figures.three(celsius)));
     }
   }
 
@@ -31,13 +65,120 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
     return new Lead("lead", new Mm2(1), 1, 1);
   }
 
+  /** Returns its length, metres. */
+  public double metres() {
+    return length.metres();
+  }
+
+  /** Returns the same lead in insulation rated for a temperature, °C. */
+  public Lead insulatedFor(double celsius) {
+    return new Lead(label, gauge, length, parallel, metal, OptionalDouble.of(celsius));
+  }
+
+  /** Returns the same lead made of a metal. */
+  public Lead of(Metal other) {
+    return new Lead(label, gauge, length, parallel, other, insulationCelsius);
+  }
+
   @Override
   public Lead shape(Shape in) {
     return new Lead(
         in.textOr("label", label),
         in.oneOf("a lead", gauge, gauge.key(), Gauge.BLANKS),
-        in.number("metres", metres, 0.001, 1000),
-        in.wholeOr("parallel", parallel, 1, 1000));
+        in.oneOf("a lead", length, length.key(), Length.BLANKS),
+        in.wholeOr("parallel", parallel, 1, 1000),
+        in.has("metal", metal != Metal.COPPER) ? in.word("metal", metal, Metal.WORDS) : metal,
+        in.number("insulationCelsius", insulationCelsius, COOLEST, HOTTEST));
+  }
+
+  /** How long a conductor is, in the unit it was measured in. */
+  public sealed interface Length extends Shaped<Length> {
+    /** A blank of each unit by its key, in the order messages list them. */
+    Map<String, Length> BLANKS = blanks();
+
+    private static Map<String, Length> blanks() {
+      Map<String, Length> blanks = new LinkedHashMap<>();
+      List.of(new Metres(1), new Feet(1)).forEach(length -> blanks.put(length.key(), length));
+      return blanks;
+    }
+
+    /** Returns the key of the unit in a file. */
+    String key();
+
+    /** Returns the length, metres. */
+    double metres();
+
+    /** Returns the number in its own unit. */
+    double number();
+
+    /** Returns the unit as printed. */
+    String unit();
+
+    /**
+     * A length in metres.
+     *
+     * @param number the length, metres
+     */
+    record Metres(double number) implements Length {
+      /** Checks the number. */
+      public Metres {
+        Checks.positive(number, "metres");
+      }
+
+      @Override
+      public String key() {
+        return "metres";
+      }
+
+      @Override
+      public double metres() {
+        return number;
+      }
+
+      @Override
+      public String unit() {
+        return "m";
+      }
+
+      @Override
+      public Length shape(Shape in) {
+        return new Metres(in.number("metres", number, 0.001, 1000));
+      }
+    }
+
+    /**
+     * A length in feet.
+     *
+     * @param number the length, feet
+     */
+    record Feet(double number) implements Length {
+      private static final double METRES_PER_FOOT = 0.3048;
+
+      /** Checks the number. */
+      public Feet {
+        Checks.positive(number, "feet");
+      }
+
+      @Override
+      public String key() {
+        return "feet";
+      }
+
+      @Override
+      public double metres() {
+        return METRES_PER_FOOT * number;
+      }
+
+      @Override
+      public String unit() {
+        return "ft";
+      }
+
+      @Override
+      public Length shape(Shape in) {
+        return new Feet(in.number("feet", number, 0.001, 3000));
+      }
+    }
   }
 
   /**
@@ -98,6 +239,26 @@ public record Lead(String label, Gauge gauge, double metres, int parallel) imple
     @Override
     public String text() {
       return Sentence.of("AWG {}", size());
+    }
+
+    /**
+     * Returns a size as people write it: "4", "1/0", "0", "00", "2/0".
+     *
+     * @throws IllegalArgumentException where it is none
+     */
+    public static Awg of(String written) {
+      Integer number = BenchFiles.GAUGES.all().get(written);
+      if (number == null) {
+        throw new IllegalArgumentException(
+            Sentence.of("awg must lie between 4/0 and 40, got «{}»", written));
+      }
+      return new Awg(number);
+    }
+
+    /** Returns the size in every way that people write it, as printed first. */
+    static List<String> spellings(int number) {
+      String printed = new Awg(number).size();
+      return number > 0 ? List.of(printed) : List.of(printed, "0".repeat(1 - number));
     }
 
     /** Returns the diameter of a solid wire of the size, mm (ASTM B258). */

@@ -21,15 +21,16 @@ final class TableReader {
   private static final String AMPACITY = "ampacity.csv";
   private static final String FUSE = "fuse.csv";
   private static final String LIMITS = "limits.csv";
-  static final List<String> FILE_NAMES = List.of(WIRE, AMPACITY, FUSE, LIMITS);
+  private static final String INSULATION = "insulation.csv";
+  static final List<String> FILE_NAMES = List.of(WIRE, AMPACITY, FUSE, LIMITS, INSULATION);
 
-  private static final Pattern AWG = Pattern.compile("AWG (?:(\\d{1,2})|([1-4])/0)");
+  private static final Pattern AWG = Pattern.compile("AWG (\\d{1,4}|[1-4]/0)");
   private static final Pattern MM2 = Pattern.compile("(\\d{1,4}(?:\\.\\d{1,3})?) mm(?:2|²)");
 
   private TableReader() {}
 
   static Tables stock() {
-    Tables tables = new Tables(Map.of(), Map.of(), List.of(), Map.of());
+    Tables tables = new Tables(Map.of(), Map.of(), List.of(), Map.of(), Map.of());
     for (String name : FILE_NAMES) {
       tables = with(tables, name, resource(name));
     }
@@ -39,23 +40,15 @@ final class TableReader {
   static Tables with(Tables tables, String fileName, String text) {
     switch (fileName) {
       case WIRE:
-        return new Tables(
-            gauges(tables.wires(), fileName, text, "ohmsPerKilometre"),
-            tables.ampacities(),
-            tables.fuses(),
-            tables.limits());
+        return tables.withWires(gauges(tables.wires(), fileName, text, "ohmsPerKilometre"));
       case AMPACITY:
-        return new Tables(
-            tables.wires(),
-            gauges(tables.ampacities(), fileName, text, "amps"),
-            tables.fuses(),
-            tables.limits());
+        return tables.withAmpacities(gauges(tables.ampacities(), fileName, text, "amps"));
       case FUSE:
-        return new Tables(
-            tables.wires(), tables.ampacities(), fuses(tables.fuses(), text), tables.limits());
+        return tables.withFuses(fuses(tables.fuses(), text));
       case LIMITS:
-        return new Tables(
-            tables.wires(), tables.ampacities(), tables.fuses(), limits(tables.limits(), text));
+        return tables.withLimits(limits(tables.limits(), text));
+      case INSULATION:
+        return tables.withInsulations(insulations(tables.insulations(), text));
       default:
         throw new IllegalArgumentException(
             fileName + " is not a data table; the tables are " + String.join(", ", FILE_NAMES));
@@ -65,10 +58,7 @@ final class TableReader {
   static Lead.Gauge gauge(String text) {
     Matcher awg = AWG.matcher(text);
     if (awg.matches()) {
-      return new Lead.Awg(
-          awg.group(1) != null
-              ? Integer.parseInt(awg.group(1))
-              : 1 - Integer.parseInt(awg.group(2)));
+      return Lead.Awg.of(awg.group(1));
     }
     Matcher mm2 = MM2.matcher(text);
     if (mm2.matches()) {
@@ -84,6 +74,19 @@ final class TableReader {
     for (Csv.Row row : Csv.rows(fileName, text, List.of("gauge", column, "source", "how"))) {
       String size = row.text("gauge");
       after.put(row.make(() -> gauge(size)), row.sourced(row.positive(column)));
+    }
+    return after;
+  }
+
+  private static Map<Tables.Insulated, SourcedNumber> insulations(
+      Map<Tables.Insulated, SourcedNumber> before, String text) {
+    Map<Tables.Insulated, SourcedNumber> after = new LinkedHashMap<>(before);
+    List<String> columns = List.of("gauge", "celsius", "amps", "source", "how");
+    for (Csv.Row row : Csv.rows(INSULATION, text, columns)) {
+      String size = row.text("gauge");
+      double celsius = row.positive("celsius");
+      Tables.Insulated key = row.make(() -> new Tables.Insulated(gauge(size), celsius));
+      after.put(key, row.sourced(row.positive("amps")));
     }
     return after;
   }
@@ -107,6 +110,7 @@ final class TableReader {
       rows.put(key, row);
     }
     rising(after, rows, "copper-zero-celsius", "lead-celsius");
+    rising(after, rows, "cca-zero-celsius", "lead-celsius");
     rising(after, rows, "resistor-full-celsius", "resistor-zero-celsius");
     return after;
   }

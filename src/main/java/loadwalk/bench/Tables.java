@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loadwalk.text.Sentence;
 
 /**
  * The wire, fuse and resistor data behind the plan and the cautions, each value with its source.
@@ -15,12 +16,15 @@ import java.util.Map;
  * @param ampacities current a single conductor may carry continuously, amperes
  * @param fuses the kinds of fuse, smallest first
  * @param limits single values by key
+ * @param insulations current a single conductor may carry continuously by the rating of its
+ *     insulation, amperes
  */
 public record Tables(
     Map<Lead.Gauge, SourcedNumber> wires,
     Map<Lead.Gauge, SourcedNumber> ampacities,
     List<FuseCurve> fuses,
-    Map<String, SourcedNumber> limits) {
+    Map<String, SourcedNumber> limits,
+    Map<Insulated, SourcedNumber> insulations) {
 
   /** The names of the table files, in the jar and in the data folder of the data home. */
   public static final List<String> FILE_NAMES = TableReader.FILE_NAMES;
@@ -31,6 +35,47 @@ public record Tables(
     ampacities = Collections.unmodifiableMap(new LinkedHashMap<>(ampacities));
     fuses = List.copyOf(fuses);
     limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
+    insulations = Collections.unmodifiableMap(new LinkedHashMap<>(insulations));
+  }
+
+  /**
+   * A conductor in its insulation.
+   *
+   * @param gauge the conductor's size
+   * @param celsius what the insulation is rated for, °C, above the room of the tables
+   */
+  record Insulated(Lead.Gauge gauge, double celsius) {
+    /** The temperature of the air about the conductor in the tables, °C. */
+    static final double ROOM_CELSIUS = 30;
+
+    /** Checks the temperature. */
+    Insulated {
+      if (!(celsius > ROOM_CELSIUS)) {
+        throw new IllegalArgumentException(
+            Sentence.of(
+                "celsius must lie above the 30 °C of the tables, got {}", Figures.three(celsius)));
+      }
+    }
+  }
+
+  Tables withWires(Map<Lead.Gauge, SourcedNumber> others) {
+    return new Tables(others, ampacities, fuses, limits, insulations);
+  }
+
+  Tables withAmpacities(Map<Lead.Gauge, SourcedNumber> others) {
+    return new Tables(wires, others, fuses, limits, insulations);
+  }
+
+  Tables withFuses(List<FuseCurve> others) {
+    return new Tables(wires, ampacities, others, limits, insulations);
+  }
+
+  Tables withLimits(Map<String, SourcedNumber> others) {
+    return new Tables(wires, ampacities, fuses, others, insulations);
+  }
+
+  Tables withInsulations(Map<Insulated, SourcedNumber> others) {
+    return new Tables(wires, ampacities, fuses, limits, others);
   }
 
   /** Returns the tables that come with Loadwalk. */

@@ -22,6 +22,19 @@ public record Words<E>(String strange, Map<String, E> all, Function<E, String> w
   }
 
   /**
+   * Makes the set of words for meanings that are written in several ways.
+   *
+   * @param spellings gives the words of a meaning, the one to write first
+   */
+  public static <E> Words<E> ofSpellings(List<E> meanings, Function<E, List<String>> spellings) {
+    Map<String, E> all = new LinkedHashMap<>();
+    for (E meaning : meanings) {
+      spellings.apply(meaning).forEach(word -> all.put(word, meaning));
+    }
+    return new Words<>(LATER, all, meaning -> spellings.apply(meaning).get(0));
+  }
+
+  /**
    * Makes the set of words for some meanings, with the fault for any other word.
    *
    * @param meanings the meanings, in order

@@ -32,6 +32,9 @@ final class Needs {
   /** The lead length assumed if none is described, metres each way. Common practice, no source. */
   private static final double METRES_EACH_WAY = 1;
 
+  /** Insulation of the leads to buy, °C: common in car and battery cable. */
+  private static final double BOUGHT = 105;
+
   private final Tables tables;
   private final Wire wire;
   private final Evidence evidence;
@@ -127,13 +130,14 @@ final class Needs {
     double volts = evidence.conditions().supplyVolts();
     double limit = tables.limit("drop-percent") / 100 * volts;
     for (int number : GAUGES) {
-      Lead lead = new Lead("each way", new Lead.Awg(number), METRES_EACH_WAY, 1);
+      Lead lead =
+          new Lead("each way", new Lead.Awg(number), METRES_EACH_WAY, 1).insulatedFor(BOUGHT);
       double drop = 2 * wire.dropVolts(lead, worstAmps, wire.workingCelsius());
       if (wire.ampacity(lead) >= carried && drop <= limit) {
         return Optional.of(
             Sentence.of(
-                "Supply leads of {} or thicker for 1 m each way: good for {} A continuous, {} V"
-                    + " lost at worst.",
+                "Supply leads of {} or thicker with insulation for 105 °C, 1 m each way: good for"
+                    + " {} A continuous, {} V lost at worst.",
                 lead.gauge().text(),
                 Figures.three(wire.ampacity(lead)),
                 Figures.three(drop)));

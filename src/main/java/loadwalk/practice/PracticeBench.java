@@ -67,7 +67,7 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
   }
 
   private static Lead lead(String label) {
-    return new Lead(label, new Lead.Awg(4), 1.5, 2);
+    return new Lead(label, new Lead.Awg(4), 1.5, 2).insulatedFor(105);
   }
 
   private static LoadResistor load(String label, double ohms, double watts, int count) {

@@ -63,6 +63,31 @@ class BenchFileTest {
     assertEquals(List.of("\"awg\":\"1/0\"", "\"mm2\":50", "\"awg\":4"), sizes, "as on the reel");
   }
 
+  @ParameterizedTest
+  @CsvSource({"00, -1", "000, -2", "0000, -3", "2/0, -1", "0, 0", "1/0, 0", "4/0, -3", "10, 10"})
+  void awg_asPeopleWriteIt_isReadAsSuch(String written, int number) {
+    String lead = "\"leads\":[{\"awg\":\"" + written + "\",\"feet\":6}]}";
+    Bench bench = read("{\"format\":\"loadwalk-bench/1\"," + lead).found().orElseThrow();
+    assertEquals(new Lead.Awg(number), bench.leads().get(0).gauge());
+    assertEquals(1.8288, bench.leads().get(0).metres(), 1e-12, "6 ft, 0.3048 m each");
+    String again = BenchFiles.BENCH.text(bench);
+    assertEquals(bench, read(again).found().orElseThrow());
+    assertTrue(again.contains("\"feet\""), again);
+  }
+
+  @Test
+  void lead_saysItsMetalAndInsulation_andNothingWhereNothingIsSaid() {
+    String leads =
+        "\"leads\":[{\"awg\":4,\"metres\":1,\"metal\":\"cca\",\"insulationCelsius\":105},"
+            + "{\"awg\":4,\"metres\":1,\"metal\":\"copper\"}]}";
+    Bench bench = read("{\"format\":\"loadwalk-bench/1\"," + leads).found().orElseThrow();
+    Lead plain = new Lead("lead", new Lead.Awg(4), 1, 1);
+    assertEquals(List.of(plain.of(Metal.CCA).insulatedFor(105), plain), bench.leads());
+    String again = BenchFiles.BENCH.text(bench);
+    assertEquals(bench, read(again).found().orElseThrow());
+    assertEquals(again.indexOf("metal"), again.lastIndexOf("metal"), "copper goes without saying");
+  }
+
   @Test
   void meterOfDistortion_saysWhatItsFigureCounts() {
     String text =
@@ -123,6 +148,10 @@ class BenchFileTest {
         "\"leads\":[{\"awg\":\"5/0\",\"metres\":1}]|«awg» cannot be «5/0»; nearest",
         "\"leads\":[{\"awg\":4.5,\"metres\":1}]|«awg» must be a whole number",
         "\"leads\":[{\"awg\":4,\"metres\":1,\"parallel\":0}]|«parallel» must be between 1",
+        "\"leads\":[{\"awg\":4}]|exactly one of «metres» and «feet»",
+        "\"leads\":[{\"awg\":4,\"metres\":1,\"feet\":3}]|exactly one of «metres» and «feet»",
+        "\"leads\":[{\"awg\":4,\"metres\":1,\"metal\":\"ccs\"}]|nearest known word: «cca»",
+        "\"leads\":[{\"awg\":4,\"metres\":1,\"insulationCelsius\":20}]|must be between 50 and 300",
         "\"supplies\":[{\"volts\":13.8}]|key «amps» is missing",
         "\"fuse\":30|«fuse» must be an object",
         "\"fuse\":{\"amp\":30}|key «amps» is missing",

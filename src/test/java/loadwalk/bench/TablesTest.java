@@ -27,16 +27,19 @@ class TablesTest {
     Tables own =
         Tables.stock()
             .with("wire.csv", "gauge,ohmsPerKilometre,source,how\nAWG 4,0.90,my meter,read\n");
-    assertEquals(0.9, 1000 * new Wire(own).ohmsPerMetre(new Lead.Awg(4), 20), 1e-12);
-    assertEquals(0.780, 1000 * new Wire(own).ohmsPerMetre(new Lead.Mm2(25), 20), 1e-12);
+    assertEquals(0.9, 1000 * new Wire(own).ohmsPerMetre(new Lead.Awg(4), Metal.COPPER, 20), 1e-12);
+    assertEquals(
+        0.780, 1000 * new Wire(own).ohmsPerMetre(new Lead.Mm2(25), Metal.COPPER, 20), 1e-12);
   }
 
   @Test
   void ownAmpacity_overridesOneGauge() {
     Tables own =
         Tables.stock().with("ampacity.csv", "gauge,amps,source,how\nAWG 4,125,cable maker,read\n");
-    assertEquals(125, new Wire(own).ampacity(new Lead("plus", new Lead.Awg(4), 1, 1)));
-    assertEquals(120, new Wire(own).ampacity(new Lead("plus", new Lead.Awg(6), 1, 1)));
+    assertEquals(
+        125, new Wire(own).ampacity(new Lead("plus", new Lead.Awg(4), 1, 1).insulatedFor(105)));
+    assertEquals(
+        120, new Wire(own).ampacity(new Lead("plus", new Lead.Awg(6), 1, 1).insulatedFor(105)));
     assertEquals(Tables.stock().wires(), own.wires());
     assertEquals(Tables.stock().fuses(), own.fuses());
     assertEquals(Tables.stock().limits(), own.limits());
@@ -47,6 +50,7 @@ class TablesTest {
   @CsvSource({
     "copper-ohm-mm2-per-metre, 0.017241, IACS annealed copper (IEC 60028)",
     "copper-zero-celsius, -234.5, IEC 60228",
+    "cca-zero-celsius, -228, IEC 60228: aluminium R20 = Rt 248 / (228 + t)",
     "bundle-factor-3, 0.70, 33 CFR 183.425",
     "bundle-factor-6, 0.60, 33 CFR 183.425",
     "bundle-factor-24, 0.50, 33 CFR 183.425",
@@ -179,6 +183,29 @@ class TablesTest {
     String message =
         assertThrows(IllegalArgumentException.class, () -> stock.with(file, text)).getMessage();
     assertTrue(message.startsWith(start), message);
+  }
+
+  @Test
+  void ownInsulationRow_isUsed_andOneAtTheRoomItselfIsRefused() {
+    String head = "gauge,celsius,amps,source,how\n";
+    Tables own = Tables.stock().with("insulation.csv", head + "AWG 4,75,80,cable maker,read");
+    Lead lead = new Lead("plus", new Lead.Awg(4), 1, 1).insulatedFor(75);
+    assertEquals(80, new Wire(own).ampacity(lead), 1e-9);
+    assertEquals(125, new Wire(Tables.stock()).ampacity(lead), 1e-9);
+    assertSentence(
+        "insulation.csv line 2: celsius must lie above the 30 °C",
+        "insulation.csv",
+        head + "AWG 4,30,80,x,read");
+  }
+
+  /** "00" is 2/0 in every table, not 1/0. */
+  @Test
+  void ought_isReadAsPeopleWriteIt() {
+    String own = "gauge,amps,source,how\nAWG 00,111,x,read\nAWG 0000,222,x,read\n";
+    Tables tables = Tables.stock().with("ampacity.csv", own);
+    assertEquals(111, tables.ampacities().get(new Lead.Awg(-1)).value());
+    assertEquals(222, tables.ampacities().get(new Lead.Awg(-3)).value());
+    assertEquals(285, tables.ampacities().get(new Lead.Awg(0)).value());
   }
 
   private static void assertOrigin(SourcedNumber value) {

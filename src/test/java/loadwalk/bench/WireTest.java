@@ -20,7 +20,7 @@ class WireTest {
       Lead.Awg gauge = new Lead.Awg((int) row.number("n"));
       assertEquals(row.number("diameter_mm"), gauge.diameterMm(), 1e-6, row.where());
       assertEquals(row.number("area_mm2"), gauge.areaMm2(), 1e-6, row.where());
-      double perKilometre = 1000 * wire.ohmsPerMetre(gauge, 20);
+      double perKilometre = 1000 * wire.ohmsPerMetre(gauge, Metal.COPPER, 20);
       assertEquals(row.number("r20_ohm_per_km"), perKilometre, 2e-6, row.where());
     }
   }
@@ -31,7 +31,7 @@ class WireTest {
     int compared = 0;
     for (Csv.Row row : ReferenceTable.rows("awg.csv")) {
       Lead.Awg gauge = new Lead.Awg((int) row.number("n"));
-      double computed = 1000 * wire.ohmsPerMetre(gauge, 75);
+      double computed = 1000 * wire.ohmsPerMetre(gauge, Metal.COPPER, 75);
       if (row.has("nec_r75_solid_ohm_per_km")) {
         double solid = row.number("nec_r75_solid_ohm_per_km");
         assertEquals(1, computed / solid, 0.005, row.where());
@@ -53,7 +53,7 @@ class WireTest {
       Lead.Mm2 gauge = new Lead.Mm2(row.number("size_mm2"));
       assertEquals(
           row.number("class5_plain_max_ohm_per_km_20C"),
-          1000 * wire.ohmsPerMetre(gauge, 20),
+          1000 * wire.ohmsPerMetre(gauge, Metal.COPPER, 20),
           1e-9,
           row.where());
     }
@@ -61,7 +61,7 @@ class WireTest {
 
   @Test
   void mm2_betweenSizes_liesBetweenTheirResistances() {
-    double twelve = 1000 * wire.ohmsPerMetre(new Lead.Mm2(12), 20);
+    double twelve = 1000 * wire.ohmsPerMetre(new Lead.Mm2(12), Metal.COPPER, 20);
     assertTrue(twelve < 1.91 && twelve > 1.21, "12 mm² has " + twelve);
     double copper = 17.241 / 12;
     assertTrue(twelve > copper, "a class 5 maximum lies above copper alone: " + twelve);
@@ -71,7 +71,7 @@ class WireTest {
   @Test
   void temperatureFactor_agreesWithIec60228() {
     for (Csv.Row row : ReferenceTable.rows("iec60228-kt.csv")) {
-      double kt = 1 / wire.temperatureFactor(row.number("conductor_temp_C"));
+      double kt = 1 / wire.temperatureFactor(Metal.COPPER, row.number("conductor_temp_C"));
       assertEquals(row.number("kt_exact_254.5/(234.5+t)"), kt, 6e-6, row.where());
       assertEquals(row.number("kt_published"), kt, 0.0035, row.where());
     }
@@ -81,55 +81,58 @@ class WireTest {
   void ampacity_isTheTableOf33Cfr183AndIso10133() {
     for (Csv.Row row : ReferenceTable.rows("ampacity-awg-105C.csv")) {
       Lead.Gauge gauge = TableReader.gauge("AWG " + row.text("awg"));
-      assertEquals(row.number("ampacity_A"), wire.ampacity(new Lead("plus", gauge, 1, 1)));
-      double three = wire.ampacity(new Lead("plus", gauge, 1, 3));
+      assertEquals(row.number("ampacity_A"), wire.ampacity(of105(new Lead("plus", gauge, 1, 1))));
+      double three = wire.ampacity(of105(new Lead("plus", gauge, 1, 3)));
       assertEquals(3 * row.number("bundle_3_x0.70"), three, 1e-9, row.where());
       for (int beside : new int[] {4, 6}) {
-        double bundled = wire.ampacity(new Lead("plus", gauge, 1, beside));
+        double bundled = wire.ampacity(of105(new Lead("plus", gauge, 1, beside)));
         assertEquals(beside * row.number("bundle_4to6_x0.60"), bundled, 1e-9, row.where());
       }
       for (int beside : new int[] {7, 24}) {
-        double bundled = wire.ampacity(new Lead("plus", gauge, 1, beside));
+        double bundled = wire.ampacity(of105(new Lead("plus", gauge, 1, beside)));
         assertEquals(beside * row.number("bundle_7to24_x0.50"), bundled, 1e-9, row.where());
       }
       assertEquals(
-          2 * row.number("ampacity_A"), wire.ampacity(new Lead("plus", gauge, 1, 2)), row.where());
+          2 * row.number("ampacity_A"),
+          wire.ampacity(of105(new Lead("plus", gauge, 1, 2))),
+          row.where());
     }
     for (Csv.Row row : ReferenceTable.rows("ampacity-mm2-105C.csv")) {
       Lead lead = new Lead("plus", new Lead.Mm2(row.number("size_mm2")), 1, 1);
-      assertEquals(row.number("ampacity_A"), wire.ampacity(lead), row.where());
+      assertEquals(row.number("ampacity_A"), wire.ampacity(of105(lead)), row.where());
     }
   }
 
   @Test
   void ampacity_beyondTheTable_staysOnTheLowSide() {
     Lead hair = new Lead("plus", new Lead.Awg(24), 1, 1);
-    assertTrue(wire.ampacity(hair) < 20 * new Lead.Awg(24).areaMm2() / 0.82);
-    assertEquals(475, wire.ampacity(new Lead("plus", new Lead.Mm2(400), 1, 1)));
+    assertTrue(wire.ampacity(of105(hair)) < 20 * new Lead.Awg(24).areaMm2() / 0.82);
+    assertEquals(475, wire.ampacity(of105(new Lead("plus", new Lead.Mm2(400), 1, 1))));
     Lead thread = new Lead("plus", new Lead.Mm2(0.375), 1, 1);
-    assertEquals(8, wire.ampacity(thread), 1e-9, "half of the 16 A of 0.75 mm²");
+    assertEquals(8, wire.ampacity(of105(thread)), 1e-9, "half of the 16 A of 0.75 mm²");
   }
 
   /** √(10 · 16) = 12.649 mm² lies half way on logarithmic scales: √(1.91 · 1.21), √(90 · 130). */
   @Test
   void mm2_betweenSizes_isInterpolatedOnLogScales() {
     Lead.Mm2 between = new Lead.Mm2(Math.sqrt(10 * 16.0));
-    assertEquals(Math.sqrt(1.91 * 1.21), 1000 * wire.ohmsPerMetre(between, 20), 1e-9);
-    assertEquals(Math.sqrt(90 * 130.0), wire.ampacity(new Lead("plus", between, 1, 1)), 1e-9);
+    assertEquals(Math.sqrt(1.91 * 1.21), 1000 * wire.ohmsPerMetre(between, Metal.COPPER, 20), 1e-9);
+    assertEquals(
+        Math.sqrt(90 * 130.0), wire.ampacity(of105(new Lead("plus", between, 1, 1))), 1e-9);
   }
 
   /** AWG 5 is not in the table of 33 CFR 183.425: half way in log area between 4 and 6. */
   @Test
   void awg_betweenTheSizesOfTheTable_isInterpolatedOnLogScales() {
     Lead five = new Lead("plus", new Lead.Awg(5), 1, 1);
-    assertEquals(Math.sqrt(120 * 160.0), wire.ampacity(five), 1e-9);
+    assertEquals(Math.sqrt(120 * 160.0), wire.ampacity(of105(five)), 1e-9);
   }
 
   /** Beyond the table the area counts alone: twice the copper of 120 mm² has half its ohms. */
   @Test
   void mm2_outsideTheTable_followsTheArea() {
-    assertEquals(0.161 / 2, 1000 * wire.ohmsPerMetre(new Lead.Mm2(240), 20), 1e-9);
-    assertEquals(39.0 * 2, 1000 * wire.ohmsPerMetre(new Lead.Mm2(0.25), 20), 1e-9);
+    assertEquals(0.161 / 2, 1000 * wire.ohmsPerMetre(new Lead.Mm2(240), Metal.COPPER, 20), 1e-9);
+    assertEquals(39.0 * 2, 1000 * wire.ohmsPerMetre(new Lead.Mm2(0.25), Metal.COPPER, 20), 1e-9);
   }
 
   /** Both runs at 50 °C by hand: (2 + 1) m · 0.815153 mΩ · 284.5/254.5 = 2.73372 mΩ. */
@@ -161,7 +164,8 @@ class WireTest {
   /** Copper heated by 50 K gains 3930 ppm/K · 50 K = 19.65 % (resistor-derating notes). */
   @Test
   void ohms_of50KelvinMore_gainAFifth() {
-    double gain = wire.temperatureFactor(70) / wire.temperatureFactor(20);
+    double gain =
+        wire.temperatureFactor(Metal.COPPER, 70) / wire.temperatureFactor(Metal.COPPER, 20);
     assertEquals(1.1965, gain, 0.0002);
   }
 
@@ -170,11 +174,17 @@ class WireTest {
     Lead lead = new Lead("plus", new Lead.Awg(4), 2, 1);
     assertSentence("amps must be", () -> wire.dropVolts(lead, Double.NaN, 20));
     assertSentence(
-        "copper temperature must lie above -234.5 °C, got -234.5", () -> wire.ohms(lead, -234.5));
-    assertSentence("copper temperature must", () -> wire.ohms(lead, -300));
-    assertSentence("copper temperature must", () -> wire.ohms(lead, Double.POSITIVE_INFINITY));
-    assertSentence("copper temperature must", () -> wire.ohms(lead, Double.NaN));
+        "the temperature of copper must lie above -234.5 °C, got -234.5",
+        () -> wire.ohms(lead, -234.5));
+    assertSentence("the temperature of copper must", () -> wire.ohms(lead, -300));
+    assertSentence(
+        "the temperature of copper must", () -> wire.ohms(lead, Double.POSITIVE_INFINITY));
+    assertSentence("the temperature of copper must", () -> wire.ohms(lead, Double.NaN));
     assertSentence("metres must be", () -> new Lead("plus", new Lead.Awg(4), 0, 1));
+  }
+
+  private static Lead of105(Lead lead) {
+    return lead.insulatedFor(105);
   }
 
   private static void assertSentence(String start, org.junit.jupiter.api.function.Executable call) {

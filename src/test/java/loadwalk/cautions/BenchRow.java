@@ -76,10 +76,11 @@ final class BenchRow {
             ? new Lead.Mm2(Words.number(found, "area", 0))
             : new Lead.Awg((int) (found.group("zeros") == null ? awg : 1 - awg));
     return new Lead(
-        found.group("label"),
-        gauge,
-        Words.number(found, "metres", 0),
-        (int) Words.number(found, "count", 1));
+            found.group("label"),
+            gauge,
+            Words.number(found, "metres", 0),
+            (int) Words.number(found, "count", 1))
+        .insulatedFor(105);
   }
 
   private static LoadResistor resistor(String text) {

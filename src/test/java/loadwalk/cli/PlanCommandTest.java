@@ -25,9 +25,9 @@ class PlanCommandTest {
   private static final String BENCH =
       "{\"format\":\"loadwalk-bench/1\",\"name\":\"North bench\","
           + "\"supplies\":[{\"volts\":14.4,\"amps\":200}],"
-          + "\"leads\":[{\"label\":\"plus\",\"awg\":4,\"metres\":1},"
-          + "{\"label\":\"minus\",\"awg\":4,\"metres\":1}],\"fuse\":{\"amps\":150},"
-          + "\"loads\":[{\"label\":\"8 ohm\",\"ohms\":8,\"watts\":100,\"count\":4}]}";
+          + "\"leads\":[{\"label\":\"plus\",\"awg\":4,\"metres\":1,\"insulationCelsius\":105},"
+          + "{\"label\":\"minus\",\"awg\":4,\"metres\":1,\"insulationCelsius\":105}],\"fuse\":{\"amps\":150},\"loads\":[{\"label\":\"8"
+          + " ohm\",\"ohms\":8,\"watts\":100,\"count\":4}]}";
 
   @TempDir private Path folder;
   private final StringWriter out = new StringWriter();

@@ -36,7 +36,7 @@ public final class BriefedBench {
 
   /** A run of AWG 4, which may carry 160 A and has 0.911 mΩ/m at 50 °C. */
   public static Lead run(String label, double metres, int parallel) {
-    return new Lead(label, new Lead.Awg(4), metres, parallel);
+    return new Lead(label, new Lead.Awg(4), metres, parallel).insulatedFor(105);
   }
 
   /** Sixteen resistors of 100 W. */

@@ -76,7 +76,7 @@ final class Meddling {
             learned,
             "amplifier's file gone",
             (home, file) -> Files.delete(home.resolve("amp.json"))));
-    for (String table : List.of("wire", "fuse", "limits", "ampacity")) {
+    for (String table : List.of("wire", "fuse", "limits", "ampacity", "insulation")) {
       all.add(
           unmoved(
               learned,

@@ -86,8 +86,8 @@ class BenchPlannerTest {
                 + " usable.",
             "A 100 A fuse (blade, 29 mm (ISO 8820-3 type E)) at the source, good for 75 A"
                 + " continuous. The leads must carry more than the fuse.",
-            "Supply leads of AWG 6 or thicker for 1 m each way: good for 120 A continuous, 0.235 V"
-                + " lost at worst.",
+            "Supply leads of AWG 6 or thicker with insulation for 105 °C, 1 m each way: good for"
+                + " 120 A continuous, 0.235 V lost at worst.",
             "For stereo 4 Ω, 144 W each at worst: buy 4 resistors of 2 Ω, 100 W."),
         needs);
   }

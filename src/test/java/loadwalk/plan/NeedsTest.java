@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class NeedsTest {
   private static final OptionalDouble NO_FUSE = OptionalDouble.empty();
   private static final List<Supply> AMPLE = List.of(new Supply(13.8, 1000));
-  private static final List<Lead> THICK = List.of(new Lead("plus", new Lead.Awg(-3), 1, 4));
+  private static final List<Lead> THICK =
+      List.of(new Lead("plus", new Lead.Awg(-3), 1, 4).insulatedFor(105));
   private static final Measure STEREO_4 = new Measure(Mode.STEREO, 4, false);
   private static final Measure BRIDGED_4 = new Measure(Mode.BRIDGED, 4, false);
 
@@ -93,7 +94,7 @@ class NeedsTest {
         List.of(
             "Supply leads of AWG "
                 + awg
-                + " or thicker for 1 m each way: good for "
+                + " or thicker with insulation for 105 °C, 1 m each way: good for "
                 + carries
                 + " A continuous, "
                 + lost
@@ -130,8 +131,8 @@ class NeedsTest {
       double worst, int plus, int minus, String verdict) {
     List<Lead> leads =
         List.of(
-            new Lead("plus", new Lead.Awg(plus), 1, 1),
-            new Lead("minus", new Lead.Awg(minus), 1, 1));
+            new Lead("plus", new Lead.Awg(plus), 1, 1).insulatedFor(105),
+            new Lead("minus", new Lead.Awg(minus), 1, 1).insulatedFor(105));
     Bench bench = bench(AMPLE, leads, OptionalDouble.of(200), eight(4));
     List<String> needs = needs(bench, Told.worstAmps(worst));
     assertEquals(verdict.equals("enough") ? 0 : 1, needs.size(), needs.toString());

@@ -47,7 +47,8 @@ public final class PlanExample {
           "North bench",
           List.of(new Supply(13.8, 50), new Supply(13.8, 30)),
           List.of(
-              new Lead("plus", new Lead.Awg(4), 2, 1), new Lead("minus", new Lead.Awg(4), 2, 1)),
+              new Lead("plus", new Lead.Awg(4), 2, 1).insulatedFor(105),
+              new Lead("minus", new Lead.Awg(4), 2, 1).insulatedFor(105)),
           OptionalDouble.of(60),
           List.of(
               new LoadResistor("8 ohm", 8, 5, 100, 8, OptionalDouble.empty()),

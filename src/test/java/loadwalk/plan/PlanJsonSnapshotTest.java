@@ -58,7 +58,7 @@ class PlanJsonSnapshotTest {
     return new Bench(
         bench.name(),
         bench.supplies(),
-        List.of(new Lead("plus", new Lead.Mm2(25), 2, 1)),
+        List.of(new Lead("plus", new Lead.Mm2(25), 2, 1).insulatedFor(105)),
         bench.fuseAmps(),
         bench.loads(),
         bench.meters(),

@@ -34,7 +34,7 @@ class StepPlanTest {
   private static final OptionalDouble NO_FUSE = OptionalDouble.empty();
   private static final Measure STEREO_4 = new Measure(Mode.STEREO, 4, false);
   private static final List<Lead> TEN_MILLIOHMS =
-      List.of(new Lead("plus", new Lead.Awg(10), 2.729758, 1));
+      List.of(new Lead("plus", new Lead.Awg(10), 2.729758, 1).insulatedFor(105));
 
   private static LoadResistor eight(double watts, int count) {
     return new LoadResistor("8 ohm", 8, 5, watts, count, OptionalDouble.empty());

@@ -5,6 +5,7 @@ import java.util.List;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Metal;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Supply;
 import loadwalk.quantity.Printer;
@@ -90,16 +91,26 @@ final class BenchBlocks {
   private static String leads(Bench bench) {
     List<String> parts = new ArrayList<>();
     for (Lead lead : bench.leads()) {
-      String side = lead.parallel() == 1 ? "" : lead.parallel() + " × ";
-      parts.add(
-          Visible.name(lead.label())
-              + ": "
-              + side
-              + lead.gauge().text()
-              + ", "
-              + PRINTER.exact(lead.metres(), Unit.METRE));
+      parts.add(lead(lead));
     }
     return parts.isEmpty() ? "not given" : String.join("; ", parts);
+  }
+
+  private static String lead(Lead lead) {
+    List<String> said = new ArrayList<>();
+    String gauge = lead.gauge().text();
+    said.add(lead.parallel() == 1 ? gauge : Sentence.of("{} × {}", lead.parallel(), gauge));
+    said.add(
+        Sentence.of(
+            "{} {}", PRINTER.exact(lead.length().number(), Unit.ONE), lead.length().unit()));
+    if (lead.metal() != Metal.COPPER) {
+      said.add(lead.metal().text());
+    }
+    lead.insulationCelsius()
+        .ifPresent(
+            celsius ->
+                said.add(Sentence.of("insulation for {}", PRINTER.exact(celsius, Unit.CELSIUS))));
+    return Sentence.of("{}: {}", Visible.name(lead.label()), String.join(", ", said));
   }
 
   private static Table loads(List<LoadResistor> loads) {

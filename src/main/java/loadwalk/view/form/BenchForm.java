@@ -12,6 +12,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Metal;
 import loadwalk.bench.Meter;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
@@ -31,7 +32,7 @@ public final class BenchForm {
       List.of(
           "required, for example North bench",
           "for example 13.8 V 60 A; 13.8 V 40 A",
-          "for example plus AWG 4 1.5 m; minus 25 mm2 1.5 m x2",
+          "for example plus AWG 4 6 ft 105 C; minus 25 mm2 1.5 m cca x2",
           "amperes, for example 100",
           "for example 4 ohm 5 % 100 W x4; 2 ohm 1 % 50 W x2",
           "for example DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz;"
@@ -42,11 +43,11 @@ public final class BenchForm {
       Pattern.compile("(?i)" + NUMBER + "\\s*V\\s+" + NUMBER + "\\s*A");
   private static final Pattern LEAD =
       Pattern.compile(
-          "(?i)(.+?)\\s+(?:AWG\\s*([1-4]/0|[0-9]+)|"
-              + NUMBER
-              + "\\s*mm(?:2|²))\\s+"
-              + NUMBER
-              + "\\s*m(?:\\s+x\\s*([0-9]+))?");
+          "(?i)(?<label>.+?)\\s+(?:AWG\\s*(?<awg>[1-4]/0|[0-9]+)|"
+              + "(?<size>[1-4]/0|[0-9]+)\\s*(?:AWG|ga(?:uge)?)|(?<area>[^\\s;]+?)\\s*mm(?:2|²))"
+              + "\\s+(?<length>[^\\s;]+?)\\s*(?<unit>m|ft|foot|feet|')"
+              + "(?:\\s+(?<metal>copper|cca))?(?:\\s+(?<celsius>[^\\s;]+?)\\s*°?C)?"
+              + "(?:\\s+x\\s*(?<count>[0-9]+))?");
   private static final Pattern LOAD =
       Pattern.compile(
           "(?i)"
@@ -103,22 +104,29 @@ public final class BenchForm {
   }
 
   private static Lead lead(Matcher m) {
-    Lead.Gauge gauge =
-        m.group(2) != null
-            ? new Lead.Awg(gaugeNumber(m.group(2)))
-            : new Lead.Mm2(FormLines.number(LEADS, m.group(3), Unit.ONE));
+    String celsius = m.group("celsius");
     return new Lead(
-        m.group(1),
-        gauge,
-        FormLines.number(LEADS, m.group(4), Unit.METRE),
-        count(LEADS, m.group(5)));
+        m.group("label"),
+        gauge(m),
+        length(m),
+        count(LEADS, m.group("count")),
+        "cca".equalsIgnoreCase(m.group("metal")) ? Metal.CCA : Metal.COPPER,
+        celsius == null
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(FormLines.number(LEADS, celsius, Unit.CELSIUS)));
   }
 
-  private static int gaugeNumber(String text) {
-    if (text.matches("0{2,4}")) {
-      return 1 - text.length();
+  private static Lead.Gauge gauge(Matcher m) {
+    if (m.group("area") != null) {
+      return new Lead.Mm2(FormLines.number(LEADS, m.group("area"), Unit.ONE));
     }
-    return text.endsWith("/0") ? 1 - (text.charAt(0) - '0') : count(LEADS, text);
+    return Lead.Awg.of(m.group("awg") != null ? m.group("awg") : m.group("size"));
+  }
+
+  private static Lead.Length length(Matcher m) {
+    return m.group("unit").equalsIgnoreCase("m")
+        ? new Lead.Length.Metres(FormLines.number(LEADS, m.group("length"), Unit.METRE))
+        : new Lead.Length.Feet(FormLines.number(LEADS, m.group("length"), Unit.ONE));
   }
 
   private static LoadResistor load(Matcher m) {
@@ -205,12 +213,20 @@ public final class BenchForm {
   }
 
   private static String text(Lead lead) {
-    return Sentence.of(
-        "{} {} {} m x{}",
-        lead.label(),
-        lead.gauge().text().replace("²", "2"),
-        n(lead.metres()),
-        lead.parallel());
+    String run =
+        Sentence.of(
+            "{} {} {} {}",
+            lead.label(),
+            lead.gauge().text().replace("²", "2"),
+            n(lead.length().number()),
+            lead.length().unit());
+    String made =
+        lead.metal() == Metal.COPPER ? run : Sentence.of("{} {}", run, lead.metal().word());
+    String insulated =
+        lead.insulationCelsius().isEmpty()
+            ? made
+            : Sentence.of("{} {} C", made, n(lead.insulationCelsius().getAsDouble()));
+    return Sentence.of("{} x{}", insulated, lead.parallel());
   }
 
   private static String text(Meter m) {

@@ -83,6 +83,8 @@ class OwnTablesTest {
         return "gauge,ohmsPerKilometre,source,how\nAWG 4," + 0.815 * factor + source;
       case "ampacity.csv":
         return "gauge,amps,source,how\nAWG 4," + 120 / factor + source;
+      case "insulation.csv":
+        return "gauge,celsius,amps,source,how\nAWG 4,75," + 120 / factor + source;
       case "limits.csv":
         return "key,value,unit,source,how\nlead-celsius," + 10 * factor + ",degC" + source;
       default:
@@ -192,7 +194,7 @@ class OwnTablesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"wire.csv", "ampacity.csv", "fuse.csv", "limits.csv"})
+  @ValueSource(strings = {"wire.csv", "ampacity.csv", "fuse.csv", "limits.csv", "insulation.csv"})
   void changedRow_changesEveryPlaceThatGoesByIt(String table) throws IOException {
     Path own = home("own", table);
     Path stock = home("stock", "");

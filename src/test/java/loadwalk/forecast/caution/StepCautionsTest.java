@@ -47,7 +47,8 @@ class StepCautionsTest {
         "North bench",
         List.of(new Supply(13.8, 50), new Supply(13.8, 50)),
         List.of(
-            new Lead("plus", new Lead.Awg(4), 0.5, 1), new Lead("minus", new Lead.Awg(4), 0.5, 1)),
+            new Lead("plus", new Lead.Awg(4), 0.5, 1).insulatedFor(105),
+            new Lead("minus", new Lead.Awg(4), 0.5, 1).insulatedFor(105)),
         OptionalDouble.of(100),
         List.of(new LoadResistor("4 ohm", 4, 5, 100, 16, OptionalDouble.empty())),
         List.of(),
