@@ -3,6 +3,7 @@ package loadwalk.forecast;
 import java.util.List;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.bench.EndedStep;
 
 /**
  * Everything a forecast may use.
@@ -11,12 +12,24 @@ import loadwalk.bench.Bench;
  * @param bench the bench
  * @param conditions the sequence's tone, distortion limit and supply volts
  * @param observations the steps measured so far, oldest first
+ * @param ended the steps that drove a load and ended before they were measured, oldest first
  */
 public record Evidence(
-    Amplifier amplifier, Bench bench, Conditions conditions, List<Observation> observations) {
-  /** Copies the observations. */
+    Amplifier amplifier,
+    Bench bench,
+    Conditions conditions,
+    List<Observation> observations,
+    List<EndedStep> ended) {
+  /** Copies the lists. */
   public Evidence {
     observations = List.copyOf(observations);
+    ended = List.copyOf(ended);
+  }
+
+  /** Makes evidence of a walk in which every step was measured. */
+  public Evidence(
+      Amplifier amplifier, Bench bench, Conditions conditions, List<Observation> observations) {
+    this(amplifier, bench, conditions, observations, List.of());
   }
 
   /**

@@ -212,6 +212,9 @@ public final class Entries {
       Map<ReadingId, Instrument> instruments) {
     Evidence before = Targets.evidenceBefore(state, target.stepId());
     StepState step = state.step(target.stepId());
+    if (step.ended().isPresent()) {
+      return List.of();
+    }
     double limit = state.opened().sequence().limitThdPercent();
     List<Doubt> doubts =
         new ArrayList<>(PointOfReading.doubts(step, target, entries, instruments, limit));

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.result.Criterion;
 import loadwalk.sequence.PlannedStep;
@@ -230,6 +231,24 @@ public sealed interface Intent extends Event {
     @Override
     public Next at(PlannedStep current, Model model, Steps steps) {
       return Steps.endEarly(model, current, reason);
+    }
+  }
+
+  /**
+   * End the running step, which drives a load, before it could be measured.
+   *
+   * @param outcome how it ended
+   * @param text what was seen, as typed; may be empty
+   */
+  record EndAs(Outcome outcome, String text) implements OfCurrent {
+    /** Makes the text fit for the journal. */
+    public EndAs {
+      text = JournalText.text(text);
+    }
+
+    @Override
+    public Next at(PlannedStep current, Model model, Steps steps) {
+      return Steps.endAs(model, current, this);
     }
   }
 

@@ -43,14 +43,14 @@ public final class Results {
         taken(state));
   }
 
-  /** Returns the raw readings of every step that has any. */
+  /** Returns the raw readings of every step that has any and did not end before its limit. */
   public static List<MeasuredStep> taken(WalkState state) {
     List<MeasuredStep> steps = new ArrayList<>();
     for (PlannedStep planned : state.plan()) {
       StepState step = state.step(planned.id());
       Optional<Target> target = Targets.of(state, planned);
-      boolean skipped = step.status() == StepState.Status.SKIPPED;
-      if (target.isPresent() && step.entryCount() > 0 && !skipped) {
+      boolean counts = step.status() != StepState.Status.SKIPPED && step.ended().isEmpty();
+      if (target.isPresent() && step.entryCount() > 0 && counts) {
         steps.add(taken(state, planned, target.get()));
       }
     }

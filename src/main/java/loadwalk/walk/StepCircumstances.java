@@ -3,6 +3,7 @@ package loadwalk.walk;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Meter;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.ThdKind;
 import loadwalk.result.Circumstances;
@@ -52,7 +53,8 @@ final class StepCircumstances {
   }
 
   private static Optional<Boolean> ended(StepState step, PlannedStep warmUp) {
-    if (!step.status().isOver() || step.reason().isPresent()) {
+    boolean measured = step.outcome().equals(Optional.of(Outcome.MEASURED));
+    if (!measured || step.reason().isPresent()) {
       return Optional.of(false);
     }
     double minutes = warmUp.step().warmUp().orElseThrow().minutes();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Caution;
@@ -28,6 +29,9 @@ final class Steps {
   private static final String NO_POINT =
       "Nobody read the THD or said at what point the output was read, so the result will not be"
           + " ranked or judged.";
+
+  private static final String FIND_CAUSE =
+      "Output down, supply off. Find the cause before you drive the amplifier again.";
 
   private final Entries entries;
   private final StartOverride override;
@@ -245,6 +249,19 @@ final class Steps {
                 new Fact.Warmed(planned.id(), model.clock().warmSeconds()),
                 new Fact.EndedEarly(planned.id(), reason.strip()),
                 new Fact.Done(planned.id())));
+  }
+
+  static Next endAs(Model model, PlannedStep planned, Intent.EndAs end) {
+    boolean running = model.state().step(planned.id()).status() == Status.RUNNING;
+    boolean drives = Targets.of(model.state(), planned).filter(Gate::loads).isPresent();
+    if (!running || !drives) {
+      return Next.refused(
+          model, "Only a step that runs and drives a load ends like this; skip it instead.");
+    }
+    List<Fact> facts = new ArrayList<>(WarmClock.soFar(model));
+    facts.add(new Fact.Ended(planned.id(), end.outcome(), end.text().strip()));
+    return Next.keeping(
+        end.outcome() == Outcome.NOT_REACHED ? model : model.saying(FIND_CAUSE), facts);
   }
 
   static Next skip(Model model, PlannedStep planned, String reason) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import loadwalk.bench.EndedStep;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Evidence;
@@ -52,6 +53,7 @@ public final class Targets {
     double limit = state.opened().sequence().limitThdPercent();
     return isAtALimit(state, planned)
         && step.output().isPresent()
+        && step.ended().isEmpty()
         && step.pairs().isEmpty()
         && step.criterion(limit) == Criterion.NOT_KNOWN;
   }
@@ -85,7 +87,29 @@ public final class Targets {
         state.opened().bench(),
         new Evidence.Conditions(
             sequence.toneHertz(), sequence.limitThdPercent(), sequence.supplyVolts()),
-        observations);
+        observations,
+        ended(state, state.plan().stream().takeWhile(p -> !p.id().equals(stepId)).toList()));
+  }
+
+  /** Returns every step that drove a load and ended before it was measured, oldest first. */
+  public static List<EndedStep> ended(WalkState state) {
+    return ended(state, state.plan());
+  }
+
+  private static List<EndedStep> ended(WalkState state, List<PlannedStep> among) {
+    List<EndedStep> all = new ArrayList<>();
+    for (PlannedStep planned : among) {
+      StepState step = state.step(planned.id());
+      Optional<Target> target = of(state, planned);
+      Map<ReadingId, Double> last = new EnumMap<>(ReadingId.class);
+      step.latest().forEach((id, entry) -> last.put(id, entry.value()));
+      target.ifPresent(
+          t -> {
+            step.endedBefore().forEach(outcome -> all.add(new EndedStep(t, outcome, Map.of())));
+            step.ended().ifPresent(outcome -> all.add(new EndedStep(t, outcome, last)));
+          });
+    }
+    return all;
   }
 
   private static Set<String> blamedBefore(WalkState state, String stepId) {
@@ -114,7 +138,7 @@ public final class Targets {
     Map<ReadingId, Double> known = new EnumMap<>(ReadingId.class);
     Criterion criterion = step.criterion(limit);
     boolean off = criterion == Criterion.BELOW_LIMIT || criterion == Criterion.ABOVE_LIMIT;
-    if (step.status() == StepState.Status.SKIPPED || off) {
+    if (step.status() == StepState.Status.SKIPPED || step.ended().isPresent() || off) {
       return known;
     }
     boolean onset = criterion == Criterion.CLIPPING_ONSET;

@@ -19,7 +19,16 @@ class CautionSweepPropertyTest {
   private static final int ROUNDS = 1500;
 
   /** What only a whole walk can bring about; the tables hold it. */
-  private static final Set<String> OF_A_WALK = Set.of("heed doubt-open", "heed cooled");
+  private static final Set<String> OF_A_WALK =
+      Set.of(
+          "heed doubt-open",
+          "heed cooled",
+          "heed protected-before",
+          "halt protected-before",
+          "heed fuse-opened-before",
+          "halt fuse-opened-before",
+          "halt gave-out-before",
+          "heed supply-ended-before");
 
   private static final List<String> STEREO = List.of("–", "0.25 Ω", "2 Ω", "4 Ω");
   private static final List<String> BRIDGED = List.of("–", "0.5 Ω", "4 Ω");

@@ -2,11 +2,13 @@ package loadwalk.cautions;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Forecaster;
@@ -93,7 +95,7 @@ final class WalkToBrief {
       start(id);
     }
     Words.list(done.group("values"), ",", value -> value).forEach(value -> enter(id, value));
-    if (!here) {
+    if (!here && model.state().step(id).outcome().isEmpty()) {
       hear(new Intent.Finish());
       require(model.state().step(id).status() == StepState.Status.DONE, id + " does not end");
     }
@@ -129,6 +131,12 @@ final class WalkToBrief {
     }
     if (text.equals("below the limit")) {
       hear(new Intent.SetCriterion(id, Criterion.BELOW_LIMIT));
+      return;
+    }
+    Optional<Outcome> outcome = Outcome.said(text);
+    if (outcome.isPresent()) {
+      hear(new Intent.EndAs(outcome.get(), ""));
+      require(model.state().step(id).outcome().equals(outcome), id + " does not end " + text);
       return;
     }
     Matcher found = Words.match(VALUE, text, "a reading such as 13.4 V, 16 A or 13.7 V supply");

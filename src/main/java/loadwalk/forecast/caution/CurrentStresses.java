@@ -2,6 +2,7 @@ package loadwalk.forecast.caution;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.Hold;
@@ -42,7 +43,7 @@ final class CurrentStresses {
 
   private void collect(StepQuestion step, Band amps, List<Stress> found) {
     Hold hold = Hold.of(step.target().kind(), tables);
-    step.bench().usableAmps().ifPresent(usable -> found.add(supplies(amps, usable)));
+    supplies(step, amps).ifPresent(found::add);
     OptionalDouble own = step.amplifier().fuseAmps();
     if (own.isPresent()) {
       double single = step.amplifier().fuses().get(0);
@@ -60,9 +61,16 @@ final class CurrentStresses {
     step.bench().leads().forEach(lead -> found.add(lead(lead, amps, hold)));
   }
 
-  private static Stress supplies(Band amps, double usable) {
-    return new Stress(
-        SUPPLY, "supplies", "the supplies bear", amps, Bears.always(usable), Unit.AMPERE);
+  /** The supplies are counted on for no more than they bore where they ended a step. */
+  private static Optional<Stress> supplies(StepQuestion step, Band amps) {
+    double usable = step.bench().usableAmps().orElse(Double.POSITIVE_INFINITY);
+    double bore = EndedCautions.suppliesBore(step).orElse(Double.POSITIVE_INFINITY);
+    double counted = Math.min(usable, bore);
+    String part = bore < usable ? "the supplies bore" : "the supplies bear";
+    return counted < Double.POSITIVE_INFINITY
+        ? Optional.of(
+            new Stress(SUPPLY, "supplies", part, amps, Bears.always(counted), Unit.AMPERE))
+        : Optional.empty();
   }
 
   private Bears fuse(FuseCurve curve, double rating, Hold hold) {

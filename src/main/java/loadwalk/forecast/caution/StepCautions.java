@@ -98,6 +98,7 @@ public final class StepCautions {
     found.addAll(currents.of(step));
     found.addAll(supplies.of(step));
     found.addAll(loads.of(step));
+    found.addAll(EndedCautions.of(step));
     shock(step).ifPresent(found::add);
     meterBand(step).ifPresent(found::add);
     heatsink(step).ifPresent(found::add);
@@ -125,8 +126,9 @@ public final class StepCautions {
   public Optional<GivesFirst> givesFirst(
       Evidence evidence, Target target, Map<ReadingId, Band> readings, Forecast.Demand demand) {
     StepQuestion step = new StepQuestion(evidence, target, Map.copyOf(readings), demand);
-    return Opening.of(
-        step, stresses.of(step), loads.stress(step), tables.limit("sink-stop-celsius"));
+    List<Stress> currents = new ArrayList<>(stresses.of(step));
+    currents.addAll(EndedCautions.stresses(step));
+    return Opening.of(step, currents, loads.stress(step), tables.limit("sink-stop-celsius"));
   }
 
   /**

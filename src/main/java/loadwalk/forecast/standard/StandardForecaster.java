@@ -83,7 +83,7 @@ public final class StandardForecaster implements Forecaster {
   }
 
   private WalkModel model(Evidence all, Target target) {
-    Evidence evidence = withoutOwnColdLoad(all, target);
+    Evidence evidence = ofModel(all, target);
     int slot = Math.floorMod(evidence.observations().hashCode(), SLOTS);
     WalkModel kept = latest.get(slot);
     if (kept != null && kept.evidence().equals(evidence)) {
@@ -94,19 +94,18 @@ public final class StandardForecaster implements Forecaster {
     return fresh;
   }
 
-  /** Returns the evidence without the step's own cold load, which only the cautions use. */
-  private static Evidence withoutOwnColdLoad(Evidence all, Target target) {
-    int last = all.observations().size() - 1;
-    if (last < 0) {
-      return all;
-    }
-    Observation own = all.observations().get(last);
+  /**
+   * Returns the evidence without what only the cautions use: the step's own cold load, and the
+   * steps that ended before they were measured.
+   */
+  private static Evidence ofModel(Evidence all, Target target) {
+    List<Observation> known = all.observations();
+    int last = known.size() - 1;
     boolean coldLoad =
-        own.target().stepId().equals(target.stepId())
-            && own.readings().keySet().equals(Set.of(ReadingId.LOAD_OHMS));
-    return coldLoad
-        ? new Evidence(
-            all.amplifier(), all.bench(), all.conditions(), all.observations().subList(0, last))
-        : all;
+        last >= 0
+            && known.get(last).target().stepId().equals(target.stepId())
+            && known.get(last).readings().keySet().equals(Set.of(ReadingId.LOAD_OHMS));
+    return new Evidence(
+        all.amplifier(), all.bench(), all.conditions(), coldLoad ? known.subList(0, last) : known);
   }
 }

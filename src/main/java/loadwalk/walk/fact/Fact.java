@@ -79,6 +79,7 @@ public sealed interface Fact extends FactsOfStep {
           PairAdded,
           Captured,
           EndedEarly,
+          Ended,
           Skipped {
     /** Returns the id of the step. */
     String step();

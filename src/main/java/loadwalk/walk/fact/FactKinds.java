@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Forecast;
 import loadwalk.json.Words;
@@ -16,6 +17,8 @@ import loadwalk.result.LimitPair;
 /** The kinds of facts by their words in a journal, each with a blank fact. */
 final class FactKinds {
   static final Words<Criterion> CRITERIA = Words.of(List.of(Criterion.values()), Criterion::word);
+
+  static final Words<Outcome> OUTCOMES = Words.of(Outcome.sayable(), Outcome::word);
 
   private static final ReadingId VOLTS = ReadingId.OUTPUT_VOLTS;
   private static final Map<Class<?>, String> NAMES = new HashMap<>();
@@ -49,6 +52,7 @@ final class FactKinds {
     blanks.put("pair-added", new Fact.PairAdded("", new LimitPair(1, 1)));
     blanks.put("ended-early", new Fact.EndedEarly("", ""));
     blanks.put("done", new Fact.Done(""));
+    blanks.put("ended", new Fact.Ended("", Outcome.PROTECTED, ""));
     blanks.put("skipped", new Fact.Skipped("", ""));
     blanks.put("cooled", new Fact.Cooled("", ""));
     blanks.put("warm-again", new Fact.WarmAgain(""));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.BenchFiles;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
@@ -274,6 +275,31 @@ public interface FactsOfStep {
     @Override
     public Fact shape(Shape in) {
       return new EndedEarly(in.text("step", step), in.text("reason", reason));
+    }
+  }
+
+  /**
+   * The step drove a load and ended before it could be measured. What was read so far is kept.
+   *
+   * @param text what the operator saw, as typed; may be empty
+   */
+  record Ended(String step, Outcome outcome, String text) implements Fact.OfStep {
+    @Override
+    public StepState change(StepState before) {
+      return before.ended(outcome, text);
+    }
+
+    @Override
+    public boolean changesEvidence() {
+      return true;
+    }
+
+    @Override
+    public Fact shape(Shape in) {
+      return new Ended(
+          in.text("step", step),
+          in.word("outcome", outcome, FactKinds.OUTCOMES),
+          in.text("text", text));
     }
   }
 

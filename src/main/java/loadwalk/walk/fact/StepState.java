@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Forecast;
@@ -29,6 +30,8 @@ import loadwalk.result.LimitPair;
  * @param reason why it was skipped or ended early
  * @param coldAt how many values had been entered when the warm-up clock last started from zero
  * @param captures the captured waves that were taken, oldest first
+ * @param ended how it ended, where it ended before it could be measured
+ * @param endedBefore how it ended before it was done again, oldest first
  */
 public record StepState(
     Status status,
@@ -41,7 +44,9 @@ public record StepState(
     double warmSeconds,
     Optional<String> reason,
     int coldAt,
-    List<Capture> captures) {
+    List<Capture> captures,
+    Optional<Outcome> ended,
+    List<Outcome> endedBefore) {
 
   /** How far a step has come. */
   public enum Status {
@@ -80,6 +85,7 @@ public record StepState(
     entries = Collections.unmodifiableMap(copy);
     pairs = List.copyOf(pairs);
     captures = List.copyOf(captures);
+    endedBefore = List.copyOf(endedBefore);
   }
 
   /** Returns the state of a step not reached yet. */
@@ -100,6 +106,8 @@ public record StepState(
             0,
             Optional.empty(),
             0,
+            List.of(),
+            Optional.empty(),
             List.of());
   }
 
@@ -134,9 +142,23 @@ public record StepState(
     return all;
   }
 
-  /** Returns the readings whose newest entry has an open doubt. */
+  /** Returns how the step ended, once it is over. */
+  public Optional<Outcome> outcome() {
+    if (status == Status.SKIPPED) {
+      return Optional.of(Outcome.SKIPPED);
+    }
+    return status == Status.DONE ? Optional.of(ended.orElse(Outcome.MEASURED)) : Optional.empty();
+  }
+
+  /**
+   * Returns the readings whose newest entry has an open doubt. A step that ended before its limit
+   * has none: it was the limit that its readings were held against.
+   */
   public List<ReadingId> openDoubts() {
     List<ReadingId> open = new ArrayList<>();
+    if (ended.isPresent()) {
+      return open;
+    }
     for (ReadingId id : entries.keySet()) {
       if (latest(id).filter(Entry::isOpen).isPresent()) {
         open.add(id);
@@ -270,7 +292,18 @@ public record StepState(
             d -> {
               d.status = Status.AHEAD;
               d.reason = Optional.empty();
+              d.endedBefore = ended.map(outcome -> with(endedBefore, outcome)).orElse(endedBefore);
+              d.ended = Optional.empty();
             });
+  }
+
+  StepState ended(Outcome outcome, String text) {
+    return changed(
+        d -> {
+          d.status = Status.DONE;
+          d.ended = Optional.of(outcome);
+          d.reason = text.isBlank() ? Optional.empty() : Optional.of(text);
+        });
   }
 
   StepState because(String why) {
@@ -303,6 +336,8 @@ public record StepState(
     private Optional<String> reason;
     private int coldAt;
     private List<Capture> captures;
+    private Optional<Outcome> ended;
+    private List<Outcome> endedBefore;
 
     Draft(StepState from) {
       status = from.status;
@@ -316,6 +351,8 @@ public record StepState(
       reason = from.reason;
       coldAt = from.coldAt;
       captures = from.captures;
+      ended = from.ended;
+      endedBefore = from.endedBefore;
     }
 
     StepState state() {
@@ -330,7 +367,9 @@ public record StepState(
           warmSeconds,
           reason,
           coldAt,
-          captures);
+          captures,
+          ended,
+          endedBefore);
     }
   }
 }

@@ -17,6 +17,7 @@ import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
@@ -57,7 +58,7 @@ class FactRoundTripPropertyTest {
       String body = FactText.body(facts);
       assertEquals(facts, FactText.read(body), "seed " + SEED + ", body " + i + ": " + body);
     }
-    assertEquals(23, kinds.size(), kinds::toString);
+    assertEquals(24, kinds.size(), kinds::toString);
   }
 
   @Test
@@ -178,6 +179,7 @@ class FactRoundTripPropertyTest {
     List<Fact> facts =
         List.of(
             new Fact.EndedEarly(step, text()),
+            new Fact.Ended(step, one(Outcome.sayable().toArray(Outcome[]::new)), text()),
             new Fact.Done(step),
             new Fact.Skipped(step, text()),
             new Fact.Noted(step, text()),
