@@ -94,9 +94,19 @@ final class CircuitPopulation implements Population {
       implements Device {
     @Override
     public Truth at(Mode mode, double ohms, double celsius) {
+      return solved(mode, ohms, celsius, shape);
+    }
+
+    @Override
+    public Truth atPart(Mode mode, double ohms, double celsius, double fraction) {
+      double peak = Math.sqrt(2 * fraction) * shape.rms();
+      return solved(mode, ohms, celsius, Clipper.Shape.sine(peak));
+    }
+
+    private Truth solved(Mode mode, double ohms, double celsius, Clipper.Shape driven) {
       Circuit circuit = new Circuit(amplifier, line, mode, ohms, celsius);
       double factor = 1 - driftPerKelvin * (celsius - 50);
-      return truth(circuit.at(shape)).drifted(factor, amplifier.rails().idleAmps());
+      return truth(circuit.at(driven)).drifted(factor, amplifier.rails().idleAmps());
     }
 
     @Override

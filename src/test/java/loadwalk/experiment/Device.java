@@ -7,6 +7,9 @@ interface Device {
   /** Solves a step at the limit of 1 % THD into the load really connected. */
   Truth at(Mode mode, double ohms, double celsius);
 
+  /** Solves a step at a part of the power at the limit. */
+  Truth atPart(Mode mode, double ohms, double celsius, double fraction);
+
   /** Solves the step without a tone. */
   Truth idle();
 

@@ -72,18 +72,28 @@ record WaveformDevice(Line line, Rail rail, Output output) implements Device {
 
   @Override
   public Truth at(Mode mode, double ohms, double celsius) {
+    return driven(mode, ohms, celsius, 1);
+  }
+
+  @Override
+  public Truth atPart(Mode mode, double ohms, double celsius, double fraction) {
+    return driven(mode, ohms, celsius, Math.sqrt(fraction));
+  }
+
+  /** Solves for a sine of a level, 1 at the limit. */
+  private Truth driven(Mode mode, double ohms, double celsius, double level) {
     double channelOhms = mode.channelOhms(ohms);
     double low = 0;
     double high = rail.volts * 1.2;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (middle <= held(cycle(middle, channelOhms))) {
+      if (middle <= held(cycle(middle, channelOhms, level))) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    Cycle cycle = cycle(low, channelOhms);
+    Cycle cycle = cycle(low, channelOhms, level);
     double other = output.other;
     boolean bridged = mode == Mode.BRIDGED;
     double volts = bridged ? cycle.rms * (1 + other) : cycle.rms;
@@ -131,16 +141,16 @@ record WaveformDevice(Line line, Rail rail, Output output) implements Device {
     return rail.volts * open / (1 + 3 * over) - rail.ohms * cycle.railAmps;
   }
 
-  private Cycle cycle(double railVolts, double channelOhms) {
+  private Cycle cycle(double railVolts, double channelOhms, double level) {
     double loop = channelOhms + output.ohms;
     double peak = Math.max(0, railVolts - output.dropVolts);
-    double meanAmps = peak / loop * 2 / Math.PI;
+    double meanAmps = level * peak / loop * 2 / Math.PI;
     double squares = 0;
     double mean = 0;
     double watts = 0;
     for (int i = 0; i < POINTS; i++) {
       double sine = Math.sin(Math.PI / 2 * (i + 0.5) / POINTS);
-      double wanted = OVERDRIVE * peak * sine / loop;
+      double wanted = level * OVERDRIVE * peak * sine / loop;
       double sag = rail.ripple * rail.ohms * (wanted - meanAmps);
       double clipped = Math.min(wanted, Math.max(0, peak - sag) / loop);
       double amps = Math.min(clipped, limitAmps(channelOhms, railVolts));
