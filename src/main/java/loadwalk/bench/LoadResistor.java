@@ -1,5 +1,7 @@
 package loadwalk.bench;
 
+import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.json.Shape;
 import loadwalk.json.Shaped;
@@ -10,9 +12,10 @@ import loadwalk.json.Shaped;
  * @param label what it is called
  * @param ohms its nominal or measured value, ohms
  * @param tolerancePercent the half-width of its tolerance or of its measurement, percent
- * @param watts its rated dissipation on the heatsink it is mounted on, watts
+ * @param watts its rated dissipation with its case at 25 °C, watts
  * @param count how many the owner has
  * @param ppmPerKelvin its temperature coefficient, ppm/K, where known
+ * @param mount how it is mounted, where that is said
  */
 public record LoadResistor(
     String label,
@@ -20,7 +23,8 @@ public record LoadResistor(
     double tolerancePercent,
     double watts,
     int count,
-    OptionalDouble ppmPerKelvin)
+    OptionalDouble ppmPerKelvin,
+    Optional<Mount> mount)
     implements Shaped<LoadResistor> {
   /**
    * The tolerance of a load that states none, percent: usual for wirewound resistors (common
@@ -37,6 +41,18 @@ public record LoadResistor(
     if (count < 1) {
       throw new IllegalArgumentException("count must be 1 or more, got " + count);
     }
+    Objects.requireNonNull(mount, "mount");
+  }
+
+  /** Makes a kind of which is not said how it is mounted. */
+  public LoadResistor(
+      String label,
+      double ohms,
+      double tolerancePercent,
+      double watts,
+      int count,
+      OptionalDouble ppmPerKelvin) {
+    this(label, ohms, tolerancePercent, watts, count, ppmPerKelvin, Optional.empty());
   }
 
   static LoadResistor blank() {
@@ -51,6 +67,18 @@ public record LoadResistor(
         in.numberOr("tolerancePercent", tolerancePercent, 0, 100),
         in.number("watts", watts, 0.01, 1e6),
         in.wholeOr("count", count, 1, 1000),
-        in.number("ppmPerKelvin", ppmPerKelvin, -100_000, 100_000));
+        in.number("ppmPerKelvin", ppmPerKelvin, -100_000, 100_000),
+        Mount.shape(in, mount));
+  }
+
+  /** Returns so many of this kind. */
+  public LoadResistor counted(int newCount) {
+    return new LoadResistor(label, ohms, tolerancePercent, watts, newCount, ppmPerKelvin, mount);
+  }
+
+  /** Returns this kind mounted so. */
+  public LoadResistor on(Mount newMount) {
+    return new LoadResistor(
+        label, ohms, tolerancePercent, watts, count, ppmPerKelvin, Optional.of(newMount));
   }
 }

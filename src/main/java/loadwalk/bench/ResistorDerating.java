@@ -5,11 +5,14 @@ import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
 
 /**
- * Computes how many watts a chassis-mounted wirewound load resistor can take, and for how long.
+ * Computes how many watts a chassis-mounted wirewound load resistor bears as it is mounted, and for
+ * how long.
  *
- * <p>The rating holds with the case on its heatsink at 25 °C (MIL-PRF-39009). The burst is an
- * estimate: catalogues commonly allow five times the rating for five seconds, and the wire is
- * assumed to lose no heat, so the time falls as the watts rise. Each burst starts cold.
+ * <p>The element may rise by 225 K: rated in full with its case at 25 °C, not at all at 250 °C
+ * (MIL-PRF-39009). Its time constant is the one at which the overload of the tables is just
+ * bearable (catalogues: five times for five seconds, from memory). From case to air the heat goes
+ * by the mount; the body itself, by its mass, takes up heat meanwhile. The air is taken at 25 °C,
+ * and each burst starts cold.
  */
 public final class ResistorDerating {
   /**
@@ -18,11 +21,29 @@ public final class ResistorDerating {
    */
   private static final double RISE_AT_RATED_KELVIN = 225;
 
+  /**
+   * Beyond the largest body of the table its surface, and with it the watts in free air, grow as
+   * the power of two thirds of its size. Chosen by hand.
+   */
+  private static final double BY_SURFACE = 2.0 / 3;
+
+  /** The least resistance from case to air, K/W; keeps an own table from dividing by zero. */
+  private static final double LEAST_KELVIN_PER_WATT = 0.001;
+
+  private static final double GRAMS_PER_KILOGRAM = 1000;
+
+  /** Halvings of the time to the limit; a double has no more digits. */
+  private static final int HALVINGS = 60;
+
   private final Tables tables;
+  private final Curve freeAirWatts;
+  private final Curve bodyGrams;
 
   /** Takes the limits from the tables. */
   public ResistorDerating(Tables tables) {
     this.tables = tables;
+    freeAirWatts = new Curve(tables.byNumber("resistor-free-air-"));
+    bodyGrams = new Curve(tables.byNumber("resistor-grams-"));
   }
 
   /**
@@ -36,31 +57,55 @@ public final class ResistorDerating {
   }
 
   /**
-   * Returns the part of a resistor's rating that may be used continuously; 0.75 in the stock
-   * tables.
+   * Returns the most watts that a cold resistor bears for a time, as it is mounted; never more than
+   * the largest known overload.
    */
-  public double continuousShare() {
-    return tables.limit("resistor-continuous-percent") / 100;
+  public double mostWatts(LoadResistor resistor, Hold hold) {
+    double bears = allowedKelvin() / path(resistor).kelvinPerWatt(hold.seconds());
+    return Math.min(bears, largestMultiple() * resistor.watts());
   }
 
   /**
-   * Returns how long a cold resistor may take the watts, seconds; infinite within the continuous
-   * share, 0 above the largest known overload.
+   * Returns how long a cold resistor bears the watts as it is mounted, seconds: infinite up to what
+   * it bears for ever, 0 above the largest known overload, of which nothing is known.
    */
-  public double burstSeconds(double watts, double ratedWatts) {
-    double multiple =
-        Checks.zeroOrMore(watts, "watts") / Checks.positive(ratedWatts, "rated watts");
-    double most = tables.limit("resistor-burst-multiple");
-    if (multiple <= continuousShare()) {
+  public double burstSeconds(double watts, LoadResistor resistor) {
+    HeatPath path = path(resistor);
+    double bearable = allowedKelvin() / Checks.zeroOrMore(watts, "watts");
+    if (path.kelvinPerWatt() <= bearable) {
       return Double.POSITIVE_INFINITY;
     }
-    return multiple > most ? 0 : most * tables.limit("resistor-burst-seconds") / multiple;
+    if (watts > largestMultiple() * resistor.watts()) {
+      return 0;
+    }
+    double low = 0;
+    double high = path.elementSeconds();
+    while (path.kelvinPerWatt(high) < bearable) {
+      low = high;
+      high *= 2;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      boolean bears = path.kelvinPerWatt(middle) < bearable;
+      low = bears ? middle : low;
+      high = bears ? high : middle;
+    }
+    return low;
   }
 
-  /** Returns the most watts that a cold resistor bears for a time. */
-  public double mostWatts(LoadResistor resistor, Hold hold) {
-    double multiple = 1 / (1 - Math.exp(-hold.seconds() / elementSeconds()));
-    return resistor.watts() * Math.min(multiple, largestMultiple());
+  private double allowedKelvin() {
+    return tables.limit("resistor-zero-celsius") - tables.limit("resistor-full-celsius");
+  }
+
+  private HeatPath path(LoadResistor resistor) {
+    double rated = resistor.watts();
+    double element = allowedKelvin() / rated;
+    double freeAir = allowedKelvin() / freeAirWatts.at(rated, 1, BY_SURFACE) - element;
+    Mount mount = resistor.mount().orElse(Mount.PRESUMED);
+    double toAir = mount.caseKelvinPerWatt(Math.max(freeAir, LEAST_KELVIN_PER_WATT), tables);
+    double kilograms = bodyGrams.at(rated, 1, 1) / GRAMS_PER_KILOGRAM;
+    double joulesPerKelvin = kilograms * tables.limit("aluminium-joules-per-kilogram-kelvin");
+    return new HeatPath(element, elementSeconds(), toAir, joulesPerKelvin);
   }
 
   /**
@@ -70,11 +115,17 @@ public final class ResistorDerating {
     return -tables.limit("resistor-burst-seconds") / Math.log(1 - 1 / largestMultiple());
   }
 
+  /** Returns the share of a rating up to which a wiring counts as one without a time limit. */
+  public double continuousShare() {
+    return tables.limit("resistor-continuous-percent") / 100;
+  }
+
   /** Returns the assumption behind {@link #burstSeconds}, one sentence. */
   public String burstAssumption() {
     return Sentence.of(
-        "burst times are estimates: {} times the rating for {} s, from cold, on the heatsink",
-        Printer.UTF8.exact(tables.limit("resistor-burst-multiple"), Unit.ONE),
+        "burst times are estimates from cold: the element bears {} times its rating for {} s, and"
+            + " the body warms as it is mounted",
+        Printer.UTF8.exact(largestMultiple(), Unit.ONE),
         Printer.UTF8.exact(tables.limit("resistor-burst-seconds"), Unit.ONE));
   }
 

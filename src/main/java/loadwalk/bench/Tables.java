@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import loadwalk.text.Sentence;
 
 /**
@@ -102,6 +104,18 @@ public record Tables(
       throw new IllegalStateException("limits.csv has no " + key);
     }
     return value.value();
+  }
+
+  /** Returns the values whose keys are a prefix and a number, by that number. */
+  SortedMap<Double, Double> byNumber(String prefix) {
+    SortedMap<Double, Double> found = new TreeMap<>();
+    limits.forEach(
+        (key, value) -> {
+          if (key.startsWith(prefix)) {
+            found.put(Double.valueOf(key.substring(prefix.length())), value.value());
+          }
+        });
+    return found;
   }
 
   /**

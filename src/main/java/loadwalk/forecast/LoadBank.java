@@ -3,7 +3,6 @@ package loadwalk.forecast;
 import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Hold;
-import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ResistorDerating;
 
@@ -38,16 +37,21 @@ public interface LoadBank {
   }
 
   /**
-   * Returns a bank that spreads the watts evenly over the whole stock. No wiring can do better, so
-   * a load that is too much here is too much in any wiring.
+   * Returns a bank that spreads the watts over the whole stock in proportion to what each resistor
+   * bears. No wiring can do better, so a load that is too much here is too much in any wiring.
    */
   static LoadBank evenly(ResistorDerating derating) {
     return (bench, mode, ohms, loadWatts, hold) -> {
-      double stock = bench.loads().stream().mapToDouble(r -> r.watts() * r.count()).sum();
-      Optional<LoadResistor> first = bench.loads().stream().findFirst();
+      double stock =
+          bench.loads().stream().mapToDouble(r -> derating.mostWatts(r, hold) * r.count()).sum();
       double share = loadWatts * mode.loads() / stock;
-      return first.map(
-          r -> new Hottest(r.label(), share * r.watts(), r.watts(), derating.mostWatts(r, hold)));
+      return bench.loads().stream()
+          .findFirst()
+          .map(
+              r -> {
+                double bears = derating.mostWatts(r, hold);
+                return new Hottest(r.label(), share * bears, r.watts(), bears);
+              });
     };
   }
 }

@@ -170,7 +170,7 @@ public final class PlanJson {
               heat -> {
                 out.writeStringField("name", heat.part().name());
                 JsonOut.number(out, "watts", heat.watts());
-                JsonOut.number(out, "ratedWatts", heat.part().ratedWatts());
+                JsonOut.number(out, "ratedWatts", heat.part().kind().watts());
               });
           JsonOut.texts(out, "picture", WiringPicture.lines(network, load.plus(), load.minus()));
           JsonOut.texts(out, "joints", WiringPicture.joints(network, load.plus(), load.minus()));

@@ -7,6 +7,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
+import loadwalk.bench.Mount;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.ThdKind;
@@ -24,6 +25,9 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
   private static final double SUPPLY_AMPS_EACH = 80;
   private static final double FUSE_AMPS = 150;
   private static final double LOAD_TOLERANCE_PERCENT = 1;
+
+  /** The heatsink of each load, big and blown at, K/W. */
+  private static final double KELVIN_PER_WATT = 0.1;
 
   /**
    * The source resistance: 0.2 mΩ in the supplies, about 1.4 mΩ in the leads, the rest in the
@@ -72,7 +76,8 @@ public record PracticeBench(Bench described, SourceLine source, double roomCelsi
 
   private static LoadResistor load(String label, double ohms, double watts, int count) {
     return new LoadResistor(
-        label, ohms, LOAD_TOLERANCE_PERCENT, watts, count, OptionalDouble.of(50));
+            label, ohms, LOAD_TOLERANCE_PERCENT, watts, count, OptionalDouble.of(50))
+        .on(Mount.heatsink(KELVIN_PER_WATT));
   }
 
   private static List<Meter> meters() {

@@ -66,6 +66,7 @@ class TablesTest {
     "resistor-free-air-150, 50, catalogue pairs",
     "resistor-free-air-200, 50, catalogue pairs",
     "resistor-free-air-300, 75, catalogue pairs",
+    "aluminium-joules-per-kilogram-kelvin, 897, specific heat of aluminium",
     "sink-touch-celsius, 65, ISO 13732-1: bare metal for 1 s"
   })
   void stock_limit_isThePublishedOne(String key, double published, String source) {

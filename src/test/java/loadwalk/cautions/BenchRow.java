@@ -11,6 +11,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
+import loadwalk.bench.Mount;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 
@@ -29,7 +30,9 @@ final class BenchRow {
   private static final Pattern SHARE = Pattern.compile(Words.NUMBER + " %");
   private static final Pattern RESISTOR =
       Pattern.compile(
-          "((?<count>\\d+) × )?(?<ohms>[\\d.]+) Ω (?<watts>[\\d.]+) W( ±(?<percent>[\\d.]+) %)?");
+          "((?<count>\\d+) × )?(?<ohms>[\\d.]+) Ω (?<watts>[\\d.]+) W"
+              + "( ±(?<percent>[\\d.]+) %)?"
+              + "( (?<mount>metal|free-air|fan|oil|heatsink (?<sink>[\\d.]+) K/W))?");
   private static final Pattern METER =
       Pattern.compile(
           "(?<reads>[a-z ]+?)( (?<low>[\\d.]+)–(?<high>[\\d.]+) Hz)?( ±(?<percent>[\\d.]+) %)?");
@@ -86,13 +89,22 @@ final class BenchRow {
   private static LoadResistor resistor(String text) {
     Matcher found = Words.match(RESISTOR, text, "resistors such as 16 × 4 Ω 100 W ±5 %");
     double ohms = Words.number(found, "ohms", 0);
+    String sink = found.group("sink");
+    Optional<Mount> mount =
+        Optional.ofNullable(found.group("mount"))
+            .map(
+                word ->
+                    sink == null
+                        ? Mount.of(Mount.Kind.ofWord(word))
+                        : Mount.heatsink(Double.parseDouble(sink)));
     return new LoadResistor(
         ohms + " ohm",
         ohms,
         Words.number(found, "percent", LoadResistor.DEFAULT_TOLERANCE_PERCENT),
         Words.number(found, "watts", 0),
         (int) Words.number(found, "count", 1),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        mount);
   }
 
   private static Meter meter(String text) {

@@ -11,6 +11,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
+import loadwalk.bench.Mount;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Target;
@@ -41,7 +42,8 @@ public final class BriefedBench {
 
   /** Sixteen resistors of 100 W. */
   public static LoadResistor resistor(double ohms, double tolerancePercent) {
-    return new LoadResistor(ohms + " ohm", ohms, tolerancePercent, 100, 16, OptionalDouble.empty());
+    return new LoadResistor(ohms + " ohm", ohms, tolerancePercent, 100, 16, OptionalDouble.empty())
+        .on(Mount.heatsink(1e-9));
   }
 
   public BriefedBench reads(ReadingId id, double low, double middle, double high) {

@@ -65,7 +65,7 @@ class BenchPlannerTest {
     WiringAnswer.Found wiring = (WiringAnswer.Found) step.wiring().orElseThrow();
     assertEquals("8 ohm #1 || 8 ohm #2", wiring.loads().get(0).formula());
     assertEquals("8 ohm #3 || 8 ohm #4", wiring.loads().get(1).formula());
-    assertEquals(72, wiring.loads().get(0).hottest(144).watts(), 1e-9);
+    assertEquals(72, wiring.loads().get(0).hottest(144, LoadResistor::watts).watts(), 1e-9);
   }
 
   @Test

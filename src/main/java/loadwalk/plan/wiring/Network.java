@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import loadwalk.bench.LoadResistor;
 import loadwalk.quantity.Quantity;
 import loadwalk.quantity.Unit;
 import loadwalk.text.Sentence;
@@ -33,10 +36,11 @@ public sealed interface Network {
   List<Heat> heats(double watts);
 
   /**
-   * Returns the most watts in the whole network that keep every resistor within a share of its
-   * rating.
+   * Returns the most watts in the whole network that keep every resistor within what it bears.
+   *
+   * @param bears the watts that a resistor of a kind bears
    */
-  double mostWatts(double share);
+  double mostWatts(ToDoubleFunction<LoadResistor> bears);
 
   /** Returns the network on one line: "(A #1 + A #2) || B #1". */
   String formula();
@@ -64,9 +68,16 @@ public sealed interface Network {
   /** Draws it, resistor by resistor from left to right. */
   WiringBlock draw(WiringPicture picture);
 
-  /** Returns the resistor most heavily loaded relative to its rating. */
-  default Heat hottest(double watts) {
-    return heats(watts).stream().max((a, b) -> Double.compare(a.share(), b.share())).orElseThrow();
+  /**
+   * Returns the resistor nearest to what it bears.
+   *
+   * @param watts the watts in the whole network
+   * @param bears the watts that a resistor of a kind bears
+   */
+  default Heat hottest(double watts, ToDoubleFunction<LoadResistor> bears) {
+    return heats(watts).stream()
+        .max((a, b) -> Double.compare(a.share(bears), b.share(bears)))
+        .orElseThrow();
   }
 
   /**
@@ -76,34 +87,28 @@ public sealed interface Network {
    * @param watts the watts in it
    */
   record Heat(Part part, double watts) {
-    /** Returns the watts divided by the rating. */
-    double share() {
-      return watts / part.ratedWatts();
+    /** Returns the watts divided by what the resistor bears. */
+    double share(ToDoubleFunction<LoadResistor> bears) {
+      return watts / bears.applyAsDouble(part.kind());
     }
   }
 
   /**
    * One resistor.
    *
-   * @param label its kind
-   * @param number which of its kind, from 1
-   * @param ohms its value, ohms
-   * @param tolerancePercent the half-width of its tolerance, percent
-   * @param ratedWatts its rating, watts
+   * @param name which resistor it is: "4 ohm #2"
+   * @param kind its kind
    */
-  record Part(String label, int number, double ohms, double tolerancePercent, double ratedWatts)
-      implements Network {
-    /** Checks the numbers. */
+  record Part(String name, LoadResistor kind) implements Network {
+    /** Checks that neither is null. */
     public Part {
-      if (!(ohms > 0) || !(ratedWatts > 0) || !(tolerancePercent >= 0)) {
-        throw new IllegalArgumentException(
-            "resistor " + label + " needs ohms and watts above 0 and a tolerance from 0 up");
-      }
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(kind, "kind");
     }
 
-    /** Returns which resistor it is: "4 ohm #2". */
-    public String name() {
-      return label + " #" + number;
+    @Override
+    public double ohms() {
+      return kind.ohms();
     }
 
     @Override
@@ -113,8 +118,8 @@ public sealed interface Network {
 
     @Override
     public Quantity value() {
-      double u = ohms * tolerancePercent / 100 / Math.sqrt(3);
-      return Quantity.of(ohms, Unit.OHM, Sentence.of("tolerance of {}", label), u);
+      double u = ohms() * kind.tolerancePercent() / 100 / Math.sqrt(3);
+      return Quantity.of(ohms(), Unit.OHM, Sentence.of("tolerance of {}", kind.label()), u);
     }
 
     @Override
@@ -126,18 +131,18 @@ public sealed interface Network {
     }
 
     @Override
-    public double mostWatts(double share) {
-      return share * ratedWatts;
+    public double mostWatts(ToDoubleFunction<LoadResistor> bears) {
+      return bears.applyAsDouble(kind);
     }
 
     @Override
     public String formula() {
-      return name();
+      return name;
     }
 
     @Override
     public String member() {
-      return name();
+      return name;
     }
 
     @Override
@@ -186,9 +191,9 @@ public sealed interface Network {
     }
 
     @Override
-    public double mostWatts(double share) {
+    public double mostWatts(ToDoubleFunction<LoadResistor> bears) {
       double ampsSquared =
-          members.stream().mapToDouble(m -> m.mostWatts(share) / m.ohms()).min().orElseThrow();
+          members.stream().mapToDouble(m -> m.mostWatts(bears) / m.ohms()).min().orElseThrow();
       return ampsSquared * ohms();
     }
 
@@ -259,9 +264,9 @@ public sealed interface Network {
     }
 
     @Override
-    public double mostWatts(double share) {
+    public double mostWatts(ToDoubleFunction<LoadResistor> bears) {
       double voltsSquared =
-          members.stream().mapToDouble(m -> m.mostWatts(share) * m.ohms()).min().orElseThrow();
+          members.stream().mapToDouble(m -> m.mostWatts(bears) * m.ohms()).min().orElseThrow();
       return voltsSquared / ohms();
     }
 

@@ -3,6 +3,7 @@ package loadwalk.plan.wiring;
 import java.util.ArrayList;
 import java.util.List;
 import loadwalk.bench.LoadResistor;
+import loadwalk.text.Sentence;
 
 /** Builds networks of numbered resistors from the rows found in the store. */
 final class NetworkBuilder {
@@ -42,12 +43,8 @@ final class NetworkBuilder {
       int kind = store.left(node);
       LoadResistor resistor = stock.kind(kind);
       taken[kind]++;
-      return new Network.Part(
-          resistor.label(),
-          taken[kind],
-          resistor.ohms(),
-          resistor.tolerancePercent(),
-          resistor.watts());
+      String name = Sentence.of("{} #{}", resistor.label(), taken[kind]);
+      return new Network.Part(name, resistor);
     }
     return joined(store.join(node), List.of(node(store.left(node)), node(store.right(node))));
   }

@@ -44,7 +44,7 @@ final class Purchase {
     for (int count = 1; count <= MOST_MIXED && count < fewest; count++) {
       for (LoadResistor kind : kinds) {
         if (makes(kind, count)) {
-          return Optional.of(counted(kind, count));
+          return Optional.of(kind.counted(count));
         }
       }
     }
@@ -70,7 +70,7 @@ final class Purchase {
   private boolean makes(LoadResistor kind, int count) {
     List<LoadResistor> larger = new ArrayList<>(stock);
     int owned = larger.remove(kind) ? kind.count() : 0;
-    larger.add(counted(kind, owned + count));
+    larger.add(kind.counted(owned + count));
     return Stock.tooLarge(larger).isEmpty()
         && WiringSearch.quick(larger, request).wired().isPresent();
   }
@@ -82,20 +82,10 @@ final class Purchase {
       for (int series = 1; series <= parts; series++) {
         double ohms = kind.ohms() * series * series / parts;
         if (parts % series == 0 && request.isMetBy(ohms, watts)) {
-          return Optional.of(counted(kind, parts * request.loads()));
+          return Optional.of(kind.counted(parts * request.loads()));
         }
       }
     }
     return Optional.empty();
-  }
-
-  private static LoadResistor counted(LoadResistor kind, int count) {
-    return new LoadResistor(
-        kind.label(),
-        kind.ohms(),
-        kind.tolerancePercent(),
-        kind.watts(),
-        count,
-        kind.ppmPerKelvin());
   }
 }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Hold;
 import loadwalk.bench.LoadResistor;
@@ -102,18 +103,14 @@ public final class WiringLoadBank implements LoadBank {
     }
     return wiring(bench.loads(), mode, ohms, loadWatts).wired().stream()
         .flatMap(found -> found.loads().stream())
-        .map(load -> hottest(load.hottest(loadWatts), bench, hold))
+        .map(load -> hottest(load, loadWatts, hold))
         .max((a, b) -> Double.compare(a.share(), b.share()));
   }
 
-  private Hottest hottest(Network.Heat heat, Bench bench, Hold hold) {
-    Network.Part part = heat.part();
-    LoadResistor kind =
-        bench.loads().stream()
-            .filter(r -> r.label().equals(part.label()) && r.watts() == part.ratedWatts())
-            .findFirst()
-            .orElseThrow();
-    return new Hottest(
-        part.name(), heat.watts(), part.ratedWatts(), derating.mostWatts(kind, hold));
+  private Hottest hottest(Network load, double watts, Hold hold) {
+    ToDoubleFunction<LoadResistor> bears = kind -> derating.mostWatts(kind, hold);
+    Network.Heat heat = load.hottest(watts, bears);
+    LoadResistor kind = heat.part().kind();
+    return new Hottest(heat.part().name(), heat.watts(), kind.watts(), bears.applyAsDouble(kind));
   }
 }

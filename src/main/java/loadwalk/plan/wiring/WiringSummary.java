@@ -3,6 +3,7 @@ package loadwalk.plan.wiring;
 import java.util.ArrayList;
 import java.util.List;
 import loadwalk.bench.Figures;
+import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
@@ -45,8 +46,8 @@ public record WiringSummary(
     ResistorDerating derating = new ResistorDerating(tables);
     double burst =
         found.loads().stream()
-            .map(network -> network.hottest(watts))
-            .mapToDouble(heat -> derating.burstSeconds(heat.watts(), heat.part().ratedWatts()))
+            .flatMap(network -> network.heats(watts).stream())
+            .mapToDouble(heat -> derating.burstSeconds(heat.watts(), heat.part().kind()))
             .min()
             .orElseThrow();
     String title = mode.load(found.request().ohms());
@@ -65,7 +66,7 @@ public record WiringSummary(
 
   /** Returns the value, hottest resistor and total heat of one load on one line. */
   public String words(Load load) {
-    Network.Heat hottest = load.network().hottest(watts);
+    Network.Heat hottest = load.network().hottest(watts, LoadResistor::watts);
     return Sentence.of(
         "{} to {}: {} (k = 2); at worst {} W in all, {} of {} W in {}",
         load.plus(),
@@ -73,7 +74,7 @@ public record WiringSummary(
         Printer.UTF8.quantity(load.network().value()),
         Figures.three(watts),
         Figures.three(hottest.watts()),
-        Figures.three(hottest.part().ratedWatts()),
+        Figures.three(hottest.part().kind().watts()),
         hottest.part().name());
   }
 }

@@ -14,6 +14,7 @@ import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Metal;
 import loadwalk.bench.Meter;
+import loadwalk.bench.Mount;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.ThdKind;
@@ -34,7 +35,8 @@ public final class BenchForm {
           "for example 13.8 V 60 A; 13.8 V 40 A",
           "for example plus AWG 4 6 ft 105 C; minus 25 mm2 1.5 m cca x2",
           "amperes, for example 100",
-          "for example 4 ohm 5 % 100 W x4; 2 ohm 1 % 50 W x2",
+          "for example 4 ohm 5 % 100 W x4 heatsink 0.5 K/W; 2 ohm 1 % 50 W x2 free-air;"
+              + " mounts: heatsink, metal, free-air, fan, oil",
           "for example DMM outputVolts 0.8 % 3 digits 0.01 45-1000 Hz;"
               + " box thdPercent 5 % 1 digits 0.01 thd+n to 80000 Hz");
 
@@ -56,7 +58,10 @@ public final class BenchForm {
               + NUMBER
               + "\\s*%\\s+"
               + NUMBER
-              + "\\s*W(?:\\s+x\\s*([0-9]+))?");
+              + "\\s*W(?:\\s+x\\s*([0-9]+))?"
+              + "(?:\\s+(metal|free-air|fan|oil|heatsink\\s+"
+              + NUMBER
+              + "\\s*K/W))?");
   private static final Pattern METER =
       Pattern.compile(
           "(?i)(.+?)\\s+([a-z]+)\\s+"
@@ -137,7 +142,14 @@ public final class BenchForm {
         FormLines.number(LOADS, m.group(2), Unit.PERCENT),
         FormLines.number(LOADS, m.group(3), Unit.WATT),
         count(LOADS, m.group(4)),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        Optional.ofNullable(m.group(5)).map(words -> mount(words, m.group(6))));
+  }
+
+  private static Mount mount(String words, String kelvinPerWatt) {
+    return kelvinPerWatt == null
+        ? Mount.of(Mount.Kind.ofWord(words))
+        : Mount.heatsink(FormLines.number(LOADS, kelvinPerWatt, Unit.ONE));
   }
 
   private static Meter meter(Matcher m) {
@@ -201,14 +213,7 @@ public final class BenchForm {
         joined(b.supplies().stream().map(s -> n(s.volts()) + " V " + n(s.amps()) + " A").toList()),
         joined(b.leads().stream().map(BenchForm::text).toList()),
         b.fuseAmps().isPresent() ? n(b.fuseAmps().getAsDouble()) : "",
-        joined(
-            b.loads().stream()
-                .map(
-                    l ->
-                        Sentence.of(
-                            "{} ohm {} % {} W x{}",
-                            n(l.ohms()), n(l.tolerancePercent()), n(l.watts()), l.count()))
-                .toList()),
+        joined(b.loads().stream().map(BenchForm::text).toList()),
         joined(b.meters().stream().map(BenchForm::text).toList()));
   }
 
@@ -227,6 +232,20 @@ public final class BenchForm {
             ? made
             : Sentence.of("{} {} C", made, n(lead.insulationCelsius().getAsDouble()));
     return Sentence.of("{} x{}", insulated, lead.parallel());
+  }
+
+  private static String text(LoadResistor load) {
+    String kind =
+        Sentence.of(
+            "{} ohm {} % {} W x{}",
+            n(load.ohms()), n(load.tolerancePercent()), n(load.watts()), load.count());
+    return load.mount().map(mount -> kind + " " + text(mount)).orElse(kind);
+  }
+
+  private static String text(Mount mount) {
+    return mount.kelvinPerWatt().isPresent()
+        ? Sentence.of("{} {} K/W", mount.kind().word(), n(mount.kelvinPerWatt().getAsDouble()))
+        : mount.kind().word();
   }
 
   private static String text(Meter m) {

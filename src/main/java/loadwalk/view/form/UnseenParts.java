@@ -44,7 +44,8 @@ public final class UnseenParts {
                     l.tolerancePercent(),
                     l.watts(),
                     typed.count(),
-                    l.ppmPerKelvin()))
+                    l.ppmPerKelvin(),
+                    typed.mount()))
         .orElse(typed);
   }
 

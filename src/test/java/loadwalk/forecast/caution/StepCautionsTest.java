@@ -18,6 +18,7 @@ import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Mount;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Target;
@@ -50,7 +51,9 @@ class StepCautionsTest {
             new Lead("plus", new Lead.Awg(4), 0.5, 1).insulatedFor(105),
             new Lead("minus", new Lead.Awg(4), 0.5, 1).insulatedFor(105)),
         OptionalDouble.of(100),
-        List.of(new LoadResistor("4 ohm", 4, 5, 100, 16, OptionalDouble.empty())),
+        List.of(
+            new LoadResistor("4 ohm", 4, 5, 100, 16, OptionalDouble.empty())
+                .on(Mount.heatsink(1e-9))),
         List.of(),
         0.9);
   }

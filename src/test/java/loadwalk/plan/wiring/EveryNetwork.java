@@ -48,7 +48,7 @@ final class EveryNetwork {
     }
     if (Integer.bitCount(mask) == 1) {
       Network.Part part = parts.get(Integer.numberOfTrailingZeros(mask));
-      return List.of(new Drawn(part.ohms(), 1 / part.ratedWatts()));
+      return List.of(new Drawn(part.ohms(), 1 / part.kind().watts()));
     }
     List<Drawn> drawn = new ArrayList<>();
     int lowest = Integer.lowestOneBit(mask);

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 /** Checks the text pictures against drawings made by hand. */
 class WiringPictureTest {
   private static Network part(int number) {
-    return new Network.Part("4 ohm", number, 4, 5, 100);
+    return Parts.part("4 ohm", number, 4, 5, 100);
   }
 
   private static final Network GRID =

@@ -46,8 +46,7 @@ class WiringSearchTest {
     List<Network.Part> parts = new ArrayList<>();
     for (LoadResistor kind : stock) {
       for (int i = 1; i <= kind.count(); i++) {
-        parts.add(
-            new Network.Part(kind.label(), i, kind.ohms(), kind.tolerancePercent(), kind.watts()));
+        parts.add(new Network.Part(kind.label() + " #" + i, kind));
       }
     }
     return parts;
@@ -158,7 +157,8 @@ class WiringSearchTest {
       for (Network.Heat heat : load.heats(request.watts())) {
         assertTrue(owned.contains(heat.part()), told + ": not owned: " + heat.part());
         assertTrue(used.add(heat.part()), told + ": used twice: " + heat.part());
-        assertTrue(heat.share() <= request.share() * (1 + 1e-9), told + ": " + heat);
+        assertTrue(
+            heat.share(LoadResistor::watts) <= request.share() * (1 + 1e-9), told + ": " + heat);
       }
     }
   }

@@ -19,6 +19,7 @@ import loadwalk.bench.Connection;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
+import loadwalk.bench.Mount;
 import loadwalk.bench.ThdKind;
 import loadwalk.practice.PracticeRig;
 import loadwalk.view.Snapshots;
@@ -104,6 +105,23 @@ class FormsTest {
       Bench changed = good(BenchForm.read(with(BENCH, 4, other)));
       assertEquals(changed.loads(), UnseenParts.kept(Optional.of(before), changed).loads(), other);
     }
+  }
+
+  @Test
+  void mount_isTypedBehindTheResistor() {
+    String loads = "4 ohm 5 % 100 W x4 heatsink 0.5 K/W; 2 ohm 5 % 50 W x1 free-air; 1 ohm 5 % 9 W";
+    Bench bench = good(BenchForm.read(with(BENCH, 4, loads)));
+    assertEquals(
+        List.of(
+            Optional.of(Mount.heatsink(0.5)),
+            Optional.of(Mount.of(Mount.Kind.FREE_AIR)),
+            Optional.empty()),
+        bench.loads().stream().map(LoadResistor::mount).toList());
+    assertEquals(loads + " x1", BenchForm.texts(bench).get(4));
+    Bench retyped = good(BenchForm.read(with(BENCH, 4, "4 ohm 5 % 100 W x4 oil")));
+    assertEquals(
+        Optional.of(Mount.of(Mount.Kind.OIL)),
+        UnseenParts.kept(Optional.of(bench), retyped).loads().get(0).mount());
   }
 
   private static Bench benchOf(LoadResistor load) {
