@@ -29,6 +29,9 @@ final class CautionCounts {
   private final Map<String, Integer> exceeded = new TreeMap<>();
   private final Map<String, Integer> needlessly = new TreeMap<>();
 
+  /** Where the first needless halt of a walk stands; what follows knows no reading either. */
+  private final Map<String, Integer> first = new TreeMap<>();
+
   /** What went wrong. */
   enum Kind {
     CLEAR("clear though exceeded"),
@@ -75,6 +78,7 @@ final class CautionCounts {
   void add(TrialBench bench, List<CautionWalk.Step> walk) {
     int cautions = 0;
     int armed = 0;
+    boolean firstNeedless = true;
     for (int at = 0; at < walk.size(); at++) {
       CautionWalk.Step step = walk.get(at);
       cautions += step.brief().cautions().size();
@@ -84,6 +88,10 @@ final class CautionCounts {
       }
       if (step.drives()) {
         count(bench, walk, at);
+        if (firstNeedless && isNeedless(step)) {
+          firstNeedless = false;
+          first.merge(step.id() + ": " + step.brief().basis(), 1, Integer::sum);
+        }
       }
     }
     cautionsPerWalk.add(cautions);
@@ -99,20 +107,22 @@ final class CautionCounts {
         .filter(Exceeded::isReal)
         .forEach(share -> exceeded.merge(share.part() + " " + verdict.word(), 1, Integer::sum));
     boolean clear = verdict == Verdict.CLEAR;
-    boolean halted = verdict == Verdict.HALT;
     boolean shuts = step.worst() > 1 && entered <= 1;
     note(clearThoughExceeded, clear && entered > 1, Kind.CLEAR, entered, bench, walk, at);
     note(clearThoughShuttingOff, clear && shuts, Kind.SHUTS_OFF, step.worst(), bench, walk, at);
     boolean third = entered >= A_THIRD;
-    note(missedByAThird, third && !halted, Kind.A_THIRD, entered, bench, walk, at);
-    boolean needless = halted && step.worst() <= 1;
+    note(missedByAThird, third && verdict != Verdict.HALT, Kind.A_THIRD, entered, bench, walk, at);
+    boolean needless = isNeedless(step);
     if (needless) {
-      needlessly.merge(step.id(), 1, Integer::sum);
       step.brief().cautions().stream()
           .filter(caution -> caution.gravity() == Verdict.HALT)
           .forEach(caution -> needlessly.merge(caution.code(), 1, Integer::sum));
     }
     note(haltedForNothing, needless, Kind.FOR_NOTHING, 1 - step.worst(), bench, walk, at);
+  }
+
+  private static boolean isNeedless(CautionWalk.Step step) {
+    return step.brief().verdict() == Verdict.HALT && step.worst() <= 1;
   }
 
   private void note(
@@ -163,7 +173,8 @@ final class CautionCounts {
             + "exceeded by a third and not halted: %d (%.3f %%)%n"
             + "halted with nothing exceeded: %d (%.2f %%)%n"
             + "cautions a walk: middle %.1f, mean %.2f; asked to arm: middle %.1f, mean %.2f%n"
-            + "exceeded, by what was said: %s%nhalted with nothing exceeded: %s%nsaid: %s%n",
+            + "exceeded, by what was said: %s%nhalted with nothing exceeded: %s%n"
+            + "the first in a walk: %s%nsaid: %s%n",
         cautionsPerWalk.size(),
         clearThoughExceeded.tries(),
         verdicts,
@@ -180,6 +191,7 @@ final class CautionCounts {
         mean(armedPerWalk),
         exceeded,
         needlessly,
+        first,
         said);
   }
 }

@@ -193,8 +193,15 @@ record TrialDraw(Population population, long seed, boolean sane) {
           (idle.supplyVolts() - four.supplyVolts()) / (four.supplyAmps() - idle.supplyAmps());
       Lead some = CopperTable.notBelow("plus", amps, 1);
       double metres = Math.max(0.2, Math.min(10, CopperTable.metres(some, part * ohms)));
-      return List.of(
-          CopperTable.notBelow("plus", amps, metres), CopperTable.notBelow("minus", amps, metres));
+      return List.of(insulated("plus", amps, metres), insulated("minus", amps, metres));
+    }
+
+    /** Half say that they are for 105 °C, a quarter 75 °C, a quarter nothing. */
+    private Lead insulated(String label, double amps, double metres) {
+      Lead run = CopperTable.notBelow(label, amps, metres);
+      boolean hot = sane || draw.chance(0.5);
+      Lead silent = new Lead(label, run.gauge(), metres, run.parallel());
+      return hot ? run : draw.chance(0.5) ? run.insulatedFor(75) : silent;
     }
 
     /** Half of the benches are of equal units, half have a resistor for each load. */
