@@ -30,6 +30,9 @@ public record Bench(
   /** The usable part of the summed supply current where the bench does not state it. */
   public static final double DEFAULT_USABLE_FRACTION = 0.9;
 
+  private static final String MIXED =
+      "a battery beside a supply cannot be forecast: enter the one that carries the current";
+
   /** Checks the fields and copies the lists. */
   public Bench {
     Checks.text(name, "name");
@@ -52,6 +55,9 @@ public record Bench(
   public Bench shape(Shape in) {
     String itsName = in.textOr("name", name);
     List<Supply> itsSupplies = in.listOr("supplies", supplies, new Supply(1, 1));
+    if (isMixed(itsSupplies)) {
+      in.refuse("supplies", MIXED);
+    }
     double usable = in.numberOr("usableFraction", usableFraction, 0.01, 1);
     List<Lead> itsLeads = in.listOr("leads", leads, Lead.blank());
     Optional<Fuse> fuse = in.part("fuse", Fuse.of(fuseAmps), new Fuse(1));
@@ -95,6 +101,44 @@ public record Bench(
   /** Returns this bench with other meters. */
   public Bench with(List<Meter> others) {
     return new Bench(name, supplies, leads, fuseAmps, loads, others, usableFraction);
+  }
+
+  private static boolean isMixed(List<Supply> supplies) {
+    return supplies.stream().map(s -> s.battery().isPresent()).distinct().count() > 1;
+  }
+
+  /** Tells whether batteries stand for the supplies. */
+  public boolean onBattery() {
+    return supplies.stream().anyMatch(s -> s.battery().isPresent());
+  }
+
+  /** Returns what feeds the leads, where supplies are known. */
+  public Optional<Source> source() {
+    return Source.of(supplies);
+  }
+
+  /** Returns the highest volts a supply is set to; empty for batteries, whose volts fall. */
+  public OptionalDouble setVolts() {
+    return supplies.stream().filter(s -> s.battery().isEmpty()).mapToDouble(Supply::volts).max();
+  }
+
+  /**
+   * Returns how long the batteries last from full at a current, amperes, in seconds: the shortest
+   * of them, each with its share of the current; empty where one does not say what it holds.
+   */
+  public OptionalDouble batterySeconds(double amps) {
+    double together = source().map(Source::ohms).orElse(0.0);
+    List<OptionalDouble> each =
+        supplies.stream()
+            .map(
+                s ->
+                    s.battery()
+                        .map(b -> b.lastsSeconds(amps * together / b.ohms()))
+                        .orElse(OptionalDouble.empty()))
+            .toList();
+    return each.stream().allMatch(OptionalDouble::isPresent)
+        ? each.stream().mapToDouble(OptionalDouble::getAsDouble).min()
+        : OptionalDouble.empty();
   }
 
   /** Returns the usable supply current, amperes, where supplies are known. */

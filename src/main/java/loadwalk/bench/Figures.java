@@ -2,6 +2,7 @@ package loadwalk.bench;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import loadwalk.text.Sentence;
 
 /** Prints numbers for sentences. */
 public final class Figures {
@@ -40,5 +41,15 @@ public final class Figures {
     return Math.abs(value) >= 1e9 || Math.abs(value) < 1e-6
         ? rounded.toString()
         : rounded.toPlainString();
+  }
+
+  /** Returns a time in seconds in the unit people would say: "18 min", "60 s". */
+  public static String duration(double seconds) {
+    if (seconds >= 7200) {
+      return Sentence.of("{} h", three(seconds / 3600));
+    }
+    return seconds >= 120
+        ? Sentence.of("{} min", three(seconds / 60))
+        : Sentence.of("{} s", three(seconds));
   }
 }

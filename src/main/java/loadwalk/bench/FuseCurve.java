@@ -83,21 +83,12 @@ public record FuseCurve(String type, double upToAmps, List<Point> points) {
       if (maxSeconds.isEmpty()) {
         return Double.isInfinite(minSeconds)
             ? "may never open"
-            : Sentence.of("not before {}, may never open", duration(minSeconds));
+            : Sentence.of("not before {}, may never open", Figures.duration(minSeconds));
       }
-      String longest = duration(maxSeconds.getAsDouble());
+      String longest = Figures.duration(maxSeconds.getAsDouble());
       return span == Span.ABOVE_TABLE
           ? Sentence.of("within {} (beyond the table)", longest)
-          : Sentence.of("{} to {}", duration(minSeconds), longest);
-    }
-
-    private static String duration(double seconds) {
-      if (seconds >= 7200) {
-        return Sentence.of("{} h", Figures.three(seconds / 3600));
-      }
-      return seconds >= 120
-          ? Sentence.of("{} min", Figures.three(seconds / 60))
-          : Sentence.of("{} s", Figures.three(seconds));
+          : Sentence.of("{} to {}", Figures.duration(minSeconds), longest);
     }
   }
 

@@ -3,7 +3,6 @@ package loadwalk.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.FuseCurve;
@@ -131,13 +130,15 @@ final class BenchPlanner {
   }
 
   private Optional<Band> terminalVolts(Bench bench, Band amps) {
-    OptionalDouble set = bench.supplies().stream().mapToDouble(Supply::volts).max();
-    if (set.isEmpty()) {
-      return Optional.empty();
-    }
-    Band drop = scaled(amps, wire.ohms(bench).orElse(0));
-    double volts = set.getAsDouble();
-    return Optional.of(new Band(volts - drop.high(), volts - drop.middle(), volts - drop.low()));
+    double ohms = wire.ohms(bench).orElse(0);
+    return bench
+        .source()
+        .map(
+            source ->
+                new Band(
+                    source.voltsBehind(ohms, amps.high()),
+                    source.voltsBehind(ohms, amps.middle()),
+                    source.voltsBehind(ohms, amps.low())));
   }
 
   private List<StepPlan.FuseTime> fuses(Evidence evidence, Band amps) {

@@ -3,6 +3,8 @@ package loadwalk.plan;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import loadwalk.bench.Bench;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Tables;
@@ -41,14 +43,14 @@ public final class PlanJson {
     JsonOut.number(out, "supplyVolts", evidence.conditions().supplyVolts());
     JsonOut.number(out, "measuredSteps", evidence.observations().size());
     out.writeStringField("verdict", plan.verdict().word());
-    JsonOut.objects(out, "steps", plan.steps(), step -> step(step, plan.instruction(step)));
+    JsonOut.objects(out, "steps", plan.steps(), step -> step(plan, step));
     JsonOut.texts(out, "needs", plan.needs());
     out.writeEndObject();
   }
 
-  private void step(StepPlan step, String instruction) throws IOException {
+  private void step(BenchPlan plan, StepPlan step) throws IOException {
     out.writeStringField("step", step.target().stepId());
-    out.writeStringField("instruction", instruction);
+    out.writeStringField("instruction", plan.instruction(step));
     out.writeStringField("verdict", step.forecast().verdict().word());
     ForecastJson.cautions(out, step.forecast(), true);
     out.writeObjectFieldStart("forecast");
@@ -56,6 +58,7 @@ public final class PlanJson {
     out.writeEndObject();
     ForecastJson.EXPECTED.watts(out, step.forecast());
     band("terminalVolts", step.terminalVolts());
+    batterySeconds(plan.evidence().bench(), step.amps());
     supplies(step);
     leads(step);
     fuses(step);
@@ -81,6 +84,15 @@ public final class PlanJson {
           JsonOut.number(out, "amps", share.amps());
           JsonOut.number(out, "worstAmps", share.worstAmps());
         });
+  }
+
+  private void batterySeconds(Bench bench, Optional<Band> amps) throws IOException {
+    OptionalDouble expected = bench.batterySeconds(amps.map(Band::middle).orElse(Double.NaN));
+    OptionalDouble worst = bench.batterySeconds(amps.map(Band::high).orElse(Double.NaN));
+    if (expected.isPresent() && worst.isPresent()) {
+      JsonOut.number(out, "batterySeconds", expected.getAsDouble());
+      JsonOut.number(out, "batterySecondsAtWorst", worst.getAsDouble());
+    }
   }
 
   private void leads(StepPlan step) throws IOException {

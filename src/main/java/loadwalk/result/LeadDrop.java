@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Bench;
-import loadwalk.bench.Supply;
 import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.quantity.Quantity;
@@ -15,9 +14,10 @@ import loadwalk.text.Sentence;
  * Computes the volts lost between the supply and the amplifier.
  *
  * <p>If the bench lists its supplies, the drop is the highest supply setting minus the volts read
- * at the terminals. If it lists only its leads, the drop is the current times the resistance of the
- * copper. If it lists both, a drop far above that of the copper gets a remark, because nothing else
- * reveals a bad joint.
+ * at the terminals. If it lists only its leads, or a battery, whose volts fall as it works, or if
+ * more is read than is set, the drop is the current times the resistance of the copper. If it lists
+ * both, a drop far above that of the copper gets a remark, because nothing else reveals a bad
+ * joint.
  */
 final class LeadDrop {
   /** Half-width assumed for a supply's voltage setting, percent (common practice, no source). */
@@ -40,10 +40,19 @@ final class LeadDrop {
   Optional<Quantity> of(Quantity terminalVolts, Quantity amps) {
     Optional<Quantity> copper = copper(amps);
     Optional<Quantity> measured =
-        bench.supplies().stream()
-            .map(Supply::volts)
-            .max(Double::compare)
-            .map(setting -> setting(setting).minus(terminalVolts));
+        bench.setVolts().stream()
+            .mapToObj(setting -> setting(setting).minus(terminalVolts))
+            .findFirst();
+    if (measured.isPresent() && !(measured.get().value() > 0)) {
+      remarks.add(
+          new Remark(
+              "supply-above-setting",
+              Sentence.of(
+                  "{} were read at the terminals, no less than the supply is set to: what the leads"
+                      + " lose cannot be told from it",
+                  Printer.UTF8.value(terminalVolts.value(), Unit.VOLT, 3))));
+      return copper;
+    }
     if (measured.isEmpty()) {
       copper.ifPresent(
           drop ->

@@ -89,6 +89,18 @@ class BenchFileTest {
   }
 
   @Test
+  void battery_standsForASupply_andIsWrittenAsSuch() {
+    String supplies =
+        "\"supplies\":[{\"openVolts\":12.7,\"milliohms\":5,\"ampereHours\":60},"
+            + "{\"openVolts\":12.6,\"coldCrankingAmps\":600}]}";
+    Bench bench = read("{\"format\":\"loadwalk-bench/1\"," + supplies).found().orElseThrow();
+    Battery first = new Battery(12.7, new Battery.Milliohms(5), OptionalDouble.of(60));
+    Battery second = new Battery(12.6, new Battery.ColdCranking(600), OptionalDouble.empty());
+    assertEquals(List.of(Supply.of(first), Supply.of(second)), bench.supplies());
+    assertEquals(bench, read(BenchFiles.BENCH.text(bench)).found().orElseThrow());
+  }
+
+  @Test
   void meterOfDistortion_saysWhatItsFigureCounts() {
     String text =
         "{\"format\":\"loadwalk-bench/1\",\"meters\":[{\"reads\":\"thdPercent\",\"percent\":5,"
@@ -152,6 +164,11 @@ class BenchFileTest {
         "\"leads\":[{\"awg\":4,\"metres\":1,\"feet\":3}]|exactly one of «metres» and «feet»",
         "\"leads\":[{\"awg\":4,\"metres\":1,\"metal\":\"ccs\"}]|nearest known word: «cca»",
         "\"leads\":[{\"awg\":4,\"metres\":1,\"insulationCelsius\":20}]|must be between 50 and 300",
+        "\"supplies\":[{\"volts\":13.8,\"amps\":9},{\"openVolts\":12.7,\"milliohms\":5}]|a battery"
+            + " beside a supply cannot be forecast",
+        "\"supplies\":[{\"openVolts\":12.7}]|exactly one of «milliohms» and «coldCrankingAmps»",
+        "\"supplies\":[{\"openVolts\":12.7,\"milliohms\":5,\"amps\":9}]|unknown key «amps»",
+        "\"supplies\":[{\"openVolts\":10,\"milliohms\":5}]|above the 10.5 V of an empty battery",
         "\"supplies\":[{\"volts\":13.8}]|key «amps» is missing",
         "\"fuse\":30|«fuse» must be an object",
         "\"fuse\":{\"amp\":30}|key «amps» is missing",

@@ -12,9 +12,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import loadwalk.bench.Battery;
 import loadwalk.bench.Bench;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Supply;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
 import loadwalk.forecast.Verdict;
@@ -98,6 +100,30 @@ class BenchPlannerTest {
     assertTrue(JsonText.strict("plan").read(json).found().isPresent());
     assertTrue(json.contains("\"format\" : \"loadwalk-plan/1\""), json);
     assertTrue(json.contains("\"code\" : \"amplifier-fuse\""), json);
+  }
+
+  /** 12.7 V behind 5 mΩ and 60 Ah: what is told beside the step is what a hand reckons. */
+  @Test
+  void battery_isToldWithItsVoltsAndItsTime() {
+    Battery battery = new Battery(12.7, new Battery.Milliohms(5), OptionalDouble.of(60));
+    Bench bench =
+        new Bench(
+            "b",
+            List.of(Supply.of(battery)),
+            List.of(),
+            OptionalDouble.empty(),
+            List.of(),
+            List.of(),
+            1);
+    BenchPlan plan = plan(STEREO_4, bench);
+    StepPlan step = plan.steps().get(0);
+    double amps = step.amps().orElseThrow().middle();
+    assertEquals(12.7 - 0.005 * amps, step.terminalVolts().orElseThrow().middle(), 1e-9);
+    double seconds = 20 * 3600 * Math.pow(3 / amps, 1.2);
+    String json = PlanJson.text(plan, TABLES);
+    String told = "\"batterySeconds\" : ";
+    String number = json.substring(json.indexOf(told) + told.length()).split("[,\\s]", 2)[0];
+    assertEquals(seconds, Double.parseDouble(number), 1e-3 * seconds);
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.Battery;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.Supply;
@@ -42,6 +43,36 @@ class LeadDropTest {
         remarks.stream().filter(r -> r.code().equals("lead-drop-excess")).findFirst().orElseThrow();
     assertTrue(excess.text().contains("1.2 V"), excess.text());
     assertTrue(excess.text().matches(".*the other (4[89]|5[0-2]) W in a joint.*"), excess.text());
+  }
+
+  /** 14.1 V cannot arrive of 13.8 V: the setting is off, and no power is ever gained in a lead. */
+  @Test
+  void moreReadThanSet_isSaid_andTheCopperCounts() {
+    for (double read : new double[] {13.8, 14.1, 20}) {
+      List<Remark> remarks = new ArrayList<>();
+      Quantity drop =
+          drop(List.of(new Supply(13.8, 60)), List.of(PLUS, MINUS), read, remarks).orElseThrow();
+      Quantity copper =
+          drop(List.of(), List.of(PLUS, MINUS), read, new ArrayList<>()).orElseThrow();
+      assertEquals(copper.value(), drop.value(), 1e-12);
+      assertTrue(says(remarks, "supply-above-setting"), remarks.toString());
+      assertFalse(says(remarks, "supply-setting-assumed"), remarks.toString());
+    }
+    assertTrue(
+        drop(List.of(new Supply(13.8, 60)), List.of(), 14.1, new ArrayList<>()).isEmpty(),
+        "nothing is known of the leads");
+  }
+
+  /** A battery has no setting: what it lost inside is no drop of the leads. */
+  @Test
+  void battery_givesTheDropOfTheCopper() {
+    Battery battery = new Battery(12.7, new Battery.Milliohms(5), OptionalDouble.empty());
+    List<Remark> remarks = new ArrayList<>();
+    Quantity drop =
+        drop(List.of(Supply.of(battery)), List.of(PLUS, MINUS), 12.1, remarks).orElseThrow();
+    Quantity copper = drop(List.of(), List.of(PLUS, MINUS), 12.1, new ArrayList<>()).orElseThrow();
+    assertEquals(copper.value(), drop.value(), 1e-12);
+    assertTrue(says(remarks, "lead-drop-computed"), remarks.toString());
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
+import loadwalk.bench.Source;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Wire;
@@ -66,6 +67,9 @@ final class SupplyCautions {
     if (supplies.isEmpty() || !(asked > 0)) {
       return Optional.empty();
     }
+    if (step.bench().onBattery()) {
+      return battery(step, asked);
+    }
     double highest = supplies.stream().mapToDouble(Supply::volts).max().orElseThrow();
     double lowest = supplies.stream().mapToDouble(Supply::volts).min().orElseThrow();
     if (highest > TOO_HIGH * asked) {
@@ -89,6 +93,24 @@ final class SupplyCautions {
         step.amps().flatMap(a -> leadVolts(step.bench(), a)).map(Band::middle).orElse(0.0);
     return highest - drop < TOO_LOW * asked
         ? Optional.of(tooLow(highest, drop, asked))
+        : Optional.empty();
+  }
+
+  /** Returns the note that a battery does not hold the volts that the sequence asks for. */
+  private Optional<Caution> battery(StepQuestion step, double asked) {
+    Source source = step.bench().source().orElseThrow();
+    double leadOhms = wire.ohms(step.bench()).orElse(0);
+    double left = source.voltsBehind(leadOhms, step.amps().map(Band::middle).orElse(0.0));
+    String text =
+        Sentence.of(
+            "The battery has {} at rest: the terminals get about {}, not {}. Ratings at {} do not"
+                + " apply.",
+            volts(source.volts()),
+            volts(left),
+            volts(asked),
+            volts(asked));
+    return left < TOO_LOW * asked
+        ? Optional.of(Caution.once(SETTING, "low", Verdict.CLEAR, text, asked - left))
         : Optional.empty();
   }
 

@@ -3,6 +3,7 @@ package loadwalk.forecast.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Observation;
@@ -20,6 +21,14 @@ final class SagModel {
    * no source.
    */
   static final double SET_SPREAD = 0.12;
+
+  /**
+   * Standard deviation of a battery's volts at rest: its charge falls as it works. Chosen by hand.
+   */
+  private static final double BATTERY_SPREAD = 0.25;
+
+  /** Standard deviation of a battery's resistance, a fraction of it. Chosen by hand. */
+  private static final double BATTERY_OHMS_SPREAD = 0.3;
 
   /** Sag at the current into the usual load, volts: supplies are chosen to suit the amplifier. */
   static final double USUAL_SAG = 0.15;
@@ -58,11 +67,12 @@ final class SagModel {
     double sagSpread = USUAL_SAG_SPREAD / usualAmps;
     double base = SCATTER * setVolts;
     double precision = 1 / (base * base);
-    double a = 1 / (SET_SPREAD * SET_SPREAD);
+    Start start = start(evidence.bench(), USUAL_SAG / usualAmps, sagSpread);
+    double a = 1 / (start.voltsSpread() * start.voltsSpread());
     double b = 0;
-    double c = 1 / (sagSpread * sagSpread);
-    double u = setVolts / (SET_SPREAD * SET_SPREAD);
-    double w = USUAL_SAG / usualAmps / (sagSpread * sagSpread);
+    double c = 1 / (start.ohmsSpread() * start.ohmsSpread());
+    double u = start.volts() * a;
+    double w = start.ohms() * c;
     List<Told> all = told(evidence.observations(), drawn);
     for (Told told : all) {
       a += precision;
@@ -78,6 +88,24 @@ final class SagModel {
     covariance[1] = -b / determinant;
     covariance[2] = a / determinant;
     scatter = scatter(all, base);
+  }
+
+  /** What is believed of V0, volts, and of R, ohms, before any reading, with their spreads. */
+  private record Start(double volts, double voltsSpread, double ohms, double ohmsSpread) {}
+
+  /** A battery starts from its own volts and adds its own resistance to that of the leads. */
+  private Start start(Bench bench, double leadOhms, double leadSpread) {
+    return bench
+        .source()
+        .filter(source -> bench.onBattery())
+        .map(
+            battery ->
+                new Start(
+                    battery.volts(),
+                    BATTERY_SPREAD,
+                    leadOhms + battery.ohms(),
+                    Math.hypot(leadSpread, BATTERY_OHMS_SPREAD * battery.ohms())))
+        .orElse(new Start(setVolts, SET_SPREAD, leadOhms, leadSpread));
   }
 
   /** Returns the middle of the supply volts at a current, amperes. */

@@ -3,7 +3,9 @@ package loadwalk.report.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.ResistorDerating;
@@ -148,7 +150,7 @@ public final class PlanPage {
     return new Section(id, title, List.of(said));
   }
 
-  private static List<Term> terms(StepPlan step) {
+  private List<Term> terms(StepPlan step) {
     List<Term> terms = new ArrayList<>();
     for (Caution caution : step.forecast().cautions()) {
       terms.add(new Term(gravity(caution), caution.text()));
@@ -157,6 +159,7 @@ public final class PlanPage {
     if (step.shares().size() > 1) {
       terms.add(new Term("supplies", shares(step)));
     }
+    battery(step).ifPresent(text -> terms.add(new Term("battery", text)));
     if (!step.leads().isEmpty()) {
       terms.add(new Term("lead loss", leads(step)));
     }
@@ -198,6 +201,32 @@ public final class PlanPage {
         Figures.three(share.amps()),
         Figures.three(share.worstAmps()),
         Figures.three(share.ratedAmps()));
+  }
+
+  private Optional<String> battery(StepPlan step) {
+    Bench bench = plan.evidence().bench();
+    Optional<Band> drawn = step.amps();
+    if (!bench.onBattery() || drawn.isEmpty()) {
+      return Optional.empty();
+    }
+    double amps = drawn.get().middle();
+    double worst = drawn.get().high();
+    String volts = Figures.three(bench.source().orElseThrow().voltsBehind(0, amps));
+    OptionalDouble seconds = bench.batterySeconds(amps);
+    OptionalDouble least = bench.batterySeconds(worst);
+    return Optional.of(
+        seconds.isPresent() && least.isPresent()
+            ? Sentence.of(
+                "{} V at its posts at {} A, from full for about {}; at worst {} A, {}",
+                volts,
+                Figures.three(amps),
+                Figures.duration(seconds.getAsDouble()),
+                Figures.three(worst),
+                Figures.duration(least.getAsDouble()))
+            : Sentence.of(
+                "{} V at its posts at {} A; how long is not known without its ampere-hours",
+                volts,
+                Figures.three(amps)));
   }
 
   private static String leads(StepPlan step) {

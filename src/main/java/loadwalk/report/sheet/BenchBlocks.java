@@ -2,6 +2,7 @@ package loadwalk.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.bench.Battery;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
@@ -77,7 +78,7 @@ final class BenchBlocks {
   private static String supplies(Bench bench) {
     List<String> parts = new ArrayList<>();
     for (Supply s : bench.supplies()) {
-      parts.add(PRINTER.exact(s.volts(), Unit.VOLT) + " " + PRINTER.exact(s.amps(), Unit.AMPERE));
+      parts.add(s.battery().map(BenchBlocks::battery).orElseGet(() -> supply(s)));
     }
     if (parts.isEmpty()) {
       return "not given";
@@ -86,6 +87,24 @@ final class BenchBlocks {
     return parts.size() == 1
         ? Sentence.of("{}, {} usable", parts.get(0), usable)
         : Sentence.of("{} in parallel, {} usable", String.join(" + ", parts), usable);
+  }
+
+  private static String supply(Supply supply) {
+    return PRINTER.exact(supply.volts(), Unit.VOLT)
+        + " "
+        + PRINTER.exact(supply.amps(), Unit.AMPERE);
+  }
+
+  private static String battery(Battery battery) {
+    String made =
+        Sentence.of(
+            "battery of {}, {} inside",
+            PRINTER.exact(battery.openVolts(), Unit.VOLT),
+            PRINTER.value(battery.ohms(), Unit.OHM, 2));
+    return battery.ampereHours().isEmpty()
+        ? made
+        : Sentence.of(
+            "{}, {} Ah", made, PRINTER.exact(battery.ampereHours().getAsDouble(), Unit.ONE));
   }
 
   private static String leads(Bench bench) {

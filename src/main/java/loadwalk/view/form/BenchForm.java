@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loadwalk.bench.Battery;
 import loadwalk.bench.Bench;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Lead;
@@ -32,7 +33,7 @@ public final class BenchForm {
   public static final List<String> HINTS =
       List.of(
           "required, for example North bench",
-          "for example 13.8 V 60 A; 13.8 V 40 A",
+          "for example 13.8 V 60 A; 13.8 V 40 A, or battery 12.7 V 600 CCA 60 Ah",
           "for example plus AWG 4 6 ft 105 C; minus 25 mm2 1.5 m cca x2",
           "amperes, for example 100",
           "for example 4 ohm 5 % 100 W x4 heatsink 0.5 K/W; 2 ohm 1 % 50 W x2 free-air;"
@@ -42,7 +43,11 @@ public final class BenchForm {
 
   private static final String NUMBER = "([^\\s;]+?)";
   private static final Pattern SUPPLY =
-      Pattern.compile("(?i)" + NUMBER + "\\s*V\\s+" + NUMBER + "\\s*A");
+      Pattern.compile(
+          "(?i)battery\\s+(?<open>[^\\s;]+?)\\s*V\\s+"
+              + "(?:(?<milliohms>[^\\s;]+?)\\s*(?:mohms?|mΩ)|(?<cranking>[^\\s;]+?)\\s*(?:A\\s*)?CCA)"
+              + "(?:\\s+(?<hours>[^\\s;]+?)\\s*Ah)?"
+              + "|(?<volts>[^\\s;]+?)\\s*V\\s+(?<amps>[^\\s;]+?)\\s*A");
   private static final Pattern LEAD =
       Pattern.compile(
           "(?i)(?<label>.+?)\\s+(?:AWG\\s*(?<awg>[1-4]/0|[0-9]+)|"
@@ -103,9 +108,26 @@ public final class BenchForm {
   }
 
   private static Supply supply(Matcher m) {
+    if (m.group("open") != null) {
+      return Supply.of(battery(m));
+    }
     return new Supply(
-        FormLines.number(SUPPLIES, m.group(1), Unit.VOLT),
-        FormLines.number(SUPPLIES, m.group(2), Unit.AMPERE));
+        FormLines.number(SUPPLIES, m.group("volts"), Unit.VOLT),
+        FormLines.number(SUPPLIES, m.group("amps"), Unit.AMPERE));
+  }
+
+  private static Battery battery(Matcher m) {
+    String milliohms = m.group("milliohms");
+    String hours = m.group("hours");
+    return new Battery(
+        FormLines.number(SUPPLIES, m.group("open"), Unit.VOLT),
+        milliohms != null
+            ? new Battery.Milliohms(FormLines.number(SUPPLIES, milliohms, Unit.ONE))
+            : new Battery.ColdCranking(
+                FormLines.number(SUPPLIES, m.group("cranking"), Unit.AMPERE)),
+        hours == null
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(FormLines.number(SUPPLIES, hours, Unit.ONE)));
   }
 
   private static Lead lead(Matcher m) {
@@ -210,11 +232,31 @@ public final class BenchForm {
   public static List<String> texts(Bench b) {
     return List.of(
         b.name(),
-        joined(b.supplies().stream().map(s -> n(s.volts()) + " V " + n(s.amps()) + " A").toList()),
+        joined(b.supplies().stream().map(BenchForm::text).toList()),
         joined(b.leads().stream().map(BenchForm::text).toList()),
         b.fuseAmps().isPresent() ? n(b.fuseAmps().getAsDouble()) : "",
         joined(b.loads().stream().map(BenchForm::text).toList()),
         joined(b.meters().stream().map(BenchForm::text).toList()));
+  }
+
+  private static String text(Supply supply) {
+    return supply
+        .battery()
+        .map(BenchForm::text)
+        .orElseGet(() -> Sentence.of("{} V {} A", n(supply.volts()), n(supply.amps())));
+  }
+
+  private static String text(Battery battery) {
+    Battery.Resistance resistance = battery.resistance();
+    String text =
+        Sentence.of(
+            "battery {} V {} {}",
+            n(battery.openVolts()),
+            n(resistance.number()),
+            resistance.unit());
+    return battery.ampereHours().isEmpty()
+        ? text
+        : Sentence.of("{} {} Ah", text, n(battery.ampereHours().getAsDouble()));
   }
 
   private static String text(Lead lead) {

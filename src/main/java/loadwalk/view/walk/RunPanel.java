@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
-import loadwalk.bench.Supply;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Slip;
 import loadwalk.plan.wiring.WireBackCheck;
@@ -246,7 +245,7 @@ final class RunPanel {
     Bench bench = program.walk().orElseThrow().state().opened().bench();
     Optional<Entry> volts = step.latest(ReadingId.SUPPLY_VOLTS);
     Optional<Entry> amps = step.latest(ReadingId.SUPPLY_AMPS);
-    OptionalDouble source = bench.supplies().stream().mapToDouble(Supply::volts).max();
+    OptionalDouble source = bench.setVolts();
     if (volts.isEmpty() || amps.isEmpty() || source.isEmpty()) {
       return row;
     }

@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import loadwalk.bench.Battery;
+import loadwalk.bench.Bench;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Supply;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Observation;
 import org.hipparchus.stat.regression.OLSMultipleLinearRegression;
@@ -76,6 +80,27 @@ class SagModelTest {
     SagModel rising = model(new double[][] {{1, 13.2}, {20, 13.8}, {50, 14.2}});
     assertEquals(rising.volts(0), rising.volts(60), 1e-12);
     assertEquals(SET / 2, model(READ).volts(5000));
+  }
+
+  /** A battery starts at its own volts and falls by its own resistance besides the usual sag. */
+  @Test
+  void battery_sagsByItsOwnResistance() {
+    Battery battery = new Battery(12.7, new Battery.Milliohms(6), OptionalDouble.empty());
+    Evidence bare = evidence(List.of());
+    Bench bench =
+        new Bench(
+            "b",
+            List.of(Supply.of(battery)),
+            List.of(),
+            OptionalDouble.empty(),
+            List.of(),
+            List.of(),
+            1);
+    Evidence onBattery =
+        new Evidence(bare.amplifier(), bench, bare.conditions(), bare.observations());
+    SagModel model = new SagModel(onBattery, USUAL_AMPS, SagModelTest::read);
+    assertEquals(12.7, model.volts(0), 1e-9);
+    assertEquals(12.7 - SagModel.USUAL_SAG - 20 * 0.006, model.volts(20), 1e-9);
   }
 
   private static void assertSame(SagModel expected, SagModel actual) {

@@ -18,6 +18,7 @@ import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Connection;
 import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Metal;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mount;
 import loadwalk.bench.ThdKind;
@@ -79,6 +80,34 @@ class FormsTest {
   @Test
   void bench_textsToRecordToTexts_areTheSame() {
     assertEquals(BENCH, BenchForm.texts(good(BenchForm.read(BENCH))));
+  }
+
+  @Test
+  void lead_isTypedInFeet_inCladAluminium_withItsInsulation_andOughtsAsWritten() {
+    String typed = "plus AWG 00 6 ft 105 C; minus 4 ga 5' cca x2; tail 25 mm2 1.5 m cca 90 °C";
+    List<Lead> leads = good(BenchForm.read(with(BENCH, 2, typed))).leads();
+    assertEquals(new Lead.Awg(-1), leads.get(0).gauge());
+    assertEquals(1.8288, leads.get(0).metres(), 1e-12);
+    assertEquals(OptionalDouble.of(105), leads.get(0).insulationCelsius());
+    assertEquals(new Lead.Awg(4), leads.get(1).gauge());
+    assertEquals(2, leads.get(1).parallel());
+    assertEquals(Metal.CCA, leads.get(1).metal());
+    assertEquals(OptionalDouble.of(90), leads.get(2).insulationCelsius());
+    List<String> again = BenchForm.texts(good(BenchForm.read(with(BENCH, 2, typed))));
+    assertEquals(leads, good(BenchForm.read(again)).leads());
+    assertTrue(again.get(2).startsWith("plus AWG 2/0 6 ft 105 C x1"), again.get(2));
+  }
+
+  @Test
+  void battery_isTypedForASupply() {
+    String typed = "battery 12.7 V 5 mohm 60 Ah; battery 12.6 V 600 CCA";
+    Bench bench = good(BenchForm.read(with(BENCH, 1, typed)));
+    assertEquals(440, bench.supplies().get(0).amps(), 1e-9);
+    assertEquals(typed, BenchForm.texts(bench).get(1));
+    FormRead.Bad<?> mixed =
+        bad(BenchForm.read(with(BENCH, 1, "13.8 V 60 A; battery 12.7 V 5 mohm")));
+    assertTrue(mixed.sentence().contains("a battery beside a supply"), mixed.sentence());
+    assertEquals(1, mixed.line());
   }
 
   @Test
