@@ -83,9 +83,9 @@ public sealed interface ThermalFit {
     }
     double[] t = Arrays.stream(minutes).map(m -> m - minutes[0]).toArray();
     double span = t[t.length - 1];
-    double tau = bestTau(t, celsius);
+    double tau = Exponential.tau(t, celsius);
     LinearFit line = LinearFit.line(t, celsius);
-    LinearFit bend = alongExponential(t, celsius, tau);
+    LinearFit bend = Exponential.along(t, celsius, tau);
     if (Statistics.standardDeviation(celsius) <= 1.5 * bend.residualSd()) {
       return new CannotTell("The temperature moves no more than its scatter.");
     }
@@ -122,25 +122,5 @@ public sealed interface ThermalFit {
 
   private static double curve(double t, double[] p) {
     return p[0] - (p[0] - p[1]) * Math.exp(-t / p[2]);
-  }
-
-  /** Tries time constants from a twentieth of the span to ten spans, a tenth apart. */
-  private static double bestTau(double[] t, double[] celsius) {
-    double span = t[t.length - 1];
-    double best = span / 20;
-    double least = Double.POSITIVE_INFINITY;
-    for (double tau = span / 20; tau < 10 * span; tau *= 1.1) {
-      double squares = alongExponential(t, celsius, tau).weightedSquares();
-      if (squares < least) {
-        least = squares;
-        best = tau;
-      }
-    }
-    return best;
-  }
-
-  private static LinearFit alongExponential(double[] t, double[] celsius, double tau) {
-    double[] fall = Arrays.stream(t).map(m -> Math.exp(-m / tau)).toArray();
-    return LinearFit.line(fall, celsius);
   }
 }

@@ -17,7 +17,10 @@ import loadwalk.text.Sentence;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Model;
 import loadwalk.walk.PausedWalk;
+import loadwalk.walk.Steadiness;
+import loadwalk.walk.SteadinessWords;
 import loadwalk.walk.Targets;
+import loadwalk.walk.WarmRun;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
@@ -53,6 +56,7 @@ public record PlainWriter(Printer printer) {
     for (PlannedStep planned : after.state().plan()) {
       step(planned, before.state(), after.state(), lines);
     }
+    steadiness(before, after).ifPresent(lines::add);
     after.state().notes().stream()
         .skip(before.state().notes().size())
         .forEach(note -> lines.add(Sentence.of("kept note: {}", note.text())));
@@ -66,6 +70,21 @@ public record PlainWriter(Printer printer) {
       lines.add("Every step is done. Type sheet to see the sheet, or quit.");
     }
     return lines;
+  }
+
+  /** Says after each temperature of a warm-up how steady it is, and when the next is wanted. */
+  private static Optional<String> steadiness(Model before, Model after) {
+    return after
+        .state()
+        .current()
+        .filter(planned -> planned.step().warmUp().isPresent())
+        .filter(planned -> temperatures(after, planned) > temperatures(before, planned))
+        .map(planned -> Steadiness.of(after.state(), planned, after.clock().warmSeconds()))
+        .map(SteadinessWords::now);
+  }
+
+  private static int temperatures(Model model, PlannedStep planned) {
+    return WarmRun.entries(model.state().step(planned.id())).size();
   }
 
   private static void hold(Hold before, Hold after, List<String> lines) {

@@ -9,8 +9,8 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
+import loadwalk.walk.Steadiness;
 import loadwalk.walk.Targets;
-import loadwalk.walk.WarmClock;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
@@ -78,7 +78,7 @@ public record SimulatedHand(PracticeAnswers bench) {
     if (warm - last >= TEMPERATURE_EVERY_SECONDS) {
       return Optional.of(new Intent.EnterAll(planned.id(), bench.of(model.state(), warm)));
     }
-    boolean steady = WarmClock.steadiness(model.state(), planned, warm).isSteady();
+    boolean steady = Steadiness.of(model.state(), planned, warm).isSteady();
     return steady ? Optional.of(new Intent.Finish()) : Optional.empty();
   }
 }

@@ -210,7 +210,7 @@ final class Steps {
     if (planned.step().warmUp().isPresent()) {
       return override == StartOverride.REHEARSED
           ? Optional.empty()
-          : warmMissing(WarmClock.steadiness(state, planned, model.clock().warmSeconds()));
+          : warmMissing(Steadiness.of(state, planned, model.clock().warmSeconds()));
     }
     StepState step = state.step(planned.id());
     return Targets.of(state, planned).stream()
@@ -220,14 +220,15 @@ final class Steps {
         .map(id -> Sentence.of("Enter the {} first, or skip the step with a reason.", id.label()));
   }
 
-  private static Optional<String> warmMissing(WarmClock.Steadiness now) {
+  private static Optional<String> warmMissing(Steadiness now) {
     if (now.isSteady()) {
       return Optional.empty();
     }
     return Optional.of(
         now.clockDone()
-            ? "The heatsink is not steady: it is still warming too fast. Wait, or end early with a"
-                + " reason."
+            ? Sentence.of(
+                "{} Until it is steady, wait, or end early with a reason.",
+                SteadinessWords.now(now))
             : "The warm-up time is not up. Wait, or end early with a reason.");
   }
 

@@ -1,17 +1,11 @@
 package loadwalk.walk;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import loadwalk.bench.ReadingId;
-import loadwalk.numeric.LinearFit;
 import loadwalk.sequence.PlannedStep;
-import loadwalk.sequence.WarmUp;
 import loadwalk.text.Sentence;
-import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.Fact;
-import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 
@@ -36,8 +30,6 @@ public final class WarmClock {
 
   private static final double NANOS = 1e9;
   private static final double RETRY_SECONDS = 3;
-  private static final int SLOPE_POINTS = 3;
-  private static final double SLOPE_WINDOW_SECONDS = 300;
 
   private WarmClock() {}
 
@@ -161,47 +153,6 @@ public final class WarmClock {
                     s.warmSeconds() > 0
                         || s.status() == Status.RUNNING
                         || s.status() == Status.DONE);
-  }
-
-  /** Returns how steady a warm-up is, by the clock and, if known, the slope of the temperature. */
-  public static Steadiness steadiness(WalkState state, PlannedStep planned, double warmSeconds) {
-    WarmUp step = planned.step().warmUp().orElseThrow();
-    boolean clock = warmSeconds >= step.minutes() * 60;
-    Optional<Double> slope = slopePerMinute(state.step(planned.id()), warmSeconds);
-    boolean rising = slope.filter(s -> !(s <= step.steadyCelsiusPerMinute())).isPresent();
-    return new Steadiness(clock, slope, rising);
-  }
-
-  /**
-   * How steady a warm-up is.
-   *
-   * @param clockDone whether the minimum time has passed
-   * @param celsiusPerMinute the slope of the newest temperatures, K/min, if there are enough
-   * @param stillRising whether that slope is above what counts as steady
-   */
-  public record Steadiness(
-      boolean clockDone, Optional<Double> celsiusPerMinute, boolean stillRising) {
-    /** Tells whether the warm-up may end without a reason. */
-    public boolean isSteady() {
-      return clockDone && !stillRising;
-    }
-  }
-
-  /**
-   * Returns the slope of a straight line through the temperatures of the last five warm-up minutes.
-   */
-  private static Optional<Double> slopePerMinute(StepState step, double now) {
-    List<double[]> points = new ArrayList<>();
-    for (Entry e : step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of())) {
-      boolean thisTime = e.order() > step.coldAt();
-      if (thisTime && e.warmSeconds() > 0 && now - e.warmSeconds() <= SLOPE_WINDOW_SECONDS) {
-        points.add(new double[] {e.warmSeconds() / 60, e.value()});
-      }
-    }
-    double[] x = points.stream().mapToDouble(p -> p[0]).toArray();
-    double[] y = points.stream().mapToDouble(p -> p[1]).toArray();
-    boolean spread = x.length >= SLOPE_POINTS && x[x.length - 1] - x[0] > 0.1;
-    return spread ? Optional.of(LinearFit.line(x, y).slope()) : Optional.empty();
   }
 
   private static String duration(double seconds) {

@@ -4,14 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Optional;
-import loadwalk.bench.ReadingId;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
 import org.junit.jupiter.api.Test;
 
-/** When warmth is taken as lost, to the millisecond, and when a heatsink counts as steady. */
+/** When warmth is taken as lost, to the millisecond. */
 class CooledTest {
   private static final long DAY = 86_400_000L;
 
@@ -71,36 +69,5 @@ class CooledTest {
     assertEquals(600, floor.last(Fact.Warmed.class).seconds());
     floor.letPass(1);
     assertEquals(1500, floor.last(Fact.Warmed.class).seconds());
-  }
-
-  private WarmClock.Steadiness risingBy(double celsiusAMinute) {
-    floor.hear(new Intent.Begin());
-    for (int minute = 0; minute < 10; minute++) {
-      for (int second = 0; second < 60; second++) {
-        floor.letPass(1);
-      }
-      String celsius = String.valueOf(40 + celsiusAMinute * minute);
-      if (minute > 5) {
-        floor.hear(new Intent.Enter("warm-up", ReadingId.SINK_CELSIUS, celsius));
-      }
-    }
-    return WarmClock.steadiness(
-        floor.model.state(), floor.model.state().current().orElseThrow(), 600);
-  }
-
-  @Test
-  void heatsink_thatRisesAsFastAsIsAllowed_isSteady() {
-    WarmClock.Steadiness now = risingBy(0.5);
-    assertEquals(Optional.of(0.5), now.celsiusPerMinute());
-    assertFalse(now.stillRising());
-    assertTrue(now.isSteady());
-  }
-
-  @Test
-  void heatsink_thatRisesFaster_isNot() {
-    WarmClock.Steadiness now = risingBy(0.625);
-    assertEquals(0.625, now.celsiusPerMinute().orElseThrow(), 1e-9);
-    assertTrue(now.clockDone() && now.stillRising());
-    assertFalse(now.isSteady());
   }
 }

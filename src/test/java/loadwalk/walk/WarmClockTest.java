@@ -25,9 +25,8 @@ class WarmClockTest {
     }
   }
 
-  private WarmClock.Steadiness steadiness() {
-    return WarmClock.steadiness(
-        floor.model.state(), floor.model.state().current().orElseThrow(), warm());
+  private Steadiness steadiness() {
+    return Steadiness.of(floor.model.state(), floor.model.state().current().orElseThrow(), warm());
   }
 
   @Test
@@ -110,26 +109,71 @@ class WarmClockTest {
     assertEquals(held, warm(), 1e-9);
   }
 
+  private void reads(String celsius) {
+    floor.hear(new Intent.Enter("warm-up", ReadingId.SINK_CELSIUS, celsius));
+  }
+
   @Test
-  void steadiness_followsTheSlopeOfTheLastFiveMinutes() {
+  void heatsinkThatStillWarms_isNotSteady_andTheNextTemperatureIsAskedForByTime() {
     floor.hear(new Intent.Begin());
-    for (int minute = 1; minute <= 5; minute++) {
-      secondsPass(60);
-      String celsius = String.valueOf(40 + 2 * minute);
-      floor.hear(new Intent.Enter("warm-up", ReadingId.SINK_CELSIUS, celsius));
-    }
-    assertEquals(2.0, steadiness().celsiusPerMinute().orElseThrow(), 1e-9);
-    secondsPass(301);
-    assertTrue(steadiness().clockDone());
-    assertEquals(Optional.empty(), steadiness().celsiusPerMinute());
+    assertTrue(floor.model.state().step("warm-up").entries().isEmpty());
+    secondsPass(601);
     assertTrue(steadiness().isSteady(), "without temperatures the clock alone decides");
     for (String celsius : new String[] {"50", "51", "52"}) {
-      floor.hear(new Intent.Enter("warm-up", ReadingId.SINK_CELSIUS, celsius));
+      reads(celsius);
       secondsPass(30);
     }
-    assertEquals(2.0, steadiness().celsiusPerMinute().orElseThrow(), 1e-9);
+    assertEquals(2.0, steadiness().slope().orElseThrow().celsiusPerMinute(), 1e-9);
     floor.hear(new Intent.Finish());
-    assertTrue(floor.said().contains("still warming too fast"), floor.said());
+    assertTrue(floor.said().contains("moves +2.00 ± "), floor.said());
+    assertTrue(floor.said().contains("Read the heatsink at 14:00"), floor.said());
+    assertEquals(Status.RUNNING, floor.step("warm-up").status());
+  }
+
+  @Test
+  void temperaturesEveryFiveMinutes_tellTheirSlope() {
+    floor.hear(new Intent.Begin());
+    for (String celsius : new String[] {"30", "41", "52"}) {
+      secondsPass(300);
+      reads(celsius);
+    }
+    assertEquals(2.2, steadiness().slope().orElseThrow().celsiusPerMinute(), 1e-9);
+    floor.hear(new Intent.Finish());
+    assertEquals(Status.RUNNING, floor.step("warm-up").status(), floor.said());
+  }
+
+  @Test
+  void twoTemperatures_orOldOnes_doNotTell() {
+    floor.hear(new Intent.Begin());
+    secondsPass(605);
+    reads("52.0");
+    secondsPass(120);
+    reads("52.0");
+    assertEquals(Steadiness.Told.TOO_FEW, steadiness().told());
+    assertFalse(steadiness().isSteady());
+    secondsPass(120);
+    reads("52.1");
+    assertTrue(steadiness().isSteady(), steadiness().toString());
+    secondsPass(179);
+    assertTrue(steadiness().isSteady(), steadiness().toString());
+    secondsPass(2);
+    assertEquals(Steadiness.Told.TOO_OLD, steadiness().told());
+    floor.hear(new Intent.Finish());
+    assertTrue(floor.said().contains("too old"), floor.said());
+  }
+
+  @Test
+  void rest_leavesWhatWasReadBeforeIt() {
+    floor.hear(new Intent.Begin());
+    secondsPass(605);
+    for (String celsius : new String[] {"52.0", "52.0", "52.1"}) {
+      reads(celsius);
+      secondsPass(100);
+    }
+    assertTrue(steadiness().isSteady(), steadiness().toString());
+    floor.hear(new Intent.Pause()).hear(new Intent.Resume());
+    assertEquals(Steadiness.Told.TOO_FEW, steadiness().told());
+    assertFalse(steadiness().isSteady());
   }
 
   @Test
@@ -143,7 +187,7 @@ class WarmClockTest {
     floor.hear(new Intent.Begin());
     assertEquals(0, warm());
     secondsPass(250);
-    assertEquals(Optional.empty(), steadiness().celsiusPerMinute());
+    assertEquals(Optional.empty(), steadiness().slope());
   }
 
   @Test

@@ -22,6 +22,7 @@ import loadwalk.result.Remark;
 import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
+import loadwalk.walk.Steadiness;
 import loadwalk.walk.fact.Capture;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
@@ -266,6 +267,7 @@ public record Sheet(
    * @param endedEarly why it ended early, if it did
    * @param temperatures the heatsink temperatures of its last run
    * @param fit how the temperature settles, if that can be worked out
+   * @param atTheEnd how steady it was when it ended
    */
   public record WarmUp(
       String stepId,
@@ -274,7 +276,8 @@ public record Sheet(
       StepState.Status status,
       Optional<String> endedEarly,
       List<Temperature> temperatures,
-      Optional<ThermalFit.Settling> fit) {
+      Optional<ThermalFit.Settling> fit,
+      Steadiness atTheEnd) {
     /** Copies the list. */
     public WarmUp {
       temperatures = List.copyOf(temperatures);

@@ -105,6 +105,12 @@ final class SheetJsonRecord {
             JsonOut.number(out, "celsiusPerMinute", fit.now().celsiusPerMinute());
             out.writeEndObject();
           }
+          if (w.atTheEnd().slope().isPresent()) {
+            out.writeObjectFieldStart("slopeAtEnd");
+            JsonOut.number(out, "celsiusPerMinute", w.atTheEnd().slope().get().celsiusPerMinute());
+            JsonOut.number(out, "u", w.atTheEnd().slope().get().u());
+            out.writeEndObject();
+          }
         });
     if (record.cooled().isPresent()) {
       out.writeStringField("cooled", record.cooled().get());

@@ -18,6 +18,8 @@ import loadwalk.result.TakenReading;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.WarmUp;
 import loadwalk.walk.Results;
+import loadwalk.walk.Steadiness;
+import loadwalk.walk.WarmRun;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
@@ -160,7 +162,8 @@ final class WalkRecordFold {
         step.status(),
         done ? step.reason() : Optional.empty(),
         temperatures,
-        fit(temperatures));
+        fit(WarmRun.of(step)),
+        Steadiness.of(warm, WarmRun.of(step).sinceRest(), step.warmSeconds()));
   }
 
   /** Returns the temperatures since the clock last restarted, at most one for each moment. */
@@ -185,9 +188,10 @@ final class WalkRecordFold {
     return ResultComputation.reading(state.opened().bench(), tone, stepId, taken).u();
   }
 
-  private static Optional<ThermalFit.Settling> fit(List<Sheet.Temperature> run) {
-    double[] minutes = run.stream().mapToDouble(Sheet.Temperature::minutes).toArray();
-    double[] celsius = run.stream().mapToDouble(Sheet.Temperature::celsius).toArray();
-    return ThermalFit.of(minutes, celsius).settling();
+  /** A run that left its curve tells no end. */
+  private static Optional<ThermalFit.Settling> fit(WarmRun run) {
+    return run.temperatures().isEmpty() || run.curve().hasBreak()
+        ? Optional.empty()
+        : run.curve().fit().settling();
   }
 }

@@ -12,6 +12,7 @@ import loadwalk.report.page.Block.Paragraph;
 import loadwalk.report.page.Page.Section;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
+import loadwalk.walk.SteadinessWords;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
@@ -135,21 +136,23 @@ final class WalkRecordSections {
             PRINTER.exact(w.plannedMinutes(), Unit.ONE)));
     w.endedEarly()
         .ifPresent(why -> sentences.add(Sentence.of("Ended early: {}", ResultWords.typed(why))));
-    sentences.add(temperatures(w.temperatures()));
+    temperatures(w.temperatures()).ifPresent(sentences::add);
     settling(w).ifPresent(sentences::add);
+    sentences.add(SteadinessWords.atTheEnd(w.atTheEnd()));
     return String.join(" ", sentences);
   }
 
-  private static String temperatures(List<Sheet.Temperature> temperatures) {
+  private static Optional<String> temperatures(List<Sheet.Temperature> temperatures) {
     int count = temperatures.size();
     if (count == 0) {
-      return "No temperatures were typed, so the clock alone decided.";
+      return Optional.empty();
     }
     String first = celsius(temperatures.get(0).celsius());
     String last = celsius(temperatures.get(count - 1).celsius());
-    return count == 1
-        ? Sentence.of("One temperature: {}.", first)
-        : Sentence.of("{} temperatures, from {} to {}.", count, first, last);
+    return Optional.of(
+        count == 1
+            ? Sentence.of("One temperature: {}.", first)
+            : Sentence.of("{} temperatures, from {} to {}.", count, first, last));
   }
 
   private static Optional<String> settling(Sheet.WarmUp w) {
@@ -157,11 +160,9 @@ final class WalkRecordSections {
         .map(
             fit ->
                 Sentence.of(
-                    "They settle towards {} with a time constant of {} min."
-                        + " At the last one the change was {} °C/min.",
+                    "They settle towards {} with a time constant of {} min.",
                     celsius(fit.endCelsius()),
-                    PRINTER.value(fit.tauMinutes(), Unit.ONE, 2),
-                    PRINTER.value(fit.now().celsiusPerMinute(), Unit.ONE, 2)));
+                    PRINTER.value(fit.tauMinutes(), Unit.ONE, 2)));
   }
 
   private static String celsius(double celsius) {

@@ -1,7 +1,6 @@
 package loadwalk.view.walk;
 
 import java.util.List;
-import java.util.Locale;
 import loadwalk.bench.ReadingId;
 import loadwalk.quantity.Printer;
 import loadwalk.sequence.PlannedStep;
@@ -13,7 +12,8 @@ import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
 import loadwalk.view.state.ProgramState;
 import loadwalk.walk.Model;
-import loadwalk.walk.WarmClock;
+import loadwalk.walk.Steadiness;
+import loadwalk.walk.SteadinessWords;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
 
@@ -38,7 +38,7 @@ final class WarmPanel {
         canvas,
         column + 4,
         area.row() + 2,
-        (left > 0 ? "" : "+") + clock(Math.abs(left)),
+        (left > 0 ? "" : "+") + SteadinessWords.clock(Math.abs(left)),
         left > 0 ? Style.STRONG : Style.GOOD);
     int row = area.row() + 3 + BigDigits.ROWS;
     row =
@@ -49,7 +49,7 @@ final class WarmPanel {
             2,
             planned.instruction(model.state().context(planned)),
             Style.TEXT);
-    row = canvas.paragraph(column, row, area.columns(), 2, standing(model, planned), Style.STRONG);
+    row = canvas.paragraph(column, row, area.columns(), 3, standing(model, planned), Style.STRONG);
     canvas.text(column, row, temperatures(step), Style.FAINT);
     boolean focus = screen.prompt().isEmpty();
     canvas.text(column, area.bottom() - 2, "> heatsink now", focus ? Style.STRONG : Style.TEXT);
@@ -70,45 +70,17 @@ final class WarmPanel {
         Style.KEY);
   }
 
-  /** Returns minutes and seconds, rounded up so that zero means over. */
-  static String clock(double seconds) {
-    long whole = (long) Math.ceil(seconds - 1e-9);
-    return String.format(Locale.ROOT, "%02d:%02d", Math.min(whole / 60, 999), whole % 60);
-  }
-
   private static String standing(Model model, PlannedStep planned) {
-    WarmClock.Steadiness now =
-        WarmClock.steadiness(model.state(), planned, model.clock().warmSeconds());
-    return now.celsiusPerMinute()
-        .map(slope -> sloping(String.format(Locale.ROOT, "%+.2f", slope), now))
-        .orElseGet(() -> byTheClock(now));
-  }
-
-  private static String sloping(String slope, WarmClock.Steadiness now) {
-    if (now.isSteady()) {
-      return Sentence.of("The heatsink moves {} °C a minute. Warm: Enter goes on.", slope);
-    }
-    return now.clockDone()
-        ? Sentence.of("The heatsink moves {} °C a minute. Not steady yet.", slope)
-        : Sentence.of("The heatsink moves {} °C a minute.", slope);
-  }
-
-  private static String byTheClock(WarmClock.Steadiness now) {
-    if (now.isSteady()) {
-      return "Fewer than three temperatures in five minutes: the clock alone decides."
-          + " Warm: Enter goes on.";
-    }
-    return now.clockDone()
-        ? "Fewer than three temperatures in five minutes: the clock alone decides."
-            + " Not steady yet."
-        : "Fewer than three temperatures in five minutes: the clock alone decides.";
+    Steadiness now = Steadiness.of(model.state(), planned, model.clock().warmSeconds());
+    String told = SteadinessWords.now(now);
+    return now.isSteady() ? Sentence.of("{} Warm: Enter goes on.", told) : told;
   }
 
   private static String temperatures(StepState step) {
     List<Entry> all = step.entries().getOrDefault(ReadingId.SINK_CELSIUS, List.of());
     StringBuilder line = new StringBuilder(all.isEmpty() ? "No temperature yet." : "");
     for (Entry e : all.subList(Math.max(0, all.size() - 5), all.size())) {
-      line.append(clock(e.warmSeconds()))
+      line.append(SteadinessWords.clock(e.warmSeconds()))
           .append(' ')
           .append(Printer.UTF8.reading(e.value(), ReadingId.SINK_CELSIUS.unit(), e.resolution()))
           .append("   ");

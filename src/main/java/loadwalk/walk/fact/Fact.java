@@ -367,7 +367,7 @@ public sealed interface Fact extends FactsOfStep {
   record Resumed() implements Fact {
     @Override
     public WalkState applyTo(WalkState state, long wallMillis) {
-      return state.holding(Hold.RUNNING).at(wallMillis);
+      return state.step(state.currentId(), StepState::rested).holding(Hold.RUNNING).at(wallMillis);
     }
 
     @Override

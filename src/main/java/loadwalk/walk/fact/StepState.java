@@ -29,6 +29,7 @@ import loadwalk.result.LimitPair;
  * @param warmSeconds the warm-up clock, seconds
  * @param reason why it was skipped or ended early
  * @param coldAt how many values had been entered when the warm-up clock last started from zero
+ * @param restedAt how many values had been entered when the walk last went on after a pause
  * @param captures the captured waves that were taken, oldest first
  * @param ended how it ended, where it ended before it could be measured
  * @param endedBefore how it ended before it was done again, oldest first
@@ -44,6 +45,7 @@ public record StepState(
     double warmSeconds,
     Optional<String> reason,
     int coldAt,
+    int restedAt,
     List<Capture> captures,
     Optional<Outcome> ended,
     List<Outcome> endedBefore) {
@@ -105,6 +107,7 @@ public record StepState(
             List.of(),
             0,
             Optional.empty(),
+            0,
             0,
             List.of(),
             Optional.empty(),
@@ -285,6 +288,11 @@ public record StepState(
         });
   }
 
+  /** Returns the step after a rest: what was read before it does not tell the slope now. */
+  StepState rested() {
+    return changed(d -> d.restedAt = entryCount());
+  }
+
   /** Returns a warm-up that must be done again; how it ended before no longer counts. */
   StepState again() {
     return cold()
@@ -335,6 +343,7 @@ public record StepState(
     private double warmSeconds;
     private Optional<String> reason;
     private int coldAt;
+    private int restedAt;
     private List<Capture> captures;
     private Optional<Outcome> ended;
     private List<Outcome> endedBefore;
@@ -350,6 +359,7 @@ public record StepState(
       warmSeconds = from.warmSeconds;
       reason = from.reason;
       coldAt = from.coldAt;
+      restedAt = from.restedAt;
       captures = from.captures;
       ended = from.ended;
       endedBefore = from.endedBefore;
@@ -367,6 +377,7 @@ public record StepState(
           warmSeconds,
           reason,
           coldAt,
+          restedAt,
           captures,
           ended,
           endedBefore);

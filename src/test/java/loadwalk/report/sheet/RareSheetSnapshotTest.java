@@ -27,12 +27,16 @@ import loadwalk.result.Criterion;
 import loadwalk.result.PublishedPower;
 import loadwalk.result.RatingComparison;
 import loadwalk.result.RatingComparison.Verdict;
+import loadwalk.walk.Steadiness;
 import loadwalk.walk.fact.Capture;
 import loadwalk.walk.fact.StepState.Status;
 import org.junit.jupiter.api.Test;
 
 /** A kept walk's sheet with what is rare put into it by hand, whole. */
 class RareSheetSnapshotTest {
+  private static final Steadiness NOT_KNOWN =
+      new Steadiness(true, Steadiness.Told.TOO_FEW, Optional.empty(), 0.5, Optional.empty(), 0);
+
   private static Sheet rare() {
     Sheet s = Sheet.of(FrozenWalks.eventful(), SheetOptions.DEFAULT, StockRules.RULES);
     List<Sheet.StepLine> steps = new ArrayList<>();
@@ -188,7 +192,8 @@ class RareSheetSnapshotTest {
   }
 
   private static WarmUp warm(String id, Status status, double seconds, Temperature... read) {
-    return new WarmUp(id, 7.5, seconds, status, Optional.empty(), List.of(read), Optional.empty());
+    return new WarmUp(
+        id, 7.5, seconds, status, Optional.empty(), List.of(read), Optional.empty(), NOT_KNOWN);
   }
 
   @Test
