@@ -227,8 +227,7 @@ final class Steps {
     return Optional.of(
         now.clockDone()
             ? Sentence.of(
-                "{} Until it is steady, wait, or end early with a reason.",
-                SteadinessWords.now(now))
+                "Not steady yet: wait, or end early with a reason. {}", SteadinessWords.now(now))
             : "The warm-up time is not up. Wait, or end early with a reason.");
   }
 
