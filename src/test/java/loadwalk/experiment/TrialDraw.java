@@ -12,6 +12,7 @@ import loadwalk.bench.Lead;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Meter;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Mount;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Supply;
@@ -21,9 +22,9 @@ import loadwalk.bench.Target;
  * Draws benches around the amplifiers of a population: of every quality, or sane ones.
  *
  * <p>A sane bench has supplies, fuses and leads of 1.6 times the true worst of the walk, resistors
- * of four times, a load below none that is allowed, and all of it is entered and read. Of the
- * others each part is drawn from far too small to ample for some step, and one in ten is not
- * entered.
+ * that bear four times as they are mounted, a load below none that is allowed, and all of it is
+ * entered and read. Of the others each part is drawn from far too small to ample for some step, and
+ * one in ten is not entered.
  *
  * @param population whose amplifiers
  * @param seed the seed of the draw
@@ -32,6 +33,13 @@ import loadwalk.bench.Target;
 record TrialDraw(Population population, long seed, boolean sane) {
   private static final double SANE_AMPS = 1.6;
   private static final double SANE_WATTS = 4;
+
+  /** The K/W of its heatsink over those from wire to case. */
+  private static final double SANE_SINK = 0.3;
+
+  /** The rise of the wire over the case at the rated watts, K. */
+  private static final double WIRE_KELVIN = 225;
+
   private static final double LEFT_OUT = 0.1;
   private static final double SET_VOLTS = 13.8;
   private static final double UNIT_OHMS = 4;
@@ -227,7 +235,7 @@ record TrialDraw(Population population, long seed, boolean sane) {
 
     private double ample() {
       double factor = draw.logUniform(0.1, 8);
-      return sane ? SANE_WATTS : factor;
+      return sane ? SANE_WATTS * (1 + SANE_SINK) : factor;
     }
 
     /** Returns the most that one resistor takes where equal ones lie side by side in a load. */
@@ -247,7 +255,18 @@ record TrialDraw(Population population, long seed, boolean sane) {
 
     private LoadResistor resistor(
         String label, double ohms, double tolerance, double watts, int count) {
-      return new LoadResistor(label, ohms, tolerance, watts, count, OptionalDouble.empty());
+      LoadResistor silent =
+          new LoadResistor(label, ohms, tolerance, watts, count, OptionalDouble.empty());
+      double sinkPart = sane ? SANE_SINK : draw.logUniform(0.05, 3);
+      Mount sink = Mount.heatsink(Math.max(0.001, sinkPart * WIRE_KELVIN / watts));
+      int kind = draw.whole(8);
+      return switch (sane ? 0 : kind) {
+        case 0, 1, 2 -> silent.on(sink);
+        case 3 -> silent.on(Mount.of(Mount.Kind.METAL));
+        case 4 -> silent.on(Mount.of(Mount.Kind.FREE_AIR));
+        case 5 -> silent.on(Mount.of(Mount.Kind.FAN));
+        default -> silent;
+      };
     }
 
     private double worst(ToDoubleFunction<Truth> asked) {

@@ -40,8 +40,7 @@ final class WiredLoads implements LoadBank {
     return block(bench, mode, ohms)
         .map(
             block ->
-                new HotResistor(
-                    loadWatts / block.count, block.kind.watts(), HotResistor.Mount.HEATSINK));
+                new HotResistor(loadWatts / block.count, block.kind.watts(), block.kind.mount()));
   }
 
   private static Optional<Block> block(Bench bench, Mode mode, double ohms) {
