@@ -1,6 +1,7 @@
 package loadwalk.bench;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** How a step ended. */
@@ -17,6 +18,8 @@ public enum Outcome {
   NOT_REACHED("not-reached", "not reached", "the supply or the source ended first"),
   /** Nobody did it. */
   SKIPPED("skipped", "skipped", "was skipped");
+
+  private static final int LETTERS = 3;
 
   private final String word;
   private final String text;
@@ -46,6 +49,20 @@ public enum Outcome {
   /** Returns the outcomes that an operator can say of a step that runs. */
   public static List<Outcome> sayable() {
     return List.of(PROTECTED, FUSE_OPENED, GAVE_OUT, NOT_REACHED);
+  }
+
+  /**
+   * Finds an outcome that an operator can say by its number from 1, or by the first letters of its
+   * word, three at least.
+   */
+  public static Optional<Outcome> typed(String text) {
+    String start = text.toLowerCase(Locale.ROOT);
+    return sayable().stream()
+        .filter(
+            outcome ->
+                start.equals(String.valueOf(sayable().indexOf(outcome) + 1))
+                    || start.length() >= LETTERS && outcome.word.startsWith(start))
+        .findFirst();
   }
 
   /** Finds an outcome that an operator can say by its word. */

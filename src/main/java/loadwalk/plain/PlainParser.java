@@ -68,6 +68,8 @@ public final class PlainParser {
         return PlainAnswer.want(new Intent.Finish());
       case "early":
         return PlainAnswer.want(new Intent.EndEarly(rest));
+      case "ended":
+        return ended(rest);
       case "skip":
         return PlainAnswer.want(new Intent.Skip(rest));
       case "note":
@@ -122,6 +124,16 @@ public final class PlainParser {
         : PlainAnswer.say(
             "Type: criterion thd-limit, criterion clipping-onset, criterion below-limit or"
                 + " criterion above-limit.");
+  }
+
+  private static PlainAnswer ended(String rest) {
+    return Intent.EndAs.typed(rest)
+        .map(PlainAnswer::want)
+        .orElseGet(
+            () ->
+                PlainAnswer.say(
+                    "Type: ended protected, ended fuse-opened, ended gave-out or ended not-reached,"
+                        + " then what you saw."));
   }
 
   private static PlainAnswer pair(String rest, String step) {

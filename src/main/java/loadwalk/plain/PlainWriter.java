@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
@@ -113,7 +114,7 @@ public record PlainWriter(Printer printer) {
     if (moved && now.status() == Status.RUNNING) {
       lines.add(running(after, planned));
     } else if (moved && now.status().isOver()) {
-      String word = now.status().word();
+      String word = now.ended().map(Outcome::text).orElse(now.status().word());
       lines.add(
           now.reason()
               .map(why -> Sentence.of("{} {}: {}.", planned.id(), word, why))
@@ -301,6 +302,7 @@ public record PlainWriter(Printer printer) {
         "controls TEXT        how the amplifier's gain and controls are set, in one line",
         "photo PATH CAPTION   a PNG or JPEG for the sheet; a path with spaces in double quotes",
         "Files of wave and photo start in the folder that Loadwalk was started in.",
+        "ended protected | fuse-opened | gave-out | not-reached [WHAT YOU SAW]",
         "skip REASON   note TEXT   pause   go-on   warm-again   brief   sheet   quit",
         "stop                 at once: output down, supply off; then because REASON",
         "fill                 take the readings of the connected or practice meters",

@@ -246,6 +246,16 @@ public sealed interface Intent extends Event {
       text = JournalText.text(text);
     }
 
+    /**
+     * Reads one line: the outcome by its number, its word or the start of its word, then what was
+     * seen; empty where it names no outcome.
+     */
+    public static Optional<EndAs> typed(String line) {
+      String[] parts = line.strip().split("\\s+", 2);
+      String seen = parts.length == 2 ? parts[1] : "";
+      return Outcome.typed(parts[0]).map(outcome -> new EndAs(outcome, seen));
+    }
+
     @Override
     public Next at(PlannedStep current, Model model, Steps steps) {
       return Steps.endAs(model, current, this);

@@ -205,6 +205,32 @@ class RehearseCommandTest {
   }
 
   @Test
+  void rehearse_stepThatEnded_hasItsOutcome_andHoldsTheNext() throws IOException {
+    run(
+        "{\"name\":\"one\","
+            + AMP
+            + ",\"answers\":{\"stereo-4\":{\"outcome\":\"gave-up\"},"
+            + "\"stereo-2\":{\"outputVolts\":\"9 V\",\"supplyAmps\":\"41.2 A\","
+            + "\"outcome\":\"protected\"},\"idle\":{\"outcome\":\"protected\"}}}");
+    Node.Obj line = lines().get(0);
+    List<Node.Obj> steps = objects(line, "steps");
+    assertEquals("the step drives no load", text(objects(steps.get(1), "problems").get(0), "text"));
+    assertEquals("no answer", text(steps.get(2), "skipped"));
+    assertEquals(
+        "«gave-up» is not a way for a step to end; nearest: «gave-out»",
+        text(objects(steps.get(2), "problems").get(0), "text"));
+    assertEquals(List.of("outcome"), keys(object(steps.get(3), "result")));
+    assertEquals("protected", text(object(steps.get(3), "result"), "outcome"));
+    Node.Obj ended = objects(object(line, "sheet"), "ended").get(0);
+    assertEquals(41.2, number(object(ended, "readings"), "supplyAmps"), 1e-9);
+    // 4 Ω bridged is 2 Ω a channel, at which the amplifier shut itself off.
+    assertEquals("halt", text(steps.get(4), "verdict"));
+    assertTrue(
+        objects(steps.get(4), "cautions").stream()
+            .anyMatch(caution -> text(caution, "code").equals("protected-before")));
+  }
+
+  @Test
   void rehearse_withoutTheSequenceOrTheFile_saysSo() throws IOException {
     assertEquals(2, execute("--sequence", "none", "-"));
     assertEquals("There is no sequence named none, and no such file.\n", complained.toString());

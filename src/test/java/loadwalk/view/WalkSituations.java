@@ -98,6 +98,11 @@ final class WalkSituations {
         .press("Enter", "text:13.8", "Enter", "text:60", "Enter", "F3", "text:later", "Enter");
   }
 
+  /** The first load is driven: its brief is clear, so Enter alone starts it. */
+  private static Desk drivingAtFour() {
+    return practiceAtFour().press("Enter");
+  }
+
   static Desk runningAtFour() {
     return practiceAtFour().press("text:4", "Enter");
   }
@@ -184,8 +189,13 @@ final class WalkSituations {
   private static void questions(Map<String, Supplier<Desk>> all) {
     all.put("question-note", () -> runningAtFour().press("F2", "text:smells of varnish"));
     all.put("question-photo", () -> runningAtFour().press("F2", "F2", "text:a.png the fuse"));
-    all.put("question-skip", () -> runningAtFour().press("F3"));
-    all.put("question-skip-refused", () -> runningAtFour().press("F3", "Enter"));
+    all.put("question-ended", () -> drivingAtFour().press("F3"));
+    all.put("question-ended-refused", () -> drivingAtFour().press("F3", "text:no", "Enter"));
+    all.put("question-skip", () -> drivingAtFour().press("F3", "F3"));
+    all.put("question-skip-refused", () -> drivingAtFour().press("F3", "F3", "Enter"));
+    all.put(
+        "brief-protected-before",
+        () -> drivingAtFour().press("text:18 V", "Enter", "F3", "text:1 red lamp", "Enter"));
     all.put("question-lift", () -> haltedAtFour().press("F7"));
     all.put(
         "question-stand-by",

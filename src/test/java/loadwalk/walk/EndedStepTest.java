@@ -157,4 +157,17 @@ class EndedStepTest {
     UnreadableFact fault = assertThrows(UnreadableFact.class, () -> FactText.read(later));
     assertEquals("«melted» is a word this version does not know", fault.getMessage());
   }
+
+  @Test
+  void outcome_isTypedByNumberOrByTheStartOfItsWord_thenWhatWasSeen() {
+    assertEquals(
+        Optional.of(new Intent.EndAs(Outcome.PROTECTED, "red lamp")),
+        Intent.EndAs.typed(" Protected  red lamp "));
+    assertEquals(
+        Optional.of(new Intent.EndAs(Outcome.FUSE_OPENED, "")), Intent.EndAs.typed("fuse"));
+    assertEquals(Optional.of(new Intent.EndAs(Outcome.NOT_REACHED, "")), Intent.EndAs.typed("4"));
+    for (String none : List.of("", "5", "0", "no", "measured", "skipped", "red lamp")) {
+      assertEquals(Optional.empty(), Intent.EndAs.typed(none), none);
+    }
+  }
 }

@@ -144,13 +144,18 @@ public final class ComparisonPage {
               row.add(
                   at(w, rung)
                       .map(l -> PRINTER.quantity(l.total(w.walk())) + LoadWords.behind(l))
-                      .orElse("none")));
+                      .orElseGet(() -> ended(w, rung.mode(), rung.ohms()))));
       rows.add(row);
     }
     List<Quantity> all =
         walks.stream().flatMap(w -> w.loads().stream().map(l -> l.total(w.walk()))).toList();
     String caption = Sentence.of("Total power, ± at {}", ResultWords.coverage(all));
     return new Table(caption, columns, rows);
+  }
+
+  /** Returns how the step into a load without a result ended. */
+  private static String ended(LedgerEntry walk, Mode mode, double ohms) {
+    return walk.endedAt(mode, ohms).map(e -> e.outcome().text()).orElse("none");
   }
 
   private Table read() {

@@ -68,6 +68,13 @@ final class IndexLine {
     out.writeNumber(e.soundness().standing().ordinal());
     out.writeString(e.soundness().told());
     write(e.repeats());
+    out.writeStartArray();
+    for (LedgerEntry.Ended ended : e.ended()) {
+      out.writeNumber(ended.mode().ordinal());
+      out.writeNumber(ended.ohms());
+      out.writeNumber(ended.outcome().ordinal());
+    }
+    out.writeEndArray();
     for (Load load : e.loads()) {
       out.writeStartArray();
       write(load);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ThdKind;
 import loadwalk.journal.Soundness;
 import loadwalk.report.ledger.LedgerEntry.Load;
@@ -46,6 +47,7 @@ final class IndexLineReader {
     Optional<Boolean> rails = yesNo();
     Soundness soundness = new Soundness(one(Soundness.Standing.values(), number()), text());
     BenchRepeats repeats = new BenchRepeats(text(), pairs());
+    List<LedgerEntry.Ended> ended = ended();
     List<Load> loads = new ArrayList<>();
     while (in.nextToken() == JsonToken.START_ARRAY) {
       loads.add(load());
@@ -53,7 +55,7 @@ final class IndexLineReader {
     }
     need(JsonToken.END_ARRAY, in.currentToken());
     return new LedgerEntry(
-        walk, amplifier, practice, finished, doubts, wall, done, fuse, rails, loads, repeats,
+        walk, amplifier, practice, finished, doubts, wall, done, fuse, rails, loads, ended, repeats,
         soundness);
   }
 
@@ -64,6 +66,19 @@ final class IndexLineReader {
       pairs.add(new Repeatability.Pair(numbers.get(i), numbers.get(i + 1)));
     }
     return pairs;
+  }
+
+  private List<LedgerEntry.Ended> ended() throws IOException {
+    List<Double> numbers = numbers();
+    List<LedgerEntry.Ended> ended = new ArrayList<>();
+    for (int i = 0; i + 2 < numbers.size(); i += 3) {
+      ended.add(
+          new LedgerEntry.Ended(
+              one(Mode.values(), numbers.get(i)),
+              numbers.get(i + 1),
+              one(Outcome.values(), numbers.get(i + 2))));
+    }
+    return ended;
   }
 
   private Load load() throws IOException {

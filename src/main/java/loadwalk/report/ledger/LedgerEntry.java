@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import loadwalk.bench.Mode;
+import loadwalk.bench.Outcome;
+import loadwalk.bench.Target;
 import loadwalk.journal.Soundness;
 import loadwalk.plan.Rules;
 import loadwalk.quantity.Quantity;
@@ -20,6 +22,7 @@ import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.Sequence;
 import loadwalk.walk.Results;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.FactText;
 import loadwalk.walk.fact.WalkState;
 
@@ -36,6 +39,7 @@ import loadwalk.walk.fact.WalkState;
  * @param fuseAmps the sum of the amplifier's own fuses, where known
  * @param regulated whether its rails are regulated, where known
  * @param loads the output at each load
+ * @param ended the loads at which a step ended before it was measured
  * @param repeats how well its bench repeated a reading
  * @param soundness how far its records are all that was kept
  */
@@ -50,6 +54,7 @@ public record LedgerEntry(
     OptionalDouble fuseAmps,
     Optional<Boolean> regulated,
     List<Load> loads,
+    List<Ended> ended,
     BenchRepeats repeats,
     Soundness soundness) {
   private static final String DAMAGED = "journal damaged";
@@ -58,6 +63,53 @@ public record LedgerEntry(
   /** Copies the loads. */
   public LedgerEntry {
     loads = List.copyOf(loads);
+    ended = List.copyOf(ended);
+  }
+
+  /** Makes the entry of a walk in which every load was measured. */
+  public LedgerEntry(
+      String walk,
+      String amplifier,
+      boolean practice,
+      boolean finished,
+      int openDoubts,
+      long wallMillis,
+      Done done,
+      OptionalDouble fuseAmps,
+      Optional<Boolean> regulated,
+      List<Load> loads,
+      BenchRepeats repeats,
+      Soundness soundness) {
+    this(
+        walk,
+        amplifier,
+        practice,
+        finished,
+        openDoubts,
+        wallMillis,
+        done,
+        fuseAmps,
+        regulated,
+        loads,
+        List.of(),
+        repeats,
+        soundness);
+  }
+
+  /**
+   * A load at which a step ended before it was measured.
+   *
+   * @param mode how the load was connected
+   * @param ohms the nominal load, ohms
+   * @param outcome how the step ended
+   */
+  public record Ended(Mode mode, double ohms, Outcome outcome) {}
+
+  /** Returns how a step into a load ended that has no result, the last time that it did. */
+  Optional<Ended> endedAt(Mode mode, double ohms) {
+    return ended.stream()
+        .filter(e -> e.mode() == mode && Conditions.within(Likeness.SAME_OHMS, e.ohms(), ohms))
+        .reduce((first, last) -> last);
   }
 
   /**
@@ -177,6 +229,7 @@ public record LedgerEntry(
         fuseAmps,
         regulated,
         loads,
+        ended,
         repeats,
         judged);
   }
@@ -200,8 +253,16 @@ public record LedgerEntry(
         state.opened().amplifier().fuseAmps(),
         state.opened().amplifier().regulated(),
         loads,
+        ended(state),
         new BenchRepeats(BenchRepeats.name(state.opened().bench()), result.pairs()),
         Soundness.WHOLE);
+  }
+
+  private static List<Ended> ended(WalkState state) {
+    return Targets.ended(state).stream()
+        .filter(step -> step.target().kind() == Target.Kind.LOADED)
+        .map(step -> new Ended(step.target().mode(), step.target().ohms(), step.outcome()))
+        .toList();
   }
 
   /**

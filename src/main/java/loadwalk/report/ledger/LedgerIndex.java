@@ -24,7 +24,7 @@ import loadwalk.journal.ByteSum;
  */
 public record LedgerIndex(Map<String, Kept> kept) {
   /** Named in the sum of every line, so that a line of another shape counts as not there. */
-  private static final byte[] FORMAT = "loadwalk-ledger-index/4".getBytes(UTF_8);
+  private static final byte[] FORMAT = "loadwalk-ledger-index/5".getBytes(UTF_8);
 
   private static final byte LINE_FEED = '\n';
   private static final byte SPACE = ' ';

@@ -74,6 +74,9 @@ public final class LedgerJson {
       optional(out, "lowestRatio", e.worstOfRated().get().ratio());
     }
     JsonOut.objects(out, "loads", e.loads(), load -> load(out, e, load));
+    if (!e.ended().isEmpty()) {
+      JsonOut.objects(out, "ended", e.ended(), ended -> ended(out, ended));
+    }
   }
 
   private static void load(JsonGenerator out, LedgerEntry walk, LedgerEntry.Load load)
@@ -92,6 +95,12 @@ public final class LedgerJson {
       out.writeStringField("verdict", load.verdict().get().word());
     }
     optional(out, "efficiency", load.efficiency());
+  }
+
+  private static void ended(JsonGenerator out, LedgerEntry.Ended ended) throws IOException {
+    out.writeStringField("mode", ended.mode().word());
+    JsonOut.number(out, "ohms", ended.ohms());
+    out.writeStringField("outcome", ended.outcome().word());
   }
 
   private static void best(JsonGenerator out, BestAtLoad best) throws IOException {

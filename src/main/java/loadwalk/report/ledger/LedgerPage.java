@@ -91,8 +91,15 @@ public final class LedgerPage {
         String place = places.get(e.walk());
         row.add(place != null ? place : Sentence.of("none: {}", ledger.sort().unranked(e)));
       }
-      row.add(most.map(l -> PRINTER.quantity(l.total(e.walk()))).orElse("none"));
-      row.add(most.map(l -> ResultWords.load(l.mode(), l.ohms()) + LoadWords.behind(l)).orElse(""));
+      Optional<LedgerEntry.Ended> ended = e.ended().stream().findFirst();
+      row.add(
+          most.map(l -> PRINTER.quantity(l.total(e.walk())))
+              .orElseGet(() -> ended.map(first -> first.outcome().text()).orElse("none")));
+      row.add(
+          most.map(l -> ResultWords.load(l.mode(), l.ohms()) + LoadWords.behind(l))
+              .orElseGet(
+                  () ->
+                      ended.map(first -> ResultWords.load(first.mode(), first.ohms())).orElse("")));
       row.add(ofRated(e));
       row.add(number(e.wattsPerFuseAmp(), 1));
       row.add(percent(e.bestEfficiency()));

@@ -65,8 +65,11 @@ public final class RehearsalJson {
       result(out, found.get());
       ConditionsJson.write(out, found.get().conditions(), found.get().marks());
     }
-    out.writeEndObject();
     StepState state = outcome.state().step(step.step());
+    if (state.ended().isPresent()) {
+      out.writeStringField("outcome", state.ended().get().word());
+    }
+    out.writeEndObject();
     if (state.status() == StepState.Status.SKIPPED) {
       out.writeStringField("skipped", state.reason().orElse(""));
     }

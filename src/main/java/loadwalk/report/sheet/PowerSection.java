@@ -42,12 +42,16 @@ final class PowerSection {
   }
 
   private List<Block> blocks() {
-    if (sheet.loads().isEmpty()) {
-      return List.of(new Paragraph("No output measured yet."));
-    }
+    List<Block> ended = EndedWords.blocks(sheet.record().ended());
     List<Block> blocks = new ArrayList<>();
+    if (sheet.loads().isEmpty()) {
+      blocks.add(new Paragraph("No output measured yet."));
+      blocks.addAll(ended);
+      return blocks;
+    }
     blocks.add(new Headline(headline()));
     RatingWords.table(sheet.loads()).ifPresent(blocks::add);
+    blocks.addAll(ended);
     List<String> notes = new ArrayList<>(PointWords.notes(sheet));
     oneChannel().ifPresent(notes::add);
     sheet.loads().forEach(line -> runs(line.power()).ifPresent(notes::add));

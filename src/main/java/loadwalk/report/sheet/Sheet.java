@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
+import loadwalk.bench.EndedStep;
+import loadwalk.bench.Outcome;
 import loadwalk.bench.ReadingId;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
@@ -109,6 +111,7 @@ public record Sheet(
    * @param pairs volts and THD read together near the limit
    * @param result the results computed from the readings
    * @param wave the captured wave that its output was taken from, if any
+   * @param outcome how it ended, if it is over and asks something of the amplifier
    */
   public record StepLine(
       String id,
@@ -122,7 +125,8 @@ public record Sheet(
       List<ReadingLine> readings,
       List<LimitPair> pairs,
       Optional<StepResult> result,
-      Optional<Capture> wave) {
+      Optional<Capture> wave,
+      Optional<Outcome> outcome) {
     /** Copies the lists. */
     public StepLine {
       readings = List.copyOf(readings);
@@ -149,6 +153,7 @@ public record Sheet(
    * @param amendments every reading entered more than once
    * @param lifts the halts lifted
    * @param skips the steps skipped
+   * @param ended the steps that drove a load and ended before they were measured
    * @param warmUps the warm-ups
    * @param notes the operator's notes
    * @param photos the photos attached
@@ -161,6 +166,7 @@ public record Sheet(
       List<Amendment> amendments,
       List<Lift> lifts,
       List<Skip> skips,
+      List<Ended> ended,
       List<WarmUp> warmUps,
       List<WalkState.Note> notes,
       List<Photo> photos,
@@ -173,6 +179,7 @@ public record Sheet(
       amendments = List.copyOf(amendments);
       lifts = List.copyOf(lifts);
       skips = List.copyOf(skips);
+      ended = List.copyOf(ended);
       warmUps = List.copyOf(warmUps);
       notes = List.copyOf(notes);
       photos = List.copyOf(photos);
@@ -194,7 +201,9 @@ public record Sheet(
     KEPT("kept"),
     AMENDED("amended"),
     STOOD_BY("stood-by"),
-    POINT_SAID("point-said");
+    POINT_SAID("point-said"),
+    /** The step ended before the limit that the reading was held against. */
+    ENDED("ended");
 
     private final String word;
 
@@ -256,6 +265,15 @@ public record Sheet(
    * @param reason why
    */
   public record Skip(String stepId, String reason) {}
+
+  /**
+   * A step that drove a load and ended before it was measured.
+   *
+   * @param step the step with its last readings
+   * @param seen what the operator saw, as typed; may be empty
+   * @param ratedWatts the rating of one load, if there is one
+   */
+  public record Ended(EndedStep step, String seen, OptionalDouble ratedWatts) {}
 
   /**
    * A warm-up.

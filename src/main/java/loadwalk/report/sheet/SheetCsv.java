@@ -54,6 +54,7 @@ public final class SheetCsv {
     }
     for (Sheet.StepLine step : sheet.steps()) {
       text("step", step.id(), "status", step.status().word());
+      step.outcome().ifPresent(how -> text("step", step.id(), "outcome", how.word()));
       step.readings().forEach(r -> reading(step.id(), r));
       step.result().ifPresent(this::result);
     }
@@ -197,6 +198,10 @@ public final class SheetCsv {
             a -> text("amended", a.stepId(), a.reading().key(), String.join(" > ", a.typed())));
     record.lifts().forEach(l -> text("halt lifted", l.stepId(), "", l.reason()));
     record.skips().forEach(s -> text("skipped", s.stepId(), "", s.reason()));
+    record
+        .ended()
+        .forEach(
+            e -> text("ended", e.step().target().stepId(), e.step().outcome().word(), e.seen()));
     for (Sheet.WarmUp w : record.warmUps()) {
       number("warm-up", w.stepId(), "seconds", w.seconds(), Unit.SECOND, w.endedEarly().orElse(""));
       w.temperatures()

@@ -17,6 +17,7 @@ import loadwalk.result.StepResult;
 import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.walk.Results;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
@@ -108,7 +109,8 @@ final class SheetFold {
         readings,
         step.pairs(),
         result.step(planned.id()),
-        step.captureOfOutput());
+        step.captureOfOutput(),
+        Targets.of(state, planned).flatMap(target -> step.outcome()));
   }
 
   /** Returns each remark once, with the steps it applies to. */

@@ -3,6 +3,9 @@ package loadwalk.report.sheet;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Instant;
+import java.util.Map;
+import java.util.TreeMap;
+import loadwalk.bench.ReadingId;
 import loadwalk.json.JsonOut;
 import loadwalk.numeric.ThermalFit;
 import loadwalk.walk.fact.WalkState;
@@ -16,6 +19,7 @@ final class SheetJsonRecord {
     amendments(out, record);
     lifts(out, record);
     skips(out, record);
+    ended(out, record);
     warmUps(out, record);
     notes(out, record);
     photos(out, record);
@@ -50,6 +54,30 @@ final class SheetJsonRecord {
           out.writeStringField("step", a.stepId());
           out.writeStringField("reading", a.reading().key());
           JsonOut.texts(out, "typed", a.typed());
+        });
+  }
+
+  private static void ended(JsonGenerator out, Sheet.WalkRecord record) throws IOException {
+    JsonOut.objects(
+        out,
+        "ended",
+        record.ended(),
+        e -> {
+          out.writeStringField("step", e.step().target().stepId());
+          out.writeStringField("mode", e.step().target().mode().word());
+          JsonOut.number(out, "ohms", e.step().target().ohms());
+          out.writeStringField("outcome", e.step().outcome().word());
+          out.writeObjectFieldStart("readings");
+          for (Map.Entry<ReadingId, Double> last : new TreeMap<>(e.step().readings()).entrySet()) {
+            JsonOut.number(out, last.getKey().key(), last.getValue());
+          }
+          out.writeEndObject();
+          if (e.ratedWatts().isPresent()) {
+            JsonOut.number(out, "ratedWatts", e.ratedWatts().getAsDouble());
+          }
+          if (!e.seen().isEmpty()) {
+            out.writeStringField("seen", e.seen());
+          }
         });
   }
 

@@ -18,6 +18,9 @@ final class SheetJsonSteps {
     out.writeStringField("do", step.verb());
     out.writeStringField("instruction", step.instruction());
     out.writeStringField("status", step.status().word());
+    if (step.outcome().isPresent()) {
+      out.writeStringField("outcome", step.outcome().get().word());
+    }
     if (step.recheckOf().isPresent()) {
       out.writeStringField("recheckOf", step.recheckOf().get());
     }

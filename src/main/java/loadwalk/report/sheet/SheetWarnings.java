@@ -19,6 +19,7 @@ import loadwalk.result.WalkResult;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.text.Visible;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.WalkState;
 
@@ -49,6 +50,7 @@ final class SheetWarnings {
 
   private List<String> all() {
     warnings.addAll(soundness.remarks());
+    EndedWords.gaveOut(Targets.ended(state)).ifPresent(warnings::add);
     result.steps().stream()
         .filter(step -> step.marks().contains(Mark.IMPOSSIBLE))
         .forEach(step -> warnings.add(impossible(step)));

@@ -6,8 +6,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import loadwalk.bench.EndedStep;
+import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Verdict;
@@ -19,6 +23,7 @@ import loadwalk.sequence.PlannedStep;
 import loadwalk.sequence.WarmUp;
 import loadwalk.walk.Results;
 import loadwalk.walk.Steadiness;
+import loadwalk.walk.Targets;
 import loadwalk.walk.WarmRun;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
@@ -57,12 +62,24 @@ final class WalkRecordFold {
         amendments,
         lifts,
         skips,
+        Targets.ended(state).stream().map(this::ended).toList(),
         warmUps,
         state.notes(),
         state.attachments().stream().map(this::photo).toList(),
         state.stops(),
         state.cooled(),
         state.controls());
+  }
+
+  private Sheet.Ended ended(EndedStep ended) {
+    Target target = ended.target();
+    boolean rated = target.kind() == Target.Kind.LOADED;
+    Optional<Rating> rating =
+        state.opened().amplifier().rating(target.mode(), target.ohms()).filter(r -> rated);
+    return new Sheet.Ended(
+        ended,
+        state.step(target.stepId()).reason().orElse(""),
+        rating.map(r -> OptionalDouble.of(r.watts())).orElseGet(OptionalDouble::empty));
   }
 
   private Sheet.Photo photo(WalkState.Attachment attachment) {
@@ -123,6 +140,8 @@ final class WalkRecordFold {
       boolean same = sameUnit && next.get().value() == entry.value();
       answer = same ? Answer.KEPT : Answer.AMENDED;
       detail = next.get().text();
+    } else if (step.ended().isPresent()) {
+      answer = Answer.ENDED;
     }
     return new Sheet.DoubtLine(stepId, id, entry.text(), doubt, answer, detail);
   }

@@ -72,6 +72,7 @@ final class WalkRecordSections {
             case KEPT -> "Entered again and kept.";
             case AMENDED -> Sentence.of("Corrected to {}.", Visible.name(d.detail()));
             case STOOD_BY -> Sentence.of("Stood by: {}", ResultWords.typed(d.detail()));
+            case ENDED -> "The step ended before its limit.";
             case POINT_SAID -> Sentence.of("Said to be read {}.", d.detail());
           };
       items.add(

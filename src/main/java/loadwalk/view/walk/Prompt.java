@@ -6,6 +6,7 @@ import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
+import loadwalk.view.canvas.Key;
 import loadwalk.view.canvas.Style;
 import loadwalk.walk.Intent;
 
@@ -28,6 +29,9 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     CONTROLS(
         "Gain and controls of the amplifier, in one line, for example: gain 9 o'clock, bass 0"),
     SKIP("Why skip this step?"),
+    ENDED(
+        "How did the step end? 1 protected, 2 fuse opened, 3 gave out, 4 not reached; then what"
+            + " you saw."),
     LIFT("HALT. Why lift it? Your reason is printed on the sheet."),
     EARLY("Why end the warm-up early?"),
     STAND_BY("Why stand by this reading? Your reason is printed on the sheet."),
@@ -55,11 +59,17 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     return new Prompt(kind, step, Optional.of(reading));
   }
 
+  /** Returns the key that opens this question. */
+  Key.Kind key() {
+    return kind == Kind.ENDED ? Key.Kind.F3 : Key.Kind.F2;
+  }
+
   /** Returns the question that the key of this one leads on to, if any. */
   Optional<Prompt> behind() {
     return switch (kind) {
       case NOTE -> Optional.of(of(Kind.PHOTO, step));
       case PHOTO -> Optional.of(of(Kind.CONTROLS, step));
+      case ENDED -> Optional.of(of(Kind.SKIP, step));
       default -> Optional.empty();
     };
   }
@@ -70,6 +80,7 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
       case NOTE -> new String[] {"Enter", "keep", "F2", "a photo", "F10", "back", "Esc", "STOP"};
       case PHOTO ->
           new String[] {"Enter", "keep", "F2", "gain and controls", "F10", "back", "Esc", "STOP"};
+      case ENDED -> new String[] {"Enter", "keep", "F3", "skip it", "F10", "back", "Esc", "STOP"};
       case LEAVE ->
           new String[] {"Enter", "leave", "F9", "write it all to …", "F10", "back", "Esc", "STOP"};
       case ANEW -> new String[] {"Enter", "write it all", "F10", "back", "Esc", "STOP"};
@@ -91,6 +102,13 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
     canvas.paragraph(1, top, width, LINES_MOST, String.join(" ", lines), style);
   }
 
+  /** Returns why a text answers nothing, where that shows before the walk hears of it. */
+  Optional<String> refusal(String text) {
+    return kind == Kind.ENDED && Intent.EndAs.typed(text).isEmpty()
+        ? Optional.of("Type 1 protected, 2 fuse opened, 3 gave out or 4 not reached.")
+        : Optional.empty();
+  }
+
   /** Returns what the operator wants with this text. */
   Intent answered(String text) {
     return switch (kind) {
@@ -98,6 +116,7 @@ record Prompt(Kind kind, String step, Optional<ReadingId> reading) {
       case PHOTO -> Intent.Attach.typed(text);
       case CONTROLS -> new Intent.SayControls(text);
       case SKIP -> new Intent.Skip(text);
+      case ENDED -> Intent.EndAs.typed(text).orElseThrow();
       case LIFT -> new Intent.LiftHalt(text);
       case EARLY -> new Intent.EndEarly(text);
       case STAND_BY -> new Intent.StandBy(step, reading.orElseThrow(), text);

@@ -90,6 +90,9 @@ final class WalkPainter {
     if (!step.openDoubts().isEmpty()) {
       return "?";
     }
+    if (step.ended().isPresent()) {
+      return "!";
+    }
     if (step.status() == Status.DONE) {
       return String.valueOf(canvas.look().pick('✓', '+'));
     }
@@ -125,7 +128,7 @@ final class WalkPainter {
       Canvas canvas, ProgramState program, Model model, WalkScreen screen) {
     if (screen.prompt().isPresent()) {
       Prompt prompt = screen.prompt().get();
-      prompt.paint(canvas, model.message());
+      prompt.paint(canvas, model.message().or(program::notice));
       screen.field().paint(canvas, 1, canvas.rows() - 2, canvas.columns() - 2, true);
       Keys.paint(canvas, prompt.keys());
     } else {
@@ -177,7 +180,8 @@ final class WalkPainter {
     boolean field = screen.hasMeterInFocus(program);
     boolean fill = program.practice().isPresent() || !program.meters().isEmpty();
     List<String> keys = new ArrayList<>();
-    Collections.addAll(keys, "F1", "help", "F2", "note", "F3", "skip");
+    Collections.addAll(keys, "F1", "help", "F2", "note", "F3");
+    keys.add(WalkScreen.isDriving(program.walk().orElseThrow().state()) ? "ended" : "skip");
     Collections.addAll(keys, "F4", fill ? "list" : "readings", "F5", "pause");
     if (!field || columns >= WIDE_KEYS) {
       Collections.addAll(keys, "F6", "sheet");

@@ -18,6 +18,7 @@ import loadwalk.walk.Effect;
 import loadwalk.walk.Gate;
 import loadwalk.walk.Intent;
 import loadwalk.walk.Model;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.StepState;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
@@ -165,11 +166,15 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
       return Answer.stay(at(focus));
     }
     Optional<Prompt> next = question.behind();
-    if (key.is(Key.Kind.F2) && next.isPresent()) {
+    if (key.is(question.key()) && next.isPresent()) {
       return Answer.stay(asking(next.get()));
     }
     if (!key.is(Key.Kind.ENTER)) {
       return typed(key);
+    }
+    Optional<String> refusal = question.refusal(field.text());
+    if (refusal.isPresent()) {
+      return Answer.say(this, refusal.get());
     }
     return switch (question.kind()) {
       case LEAVE -> left();
@@ -199,7 +204,7 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
         return Optional.of(
             state.isFinished()
                 ? Answer.say(this, "Every step is done; there is nothing to skip.")
-                : Answer.stay(asking(Prompt.of(Prompt.Kind.SKIP, step))));
+                : Answer.stay(asking(Prompt.of(ending(state), step))));
       case F4:
         return Optional.of(Answer.stay(ReadingsScreen.of(state)));
       case F5:
@@ -232,6 +237,21 @@ public record WalkScreen(int focus, TextField field, Optional<Prompt> prompt) im
       default:
         return Optional.empty();
     }
+  }
+
+  /** Returns the question that ends the current step without its readings. */
+  private static Prompt.Kind ending(WalkState state) {
+    return isDriving(state) ? Prompt.Kind.ENDED : Prompt.Kind.SKIP;
+  }
+
+  /** Tells whether the current step drives a load now. */
+  static boolean isDriving(WalkState state) {
+    return state
+        .current()
+        .filter(planned -> state.step(planned.id()).status() == Status.RUNNING)
+        .flatMap(planned -> Targets.of(state, planned))
+        .filter(target -> target.kind().drives())
+        .isPresent();
   }
 
   private Answer filled(MeterFill fill) {

@@ -138,13 +138,15 @@ public final class Rehearsal {
       take(new Intent.EnterAll(id, Map.of(ReadingId.LOAD_OHMS, coldLoad)));
     }
     Forecast brief = state(id).brief().orElseThrow();
-    if (!late.isEmpty() || planned.step().required().isEmpty()) {
+    SaidOutcome ended = ended(planned);
+    if (!late.isEmpty() || ended.outcome().isPresent() || planned.step().required().isEmpty()) {
       start(planned);
     }
     if (!late.isEmpty()) {
       point(planned).ifPresent(said -> take(new Intent.SetCriterion(id, said)));
       take(new Intent.EnterAll(id, late));
     }
+    ended.outcome().ifPresent(outcome -> take(new Intent.EndAs(outcome, "")));
     end(planned);
     return new Rehearsed(id, brief, doubts(id));
   }
@@ -157,7 +159,7 @@ public final class Rehearsal {
         .getOrDefault(planned.id(), Map.of())
         .forEach(
             (key, text) -> {
-              if (key.equals(CRITERION)) {
+              if (key.equals(CRITERION) || key.equals(SaidOutcome.KEY)) {
                 return;
               }
               Optional<ReadingId> id = ReadingId.ofKey(key);
@@ -195,9 +197,16 @@ public final class Rehearsal {
         : "the step reads no output at a limit";
   }
 
+  private SaidOutcome ended(PlannedStep planned) {
+    boolean drives = Targets.of(model.state(), planned).filter(t -> t.kind().drives()).isPresent();
+    SaidOutcome said = SaidOutcome.of(answers.getOrDefault(planned.id(), Map.of()), drives);
+    said.fault().ifPresent(why -> problems.add(new Problem(planned.id(), SaidOutcome.KEY, why)));
+    return said;
+  }
+
   private static String nearest(String key) {
     Stream<String> readings = Stream.of(ReadingId.values()).map(ReadingId::key);
-    return Nearest.of(key, Stream.concat(readings, Stream.of(CRITERION)).toList());
+    return Nearest.of(key, Stream.concat(readings, Stream.of(CRITERION, SaidOutcome.KEY)).toList());
   }
 
   private static Optional<String> fault(ReadingId id, String text) {
@@ -211,6 +220,9 @@ public final class Rehearsal {
   }
 
   private void end(PlannedStep planned) {
+    if (state(planned.id()).status().isOver()) {
+      return;
+    }
     take(new Intent.Finish());
     if (!state(planned.id()).status().isOver() && !doubts(planned.id()).isEmpty()) {
       take(new Intent.Finish());

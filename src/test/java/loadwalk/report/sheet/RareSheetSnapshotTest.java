@@ -79,7 +79,8 @@ class RareSheetSnapshotTest {
         s.readings(),
         s.pairs(),
         s.result(),
-        wave);
+        wave,
+        Optional.empty());
   }
 
   /** A wave at one level, with as many samples a period and harmonics as asked for. */
@@ -170,6 +171,7 @@ class RareSheetSnapshotTest {
 
   private static Sheet.WalkRecord record() {
     return new Sheet.WalkRecord(
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
