@@ -1,5 +1,6 @@
 package loadwalk.cli;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loadwalk.bench.AmplifierClass;
 import loadwalk.bench.BenchFiles;
 import loadwalk.json.Fault;
 import loadwalk.json.Format;
@@ -16,6 +18,7 @@ import loadwalk.json.Read;
 import loadwalk.sequence.Sequence;
 import loadwalk.sequence.SequenceReader;
 import loadwalk.text.Sentence;
+import loadwalk.text.Visible;
 
 /**
  * The outcome of checking one file.
@@ -60,7 +63,29 @@ record FileCheck(String file, String kind, List<Fault> faults) {
     if (reader == null) {
       return new FileCheck(file, "", List.of(withoutKind(root, file)));
     }
-    return new FileCheck(file, kind, reader.apply(bytes, file).faults());
+    List<Fault> faults = new ArrayList<>(reader.apply(bytes, file).faults());
+    if (kind.equals("amplifier")) {
+      unknownClass(root, file).ifPresent(faults::add);
+    }
+    return new FileCheck(file, kind, faults);
+  }
+
+  /** A walk takes any word for the class; the forecast then goes by none, which is said here. */
+  private static Optional<Fault> unknownClass(Node root, String file) {
+    Optional<Node> stated = root.object().flatMap(object -> object.get("class"));
+    return stated
+        .flatMap(Node::string)
+        .filter(written -> AmplifierClass.of(written).isEmpty())
+        .map(
+            written -> {
+              Node.Place place = stated.get().place();
+              String sentence =
+                  Sentence.of(
+                      "«class» {} is not known: it is forecast as none; known are {}",
+                      Visible.quoted(written),
+                      AmplifierClass.KNOWN);
+              return new Fault(file, place.line(), place.column(), "class", sentence);
+            });
   }
 
   /** Reads a sequence; one in a folder of sequences is found by its file's name. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.bench.AmplifierClass;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
 import loadwalk.bench.Lead;
@@ -68,7 +69,21 @@ final class Needs {
               + " load first.");
     }
     out.addAll(loads());
+    unknownClass().ifPresent(out::add);
     return out;
+  }
+
+  private Optional<String> unknownClass() {
+    return evidence
+        .amplifier()
+        .amplifierClass()
+        .filter(written -> AmplifierClass.of(written).isEmpty())
+        .map(
+            written ->
+                Sentence.of(
+                    "A class that is known here: «{}» is forecast as none; known are {}.",
+                    written,
+                    AmplifierClass.KNOWN));
   }
 
   private Optional<String> supplies() {

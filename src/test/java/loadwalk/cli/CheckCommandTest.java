@@ -28,6 +28,22 @@ class CheckCommandTest {
   }
 
   @Test
+  void check_ofAClassNobodyKnows_saysWhere() throws IOException {
+    String file =
+        file(
+            "amp.json",
+            "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"B\",\"model\":\"2\",\n"
+                + "\"class\":\"XR\"}");
+    assertEquals(2, run(file));
+    assertTrue(output().contains(":2:9: "), output());
+    assertTrue(output().contains("«class» «XR» is not known"), output());
+    String known =
+        "{\"format\":\"loadwalk-amplifier/1\",\"maker\":\"B\",\"model\":\"2\","
+            + "\"class\":\"D (full range)\"}";
+    assertEquals(0, run(file("d.json", known)));
+  }
+
+  @Test
   void check_ofSeveralFiles_printsAllErrorsOfAllAndGives2() throws IOException {
     String bench = file("bench.json", "{\"format\":\"loadwalk-bench/1\",\n\"nme\":1,\"fuse\":2}");
     String none = file("none.json", "{\n}");

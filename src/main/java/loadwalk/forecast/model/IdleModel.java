@@ -40,6 +40,19 @@ public record IdleModel(double amps, double error, boolean measured) {
   /** Idle current added per ampere of the fuses: a hundredth. Common practice, no source. */
   private static final double GUESS_PER_FUSE_AMP = 0.01;
 
+  /** Standard deviation of a class A idle current that is not read, a fraction of it. */
+  private static final double CLASS_A_ERROR = 0.5;
+
+  /**
+   * Returns the model of a class A stage, whose idle current is as much as the output adds at the
+   * limit, amperes, where it was not read (constant draw, textbook; the half is common practice).
+   */
+  static IdleModel ofClassA(OptionalDouble read, double addedAmps) {
+    return read.isPresent() && read.getAsDouble() >= 0
+        ? of(read, OptionalDouble.empty())
+        : new IdleModel(addedAmps, CLASS_A_ERROR * addedAmps, false);
+  }
+
   /**
    * Returns the model of the idle current read, or of a guess from the amplifier's fuses, amperes.
    */

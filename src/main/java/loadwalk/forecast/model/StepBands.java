@@ -130,7 +130,7 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
       WalkModel model, Target target, StepOutlook outlook, Band watts) {
     double loads = target.mode().loads();
     Band total = new Band(loads * watts.low(), loads * watts.middle(), loads * watts.high());
-    double efficiency = Math.exp(outlook.efficiency().mean(outlook.logVolts().mean()));
+    double efficiency = outlook.middleEfficiency(model, target);
     double loss = Math.max(LEAST_LOSS, 1 / efficiency - 1);
     double standing = model.idle().amps() * model.evidence().conditions().supplyVolts();
     Band lost = spread(total, loss, LOSS_SPREAD);

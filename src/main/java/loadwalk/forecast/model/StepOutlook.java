@@ -24,12 +24,6 @@ public record StepOutlook(
    */
   private static final double AIM_SPREAD = 0.15;
 
-  /**
-   * Exponent of the current as a power of the volts below the limit: 1 in class B, 2 in class D.
-   * Chosen by hand.
-   */
-  private static final double PARTIAL_EXPONENT = 1.3;
-
   /** Standard deviation of ln of the current below the limit. Chosen by hand. */
   private static final double PARTIAL_SPREAD = 0.2;
 
@@ -198,6 +192,16 @@ public record StepOutlook(
         + Math.log(model.idle().steepness(entered));
   }
 
+  /** Returns the efficiency in the middle of the forecast: below the limit by the class's law. */
+  double middleEfficiency(WalkModel model, Target target) {
+    double middle = Math.exp(efficiency.mean(logVolts.mean()));
+    if (!partial(target)) {
+      return middle;
+    }
+    double part = target.powerFraction();
+    return middle * part / PartialDraw.mean(model.classPrior(), Math.sqrt(part));
+  }
+
   private static boolean partial(Target target) {
     return target.powerFraction() > 0 && target.powerFraction() < 1;
   }
@@ -214,7 +218,11 @@ public record StepOutlook(
     }
     double rise = -0.5 * Math.log(target.powerFraction());
     Mixture limit = efficiency.logAmpsAbove(volts.affine(1, rise, 0), ohms, supply, model.idle());
-    return limit.affine(1, -PARTIAL_EXPONENT * rise, PARTIAL_SPREAD);
+    Mixture.Builder builder = new Mixture.Builder();
+    for (PartialDraw.Law law : PartialDraw.at(model.classPrior(), Math.exp(-rise))) {
+      limit.addMoved(builder, law.weight(), 1, Math.log(law.share()), PARTIAL_SPREAD);
+    }
+    return builder.build();
   }
 
   /**

@@ -2,6 +2,7 @@ package loadwalk.forecast.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
@@ -53,6 +54,7 @@ public final class WalkModel {
   private final RatingPrior prior;
   private final OutputModel output;
   private final EfficiencyModel efficiency;
+  private final ClassPrior classPrior;
   private final IdleModel idle;
   private final SagModel sag;
   private final double deliverableAmps;
@@ -67,17 +69,21 @@ public final class WalkModel {
     List<WalkReadings.Point> points = WalkReadings.points(evidence);
     double regulated = amplifier.regulated().map(r -> r ? STATED : STATED_NOT).orElse(REGULATED);
     prior = new RatingPrior(amplifier, supply, regulated);
-    idle = IdleModel.of(WalkReadings.idleAmps(evidence), amplifier.fuseAmps());
+    double usual = usualAmps(supply);
+    classPrior = ClassPrior.of(amplifier.amplifierClass());
+    OptionalDouble idleRead = WalkReadings.idleAmps(evidence);
+    idle =
+        classPrior.idlesAtHalf()
+            ? IdleModel.ofClassA(idleRead, usual)
+            : IdleModel.of(idleRead, amplifier.fuseAmps());
     output =
         new OutputModel(
             prior,
             new LimitOnset(leastOhms(amplifier, prior)),
             points,
             new OutputModel.Setup(supply, regulated, VOLTS_SCATTER));
-    double usual = usualAmps(supply);
     SagModel asRead = new SagModel(evidence, usual, this::standingAmps);
-    efficiency =
-        new EfficiencyModel(ClassPrior.of(amplifier.amplifierClass()), idle, points, asRead::volts);
+    efficiency = new EfficiencyModel(classPrior, idle, points, asRead::volts);
     sag = new SagModel(evidence, usual, this::drawnAmps);
     double sum = evidence.bench().supplies().stream().mapToDouble(Supply::amps).sum();
     deliverableAmps = sum > 0 && !exceeded(points, sum) ? sum : Double.POSITIVE_INFINITY;
@@ -100,6 +106,11 @@ public final class WalkModel {
   /** Returns the model of the idle current. */
   public IdleModel idle() {
     return idle;
+  }
+
+  /** Returns what the class of the amplifier suggests. */
+  ClassPrior classPrior() {
+    return classPrior;
   }
 
   SagModel sag() {

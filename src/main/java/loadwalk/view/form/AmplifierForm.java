@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loadwalk.bench.Amplifier;
+import loadwalk.bench.AmplifierClass;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
@@ -58,6 +59,7 @@ public final class AmplifierForm {
   /** A comma between whole fuses looks like a decimal comma; no fuse has two decimals. */
   private static final Pattern TWO_OR_ONE = Pattern.compile("[0-9]+,[0-9]{2,3}");
 
+  private static final int CLASS = 4;
   private static final int RATINGS = 6;
   private static final int STEREO = 7;
   private static final int BRIDGED = 8;
@@ -98,13 +100,27 @@ public final class AmplifierForm {
         lines.requiredText(1, "The model is required."),
         lines.optionalText(2),
         whole(lines, 3),
-        lines.optionalText(4),
+        amplifierClass(lines),
         whole(lines, 5),
         lines.parts(RATINGS, RATING, HINTS.get(RATINGS), AmplifierForm::rating),
         lines.optionalNumber(STEREO, Unit.OHM),
         lines.optionalNumber(BRIDGED, Unit.OHM),
         fuses(lines),
         regulated(lines));
+  }
+
+  /** Refuses a class that would be forecast as none. */
+  private static Optional<String> amplifierClass(FormLines lines) {
+    Optional<String> typed = lines.optionalText(CLASS);
+    if (typed.isPresent() && AmplifierClass.of(typed.get()).isEmpty()) {
+      throw new FormProblem(
+          CLASS,
+          Sentence.of(
+              "«{}» is no class that is known here. Type {}, or leave it empty if unknown.",
+              typed.get(),
+              AmplifierClass.KNOWN));
+    }
+    return typed;
   }
 
   private static OptionalInt whole(FormLines lines, int line) {

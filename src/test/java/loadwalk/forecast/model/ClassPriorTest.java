@@ -11,6 +11,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Rating;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +41,38 @@ class ClassPriorTest {
     assertTrue(none.high() / none.low() > ab.high() / ab.low());
   }
 
+  /** Class A draws at idle about half of what it draws at full output (constant draw). */
+  @Test
+  void classA_idlesAtAboutHalfOfItsDraw() {
+    WalkModel model = model(Optional.of("class A"));
+    double idle = model.bands(Amplifiers.IDLE).bands().get(ReadingId.SUPPLY_AMPS).middle();
+    double full = amps(Optional.of("A")).middle();
+    assertEquals(0.5, idle / full, 0.1);
+    double others = model(Optional.of("AB")).idle().amps();
+    assertTrue(idle > 5 * others, idle + " A against " + others);
+  }
+
+  /** At half power class B draws 0.71 of its current above idle, class D half, class A 0.41. */
+  @Test
+  void halfPower_isDrawnByTheLawOfTheClass() {
+    assertEquals(Math.sqrt(0.5), halfOfFull("B"), 0.03);
+    assertEquals(0.5, halfOfFull("D"), 0.03);
+    assertEquals(2 * Math.sqrt(0.5) - 1, halfOfFull("A"), 0.04);
+  }
+
+  private static double halfOfFull(String written) {
+    WalkModel model = model(Optional.of(written));
+    Target half = new Target("warm-up", Target.Kind.WARM_UP, Mode.STEREO, 4, 0.5);
+    double idle = model.idle().amps();
+    double part = model.bands(half).bands().get(ReadingId.SUPPLY_AMPS).middle() - idle;
+    return part / (amps(Optional.of(written)).middle() - idle);
+  }
+
   private static Band amps(Optional<String> amplifierClass) {
+    return model(amplifierClass).bands(Amplifiers.STEREO_4).bands().get(ReadingId.SUPPLY_AMPS);
+  }
+
+  private static WalkModel model(Optional<String> amplifierClass) {
     Rating rating = new Rating(Mode.STEREO, 4, 50, OptionalDouble.of(13.8), OptionalDouble.empty());
     Amplifier amplifier =
         new Amplifier(
@@ -55,7 +87,6 @@ class ClassPriorTest {
             OptionalDouble.empty(),
             List.of(),
             Optional.empty());
-    WalkModel model = new WalkModel(Amplifiers.evidence(amplifier, List.of()));
-    return model.bands(Amplifiers.STEREO_4).bands().get(ReadingId.SUPPLY_AMPS);
+    return new WalkModel(Amplifiers.evidence(amplifier, List.of()));
   }
 }

@@ -99,6 +99,16 @@ class FormsTest {
   }
 
   @Test
+  void classNobodyKnows_isRefusedWithTheKnownOnes() {
+    FormRead.Bad<?> bad = bad(AmplifierForm.read(with(AMPLIFIER, 4, "XR")));
+    assertEquals(4, bad.line());
+    assertTrue(bad.sentence().contains("A, AB, B, D, G, H or T"), bad.sentence());
+    assertEquals(
+        Optional.of("class d"),
+        good(AmplifierForm.read(with(AMPLIFIER, 4, "class d"))).amplifierClass());
+  }
+
+  @Test
   void battery_isTypedForASupply() {
     String typed = "battery 12.7 V 5 mohm 60 Ah; battery 12.6 V 600 CCA";
     Bench bench = good(BenchForm.read(with(BENCH, 1, typed)));
