@@ -24,8 +24,7 @@ import loadwalk.walk.fact.FactText;
 /** Measures how work grows with its size and prints the order found between the sizes. */
 final class Growth {
   private static final int ROUNDS = 15;
-  private static final Recovered WHOLE =
-      new Recovered.Whole(List.of(), 0, Recovered.Ending.KNOWN);
+  private static final Recovered WHOLE = new Recovered.Whole(List.of(), 0, Recovered.Ending.KNOWN);
 
   private Growth() {}
 
@@ -76,8 +75,8 @@ final class Growth {
             new LoadResistor(ohms[i] + " ohm", ohms[i], 5, 100, count, OptionalDouble.empty()));
       }
     }
-    WiringSearch search = new WiringSearch(stock);
-    return () -> search.find(new WiringRequest(3.1, 150, 1, 5, 0.75));
+    WiringSearch search = new WiringSearch(stock, LoadResistor::watts);
+    return () -> search.find(new WiringRequest(3.1, 200, 1, 5));
   }
 
   /** Many walks alike, and an index, in memory. */

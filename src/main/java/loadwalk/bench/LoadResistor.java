@@ -9,7 +9,7 @@ import loadwalk.json.Shaped;
 /**
  * A kind of load resistor and how many the owner has.
  *
- * @param label what it is called
+ * @param label what it is called; its value, such as "4R", where it has no name
  * @param ohms its nominal or measured value, ohms
  * @param tolerancePercent the half-width of its tolerance or of its measurement, percent
  * @param watts its rated dissipation with its case at 25 °C, watts
@@ -31,6 +31,9 @@ public record LoadResistor(
    * practice, no source).
    */
   public static final double DEFAULT_TOLERANCE_PERCENT = 5;
+
+  private static final double KILO = 1e3;
+  private static final double MEGA = 1e6;
 
   /** Checks the numbers. */
   public LoadResistor {
@@ -56,19 +59,31 @@ public record LoadResistor(
   }
 
   static LoadResistor blank() {
-    return new LoadResistor("load", 1, DEFAULT_TOLERANCE_PERCENT, 1, 1, OptionalDouble.empty());
+    return new LoadResistor("1R", 1, DEFAULT_TOLERANCE_PERCENT, 1, 1, OptionalDouble.empty());
   }
 
   @Override
   public LoadResistor shape(Shape in) {
+    Optional<String> itsLabel =
+        in.has("label", true) ? Optional.of(in.text("label", label)) : Optional.empty();
+    double itsOhms = in.number("ohms", ohms, 0.001, 1e6);
     return new LoadResistor(
-        in.textOr("label", label),
-        in.number("ohms", ohms, 0.001, 1e6),
+        itsLabel.orElse(valueName(itsOhms)),
+        itsOhms,
         in.numberOr("tolerancePercent", tolerancePercent, 0, 100),
         in.number("watts", watts, 0.01, 1e6),
         in.wholeOr("count", count, 1, 1000),
         in.number("ppmPerKelvin", ppmPerKelvin, -100_000, 100_000),
         Mount.shape(in, mount));
+  }
+
+  /** Returns a value as it is written on a resistor: "4R", "0R5", "2R2", "1k". */
+  public static String valueName(double ohms) {
+    double rounded = Double.parseDouble(Figures.three(ohms));
+    String unit = rounded < KILO ? "R" : rounded < MEGA ? "k" : "M";
+    double scale = rounded < KILO ? 1 : rounded < MEGA ? KILO : MEGA;
+    String number = Figures.three(rounded / scale);
+    return number.contains(".") ? number.replace(".", unit) : number + unit;
   }
 
   /** Returns so many of this kind. */

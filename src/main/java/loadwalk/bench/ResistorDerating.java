@@ -115,11 +115,6 @@ public final class ResistorDerating {
     return -tables.limit("resistor-burst-seconds") / Math.log(1 - 1 / largestMultiple());
   }
 
-  /** Returns the share of a rating up to which a wiring counts as one without a time limit. */
-  public double continuousShare() {
-    return tables.limit("resistor-continuous-percent") / 100;
-  }
-
   /** Returns the assumption behind {@link #burstSeconds}, one sentence. */
   public String burstAssumption() {
     return Sentence.of(

@@ -56,14 +56,25 @@ public record BenchPlan(
     return steps.stream().takeWhile(s -> s != step).filter(s -> same(s, step)).findFirst();
   }
 
-  /** Returns the wirings that the steps use, one for each load at its worst-case watts. */
+  /**
+   * Returns the wirings that the steps use, one for each load, at its worst-case watts; a warm-up
+   * has one of its own where it needs other resistors.
+   */
   public List<WiringSummary> wirings(Tables tables) {
     Map<String, WiringSummary> byTitle = new LinkedHashMap<>();
     for (StepPlan step : steps) {
-      step.wired(tables)
-          .ifPresent(w -> byTitle.merge(w.title(), w, (a, b) -> b.watts() > a.watts() ? b : a));
+      step.wired(tables).ifPresent(w -> byTitle.merge(w.title(), w, BenchPlan::worse));
     }
-    return List.copyOf(byTitle.values());
+    Map<String, WiringSummary> byNetwork = new LinkedHashMap<>();
+    byTitle.values().forEach(w -> byNetwork.merge(w.network(), w, BenchPlan::worse));
+    return List.copyOf(byNetwork.values());
+  }
+
+  private static WiringSummary worse(WiringSummary a, WiringSummary b) {
+    if (a.isEnough() != b.isEnough()) {
+      return a.isEnough() ? b : a;
+    }
+    return b.watts() > a.watts() ? b : a;
   }
 
   private static boolean same(StepPlan a, StepPlan b) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.FuseCurve;
+import loadwalk.bench.Hold;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
@@ -173,7 +174,12 @@ final class BenchPlanner {
     double watts = forecast.demand().loadWatts().map(Band::high).orElse(0.0);
     try {
       return Optional.of(
-          bank.wiring(bench.loads(), target.mode(), target.ohms(), Math.max(0, watts)));
+          bank.wiring(
+              bench.loads(),
+              target.mode(),
+              target.ohms(),
+              Math.max(0, watts),
+              Hold.of(target.kind(), tables)));
     } catch (IllegalArgumentException e) {
       return Optional.of(new WiringAnswer.None(e.getMessage(), Optional.empty()));
     }

@@ -181,6 +181,7 @@ public final class PlanJson {
               network.heats(wiring.watts()),
               heat -> {
                 out.writeStringField("name", heat.part().name());
+                JsonOut.number(out, "ohms", heat.part().ohms());
                 JsonOut.number(out, "watts", heat.watts());
                 JsonOut.number(out, "ratedWatts", heat.part().kind().watts());
               });

@@ -3,6 +3,7 @@ package loadwalk.plan;
 import java.util.List;
 import java.util.Optional;
 import loadwalk.bench.FuseCurve;
+import loadwalk.bench.Hold;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
@@ -57,7 +58,10 @@ public record StepPlan(
     double watts = Math.max(0, forecast.demand().loadWatts().map(Band::high).orElse(0.0));
     return wiring
         .flatMap(WiringAnswer::wired)
-        .map(found -> WiringSummary.of(target.mode(), watts, found, tables));
+        .map(
+            found ->
+                WiringSummary.of(
+                    target.mode(), watts, Hold.of(target.kind(), tables), found, tables));
   }
 
   /** Returns why the load cannot be wired; empty if it can. */

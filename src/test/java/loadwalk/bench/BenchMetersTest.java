@@ -104,8 +104,7 @@ class BenchMetersTest {
     assertEquals("bench without a name", bench.name());
     assertEquals(90, bench.usableAmps().orElseThrow(), 1e-9);
     assertEquals(new Lead("lead", new Lead.Awg(-1), 1, 1), bench.leads().get(0));
-    assertEquals(
-        new LoadResistor("load", 4, 5, 50, 1, OptionalDouble.empty()), bench.loads().get(0));
+    assertEquals(new LoadResistor("4R", 4, 5, 50, 1, OptionalDouble.empty()), bench.loads().get(0));
     assertEquals("supply amps meter", bench.meters().get(0).label());
     assertTrue(bench.meters().get(0).band().orElseThrow().holds(50));
     assertFalse(bench.meters().get(0).band().orElseThrow().holds(51));

@@ -65,8 +65,8 @@ class BenchPlannerTest {
     assertEquals(-35, step.givesFirst().orElseThrow().marginPercent(), 1e-9);
     assertEquals(Verdict.HALT, step.forecast().verdict());
     WiringAnswer.Found wiring = (WiringAnswer.Found) step.wiring().orElseThrow();
-    assertEquals("8 ohm #1 || 8 ohm #2", wiring.loads().get(0).formula());
-    assertEquals("8 ohm #3 || 8 ohm #4", wiring.loads().get(1).formula());
+    assertEquals("8 ohm-a || 8 ohm-b", wiring.loads().get(0).formula());
+    assertEquals("8 ohm-c || 8 ohm-d", wiring.loads().get(1).formula());
     assertEquals(72, wiring.loads().get(0).hottest(144, LoadResistor::watts).watts(), 1e-9);
   }
 

@@ -191,7 +191,9 @@ class NeedsTest {
     assertEquals(1, starting(needs, "Supply leads of AWG 6 ").size(), needs.toString());
   }
 
-  /** By hand, at 75 %: 144 W in 4 Ω take two 8 Ω of 100 W; two loads take four. */
+  /**
+   * By hand, in free air for a reading: 144 W in 4 Ω take two 8 Ω of 100 W; two loads take four.
+   */
   @Test
   void loads_areBoughtForTheWorstWatts() {
     Map<Integer, String> byStock =
@@ -209,7 +211,7 @@ class NeedsTest {
     assertEquals(
         List.of(
             "For stereo 4 Ω, 40000 W each at worst, nothing to buy was found. All resistors"
-                + " together take 300 W at 75 % of their ratings. The step needs 80000 W."),
+                + " together bear 394 W. The step needs 80000 W."),
         needs(enough, Told.worstAmps(81).watts(40_000)));
   }
 

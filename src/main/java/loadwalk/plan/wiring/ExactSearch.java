@@ -3,6 +3,8 @@ package loadwalk.plan.wiring;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import loadwalk.bench.LoadResistor;
 
 /**
  * Builds every series-parallel network, size by size, from the networks of all smaller selections.
@@ -25,7 +27,12 @@ final class ExactSearch {
 
   private record Range(int from, int to) {}
 
-  ExactSearch(Stock stock, NetworkStore store, Candidates candidates, WiringRequest request) {
+  ExactSearch(
+      Stock stock,
+      NetworkStore store,
+      Candidates candidates,
+      WiringRequest request,
+      ToDoubleFunction<LoadResistor> bears) {
     this.stock = stock;
     this.store = store;
     this.candidates = candidates;
@@ -36,7 +43,7 @@ final class ExactSearch {
               kind,
               stock.one(kind),
               stock.kind(kind).ohms(),
-              request.share() * stock.kind(kind).watts());
+              bears.applyAsDouble(stock.kind(kind)));
       ranges.put(stock.one(kind), new Range(node, node + 1));
       offer(node);
     }

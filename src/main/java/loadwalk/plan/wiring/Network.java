@@ -42,7 +42,7 @@ public sealed interface Network {
    */
   double mostWatts(ToDoubleFunction<LoadResistor> bears);
 
-  /** Returns the network on one line: "(A #1 + A #2) || B #1". */
+  /** Returns the network on one line: "(4R-a + 4R-b) || 8R-a". */
   String formula();
 
   /** Returns the formula as part of a larger one: in brackets unless it is a single resistor. */
@@ -96,7 +96,7 @@ public sealed interface Network {
   /**
    * One resistor.
    *
-   * @param name which resistor it is: "4 ohm #2"
+   * @param name which resistor it is: "4R-b"
    * @param kind its kind
    */
   record Part(String name, LoadResistor kind) implements Network {

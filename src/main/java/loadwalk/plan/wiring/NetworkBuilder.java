@@ -2,18 +2,19 @@ package loadwalk.plan.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
-import loadwalk.bench.LoadResistor;
-import loadwalk.text.Sentence;
+import loadwalk.bench.ResistorNames;
 
 /** Builds networks of numbered resistors from the rows found in the store. */
 final class NetworkBuilder {
   private final Stock stock;
   private final NetworkStore store;
+  private final List<List<String>> names;
   private final int[] taken;
 
   NetworkBuilder(Stock stock, NetworkStore store) {
     this.stock = stock;
     this.store = store;
+    names = ResistorNames.of(stock.kinds());
     taken = new int[stock.kindCount()];
   }
 
@@ -41,10 +42,9 @@ final class NetworkBuilder {
   private Network node(int node) {
     if (store.join(node) == NetworkStore.PART) {
       int kind = store.left(node);
-      LoadResistor resistor = stock.kind(kind);
+      String name = names.get(kind).get(taken[kind]);
       taken[kind]++;
-      String name = Sentence.of("{} #{}", resistor.label(), taken[kind]);
-      return new Network.Part(name, resistor);
+      return new Network.Part(name, stock.kind(kind));
     }
     return joined(store.join(node), List.of(node(store.left(node)), node(store.right(node))));
   }

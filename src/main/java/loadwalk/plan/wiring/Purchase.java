@@ -5,9 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import loadwalk.bench.Figures;
+import java.util.function.ToDoubleFunction;
 import loadwalk.bench.LoadResistor;
-import loadwalk.text.Sentence;
 
 /** Finds the fewest resistors of one kind to buy so that a load becomes possible. */
 final class Purchase {
@@ -27,10 +26,12 @@ final class Purchase {
 
   private final List<LoadResistor> stock;
   private final WiringRequest request;
+  private final ToDoubleFunction<LoadResistor> bears;
 
-  Purchase(List<LoadResistor> stock, WiringRequest request) {
+  Purchase(List<LoadResistor> stock, WiringRequest request, ToDoubleFunction<LoadResistor> bears) {
     this.stock = stock;
     this.request = request;
+    this.bears = bears;
   }
 
   /** Returns what to buy; empty if no count up to the largest stock is enough. */
@@ -51,16 +52,25 @@ final class Purchase {
     return alone;
   }
 
-  /** Returns the owner's own kinds first, then values that every shop sells. */
+  /**
+   * Returns the owner's own kinds first, then values that every shop sells, as large as the largest
+   * here and mounted like it.
+   */
   private List<LoadResistor> kinds() {
     List<LoadResistor> kinds = new ArrayList<>(stock);
-    double watts = stock.stream().mapToDouble(LoadResistor::watts).max().orElse(COMMON_WATTS);
+    Optional<LoadResistor> largest =
+        stock.stream().max(Comparator.comparingDouble(LoadResistor::watts));
     for (double ohms : COMMON_OHMS) {
       if (stock.stream().noneMatch(kind -> kind.ohms() == ohms)) {
-        String label = Sentence.of("{} ohm", Figures.three(ohms));
         kinds.add(
             new LoadResistor(
-                label, ohms, COMMON_TOLERANCE_PERCENT, watts, 1, OptionalDouble.empty()));
+                LoadResistor.valueName(ohms),
+                ohms,
+                COMMON_TOLERANCE_PERCENT,
+                largest.map(LoadResistor::watts).orElse(COMMON_WATTS),
+                1,
+                OptionalDouble.empty(),
+                largest.flatMap(LoadResistor::mount)));
       }
     }
     return kinds;
@@ -71,14 +81,13 @@ final class Purchase {
     List<LoadResistor> larger = new ArrayList<>(stock);
     int owned = larger.remove(kind) ? kind.count() : 0;
     larger.add(kind.counted(owned + count));
-    return Stock.tooLarge(larger).isEmpty()
-        && WiringSearch.quick(larger, request).wired().isPresent();
+    return Stock.tooLarge(larger).isEmpty() && new WiringSearch(larger, bears).isWired(request);
   }
 
   /** Returns the smallest grid of one kind alone that makes all loads, as a count to buy. */
   private Optional<LoadResistor> grid(LoadResistor kind) {
     for (int parts = 1; parts * request.loads() <= Stock.MOST; parts++) {
-      double watts = parts * request.share() * kind.watts();
+      double watts = parts * bears.applyAsDouble(kind);
       for (int series = 1; series <= parts; series++) {
         double ohms = kind.ohms() * series * series / parts;
         if (parts % series == 0 && request.isMetBy(ohms, watts)) {

@@ -81,6 +81,10 @@ final class Stock {
     return Optional.empty();
   }
 
+  List<LoadResistor> kinds() {
+    return kinds;
+  }
+
   int kindCount() {
     return kinds.size();
   }

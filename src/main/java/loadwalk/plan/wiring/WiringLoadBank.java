@@ -20,29 +20,24 @@ import loadwalk.forecast.LoadBank;
  * Finds a wiring for each load from the stock and remembers it.
  *
  * <p>Watts are rounded up to two digits before the search, so a small change in the forecast keeps
- * the wiring and needs no new search. A wiring that handles the watts with no time limit is
- * preferred, then one that lasts for a ten-second reading, then one that lasts for the shortest
- * burst.
+ * the wiring and needs no new search. The fewest resistors that bear the watts for as long as the
+ * step holds them are taken; where none do, the fewest that last longest.
  */
 public final class WiringLoadBank implements LoadBank {
-  /** How long a load is held for one reading, seconds. Common practice, no source. */
-  private static final double READING_SECONDS = 10;
+  /** The times tried where no wiring bears the step's own, longest first, seconds. By hand. */
+  private static final double[] SHORTER = {3600, 900, 300, 60, 40, 30, 20, 15, 10, 5};
 
   /** Most answers kept, a few kilobytes; then all are forgotten. */
   private static final int MOST_REMEMBERED = 500;
 
   private final ResistorDerating derating;
-  private final double readingShare;
   private final Map<Key, WiringAnswer> known = new HashMap<>();
 
-  private record Key(List<LoadResistor> stock, int loads, double ohms, double watts) {}
+  private record Key(List<LoadResistor> stock, int loads, double ohms, double watts, Hold hold) {}
 
   /** Prepares the bank with the tables of resistor limits. */
   public WiringLoadBank(Tables tables) {
     derating = new ResistorDerating(tables);
-    double most = tables.limit("resistor-burst-multiple");
-    double energy = most * tables.limit("resistor-burst-seconds");
-    readingShare = Math.min(most, energy / READING_SECONDS);
   }
 
   /**
@@ -52,15 +47,16 @@ public final class WiringLoadBank implements LoadBank {
    * @param mode stereo for two such loads at once, bridged for one
    * @param ohms the load, ohms
    * @param watts the most watts in one load
+   * @param hold how long they are held
    * @throws IllegalArgumentException with one sentence if the stock is too large to search
    */
   public synchronized WiringAnswer wiring(
-      List<LoadResistor> stock, Mode mode, double ohms, double watts) {
+      List<LoadResistor> stock, Mode mode, double ohms, double watts, Hold hold) {
     double rounded =
         watts > 0
             ? new BigDecimal(watts).round(new MathContext(2, RoundingMode.UP)).doubleValue()
             : 0;
-    Key key = new Key(stock, mode.loads(), ohms, rounded);
+    Key key = new Key(stock, mode.loads(), ohms, rounded, hold);
     if (known.size() >= MOST_REMEMBERED) {
       known.clear();
     }
@@ -68,24 +64,20 @@ public final class WiringLoadBank implements LoadBank {
   }
 
   private WiringAnswer search(Key key) {
-    WiringSearch search = new WiringSearch(key.stock());
-    WiringRequest continuous =
+    WiringRequest request =
         new WiringRequest(
-            key.ohms(),
-            key.watts(),
-            key.loads(),
-            WiringRequest.DEFAULT_TOLERANCE_PERCENT,
-            derating.continuousShare());
-    WiringAnswer first = search.find(continuous);
-    if (first.wired().isPresent()) {
-      return first;
+            key.ohms(), key.watts(), key.loads(), WiringRequest.DEFAULT_TOLERANCE_PERCENT);
+    Optional<WiringAnswer.Found> found = search(key, key.hold()).wired(request);
+    for (int i = 0; i < SHORTER.length && found.isEmpty(); i++) {
+      if (SHORTER[i] < key.hold().seconds()) {
+        found = search(key, new Hold(SHORTER[i])).wired(request);
+      }
     }
-    WiringAnswer reading = search.find(continuous.withShare(readingShare));
-    if (reading.wired().isPresent()) {
-      return reading;
-    }
-    WiringAnswer shortest = search.find(continuous.withShare(derating.largestMultiple()));
-    return shortest.wired().isPresent() ? shortest : first;
+    return found.isPresent() ? found.get() : search(key, key.hold()).find(request);
+  }
+
+  private WiringSearch search(Key key, Hold hold) {
+    return new WiringSearch(key.stock(), kind -> derating.mostWatts(kind, hold));
   }
 
   @Override
@@ -101,7 +93,7 @@ public final class WiringLoadBank implements LoadBank {
     if (total > Stock.MOST || evenly.orElseThrow().share() > 1) {
       return evenly;
     }
-    return wiring(bench.loads(), mode, ohms, loadWatts).wired().stream()
+    return wiring(bench.loads(), mode, ohms, loadWatts, hold).wired().stream()
         .flatMap(found -> found.loads().stream())
         .map(load -> hottest(load, loadWatts, hold))
         .max((a, b) -> Double.compare(a.share(), b.share()));

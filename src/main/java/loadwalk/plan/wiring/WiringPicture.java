@@ -2,6 +2,8 @@ package loadwalk.plan.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
+import loadwalk.bench.Figures;
+import loadwalk.text.Sentence;
 
 /**
  * Draws a network in plain ASCII and lists its connections.
@@ -32,12 +34,19 @@ public final class WiringPicture {
     return out;
   }
 
-  /** Returns which resistor each R stands for, one string each: "R1 = 4 ohm #1". */
+  /** Returns which resistor each R stands for, one string each: "R1 = 4R-a, 4 Ω 100 W". */
   public static List<String> legend(Network network) {
     List<String> out = new ArrayList<>();
     List<Network.Part> parts = network.parts();
     for (int i = 0; i < parts.size(); i++) {
-      out.add("R" + (i + 1) + " = " + parts.get(i).name());
+      Network.Part part = parts.get(i);
+      out.add(
+          Sentence.of(
+              "R{} = {}, {} Ω {} W",
+              i + 1,
+              part.name(),
+              Figures.three(part.ohms()),
+              Figures.three(part.kind().watts())));
     }
     return out;
   }

@@ -7,11 +7,8 @@ package loadwalk.plan.wiring;
  * @param watts the most watts in one load; 0 if unknown
  * @param loads how many equal loads at once from one stock: 2 in stereo, 1 bridged
  * @param tolerancePercent how far the value may be from the one wanted, percent
- * @param share the fraction of its rating allowed for each resistor: 0.75 continuous, more in a
- *     burst
  */
-public record WiringRequest(
-    double ohms, double watts, int loads, double tolerancePercent, double share) {
+public record WiringRequest(double ohms, double watts, int loads, double tolerancePercent) {
   /** The tolerance for a load's value if none is specified, percent. */
   public static final double DEFAULT_TOLERANCE_PERCENT = 5;
 
@@ -33,9 +30,6 @@ public record WiringRequest(
       throw new IllegalArgumentException(
           "the tolerance of a load must lie from 0 up to below 100 %, got " + tolerancePercent);
     }
-    if (!(share > 0) || Double.isInfinite(share)) {
-      throw new IllegalArgumentException("the share of a rating must be above 0, got " + share);
-    }
   }
 
   double lowestOhms() {
@@ -55,10 +49,5 @@ public record WiringRequest(
     return networkOhms >= lowestOhms()
         && networkOhms <= highestOhms()
         && networkWatts >= leastWatts();
-  }
-
-  /** Returns this request with another share of the rating. */
-  public WiringRequest withShare(double newShare) {
-    return new WiringRequest(ohms, watts, loads, tolerancePercent, newShare);
   }
 }

@@ -2,6 +2,7 @@ package loadwalk.plan.wiring;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import loadwalk.bench.Figures;
 import loadwalk.bench.LoadResistor;
 import loadwalk.text.Sentence;
@@ -9,7 +10,7 @@ import loadwalk.text.Sentence;
 /**
  * Finds how to wire loads from the resistors the owner has.
  *
- * <p>Within the tolerance and with no resistor above its share, the network with the fewest
+ * <p>Within the tolerance and with no resistor above what it bears, the network with the fewest
  * resistors wins; a tie goes to the closest value. All series-parallel networks are searched within
  * a bounded number of steps, which covers any stock of up to seven resistors; beyond that, grids
  * and pairs of grids are searched. The same request always gets the same answer.
@@ -22,10 +23,17 @@ public final class WiringSearch {
   private static final long SMALL_BUDGET = 60_000;
 
   private final List<LoadResistor> stock;
+  private final ToDoubleFunction<LoadResistor> bears;
 
-  /** Prepares a search of the owner's stock of resistors. */
-  public WiringSearch(List<LoadResistor> stock) {
+  /**
+   * Prepares a search of the owner's stock of resistors.
+   *
+   * @param stock the stock
+   * @param bears the watts that a resistor of a kind bears
+   */
+  public WiringSearch(List<LoadResistor> stock, ToDoubleFunction<LoadResistor> bears) {
     this.stock = List.copyOf(stock);
+    this.bears = bears;
   }
 
   /**
@@ -34,57 +42,66 @@ public final class WiringSearch {
    * @throws IllegalArgumentException with one sentence if the stock is too large to search
    */
   public WiringAnswer find(WiringRequest request) {
-    WiringAnswer answer = search(stock, request, BUDGET);
+    WiringAnswer answer = search(BUDGET, request);
     Optional<WiringAnswer.None> lacking = answer.lacking();
     if (lacking.isEmpty()) {
       return answer;
     }
-    Optional<LoadResistor> purchase = new Purchase(stock, request).smallest();
+    Optional<LoadResistor> purchase = new Purchase(stock, request, bears).smallest();
     return new WiringAnswer.None(lacking.get().sentence(), purchase);
   }
 
-  /** Finds a wiring quickly, with a shorter exact search and no advice on what to buy. */
-  static WiringAnswer quick(List<LoadResistor> stock, WiringRequest request) {
-    return search(stock, request, SMALL_BUDGET);
+  /**
+   * Finds a wiring, with no advice on what to buy where there is none.
+   *
+   * @throws IllegalArgumentException with one sentence if the stock is too large to search
+   */
+  Optional<WiringAnswer.Found> wired(WiringRequest request) {
+    return search(BUDGET, request).wired();
   }
 
-  private static WiringAnswer search(List<LoadResistor> kinds, WiringRequest request, long budget) {
-    if (kinds.isEmpty()) {
+  /** Tells quickly, by a shorter exact search, whether a wiring is found. */
+  boolean isWired(WiringRequest request) {
+    return search(SMALL_BUDGET, request).wired().isPresent();
+  }
+
+  private WiringAnswer search(long budget, WiringRequest request) {
+    if (stock.isEmpty()) {
       return none("The bench lists no load resistors.");
     }
-    Stock stock = Stock.of(kinds);
-    int total = stock.size(stock.all());
-    Optional<String> impossible = impossible(kinds, total, request);
+    Stock packed = Stock.of(stock);
+    int total = packed.size(packed.all());
+    Optional<String> impossible = impossible(total, request);
     if (impossible.isPresent()) {
       return none(impossible.get());
     }
     NetworkStore store = new NetworkStore();
-    Candidates candidates = new Candidates(stock, request);
-    ExactSearch exact = new ExactSearch(stock, store, candidates, request);
+    Candidates candidates = new Candidates(packed, request);
+    ExactSearch exact = new ExactSearch(packed, store, candidates, request, bears);
     int largest = total - (request.loads() - 1);
     boolean resolved = exact.run(largest, budget);
     if (!resolved) {
-      new GridSearch(stock, store, candidates, request).run();
+      new GridSearch(packed, store, candidates, request).run();
       resolved = !candidates.mayImprove(exact.done() + 1);
     }
     List<Candidates.Candidate> best = candidates.best();
     if (best.isEmpty()) {
       return none(notFound(request, resolved));
     }
-    NetworkBuilder builder = new NetworkBuilder(stock, store);
+    NetworkBuilder builder = new NetworkBuilder(packed, store);
     return new WiringAnswer.Found(best.stream().map(builder::build).toList(), request, resolved);
   }
 
   /** Returns why no wiring at all is possible, if simple arithmetic shows it. */
-  private static Optional<String> impossible(
-      List<LoadResistor> kinds, int total, WiringRequest request) {
-    double bears = request.share() * kinds.stream().mapToDouble(k -> k.watts() * k.count()).sum();
+  private Optional<String> impossible(int total, WiringRequest request) {
+    double all = stock.stream().mapToDouble(k -> bears.applyAsDouble(k) * k.count()).sum();
     double asked = request.watts() * request.loads();
-    if (asked > bears * (1 + WiringRequest.ROUNDING)) {
+    if (asked > all * (1 + WiringRequest.ROUNDING)) {
       return Optional.of(
           Sentence.of(
-              "All resistors together take {} W at {} % of their ratings. The step needs {} W.",
-              Figures.three(bears), Figures.three(100 * request.share()), Figures.three(asked)));
+              "All resistors together bear {} W. The step needs {} W.",
+              Figures.three(all),
+              Figures.three(asked)));
     }
     if (total < request.loads()) {
       return Optional.of("Two loads need at least two resistors.");
@@ -96,16 +113,15 @@ public final class WiringSearch {
     String ohms = Figures.three(request.ohms());
     String tolerance = Figures.three(request.tolerancePercent());
     String watts = Figures.three(request.watts());
-    String share = Figures.three(100 * request.share());
     String loads =
         request.loads() == 2
             ? Sentence.of("two loads of {} Ω within {} %, {} W each", ohms, tolerance, watts)
             : Sentence.of("{} Ω within {} %, {} W", ohms, tolerance, watts);
-    return proved
-        ? Sentence.of(
-            "No wiring of these resistors makes {} at {} % of their ratings.", loads, share)
-        : Sentence.of(
-            "No wiring was found for {} at {} % of the ratings. Not all were tried.", loads, share);
+    return Sentence.of(
+        proved
+            ? "No wiring of these resistors makes {}."
+            : "No wiring was found for {}. Not all were tried.",
+        loads);
   }
 
   private static WiringAnswer none(String sentence) {

@@ -2,7 +2,9 @@ package loadwalk.plan.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import loadwalk.bench.Figures;
+import loadwalk.bench.Hold;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ResistorDerating;
@@ -16,12 +18,16 @@ import loadwalk.text.Sentence;
  * @param title which load it is: "stereo 4 Ω"
  * @param loads each load with its terminals
  * @param watts the worst-case watts in one load; 0 if unknown
+ * @param hold how long the step holds them
  * @param burstSeconds how long the load can take them from cold, seconds; infinite if without
  *     limit, 0 if not at all
  * @param fewest whether it is proven that no wiring needs fewer resistors
  */
 public record WiringSummary(
-    String title, List<Load> loads, double watts, double burstSeconds, boolean fewest) {
+    String title, List<Load> loads, double watts, Hold hold, double burstSeconds, boolean fewest) {
+  /** Allowance for floating-point error in a time. */
+  private static final double FLOATING = 1e-6;
+
   /** Copies the list. */
   public WiringSummary {
     loads = List.copyOf(loads);
@@ -37,7 +43,8 @@ public record WiringSummary(
   public record Load(String plus, String minus, Network network) {}
 
   /** Returns the summary of a found wiring for one step. */
-  public static WiringSummary of(Mode mode, double watts, WiringAnswer.Found found, Tables tables) {
+  public static WiringSummary of(
+      Mode mode, double watts, Hold hold, WiringAnswer.Found found, Tables tables) {
     List<Load> loads = new ArrayList<>();
     for (int i = 0; i < found.loads().size(); i++) {
       String name = mode == Mode.BRIDGED ? "bridge" : i == 0 ? "left" : "right";
@@ -50,8 +57,42 @@ public record WiringSummary(
             .mapToDouble(heat -> derating.burstSeconds(heat.watts(), heat.part().kind()))
             .min()
             .orElseThrow();
-    String title = mode.load(found.request().ohms());
-    return new WiringSummary(title, loads, watts, burst, found.fewest());
+    String load = mode.load(found.request().ohms());
+    String title = hold.isContinuous() ? Sentence.of("{}, warm-up", load) : load;
+    return new WiringSummary(title, loads, watts, hold, burst, found.fewest());
+  }
+
+  /** Returns what is wired how, to tell whether two steps use the same wiring. */
+  public String network() {
+    return loads.stream()
+        .map(load -> load.plus() + load.network().formula())
+        .collect(Collectors.joining(" "));
+  }
+
+  /** Returns the rule by which every wiring is chosen, one sentence. */
+  public static String rule(Tables tables) {
+    return Sentence.of(
+        "Each load takes the fewest resistors that bear its watts as long as its step holds them: a"
+            + " warm-up without end, any other step {} s.",
+        Figures.three(tables.limit("reading-seconds")));
+  }
+
+  /** Tells whether the load bears the watts for as long as the step holds them. */
+  public boolean isEnough() {
+    return burstSeconds >= hold.seconds() * (1 - FLOATING);
+  }
+
+  /** Returns how the wiring was chosen and how long it lasts, one sentence. */
+  public String choice() {
+    if (!isEnough()) {
+      return Sentence.of(
+          hold.isContinuous()
+              ? "No wiring of these resistors bears a warm-up; this one lasts longest: {}."
+              : "No wiring of these resistors bears a reading; this one lasts longest: {}.",
+          burstWords());
+    }
+    return Sentence.of(
+        fewest ? "Fewest resistors, {}." : "Fewest resistors found, {}.", burstWords());
   }
 
   /** Returns how long the load can take the watts, in words. */
@@ -60,7 +101,7 @@ public record WiringSummary(
       return "no time limit";
     }
     return burstSeconds > 0
-        ? Sentence.of("for a burst of {} s from cold (an estimate)", Figures.three(burstSeconds))
+        ? Sentence.of("for {} s from cold (an estimate)", Figures.three(burstSeconds))
         : "overloaded: no known burst allows it";
   }
 

@@ -261,13 +261,10 @@ public final class PlanPage {
     for (int i = 0; i < wirings.size(); i++) {
       WiringSummary wiring = wirings.get(i);
       List<Block> blocks = new ArrayList<>();
-      blocks.add(
-          new Paragraph(
-              Sentence.of(
-                  wiring.fewest() ? "Fewest resistors, {}." : "Fewest resistors found, {}.",
-                  wiring.burstWords())));
+      blocks.add(new Paragraph(wiring.choice()));
       wiring.loads().forEach(load -> blocks.addAll(load(wiring, load)));
       if (i == wirings.size() - 1) {
+        blocks.add(new Paragraph(WiringSummary.rule(tables)));
         blocks.add(
             new Paragraph(
                 Sentence.of("Note: {}.", new ResistorDerating(tables).burstAssumption())));
@@ -282,7 +279,7 @@ public final class PlanPage {
     List<String> drawn = WiringPicture.lines(load.network(), load.plus(), load.minus());
     return List.of(
         new Drawing(wiring.words(load), drawn, load.network().formula()),
-        new Paragraph(String.join(", ", WiringPicture.legend(load.network())) + "."),
+        new Paragraph(String.join("; ", WiringPicture.legend(load.network())) + "."),
         new Bullets(WiringPicture.joints(load.network(), load.plus(), load.minus())));
   }
 }

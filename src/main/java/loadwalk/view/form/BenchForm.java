@@ -159,7 +159,7 @@ public final class BenchForm {
   private static LoadResistor load(Matcher m) {
     double ohms = FormLines.number(LOADS, m.group(1), Unit.OHM);
     return new LoadResistor(
-        Sentence.of("{} ohm", n(ohms)),
+        LoadResistor.valueName(ohms),
         ohms,
         FormLines.number(LOADS, m.group(2), Unit.PERCENT),
         FormLines.number(LOADS, m.group(3), Unit.WATT),

@@ -2,6 +2,8 @@ package loadwalk.plan.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import loadwalk.bench.LoadResistor;
 
 /** Draws every series-parallel network of a few resistors, with no cleverness at all. */
 final class EveryNetwork {
@@ -9,7 +11,8 @@ final class EveryNetwork {
    * A drawing.
    *
    * @param ohms its value
-   * @param hottest the share of its rating that the hottest resistor reaches per watt in the whole
+   * @param hottest the share of what it bears that the hottest resistor reaches per watt in the
+   *     whole
    */
   record Drawn(double ohms, double hottest) {
     Drawn before(Drawn other) {
@@ -24,10 +27,12 @@ final class EveryNetwork {
   }
 
   private final List<Network.Part> parts;
+  private final ToDoubleFunction<LoadResistor> bears;
   private final List<List<Drawn>> byMask = new ArrayList<>();
 
-  EveryNetwork(List<Network.Part> parts) {
+  EveryNetwork(List<Network.Part> parts, ToDoubleFunction<LoadResistor> bears) {
     this.parts = parts;
+    this.bears = bears;
     for (int mask = 0; mask < 1 << parts.size(); mask++) {
       byMask.add(draw(mask));
     }
@@ -48,7 +53,7 @@ final class EveryNetwork {
     }
     if (Integer.bitCount(mask) == 1) {
       Network.Part part = parts.get(Integer.numberOfTrailingZeros(mask));
-      return List.of(new Drawn(part.ohms(), 1 / part.kind().watts()));
+      return List.of(new Drawn(part.ohms(), 1 / bears.applyAsDouble(part.kind())));
     }
     List<Drawn> drawn = new ArrayList<>();
     int lowest = Integer.lowestOneBit(mask);

@@ -34,7 +34,8 @@ class WiringChoiceTest {
   }
 
   private static WiringAnswer answer(String stock, int loads, double ohms, double watts) {
-    return new WiringSearch(stock(stock)).find(new WiringRequest(ohms, watts, loads, 5, 0.75));
+    return new WiringSearch(stock(stock), Parts.share(0.75))
+        .find(new WiringRequest(ohms, watts, loads, 5));
   }
 
   /**
@@ -46,32 +47,32 @@ class WiringChoiceTest {
       delimiter = ';',
       textBlock =
           """
-          1 x 4/100                        ; 1 ; 4    ; 75    ; 4 #1
-          1 x 4/100, 2 x 8/100             ; 1 ; 4    ; 75    ; 4 #1
-          1 x 4/100, 2 x 8/100             ; 1 ; 4    ; 75.1  ; 8 #1 || 8 #2
-          2 x 8/100                        ; 1 ; 4    ; 150   ; 8 #1 || 8 #2
-          2 x 4/100                        ; 1 ; 8    ; 150   ; 4 #1 + 4 #2
-          4 x 4/100                        ; 1 ; 4    ; 300   ; (4 #1 + 4 #2) || (4 #3 + 4 #4)
-          4 x 1/100                        ; 1 ; 1    ; 300   ; (1 #1 + 1 #2) || (1 #3 + 1 #4)
-          1 x 4.2/100                      ; 1 ; 4    ; 10    ; 4.2 #1
-          1 x 3.8/100                      ; 1 ; 4    ; 10    ; 3.8 #1
+          1 x 4/100                        ; 1 ; 4    ; 75    ; 4
+          1 x 4/100, 2 x 8/100             ; 1 ; 4    ; 75    ; 4
+          1 x 4/100, 2 x 8/100             ; 1 ; 4    ; 75.1  ; 8-a || 8-b
+          2 x 8/100                        ; 1 ; 4    ; 150   ; 8-a || 8-b
+          2 x 4/100                        ; 1 ; 8    ; 150   ; 4-a + 4-b
+          4 x 4/100                        ; 1 ; 4    ; 300   ; (4-a + 4-b) || (4-c + 4-d)
+          4 x 1/100                        ; 1 ; 1    ; 300   ; (1-a + 1-b) || (1-c + 1-d)
+          1 x 4.2/100                      ; 1 ; 4    ; 10    ; 4.2
+          1 x 3.8/100                      ; 1 ; 4    ; 10    ; 3.8
           1 x 4.21/100                     ; 1 ; 4    ; 10    ; none
           1 x 3.79/100                     ; 1 ; 4    ; 10    ; none
-          1 x 4.1/100, 1 x 3.95/100        ; 1 ; 4    ; 10    ; 3.95 #1
-          1 x 3.9/100, 1 x 4.05/100        ; 1 ; 4    ; 10    ; 4.05 #1
-          1 x 4.1/100, 2 x 8/100           ; 1 ; 4    ; 10    ; 4.1 #1
-          2 x 4.1/100, 4 x 8/100           ; 2 ; 4    ; 10    ; 4.1 #1, 4.1 #2
-          1 x 4.1/100, 2 x 8/100           ; 2 ; 4    ; 10    ; 4.1 #1, 8 #1 || 8 #2
-          1 x 4/100, 1 x 8/100             ; 1 ; 12   ; 10    ; 4 #1 + 8 #1
-          1 x 4/100, 1 x 8/100             ; 1 ; 2.67 ; 10    ; 4 #1 || 8 #1
-          1 x 2/50, 1 x 8/200              ; 1 ; 10   ; 187.5 ; 2 #1 + 8 #1
+          1 x 4.1/100, 1 x 3.95/100        ; 1 ; 4    ; 10    ; 3.95
+          1 x 3.9/100, 1 x 4.05/100        ; 1 ; 4    ; 10    ; 4.05
+          1 x 4.1/100, 2 x 8/100           ; 1 ; 4    ; 10    ; 4.1
+          2 x 4.1/100, 4 x 8/100           ; 2 ; 4    ; 10    ; 4.1-a, 4.1-b
+          1 x 4.1/100, 2 x 8/100           ; 2 ; 4    ; 10    ; 4.1, 8-a || 8-b
+          1 x 4/100, 1 x 8/100             ; 1 ; 12   ; 10    ; 4 + 8
+          1 x 4/100, 1 x 8/100             ; 1 ; 2.67 ; 10    ; 4 || 8
+          1 x 2/50, 1 x 8/200              ; 1 ; 10   ; 187.5 ; 2 + 8
           1 x 2/50, 1 x 8/200              ; 1 ; 10   ; 188   ; none
-          1 x 2/100, 2 x 4/100             ; 1 ; 4    ; 150   ; 2 #1 + (4 #1 || 4 #2)
-          1 x 4/100, 2 x 4.01/50           ; 1 ; 2.67 ; 110   ; 4 #1 || (4.01 #1 + 4.01 #2)
-          2 x 4.01/50, 1 x 4/100           ; 1 ; 2.67 ; 110   ; 4 #1 || (4.01 #1 + 4.01 #2)
-          1 x 4/100, 2 x 4.01/50           ; 1 ; 6    ; 110   ; 4 #1 + (4.01 #1 || 4.01 #2)
+          1 x 2/100, 2 x 4/100             ; 1 ; 4    ; 150   ; 2 + (4-a || 4-b)
+          1 x 4/100, 2 x 4.01/50           ; 1 ; 2.67 ; 110   ; 4 || (4.01-a + 4.01-b)
+          2 x 4.01/50, 1 x 4/100           ; 1 ; 2.67 ; 110   ; 4 || (4.01-a + 4.01-b)
+          1 x 4/100, 2 x 4.01/50           ; 1 ; 6    ; 110   ; 4 + (4.01-a || 4.01-b)
           1 x 4/100                        ; 2 ; 4    ; 10    ; none
-          2 x 4/100                        ; 2 ; 4    ; 75    ; 4 #1, 4 #2
+          2 x 4/100                        ; 2 ; 4    ; 75    ; 4-a, 4-b
           3 x 4/100                        ; 2 ; 4    ; 75.1  ; none
           """)
   void wiring_ofAStock(String stock, int loads, double ohms, double watts, String formulas) {
@@ -85,11 +86,12 @@ class WiringChoiceTest {
 
   /** By hand: 1.1 || 10 is 0.991 Ω, 1 || 10 is 0.909 Ω; two ways to 2 Ω with the same three. */
   @ParameterizedTest
-  @CsvSource({"1.995, 1 #1 + (1.1 #1 || 10 #1)", "2.005, 1.1 #1 + (1 #1 || 10 #1)"})
+  @CsvSource({"1.995, 1 + (1.1 || 10)", "2.005, 1.1 + (1 || 10)"})
   void wiringsOfTheSameResistors_theClosestIsTaken(double ohms, String formula) {
-    WiringRequest request = new WiringRequest(ohms, 10, 1, 1, 0.75);
+    WiringRequest request = new WiringRequest(ohms, 10, 1, 1);
     WiringAnswer answer =
-        new WiringSearch(stock("1 x 1/100, 1 x 1.1/100, 1 x 10/100")).find(request);
+        new WiringSearch(stock("1 x 1/100, 1 x 1.1/100, 1 x 10/100"), Parts.share(0.75))
+            .find(request);
     assertEquals(formula, answer.wired().orElseThrow().loads().get(0).formula());
   }
 
@@ -108,7 +110,8 @@ class WiringChoiceTest {
       String label = kind.watts() + " W";
       kinds.add(new LoadResistor(label, kind.ohms(), 5, kind.watts(), 1, OptionalDouble.empty()));
     }
-    WiringAnswer answer = new WiringSearch(kinds).find(new WiringRequest(ohms, watts, 1, 5, 0.75));
+    WiringAnswer answer =
+        new WiringSearch(kinds, Parts.share(0.75)).find(new WiringRequest(ohms, watts, 1, 5));
     WiringSearchTest.assertHolds(kinds, answer.wired().orElseThrow(), stock);
   }
 
@@ -168,7 +171,7 @@ class WiringChoiceTest {
     wiring_ofALargeStock_sharesTheWatts(stock, loads, ohms, watts, resistors);
   }
 
-  /** By hand, at 75 % of the ratings. */
+  /** By hand,. */
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -185,13 +188,13 @@ class WiringChoiceTest {
           -           ; 1 ; 4   ; 15000 ; The bench lists no load resistors. ; 200 x 2/100
           -           ; 1 ; 4   ; 15001 ; The bench lists no load resistors. ; nothing
           -           ; 2 ; 4   ; 7350  ; The bench lists no load resistors. ; 196 x 2/100
-          2 x 8/100   ; 1 ; 1   ; 600   ; All resistors together take 150 W at 75 % of their ratings. The step needs 600 W. ; 6 x 8/100
+          2 x 8/100   ; 1 ; 1   ; 600   ; All resistors together bear 150 W. The step needs 600 W. ; 6 x 8/100
           1 x 4/100   ; 2 ; 4   ; 10    ; Two loads need at least two resistors. ; 1 x 4/100
-          1 x 4/50    ; 1 ; 4   ; 38    ; All resistors together take 37.5 W at 75 % of their ratings. The step needs 38 W. ; 2 x 2/50
-          2 x 4/50    ; 2 ; 4   ; 40    ; All resistors together take 75 W at 75 % of their ratings. The step needs 80 W. ; 3 x 2/50
-          2 x 8/100   ; 1 ; 2   ; 50    ; No wiring of these resistors makes 2 Ω within 5 %, 50 W at 75 % of their ratings. ; 1 x 2/100
-          2 x 8/100   ; 2 ; 4   ; 50    ; No wiring of these resistors makes two loads of 4 Ω within 5 %, 50 W each at 75 % of their ratings. ; 1 x 4/100
-          3 x 8/100   ; 2 ; 4   ; 100   ; No wiring of these resistors makes two loads of 4 Ω within 5 %, 100 W each at 75 % of their ratings. ; 1 x 8/100
+          1 x 4/50    ; 1 ; 4   ; 38    ; All resistors together bear 37.5 W. The step needs 38 W. ; 2 x 2/50
+          2 x 4/50    ; 2 ; 4   ; 40    ; All resistors together bear 75 W. The step needs 80 W. ; 3 x 2/50
+          2 x 8/100   ; 1 ; 2   ; 50    ; No wiring of these resistors makes 2 Ω within 5 %, 50 W. ; 1 x 2/100
+          2 x 8/100   ; 2 ; 4   ; 50    ; No wiring of these resistors makes two loads of 4 Ω within 5 %, 50 W each. ; 1 x 4/100
+          3 x 8/100   ; 2 ; 4   ; 100   ; No wiring of these resistors makes two loads of 4 Ω within 5 %, 100 W each. ; 1 x 8/100
           """)
   void noWiring_saysWhyAndWhatToBuy(
       String stock, int loads, double ohms, double watts, String sentence, String purchase) {
@@ -209,7 +212,7 @@ class WiringChoiceTest {
   /** What is bought makes the load possible, and one resistor less does not. */
   private static void assertEnough(
       String stock, LoadResistor bought, int loads, double ohms, double watts) {
-    WiringRequest request = new WiringRequest(ohms, watts, loads, 5, 0.75);
+    WiringRequest request = new WiringRequest(ohms, watts, loads, 5);
     for (int fewer = 0; fewer <= 1; fewer++) {
       List<LoadResistor> larger = new ArrayList<>(stock(stock));
       if (bought.count() > fewer) {
@@ -223,7 +226,9 @@ class WiringChoiceTest {
                 bought.ppmPerKelvin()));
       }
       assertEquals(
-          fewer == 0, new WiringSearch(larger).find(request).wired().isPresent(), stock + bought);
+          fewer == 0,
+          new WiringSearch(larger, Parts.share(0.75)).find(request).wired().isPresent(),
+          stock + bought);
     }
   }
 
@@ -236,8 +241,7 @@ class WiringChoiceTest {
             .collect(Collectors.joining(", "));
     WiringAnswer.None none = answer(drawer, 1, 0.05, 10).lacking().orElseThrow();
     assertEquals(
-        "No wiring was found for 0.05 Ω within 5 %, 10 W at 75 % of the ratings. Not all were"
-            + " tried.",
+        "No wiring was found for 0.05 Ω within 5 %, 10 W. Not all were" + " tried.",
         none.sentence());
     LoadResistor bought = none.purchase().orElseThrow();
     assertEquals(0.5, bought.ohms());
@@ -247,9 +251,9 @@ class WiringChoiceTest {
   @Test
   void purchase_ofAResistorOneOwns_isThatResistor() {
     LoadResistor own = new LoadResistor("mine", 8, 1, 60, 1, OptionalDouble.of(50));
-    WiringRequest request = new WiringRequest(4, 80, 1, 5, 0.75);
+    WiringRequest request = new WiringRequest(4, 80, 1, 5);
     LoadResistor bought =
-        new WiringSearch(List.of(own))
+        new WiringSearch(List.of(own), Parts.share(0.75))
             .find(request)
             .lacking()
             .orElseThrow()
@@ -257,8 +261,13 @@ class WiringChoiceTest {
             .orElseThrow();
     assertEquals(own, bought);
     LoadResistor shop =
-        new WiringSearch(List.of()).find(request).lacking().orElseThrow().purchase().orElseThrow();
-    assertEquals("2 ohm", shop.label());
+        new WiringSearch(List.of(), Parts.share(0.75))
+            .find(request)
+            .lacking()
+            .orElseThrow()
+            .purchase()
+            .orElseThrow();
+    assertEquals("2R", shop.label());
     assertEquals(5, shop.tolerancePercent(), "a shop's resistor is taken as rough");
   }
 
@@ -267,7 +276,7 @@ class WiringChoiceTest {
   void noWiringFound_inALargeStock_claimsNoProof() {
     WiringAnswer.None none = answer("20 x 8/100, 20 x 4.7/100", 2, 500, 10).lacking().orElseThrow();
     assertEquals(
-        "No wiring was found for two loads of 500 Ω within 5 %, 10 W each at 75 % of the ratings."
+        "No wiring was found for two loads of 500 Ω within 5 %, 10 W each."
             + " Not all were tried.",
         none.sentence());
     WiringAnswer.Found found = answer("40 x 8/100, 40 x 4.7/100", 2, 2, 900).wired().orElseThrow();
@@ -301,34 +310,32 @@ class WiringChoiceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, 10, 1, 5, 0.75, 'a load must be a number of ohms above 0, got 0.0'",
-    "Infinity, 10, 1, 5, 0.75, 'a load must be a number of ohms above 0, got Infinity'",
-    "4, -1, 1, 5, 0.75, 'watts must be a number from 0 up, got -1.0'",
-    "4, Infinity, 1, 5, 0.75, 'watts must be a number from 0 up, got Infinity'",
-    "4, 10, 0, 5, 0.75, 'there are 1 or 2 loads, got 0'",
-    "4, 10, 3, 5, 0.75, 'there are 1 or 2 loads, got 3'",
-    "4, 10, 1, -1, 0.75, 'the tolerance of a load must lie from 0 up to below 100 %, got -1.0'",
-    "4, 10, 1, 100, 0.75, 'the tolerance of a load must lie from 0 up to below 100 %, got 100.0'",
-    "4, 10, 1, 5, 0, 'the share of a rating must be above 0, got 0.0'",
-    "4, 10, 1, 5, Infinity, 'the share of a rating must be above 0, got Infinity'"
+    "0, 10, 1, 5, 'a load must be a number of ohms above 0, got 0.0'",
+    "Infinity, 10, 1, 5, 'a load must be a number of ohms above 0, got Infinity'",
+    "4, -1, 1, 5, 'watts must be a number from 0 up, got -1.0'",
+    "4, Infinity, 1, 5, 'watts must be a number from 0 up, got Infinity'",
+    "4, 10, 0, 5, 'there are 1 or 2 loads, got 0'",
+    "4, 10, 3, 5, 'there are 1 or 2 loads, got 3'",
+    "4, 10, 1, -1, 'the tolerance of a load must lie from 0 up to below 100 %, got -1.0'",
+    "4, 10, 1, 100, 'the tolerance of a load must lie from 0 up to below 100 %, got 100.0'"
   })
   void request_thatCannotBeMeant_isRefused(
-      double ohms, double watts, int loads, double tolerance, double share, String sentence) {
+      double ohms, double watts, int loads, double tolerance, String sentence) {
     assertEquals(
         sentence,
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new WiringRequest(ohms, watts, loads, tolerance, share))
+                () -> new WiringRequest(ohms, watts, loads, tolerance))
             .getMessage());
   }
 
   /** Without any tolerance only the exact value will do. */
   @Test
   void request_withoutTolerance_isForTheExactValue() {
-    WiringRequest exact = new WiringRequest(4, 0, 1, 0, 0.75);
+    WiringRequest exact = new WiringRequest(4, 0, 1, 0);
     assertEquals(
-        "8 #1 || 8 #2",
-        new WiringSearch(stock("1 x 4.01/100, 2 x 8/100"))
+        "8-a || 8-b",
+        new WiringSearch(stock("1 x 4.01/100, 2 x 8/100"), Parts.share(0.75))
             .find(exact)
             .wired()
             .orElseThrow()

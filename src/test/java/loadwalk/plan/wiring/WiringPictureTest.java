@@ -33,7 +33,11 @@ class WiringPictureTest {
             "left- to R2 right, R4 right"),
         WiringPicture.joints(GRID, "left+", "left-"));
     assertEquals(
-        List.of("R1 = 4 ohm #1", "R2 = 4 ohm #2", "R3 = 4 ohm #3", "R4 = 4 ohm #4"),
+        List.of(
+            "R1 = 4 ohm #1, 4 Ω 100 W",
+            "R2 = 4 ohm #2, 4 Ω 100 W",
+            "R3 = 4 ohm #3, 4 Ω 100 W",
+            "R4 = 4 ohm #4, 4 Ω 100 W"),
         WiringPicture.legend(GRID));
   }
 

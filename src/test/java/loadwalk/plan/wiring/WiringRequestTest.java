@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WiringRequestTest {
-  private static final WiringRequest FOUR = new WiringRequest(4, 100, 1, 5, 1);
+  private static final WiringRequest FOUR = new WiringRequest(4, 100, 1, 5);
 
   /** By hand: 4 Ω ± 5 % is 3.8 to 4.2 Ω, the ends included. */
   @ParameterizedTest
@@ -26,7 +26,7 @@ class WiringRequestTest {
   @ParameterizedTest
   @CsvSource({"5", "1", "0"})
   void ends_areWithin(double tolerance) {
-    WiringRequest request = new WiringRequest(4, 100, 1, tolerance, 1);
+    WiringRequest request = new WiringRequest(4, 100, 1, tolerance);
     assertTrue(request.isMetBy(request.lowestOhms(), 100));
     assertTrue(request.isMetBy(request.highestOhms(), 100));
     assertTrue(request.isMetBy(4, request.leastWatts()));

@@ -11,7 +11,13 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import loadwalk.bench.Hold;
 import loadwalk.bench.LoadResistor;
+import loadwalk.bench.Mount;
+import loadwalk.bench.ResistorDerating;
+import loadwalk.bench.ResistorNames;
+import loadwalk.bench.Tables;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +26,13 @@ class WiringSearchTest {
   private static final double[] VALUES = {0.47, 1, 1.5, 2, 2.2, 3.3, 4, 8, 8.2, 10};
   private static final double[] WATTS = {25, 50, 100, 200};
   private static final int ROUNDS = Integer.getInteger("wiring.rounds", 25);
+
+  /** What is borne in these tests: three quarters of a rating, or for a reading as mounted. */
+  private static final ToDoubleFunction<LoadResistor> SHARE = Parts.share(0.75);
+
+  private static final ResistorDerating DERATING = new ResistorDerating(Tables.stock());
+  private static final ToDoubleFunction<LoadResistor> AS_MOUNTED =
+      kind -> DERATING.mostWatts(kind, new Hold(60));
 
   static LoadResistor kind(double ohms, double watts, int count) {
     return new LoadResistor(
@@ -33,7 +46,8 @@ class WiringSearchTest {
     while (left > 0) {
       int count = 1 + random.nextInt(Math.min(left, 3));
       LoadResistor kind =
-          kind(VALUES[random.nextInt(VALUES.length)], WATTS[random.nextInt(WATTS.length)], count);
+          kind(VALUES[random.nextInt(VALUES.length)], WATTS[random.nextInt(WATTS.length)], count)
+              .on(random.nextBoolean() ? Mount.PRESUMED : Mount.heatsink(0.3));
       if (labels.add(kind.label())) {
         stock.add(kind);
         left -= count;
@@ -44,9 +58,10 @@ class WiringSearchTest {
 
   private static List<Network.Part> parts(List<LoadResistor> stock) {
     List<Network.Part> parts = new ArrayList<>();
-    for (LoadResistor kind : stock) {
-      for (int i = 1; i <= kind.count(); i++) {
-        parts.add(new Network.Part(kind.label() + " #" + i, kind));
+    List<List<String>> names = ResistorNames.of(stock);
+    for (int kind = 0; kind < stock.size(); kind++) {
+      for (String name : names.get(kind)) {
+        parts.add(new Network.Part(name, stock.get(kind)));
       }
     }
     return parts;
@@ -59,7 +74,8 @@ class WiringSearchTest {
 
   @Test
   void search_ofSevenResistors_equalsBruteForce() {
-    compareStock(new Random(7), List.of(kind(4, 100, 3), kind(8, 50, 2), kind(1, 25, 2)), "seven");
+    compareStock(
+        new Random(7), SHARE, List.of(kind(4, 100, 3), kind(8, 50, 2), kind(1, 25, 2)), "seven");
   }
 
   @Tag("long")
@@ -73,26 +89,31 @@ class WiringSearchTest {
     Random random = new Random(seed);
     for (int i = 0; i < trials; i++) {
       List<LoadResistor> stock = randomStock(random, 2 + random.nextInt(most - 1));
-      compareStock(random, stock, "seed " + seed + ", trial " + i);
+      ToDoubleFunction<LoadResistor> bears = i % 2 == 0 ? SHARE : AS_MOUNTED;
+      compareStock(random, bears, stock, "seed " + seed + ", trial " + i);
     }
   }
 
-  private static void compareStock(Random random, List<LoadResistor> stock, String told) {
-    EveryNetwork every = new EveryNetwork(parts(stock));
+  private static void compareStock(
+      Random random, ToDoubleFunction<LoadResistor> bears, List<LoadResistor> stock, String told) {
+    EveryNetwork every = new EveryNetwork(parts(stock), bears);
     for (int ask = 0; ask < 6; ask++) {
       double ohms = 0.25 * Math.pow(2, random.nextInt(13) / 2.0);
       double watts = random.nextInt(3) == 0 ? 0 : 200 * random.nextDouble();
       double tolerance = random.nextBoolean() ? 5 : 1 + 20 * random.nextDouble();
-      WiringRequest request =
-          new WiringRequest(ohms, watts, 1 + random.nextInt(2), tolerance, 0.75);
-      compareAnswer(stock, every, request, told + ": " + stock + " " + request);
+      WiringRequest request = new WiringRequest(ohms, watts, 1 + random.nextInt(2), tolerance);
+      compareAnswer(stock, bears, every, request, told + ": " + stock + " " + request);
     }
   }
 
   private static void compareAnswer(
-      List<LoadResistor> stock, EveryNetwork every, WiringRequest request, String told) {
+      List<LoadResistor> stock,
+      ToDoubleFunction<LoadResistor> bears,
+      EveryNetwork every,
+      WiringRequest request,
+      String told) {
     double[] best = bruteForce(every, request);
-    WiringAnswer answer = new WiringSearch(stock).find(request);
+    WiringAnswer answer = new WiringSearch(stock, bears).find(request);
     if (Double.isInfinite(best[0])) {
       assertInstanceOf(WiringAnswer.None.class, answer, told);
       return;
@@ -106,7 +127,7 @@ class WiringSearchTest {
             .max()
             .orElse(-1);
     assertEquals(best[1], off, 1e-9, told);
-    assertHolds(stock, found, told);
+    assertHolds(stock, bears, found, told);
   }
 
   /** Returns the fewest resistors and, of those, the least distance from the value wanted. */
@@ -117,7 +138,7 @@ class WiringSearchTest {
       off[mask] = Double.POSITIVE_INFINITY;
       for (EveryNetwork.Drawn drawn : every.of(mask)) {
         double distance = Math.abs(drawn.ohms() - request.ohms());
-        boolean bears = drawn.hottest() * request.watts() <= request.share() * (1 + 1e-12);
+        boolean bears = drawn.hottest() * request.watts() <= 1 + 1e-12;
         if (bears && distance <= slack && distance < off[mask]) {
           off[mask] = distance;
         }
@@ -147,6 +168,14 @@ class WiringSearchTest {
 
   /** Checks a wiring from outside: own resistors, each once, value and watts as promised. */
   static void assertHolds(List<LoadResistor> stock, WiringAnswer.Found found, String told) {
+    assertHolds(stock, SHARE, found, told);
+  }
+
+  private static void assertHolds(
+      List<LoadResistor> stock,
+      ToDoubleFunction<LoadResistor> bears,
+      WiringAnswer.Found found,
+      String told) {
     WiringRequest request = found.request();
     assertEquals(request.loads(), found.loads().size(), told);
     Set<Network.Part> used = new HashSet<>();
@@ -157,8 +186,7 @@ class WiringSearchTest {
       for (Network.Heat heat : load.heats(request.watts())) {
         assertTrue(owned.contains(heat.part()), told + ": not owned: " + heat.part());
         assertTrue(used.add(heat.part()), told + ": used twice: " + heat.part());
-        assertTrue(
-            heat.share(LoadResistor::watts) <= request.share() * (1 + 1e-9), told + ": " + heat);
+        assertTrue(heat.share(bears) <= 1 + 1e-9, told + ": " + heat);
       }
     }
   }
@@ -172,7 +200,7 @@ class WiringSearchTest {
     };
     for (double[] ask : asks) {
       WiringRequest request = continuous(ask[0], ask[1], (int) ask[2]);
-      WiringAnswer answer = new WiringSearch(stock).find(request);
+      WiringAnswer answer = new WiringSearch(stock, Parts.share(0.75)).find(request);
       WiringAnswer.Found found =
           assertInstanceOf(WiringAnswer.Found.class, answer, request + ": " + answer);
       assertHolds(stock, found, request.toString());
@@ -198,7 +226,7 @@ class WiringSearchTest {
       double hottest = Math.max(kind.ohms(), other.equals(kind) ? 0 : other.ohms()) / branch / rows;
       WiringRequest request = continuous(ohms, 0.75 * 100 / hottest, 2);
       String told = "seed " + seed + ", trial " + i + ": " + stock + " " + request;
-      WiringAnswer answer = new WiringSearch(stock).find(request);
+      WiringAnswer answer = new WiringSearch(stock, Parts.share(0.75)).find(request);
       WiringAnswer.Found found = assertInstanceOf(WiringAnswer.Found.class, answer, told);
       assertTrue(partCount(found) <= 2 * size, told);
       assertHolds(stock, found, told);
@@ -209,7 +237,9 @@ class WiringSearchTest {
   void sameQuestion_getsTheSameAnswer() {
     List<LoadResistor> stock = List.of(kind(8, 100, 6), kind(4, 100, 6), kind(2.2, 50, 6));
     WiringRequest request = continuous(2, 150, 2);
-    assertEquals(new WiringSearch(stock).find(request), new WiringSearch(stock).find(request));
+    assertEquals(
+        new WiringSearch(stock, Parts.share(0.75)).find(request),
+        new WiringSearch(stock, Parts.share(0.75)).find(request));
   }
 
   @Test
@@ -217,24 +247,26 @@ class WiringSearchTest {
     WiringAnswer.None none =
         assertInstanceOf(
             WiringAnswer.None.class,
-            new WiringSearch(List.of(kind(8, 100, 1))).find(continuous(4, 100, 1)));
-    assertEquals(
-        "All resistors together take 75 W at 75 % of their ratings. The step needs 100 W.",
-        none.sentence());
+            new WiringSearch(List.of(kind(8, 100, 1)), Parts.share(0.75))
+                .find(continuous(4, 100, 1)));
+    assertEquals("All resistors together bear 75 W. The step needs 100 W.", none.sentence());
     assertEquals(kind(8, 100, 1), none.purchase().orElseThrow(), "one more makes 4 Ω for 150 W");
     List<LoadResistor> larger = List.of(kind(8, 100, 2));
     assertInstanceOf(
-        WiringAnswer.Found.class, new WiringSearch(larger).find(continuous(4, 100, 1)));
+        WiringAnswer.Found.class,
+        new WiringSearch(larger, Parts.share(0.75)).find(continuous(4, 100, 1)));
   }
 
   @Test
   void noResistors_getASentenceAndAPurchase() {
     WiringAnswer.None none =
         assertInstanceOf(
-            WiringAnswer.None.class, new WiringSearch(List.of()).find(continuous(4, 100, 2)));
+            WiringAnswer.None.class,
+            new WiringSearch(List.of(), Parts.share(0.75)).find(continuous(4, 100, 2)));
     assertEquals("The bench lists no load resistors.", none.sentence());
     LoadResistor bought = none.purchase().orElseThrow();
-    WiringAnswer answer = new WiringSearch(List.of(bought)).find(continuous(4, 100, 2));
+    WiringAnswer answer =
+        new WiringSearch(List.of(bought), Parts.share(0.75)).find(continuous(4, 100, 2));
     assertInstanceOf(WiringAnswer.Found.class, answer, bought.toString());
   }
 
@@ -243,7 +275,9 @@ class WiringSearchTest {
     String thousand =
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new WiringSearch(List.of(kind(8, 100, 1000))).find(continuous(4, 100, 1)))
+                () ->
+                    new WiringSearch(List.of(kind(8, 100, 1000)), Parts.share(0.75))
+                        .find(continuous(4, 100, 1)))
             .getMessage();
     assertEquals(
         "the stock holds 1000 resistors and the search looks through 200 at most: enter those"
@@ -254,14 +288,15 @@ class WiringSearchTest {
     }
     assertThrows(IllegalArgumentException.class, () -> continuous(4, -1, 1));
     assertThrows(IllegalArgumentException.class, () -> continuous(4, 1, 3));
-    WiringAnswer answer = new WiringSearch(List.of(kind(8, 100, 200))).find(continuous(4, 1e9, 1));
+    WiringAnswer answer =
+        new WiringSearch(List.of(kind(8, 100, 200)), Parts.share(0.75)).find(continuous(4, 1e9, 1));
     WiringAnswer.None none = assertInstanceOf(WiringAnswer.None.class, answer);
     assertTrue(none.purchase().isEmpty(), none.toString());
   }
 
-  /** Returns a load within 5 %, its resistors at no more than 75 % of their ratings. */
+  /** Returns a load within 5 %, its resistors at no more than three quarters of their ratings. */
   private static WiringRequest continuous(double ohms, double watts, int loads) {
-    return new WiringRequest(ohms, watts, loads, WiringRequest.DEFAULT_TOLERANCE_PERCENT, 0.75);
+    return new WiringRequest(ohms, watts, loads, WiringRequest.DEFAULT_TOLERANCE_PERCENT);
   }
 
   private static int partCount(WiringAnswer.Found found) {

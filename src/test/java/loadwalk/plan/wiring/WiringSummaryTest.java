@@ -3,6 +3,7 @@ package loadwalk.plan.wiring;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import loadwalk.bench.Hold;
 import loadwalk.bench.Mode;
 import loadwalk.bench.Mount;
 import loadwalk.bench.Tables;
@@ -12,15 +13,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A wiring found, in the words in which it is read at the bench. */
 class WiringSummaryTest {
+  private static final Hold READING = new Hold(60);
+
   private static Network.Part part(String label, int number, double ohms, double watts) {
     Network.Part part = Parts.part(label, number, ohms, 5, watts);
     return new Network.Part(part.name(), part.kind().on(Mount.heatsink(1e-6)));
   }
 
   private static WiringSummary summary(Mode mode, double watts, Network... loads) {
-    WiringRequest request = new WiringRequest(4, watts, loads.length, 5, 0.75);
+    WiringRequest request = new WiringRequest(4, watts, loads.length, 5);
     WiringAnswer.Found found = new WiringAnswer.Found(List.of(loads), request, true);
-    return WiringSummary.of(mode, watts, found, Tables.stock());
+    return WiringSummary.of(mode, watts, READING, found, Tables.stock());
   }
 
   @Test
@@ -61,8 +64,8 @@ class WiringSummaryTest {
     "75, no time limit",
     "99.9, no time limit",
     "1250, overloaded: no known burst allows it",
-    "125, for a burst of 36.1 s from cold (an estimate)",
-    "500, for a burst of 5 s from cold (an estimate)",
+    "125, for 36.1 s from cold (an estimate)",
+    "500, for 5 s from cold (an estimate)",
     "501, overloaded: no known burst allows it"
   })
   void burst_isThatOfTheHottestOfBothLoads(double watts, String words) {
@@ -72,5 +75,34 @@ class WiringSummaryTest {
     WiringSummary turned =
         summary(Mode.STEREO, watts, part("small", 1, 4, 100), part("big", 1, 4, 1000));
     assertEquals(words, turned.burstWords());
+  }
+
+  /** 100 W on a heatsink that stays cold bear 107 W for a minute: 225 K / 2.25 K/W / 0.931. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "99.9|60|Fewest resistors, no time limit.",
+        "106|60|Fewest resistors, for 64.3 s from cold (an estimate).",
+        "110|60|No wiring of these resistors bears a reading; this one lasts longest: for 53.7 s"
+            + " from cold (an estimate).",
+        "101|Infinity|No wiring of these resistors bears a warm-up; this one lasts longest: for"
+            + " 103 s from cold (an estimate)."
+      })
+  void choice_saysWhetherTheWiringLastsAsLongAsTheStep(double watts, double hold, String words) {
+    WiringRequest request = new WiringRequest(4, watts, 1, 5);
+    WiringAnswer.Found found =
+        new WiringAnswer.Found(List.of(part("four", 1, 4, 100)), request, true);
+    assertEquals(
+        words,
+        WiringSummary.of(Mode.BRIDGED, watts, new Hold(hold), found, Tables.stock()).choice());
+  }
+
+  @Test
+  void rule_isSaidInOneSentence() {
+    assertEquals(
+        "Each load takes the fewest resistors that bear its watts as long as its step holds them: a"
+            + " warm-up without end, any other step 60 s.",
+        WiringSummary.rule(Tables.stock()));
   }
 }

@@ -74,7 +74,9 @@ public class PlanPageTest {
         List.of(row.get(0).split("  +")),
         String.join("\n", lines));
     assertTrue(lines.contains("    left+ --+-[R1]-+-- left-"), String.join("\n", lines));
-    assertTrue(lines.contains("R1 = 8 ohm #1, R2 = 8 ohm #2."), String.join("\n", lines));
+    assertTrue(
+        lines.contains("R1 = 8 ohm-a, 8 Ω 100 W; R2 = 8 ohm-b, 8 Ω 100 W."),
+        String.join("\n", lines));
   }
 
   @Test
@@ -83,7 +85,7 @@ public class PlanPageTest {
     for (int columns : new int[] {60, 78, 80, 120}) {
       List<String> lines = TextPage.lines(PAGE, columns, false);
       lines.forEach(line -> assertTrue(line.length() <= columns, line));
-      for (String word : List.of("left+ to R1 left, R2 left", "W in 8 ohm #1", "margin -35 %")) {
+      for (String word : List.of("left+ to R1 left, R2 left", "W in 8 ohm-a", "margin -35 %")) {
         assertTrue(whole.contains(squeezed(List.of(word))), word);
         assertTrue(squeezed(lines).contains(squeezed(List.of(word))), word + " at " + columns);
       }

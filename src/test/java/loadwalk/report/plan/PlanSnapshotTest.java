@@ -85,7 +85,7 @@ class PlanSnapshotTest {
                 Unit.AMPERE),
             new Stress(
                 "load",
-                "8 ohm #1",
+                "8 ohm-a",
                 "the load resistors bear",
                 new Band(20, 24, 27.04),
                 Bears.always(100),
