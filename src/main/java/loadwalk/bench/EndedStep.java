@@ -2,6 +2,7 @@ package loadwalk.bench;
 
 import java.util.Map;
 import java.util.OptionalDouble;
+import loadwalk.text.Sentence;
 
 /**
  * A step that drove a load and ended before it could be measured; its readings are the last ones,
@@ -23,6 +24,14 @@ public record EndedStep(Target target, Outcome outcome, Map<ReadingId, Double> r
   /** Returns the load that each channel drove, ohms. */
   public double channelOhms() {
     return target.mode().channelOhms(target.ohms());
+  }
+
+  /** Returns the outcome with the current at which it came: "protected at 41.2 A". */
+  public String text() {
+    OptionalDouble amps = reading(ReadingId.SUPPLY_AMPS);
+    return amps.isPresent()
+        ? Sentence.of("{} at {} A", outcome.text(), Figures.three(amps.getAsDouble()))
+        : outcome.text();
   }
 
   /** Returns a reading, if it was taken. */

@@ -107,7 +107,7 @@ class EndedStepTest {
     ended(Outcome.PROTECTED);
     WalkState state = floor.model.state();
     assertEquals(List.of(), Targets.evidenceBefore(state, STEP).ended());
-    assertEquals(1, Targets.ended(state).size());
+    assertEquals("protected at 41.2 A", Targets.ended(state).get(0).text());
   }
 
   @Test

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import loadwalk.bench.EndedStep;
@@ -61,18 +60,9 @@ final class EndedWords {
     return List.of(
         ResultWords.load(step.target().mode(), step.target().ohms()),
         step.target().stepId(),
-        outcome(step),
+        step.text(),
         last(step),
         rating(ended));
-  }
-
-  /** Returns the outcome with the current at which it came: "protected at 41.2 A". */
-  static String outcome(EndedStep step) {
-    OptionalDouble amps = step.reading(ReadingId.SUPPLY_AMPS);
-    return amps.isPresent()
-        ? Sentence.of(
-            "{} at {}", step.outcome().text(), PRINTER.exact(amps.getAsDouble(), Unit.AMPERE))
-        : step.outcome().text();
   }
 
   private static String last(EndedStep step) {

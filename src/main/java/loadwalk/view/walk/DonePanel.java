@@ -3,6 +3,7 @@ package loadwalk.view.walk;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loadwalk.bench.EndedStep;
 import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.result.Criterion;
@@ -14,6 +15,7 @@ import loadwalk.view.canvas.Area;
 import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.Style;
 import loadwalk.walk.Results;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.WalkState;
 
 /** What shows when every step is done: the power at each load. */
@@ -33,6 +35,12 @@ final class DonePanel {
       canvas.text(area.column() + 16, row, Sentence.of("{} total", watts), Style.STRONG);
       canvas.text(area.column() + 42, row, said(e.getValue()), Style.FAINT);
       row++;
+    }
+    for (EndedStep step : Targets.ended(state)) {
+      if (row < area.bottom() - 2) {
+        canvas.text(area.column(), row, step.target().stepId(), Style.TEXT);
+        canvas.text(area.column() + 16, row++, step.text(), Style.STRONG);
+      }
     }
     canvas.paragraph(
         area.column(), row + 1, area.columns(), 2, foot(state.openDoubts().size()), Style.TEXT);

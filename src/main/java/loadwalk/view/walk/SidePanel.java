@@ -1,6 +1,7 @@
 package loadwalk.view.walk;
 
 import java.util.List;
+import loadwalk.bench.EndedStep;
 import loadwalk.bench.Wire;
 import loadwalk.quantity.Printer;
 import loadwalk.result.StepResult;
@@ -11,6 +12,7 @@ import loadwalk.view.canvas.Canvas;
 import loadwalk.view.canvas.ScreenWords;
 import loadwalk.view.canvas.Style;
 import loadwalk.walk.Results;
+import loadwalk.walk.Targets;
 import loadwalk.walk.fact.WalkState;
 
 /** On a wide screen: what has been measured so far, as list and chart, beside the current step. */
@@ -32,7 +34,13 @@ final class SidePanel {
       }
       row = paintStep(canvas, state, step, column, row);
     }
-    if (result.steps().isEmpty()) {
+    List<EndedStep> ended = Targets.ended(state);
+    for (EndedStep step : ended.subList(0, Math.min(ended.size(), area.bottom() - row))) {
+      canvas.text(column, row, step.target().stepId(), Style.TEXT);
+      canvas.text(column + 14, row, step.text(), Style.STRONG);
+      row++;
+    }
+    if (result.steps().isEmpty() && ended.isEmpty()) {
       canvas.text(column, row, "nothing measured yet", Style.FAINT);
     }
     paintChart(canvas, PowerChart.lines(state, result, area.columns() - 2, ascii), row + 1, area);
