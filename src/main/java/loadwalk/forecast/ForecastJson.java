@@ -45,6 +45,20 @@ public enum ForecastJson {
     band(out, "heatWatts", forecast.demand().heatWatts());
   }
 
+  /** Writes the opening line and the readings at which to stop, where they are known. */
+  public static void opening(JsonGenerator out, Forecast forecast) throws IOException {
+    if (forecast.givesFirst().isEmpty()) {
+      return;
+    }
+    GivesFirst first = forecast.givesFirst().get();
+    out.writeStringField("opening", first.line());
+    out.writeObjectFieldStart("stopAt");
+    for (GivesFirst.Stop stop : first.stops()) {
+      JsonOut.number(out, stop.reading().key(), stop.value());
+    }
+    out.writeEndObject();
+  }
+
   /**
    * Writes the cautions of a forecast.
    *

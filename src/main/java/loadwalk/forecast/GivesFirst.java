@@ -3,7 +3,6 @@ package loadwalk.forecast;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import loadwalk.bench.BenchFiles;
 import loadwalk.bench.Figures;
 import loadwalk.bench.ReadingId;
@@ -101,7 +100,11 @@ public record GivesFirst(
   }
 
   private String at() {
-    return stops.stream().map(Stop::text).collect(Collectors.joining(" or "));
+    List<String> all = stops.stream().map(Stop::text).toList();
+    int last = all.size() - 1;
+    return last < 1
+        ? String.join("", all)
+        : Sentence.of("{} or {}", String.join(", ", all.subList(0, last)), all.get(last));
   }
 
   private static String with(double value, ReadingId reading) {

@@ -103,6 +103,7 @@ public record PlainWriter(Printer printer) {
     StepState was = before.step(planned.id());
     StepState now = after.step(planned.id());
     entries(planned.id(), was, now, lines);
+    stop(was, now).ifPresent(lines::add);
     said(planned.id(), was, now).forEach(lines::add);
     if (now.liftReason().isPresent() && was.liftReason().isEmpty()) {
       lines.add(Sentence.of("Halt lifted: {}. {}", now.liftReason().get(), start(after, planned)));
@@ -123,6 +124,16 @@ public record PlainWriter(Printer printer) {
         lines.add(Sentence.of("{}, output was read {}", planned.id(), Criterion.NOT_KNOWN.text()));
       }
     }
+  }
+
+  /** Returns the line that says to stop, at the reading that passes where to. */
+  private static Optional<String> stop(StepState was, StepState now) {
+    return now.brief()
+        .flatMap(Forecast::givesFirst)
+        .filter(first -> now.status() == Status.RUNNING)
+        .filter(first -> first.isPassed(now.newestValues()))
+        .filter(first -> !was.newestValues().equals(now.newestValues()))
+        .map(first -> first.line(now.newestValues()));
   }
 
   /**
@@ -163,6 +174,7 @@ public record PlainWriter(Printer printer) {
             state.plan().size(),
             planned.id(),
             brief.verdict().capitals()));
+    brief.givesFirst().ifPresent(first -> lines.add("  " + first.line()));
     planned.instruction(state.context(planned)).lines().forEach(line -> lines.add("  " + line));
     for (Caution caution : brief.cautions()) {
       lines.add("  " + caution.gravity().capitals() + ": " + caution.text());

@@ -52,6 +52,7 @@ public final class PlanJson {
     out.writeStringField("step", step.target().stepId());
     out.writeStringField("instruction", plan.instruction(step));
     out.writeStringField("verdict", step.forecast().verdict().word());
+    ForecastJson.opening(out, step.forecast());
     ForecastJson.cautions(out, step.forecast(), true);
     out.writeObjectFieldStart("forecast");
     ForecastJson.EXPECTED.readings(out, step.forecast());

@@ -65,8 +65,13 @@ final class LoadCautions {
                 "",
                 Verdict.HEED,
                 unknownLeast(mode, ohms),
-                ohms > 0 ? 1 / ohms : 1))
+                heaviness(mode.channelOhms(ohms))))
         : Optional.empty();
+  }
+
+  /** Returns a number that grows as the load of a channel gets heavier. */
+  private static double heaviness(double channelOhms) {
+    return channelOhms > 0 ? 1 / channelOhms : 1;
   }
 
   private static String tooHeavy(Mode mode, double ohms, String least) {

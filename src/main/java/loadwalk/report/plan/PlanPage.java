@@ -13,8 +13,8 @@ import loadwalk.bench.Tables;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
+import loadwalk.forecast.GivesFirst;
 import loadwalk.forecast.Verdict;
-import loadwalk.forecast.caution.Stress;
 import loadwalk.plan.BenchPlan;
 import loadwalk.plan.StepPlan;
 import loadwalk.plan.wiring.WiringPicture;
@@ -155,7 +155,8 @@ public final class PlanPage {
     for (Caution caution : step.forecast().cautions()) {
       terms.add(new Term(gravity(caution), caution.text()));
     }
-    step.givesFirst().ifPresent(stress -> terms.add(new Term("first to give", first(stress))));
+    Optional<GivesFirst> opening = step.forecast().givesFirst();
+    opening.ifPresent(first -> terms.add(new Term("first to give", first.line())));
     if (step.shares().size() > 1) {
       terms.add(new Term("supplies", shares(step)));
     }
@@ -178,16 +179,6 @@ public final class PlanPage {
   /** Names the gravity of a caution; one that leaves the step clear is a note. */
   private static String gravity(Caution caution) {
     return caution.gravity() == Verdict.CLEAR ? "note" : caution.gravity().word();
-  }
-
-  private static String first(Stress stress) {
-    return Sentence.of(
-        "{}, at worst {} of {} {}, margin {} %",
-        stress.what(),
-        Figures.three(stress.demand().high()),
-        Figures.three(stress.bears().counted()),
-        stress.unit().symbol(),
-        Math.round(stress.marginPercent()));
   }
 
   private static String shares(StepPlan step) {

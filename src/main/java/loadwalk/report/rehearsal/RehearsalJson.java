@@ -56,6 +56,7 @@ public final class RehearsalJson {
   private void step(JsonGenerator out, Rehearsal.Rehearsed step) throws IOException {
     out.writeStringField("step", step.step());
     out.writeStringField("verdict", step.brief().verdict().word());
+    ForecastJson.opening(out, step.brief());
     ForecastJson.cautions(out, step.brief(), false);
     forecast(out, step.brief());
     doubts(out, step);

@@ -1,6 +1,8 @@
 package loadwalk.view.state;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loadwalk.bench.ReadingId;
 import loadwalk.meter.MeterReading;
@@ -49,6 +51,15 @@ public record ConnectedMeters(
   /** Returns that in a few words. */
   public String words(MeterWatch watch) {
     return reading(watch).words(watch.meter().resolution());
+  }
+
+  /** Returns what each meter shows that is fresh, in its reading's unit. */
+  public Map<ReadingId, Double> fresh() {
+    Map<ReadingId, Double> now = new EnumMap<>(ReadingId.class);
+    for (MeterWatch watch : watches) {
+      reading(watch).fresh().ifPresent(value -> now.put(watch.meter().reads(), value.value()));
+    }
+    return now;
   }
 
   /** Returns the same meters at a later moment. */

@@ -14,8 +14,9 @@ import loadwalk.walk.fact.WalkState;
 /**
  * Keys while a brief is on the screen: arm or start, and an optional cold load check.
  *
- * <p>The row that arms is the first, where the cursor starts: a load typed to arm a step is never
- * kept as a cold measurement, for that row is reached only on purpose.
+ * <p>The row of the load really connected is the first, where the cursor starts, whether it must be
+ * typed or not: what is typed there is never kept as a cold measurement, for that row is reached
+ * only on purpose.
  */
 final class BriefKeys {
   private BriefKeys() {}
@@ -25,11 +26,16 @@ final class BriefKeys {
     return Targets.of(state, planned).filter(t -> t.kind() == Target.Kind.LOADED).isPresent();
   }
 
+  /** Tells whether the load really connected can be typed: wherever one is driven. */
+  static boolean takesLoad(WalkState state, PlannedStep planned) {
+    return Targets.of(state, planned).filter(t -> t.kind().drives()).isPresent();
+  }
+
   /** Returns how many rows can be in focus. */
   static int rows(WalkState state, PlannedStep planned) {
     int cold = asksColdLoad(state, planned) ? 1 : 0;
-    int arm = Gate.needsArming(state, planned) ? 1 : 0;
-    return cold + arm;
+    int load = takesLoad(state, planned) ? 1 : 0;
+    return cold + load;
   }
 
   /** Tells whether the row in focus is the cold load check. */
@@ -39,7 +45,7 @@ final class BriefKeys {
 
   /** Returns the row of the cold load check, where there is one: the last. */
   static int coldRow(WalkState state, PlannedStep planned) {
-    return Gate.needsArming(state, planned) ? 1 : 0;
+    return takesLoad(state, planned) ? 1 : 0;
   }
 
   /** Returns the load that the row asks for: the other one once the first is in. */
@@ -70,17 +76,17 @@ final class BriefKeys {
 
   private static Answer entered(WalkScreen screen, WalkState state, PlannedStep planned) {
     String text = screen.field().text();
-    boolean needsArming = Gate.needsArming(state, planned);
     if (onColdLoad(screen, state, planned) && !text.isBlank()) {
       ReadingId load = coldLoad(state, planned);
       return Answer.want(screen.at(0), new Intent.Enter(planned.id(), load, text));
     }
-    if (onColdLoad(screen, state, planned) && needsArming) {
+    if (onColdLoad(screen, state, planned) && Gate.needsArming(state, planned)) {
       return Answer.stay(screen.at(0));
     }
     if (planned.step().isConfirmed()) {
       return Answer.want(screen.at(0), new Intent.Finish());
     }
-    return Answer.want(screen.at(0), needsArming ? new Intent.Arm(text) : new Intent.Begin());
+    boolean arms = Gate.needsArming(state, planned) || !text.isBlank();
+    return Answer.want(screen.at(0), arms ? new Intent.Arm(text) : new Intent.Begin());
   }
 }

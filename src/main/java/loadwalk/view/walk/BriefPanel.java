@@ -55,6 +55,7 @@ final class BriefPanel {
     }
     Forecast brief = step.brief().get();
     int row = paintTitle(canvas, state, planned, brief, area);
+    row = OpeningLine.paint(canvas, program, step, area, row);
     String instruction = planned.instruction(state.context(planned));
     int rows = instructionRows(brief, area);
     if (canvas.fold(instruction, area.columns()).size() > rows) {
@@ -184,9 +185,13 @@ final class BriefPanel {
       Canvas canvas, WalkState state, PlannedStep planned, WalkScreen screen, Area area) {
     int top = area.bottom() - BriefKeys.rows(state, planned) - 1;
     boolean free = screen.prompt().isEmpty();
-    if (Gate.needsArming(state, planned)) {
+    if (BriefKeys.takesLoad(state, planned)) {
       boolean focus = free && screen.focus() == 0;
-      int at = label(canvas, area, top, "To arm: the load really connected, in ohms", focus);
+      String asked =
+          Gate.needsArming(state, planned)
+              ? "To arm: the load really connected, in ohms"
+              : "Load really connected, in ohms (optional)";
+      int at = label(canvas, area, top, asked, focus);
       (focus ? screen.field() : TextField.EMPTY).paint(canvas, at, top, FIELD, focus);
     }
     if (BriefKeys.asksColdLoad(state, planned)) {

@@ -38,12 +38,13 @@ final class RunPanel {
         area.row(),
         Sentence.of("Step {} of {}  {}  running", number, state.plan().size(), planned.id()),
         Style.HEADING);
-    int row =
+    int row = OpeningLine.paint(canvas, program, step, area, area.row() + 1);
+    row =
         canvas.paragraph(
             area.column(),
-            area.row() + 1,
+            row,
             area.columns(),
-            instructionRows(canvas, state, planned, area),
+            instructionRows(canvas, program, planned, area),
             planned.running(state.context(planned)),
             Style.TEXT);
     List<ReadingId> readings = RunKeys.readings(state, planned);
@@ -70,14 +71,16 @@ final class RunPanel {
 
   /** A doubt is shown whole before the instruction is, which the brief has shown. */
   private static int instructionRows(
-      Canvas canvas, WalkState state, PlannedStep planned, Area area) {
+      Canvas canvas, ProgramState program, PlannedStep planned, Area area) {
+    WalkState state = program.walk().orElseThrow().state();
     StepState step = state.step(planned.id());
+    int opening = OpeningLine.rows(canvas, program, step, area);
     int doubts =
         step.openDoubts().stream()
             .map(id -> doubtText(id, step.latest(id).orElseThrow().doubts().get(0)))
             .mapToInt(text -> canvas.fold(text, area.columns()).size())
             .sum();
-    int left = area.rows() - 1 - RunKeys.rows(state, planned) - doubts;
+    int left = area.rows() - 1 - opening - RunKeys.rows(state, planned) - doubts;
     return doubts == 0
         ? BriefPanel.INSTRUCTION_ROWS
         : Math.max(0, Math.min(BriefPanel.INSTRUCTION_ROWS, left));

@@ -34,6 +34,7 @@ final class WarmPanel {
     String title =
         Sentence.of(left > 0 ? "{}  time left" : "{}  time is up, over by", planned.id());
     canvas.text(column, area.row(), title, Style.HEADING);
+    OpeningLine.paint(canvas, program, step, area, area.row() + 1);
     BigDigits.paint(
         canvas,
         column + 4,

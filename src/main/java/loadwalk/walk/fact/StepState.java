@@ -153,6 +153,13 @@ public record StepState(
     return status == Status.DONE ? Optional.of(ended.orElse(Outcome.MEASURED)) : Optional.empty();
   }
 
+  /** Returns the newest value of every reading, in its unit. */
+  public Map<ReadingId, Double> newestValues() {
+    Map<ReadingId, Double> values = new EnumMap<>(ReadingId.class);
+    latest().forEach((id, entry) -> values.put(id, entry.value()));
+    return values;
+  }
+
   /**
    * Returns the readings whose newest entry has an open doubt. A step that ended before its limit
    * has none: it was the limit that its readings were held against.
