@@ -89,9 +89,6 @@ final class Steps {
     if (problem.isPresent()) {
       return Next.refused(model, problem.get());
     }
-    if (!needsArming) {
-      return begin(model, planned);
-    }
     Fact armed = new Fact.Armed(planned.id(), text, ohms);
     WalkState then = armed.applyTo(model.state(), model.clock().wallMillis());
     Optional<String> refusal = Gate.refusal(then, override);

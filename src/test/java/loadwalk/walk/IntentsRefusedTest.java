@@ -176,7 +176,7 @@ class IntentsRefusedTest {
         new Intent.Arm("2"),
         "The step needs stereo 4 Ω, but you typed 2 Ω. Check the wiring before you switch on.");
     refused(new Intent.Arm("two"), "«two» is not a number; type ohms such as 4, 1/2 or 0R5.");
-    kept(new Intent.Arm("4"), new Fact.Begun("stereo-4"));
+    kept(new Intent.Arm("4"), new Fact.Armed("stereo-4", "4", 4), new Fact.Begun("stereo-4"));
   }
 
   @Test

@@ -61,16 +61,21 @@ final class CurrentStresses {
     step.bench().leads().forEach(lead -> found.add(lead(lead, amps, hold)));
   }
 
-  /** The supplies are counted on for no more than they bore where they ended a step. */
+  /**
+   * The supplies are counted on for a part of their sum, and give at all of it; where they ended a
+   * step, at what they bore then.
+   */
   private static Optional<Stress> supplies(StepQuestion step, Band amps) {
     double usable = step.bench().usableAmps().orElse(Double.POSITIVE_INFINITY);
     double bore = EndedCautions.suppliesBore(step).orElse(Double.POSITIVE_INFINITY);
     double counted = Math.min(usable, bore);
     String part = bore < usable ? "the supplies bore" : "the supplies bear";
-    return counted < Double.POSITIVE_INFINITY
-        ? Optional.of(
-            new Stress(SUPPLY, "supplies", part, amps, Bears.always(counted), Unit.AMPERE))
-        : Optional.empty();
+    if (Double.isInfinite(counted)) {
+      return Optional.empty();
+    }
+    double most = Math.min(usable / step.bench().usableFraction(), bore);
+    Bears bears = new Bears(counted, most, counted);
+    return Optional.of(new Stress(SUPPLY, "supplies", part, amps, bears, Unit.AMPERE));
   }
 
   private Bears fuse(FuseCurve curve, double rating, Hold hold) {

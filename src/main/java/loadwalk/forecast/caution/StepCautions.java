@@ -28,7 +28,7 @@ import loadwalk.text.Sentence;
  *
  * <p>A verdict goes by chance. Halt: more likely than not something gives before the limit is
  * reached; or it may give (5 %) and nothing that is read shows it in time; or it may be asked for a
- * third more than it can be counted on for (1 %), which no hand is quick enough for. Heed: it may
+ * third more than it can be counted on for (5 %), which no hand is quick enough for. Heed: it may
  * give (2.5 %), with the reading at which to stop. Every part is judged over the time that the step
  * holds its power ({@link loadwalk.bench.Hold}). A permitted load is no caution.
  *

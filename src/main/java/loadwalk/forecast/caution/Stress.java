@@ -28,9 +28,6 @@ public record Stress(String code, String what, String part, Band demand, Bears b
    */
   private static final double FAR_BEYOND = 4.0 / 3;
 
-  /** Chance of a demand that far beyond from which a step is halted. Set on the experiment. */
-  private static final double FAR_CHANCE = 0.01;
-
   /** Checks that no field is null. */
   public Stress {
     Objects.requireNonNull(code, "code");
@@ -52,7 +49,7 @@ public record Stress(String code, String what, String part, Band demand, Bears b
   Verdict verdict(boolean watched) {
     boolean likely = demand.middle() > bears.most();
     boolean unseen = !watched && demand.exceededWith(UNSEEN) > bears.most();
-    boolean sudden = demand.exceededWith(FAR_CHANCE) > FAR_BEYOND * bears.counted();
+    boolean sudden = demand.exceededWith(UNSEEN) > FAR_BEYOND * bears.counted();
     if (likely || unseen || sudden) {
       return Verdict.HALT;
     }

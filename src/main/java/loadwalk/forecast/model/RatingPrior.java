@@ -98,6 +98,13 @@ final class RatingPrior {
    */
   private static final double MOST_AGAINST_FUSES = 12;
 
+  /**
+   * Ratio of the watts that the fuses allow to a rating beyond which the rating is impossible; an
+   * amplifier fused for half an ohm bridged is rated for a twentieth of that at 4 Ω. Chosen by
+   * hand.
+   */
+  private static final double LEAST_AGAINST_FUSES = 30;
+
   private final double[] channelOhms;
   private final double[] logVolts;
   private final double regulated;
@@ -220,7 +227,8 @@ final class RatingPrior {
 
   private static boolean contradicts(Rating rating, double fuseLogWatts) {
     double total = rating.mode() == Mode.STEREO ? 2 * rating.watts() : rating.watts();
-    return Math.abs(Math.log(total) - fuseLogWatts) > Math.log(MOST_AGAINST_FUSES);
+    double off = Math.log(total) - fuseLogWatts;
+    return off > Math.log(MOST_AGAINST_FUSES) || off < -Math.log(LEAST_AGAINST_FUSES);
   }
 
   private static double logChannelVolts(Rating rating) {

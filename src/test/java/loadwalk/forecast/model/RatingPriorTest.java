@@ -61,16 +61,19 @@ class RatingPriorTest {
     assertTrue(Double.isNaN(fused.leastChannelOhms()));
   }
 
-  /** 30 A of fuses let expect 207 W in all; a rating twelve times off is not believed. */
+  /**
+   * 30 A of fuses let expect 207 W in all; a rating of twelve times that, or of a thirtieth, is not
+   * believed.
+   */
   @Test
   void ratings_thatContradictTheFuses_areLeftOut() {
     List<Double> fuses = List.of(30.0);
     assertTrue(prior(fuses, stereo(4, 1250)).absurd());
     assertFalse(prior(fuses, stereo(4, 1230)).absurd());
-    assertTrue(prior(fuses, stereo(4, 8.5)).absurd());
-    assertFalse(prior(fuses, stereo(4, 8.7)).absurd());
+    assertTrue(prior(fuses, stereo(4, 3.4)).absurd());
+    assertFalse(prior(fuses, stereo(4, 3.5)).absurd());
     assertFalse(prior(fuses, rating(Mode.BRIDGED, 4, 2400)).absurd());
-    assertTrue(prior(fuses, rating(Mode.BRIDGED, 4, 17)).absurd());
+    assertTrue(prior(fuses, rating(Mode.BRIDGED, 4, 6.8)).absurd());
     RatingPrior one = prior(fuses, stereo(4, 5000), stereo(4, 50));
     assertTrue(one.absurd() && one.rated());
     assertEquals(Math.log(Math.sqrt(200)), one.logVolts(4, 0.3), 1e-12);
