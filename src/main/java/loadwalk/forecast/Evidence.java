@@ -13,13 +13,15 @@ import loadwalk.bench.EndedStep;
  * @param conditions the sequence's tone, distortion limit and supply volts
  * @param observations the steps measured so far, oldest first
  * @param ended the steps that drove a load and ended before they were measured, oldest first
+ * @param warmth what the walk's own warm-ups and rests tell of the heatsink
  */
 public record Evidence(
     Amplifier amplifier,
     Bench bench,
     Conditions conditions,
     List<Observation> observations,
-    List<EndedStep> ended) {
+    List<EndedStep> ended,
+    Warmth warmth) {
   /** Copies the lists. */
   public Evidence {
     observations = List.copyOf(observations);
@@ -29,7 +31,12 @@ public record Evidence(
   /** Makes evidence of a walk in which every step was measured. */
   public Evidence(
       Amplifier amplifier, Bench bench, Conditions conditions, List<Observation> observations) {
-    this(amplifier, bench, conditions, observations, List.of());
+    this(amplifier, bench, conditions, observations, List.of(), Warmth.UNKNOWN);
+  }
+
+  /** Returns the same evidence with other observations, and no step that ended unmeasured. */
+  public Evidence withOnly(List<Observation> others) {
+    return new Evidence(amplifier, bench, conditions, others, List.of(), warmth);
   }
 
   /**

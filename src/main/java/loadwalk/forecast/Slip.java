@@ -16,6 +16,8 @@ public enum Slip {
   OUTPUT_ABOVE_INPUT("output-above-input", "more out than in"),
   TONE_OFF("tone-off", "another tone than the walk asks for"),
   THD_OFF_LIMIT("thd-off-limit", "the tone off the limit"),
+  FAHRENHEIT_FOR_CELSIUS("fahrenheit-for-celsius", "degrees Fahrenheit instead of Celsius"),
+  WRONG_ROW("wrong-row", "a reading of another row"),
   RECORDER_CLIPPED("recorder-clipped", "a recorder that clipped"),
   /** No named slip fits. */
   UNNAMED("unnamed", "no slip fits");

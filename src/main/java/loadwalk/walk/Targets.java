@@ -88,7 +88,8 @@ public final class Targets {
         new Evidence.Conditions(
             sequence.toneHertz(), sequence.limitThdPercent(), sequence.supplyVolts()),
         observations,
-        ended(state, state.plan().stream().takeWhile(p -> !p.id().equals(stepId)).toList()));
+        ended(state, state.plan().stream().takeWhile(p -> !p.id().equals(stepId)).toList()),
+        WarmHistory.before(state, stepId));
   }
 
   /** Returns every step that drove a load and ended before it was measured, oldest first. */

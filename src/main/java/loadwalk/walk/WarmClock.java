@@ -3,6 +3,8 @@ package loadwalk.walk;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loadwalk.quantity.Printer;
+import loadwalk.quantity.Unit;
 import loadwalk.sequence.PlannedStep;
 import loadwalk.text.Sentence;
 import loadwalk.walk.fact.Fact;
@@ -16,7 +18,10 @@ import loadwalk.walk.fact.WalkState;
  * or the program was held for long, the amplifier counts as cooled and the warm-up restarts.
  */
 public final class WarmClock {
-  /** The gap after which a warm amplifier counts as cooled, seconds; common practice, no source. */
+  /**
+   * The gap after which a warm amplifier counts as cooled where its own warm-up tells no time
+   * constant, seconds; common practice, no source.
+   */
   public static final double COOLED_AFTER_SECONDS = 600;
 
   /** How often the warm-up clock is journalled, warm-up seconds. */
@@ -27,6 +32,9 @@ public final class WarmClock {
    * starts at 1970 without its battery.
    */
   private static final double LONGEST_GAP_SECONDS = 366 * 86_400.0;
+
+  /** A gap that no amplifier cools in, seconds. Chosen by hand. */
+  private static final double SHORTEST_REST_SECONDS = 60;
 
   private static final double NANOS = 1e9;
   private static final double RETRY_SECONDS = 3;
@@ -51,8 +59,8 @@ public final class WarmClock {
     if (heard.isWriting() || heard.state().hold() != WalkState.Hold.RUNNING) {
       return Next.quiet(heard);
     }
-    if (gap > COOLED_AFTER_SECONDS && isWarm(heard.state())) {
-      return Next.keeping(heard, List.of(cooled(heard.state().currentId(), gap)));
+    if (isCold(heard.state(), gap)) {
+      return Next.keeping(heard, List.of(cooled(heard.state(), gap)));
     }
     Optional<PlannedStep> warming = warming(heard.state());
     return warming.isPresent()
@@ -108,19 +116,27 @@ public final class WarmClock {
         .orElse(List.of());
   }
 
-  static Fact cooled(String stepId, double gapSeconds) {
+  static Fact cooled(WalkState state, double gapSeconds) {
+    String stepId = state.currentId();
     if (gapSeconds > LONGEST_GAP_SECONDS) {
       return new Fact.Cooled(
           stepId,
           "The wall clock was set forward by more than a year, so there is no telling how long the"
               + " amplifier cooled. Take it as cold and warm it up again before a heavy step.");
     }
+    OptionalDouble celsius = WarmHistory.celsiusAfter(state, gapSeconds);
     return new Fact.Cooled(
         stepId,
-        Sentence.of(
-            "The walk stood still for {}: the amplifier has cooled. Warm it up again before a heavy"
-                + " step.",
-            duration(gapSeconds)));
+        celsius.isPresent()
+            ? Sentence.of(
+                "The walk stood still for {}: by its own warm-up the heatsink has cooled to about"
+                    + " {}. Warm it up again before a heavy step.",
+                duration(gapSeconds),
+                Printer.UTF8.value(celsius.getAsDouble(), Unit.CELSIUS, 2))
+            : Sentence.of(
+                "The walk stood still for {}: the amplifier has cooled. Warm it up again before a"
+                    + " heavy step.",
+                duration(gapSeconds)));
   }
 
   /**
@@ -129,7 +145,7 @@ public final class WarmClock {
    */
   static Optional<Fact> cooledBetween(WalkState state, long wallMillis) {
     double gap = (wallMillis - state.lastWallMillis()) / 1000.0;
-    if (!isWarm(state) || (gap >= -1 && gap <= COOLED_AFTER_SECONDS)) {
+    if (gap < -1 ? !isWarm(state) : !isCold(state, gap)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -139,7 +155,17 @@ public final class WarmClock {
                 "The wall clock went backwards since the last record, so there is no telling how"
                     + " long the amplifier cooled. Take it as cold and warm it up again before a"
                     + " heavy step.")
-            : cooled(state.currentId(), gap));
+            : cooled(state, gap));
+  }
+
+  /**
+   * Tells whether a rest has cooled a warm amplifier: half of its rise is lost, by the time
+   * constant of its own warm-up where that showed one, otherwise the usual gap is over.
+   */
+  private static boolean isCold(WalkState state, double gapSeconds) {
+    return gapSeconds > SHORTEST_REST_SECONDS
+        && isWarm(state)
+        && gapSeconds > WarmHistory.halfCooledSeconds(state).orElse(COOLED_AFTER_SECONDS);
   }
 
   /** Tells whether there is warmth to lose: a warm-up has begun and steps are left. */

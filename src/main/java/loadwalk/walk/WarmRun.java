@@ -2,8 +2,10 @@ package loadwalk.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import loadwalk.bench.ReadingId;
+import loadwalk.numeric.ThermalFit;
 import loadwalk.numeric.WarmCurve;
 import loadwalk.walk.fact.Entry;
 import loadwalk.walk.fact.StepState;
@@ -76,6 +78,15 @@ public record WarmRun(List<Temperature> temperatures, int rested) {
   public WarmCurve curve() {
     return WarmCurve.of(
         column(Temperature::minutes), column(Temperature::celsius), column(Temperature::u));
+  }
+
+  /** Returns the curve that they settle by; empty where they show no end or left their curve. */
+  public Optional<ThermalFit.Settling> settling() {
+    if (temperatures.isEmpty()) {
+      return Optional.empty();
+    }
+    WarmCurve curve = curve();
+    return curve.hasBreak() ? Optional.empty() : curve.fit().settling();
   }
 
   /** Returns the temperatures from the one with the given index on. */

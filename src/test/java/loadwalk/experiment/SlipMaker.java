@@ -52,7 +52,8 @@ record SlipMaker(Entries entries) {
   /** Tells whether a slip is made here; the others have no reading or are found by a rule. */
   static boolean makes(Slip slip) {
     return switch (slip) {
-      case UNNAMED, TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED -> false;
+      case UNNAMED, TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED, FAHRENHEIT_FOR_CELSIUS, WRONG_ROW ->
+          false;
       default -> true;
     };
   }
@@ -63,7 +64,7 @@ record SlipMaker(Entries entries) {
       case BOTH_CHANNELS_FOR_ONE -> !bridged;
       case STEREO_READING_IN_BRIDGED -> bridged;
       case COPIED_FROM_BEFORE -> step > Ladder.FIRST_LOADED;
-      case TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED -> false;
+      case TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED, FAHRENHEIT_FOR_CELSIUS, WRONG_ROW -> false;
       default -> true;
     };
   }
@@ -94,7 +95,8 @@ record SlipMaker(Entries entries) {
       case DIGITS_SWAPPED -> digits(honest, random);
       case COPIED_FROM_BEFORE -> copied(honest, before, random);
       case OUTPUT_ABOVE_INPUT -> aboveInput(honest, step, random);
-      case TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED -> new LeftOut("found by a rule");
+      case TONE_OFF, THD_OFF_LIMIT, RECORDER_CLIPPED, WRONG_ROW -> new LeftOut("found by a rule");
+      case FAHRENHEIT_FOR_CELSIUS -> new LeftOut("a temperature");
       case UNNAMED -> new LeftOut("no slip of its own");
     };
   }

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
+import loadwalk.bench.ReadingId;
+import loadwalk.forecast.Warmth;
 import loadwalk.walk.fact.Fact;
 import loadwalk.walk.fact.StepState.Status;
 import loadwalk.walk.fact.WalkState;
@@ -69,5 +72,41 @@ class CooledTest {
     assertEquals(600, floor.last(Fact.Warmed.class).seconds());
     floor.letPass(1);
     assertEquals(1500, floor.last(Fact.Warmed.class).seconds());
+  }
+
+  /** Reads every minute a heatsink of 20 °C that settles at 60 °C by Newton's law. */
+  private void warmsBy(double tauMinutes) {
+    floor.hear(new Intent.Begin());
+    for (int minute = 1; minute <= 25; minute++) {
+      for (int second = 0; second < 60; second++) {
+        floor.letPass(1);
+      }
+      double celsius = 60 - 40 * Math.exp(-minute / tauMinutes);
+      String typed = String.format(Locale.ROOT, "%.1f", celsius);
+      floor.hear(new Intent.Enter("warm-up", ReadingId.SINK_CELSIUS, typed));
+    }
+    floor.hear(new Intent.EndEarly("warm enough"));
+    assertEquals(Status.DONE, floor.step("warm-up").status(), floor.said());
+  }
+
+  /** Half of the rise is lost after τ ln 2, here 4 min 10 s. */
+  @Test
+  void rest_coolsByTheTimeConstantOfTheWarmUp() {
+    warmsBy(6);
+    assertEquals("", cooledAfter(240_000));
+    String half = cooledAfter(260_000);
+    assertTrue(half.contains("has cooled to about 39 °C"), half);
+    String night = cooledAfter(DAY / 2);
+    assertTrue(night.contains("stood still for 12 hours"), night);
+    assertTrue(night.contains("has cooled to about 2"), night);
+    Warmth warmth = Targets.evidenceBefore(floor.model.state(), "stereo-4").warmth();
+    assertEquals(60, warmth.endCelsius().orElseThrow(), 0.3);
+  }
+
+  @Test
+  void rest_ofAHeavyHeatsink_isBorneLonger() {
+    warmsBy(20);
+    assertEquals("", cooledAfter(700_000));
+    assertTrue(cooledAfter(1_000_000).contains("has cooled to about"), "a quarter of an hour");
   }
 }

@@ -160,6 +160,27 @@ final class DoubtWords {
         id, slip, text, "Check how the load resistors are wired before you switch anything on.");
   }
 
+  /** Words a doubt of a temperature that is none of a bench. */
+  static Doubt temperature(
+      ReadingId id, double celsius, Band possible, Slip slip, double meant, Target target) {
+    String what =
+        Sentence.of(
+            "{} is no temperature of a bench, {}.",
+            value(id, celsius),
+            Printer.UTF8.range(possible.low(), possible.high(), id.unit()));
+    String likeliest =
+        slip == Slip.UNNAMED
+            ? NO_SLIP
+            : Double.isNaN(meant)
+                ? looksLike(slip)
+                : Sentence.of("It looks like {}: {} would fit.", slip.words(), value(id, meant));
+    String look =
+        slip == Slip.UNNAMED
+            ? "Read the thermometer again: check its probe, its unit and its sign."
+            : lookAt(id, slip, target);
+    return new Doubt(id, slip, together(what, likeliest), look);
+  }
+
   /** Words a doubt that follows from a rule, without a weighing. */
   static Doubt ruled(ReadingId id, Slip slip, String text, Target target) {
     return new Doubt(id, slip, text, lookAt(id, slip, target));
@@ -259,6 +280,8 @@ final class DoubtWords {
           "Check output volts, supply amps and supply volts: one of them is wrong.";
       case TONE_OFF -> "Check the setting of the generator.";
       case THD_OFF_LIMIT -> "Check the range of the THD meter.";
+      case FAHRENHEIT_FOR_CELSIUS -> "Set the thermometer to degrees Celsius and read it again.";
+      case WRONG_ROW -> "Check which meter this was read from, and into which row it goes.";
       case RECORDER_CLIPPED -> "Turn down the input of the recorder and capture again.";
       case UNNAMED ->
           Sentence.of("Read the {} again and check the wiring of this step.", id.label());

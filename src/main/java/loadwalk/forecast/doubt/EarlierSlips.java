@@ -171,12 +171,7 @@ final class EarlierSlips {
 
   /** Returns what would be known before a step in the given course of the walk. */
   private WalkModel model(List<Observation> course, int step) {
-    return new WalkModel(
-        new Evidence(
-            evidence.amplifier(),
-            evidence.bench(),
-            evidence.conditions(),
-            course.subList(0, step)));
+    return new WalkModel(evidence.withOnly(course.subList(0, step)));
   }
 
   private static double density(LoadedJudge judge, Observation observation) {

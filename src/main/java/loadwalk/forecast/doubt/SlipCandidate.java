@@ -126,6 +126,13 @@ record SlipCandidate(Slip slip, double meant, double logWeight) {
     return found;
   }
 
+  /** Returns the values that may have been meant by a temperature. */
+  static List<SlipCandidate> temperature(double entered, int decimals) {
+    List<SlipCandidate> found = plain(entered, decimals);
+    add(found, Slip.FAHRENHEIT_FOR_CELSIUS, TemperatureSlip.celsius(entered), 1);
+    return found;
+  }
+
   private static void decimals(List<SlipCandidate> found, Slip slip, double entered) {
     double log = SlipPriors.log(slip) - Math.log(2);
     found.add(new SlipCandidate(slip, entered / 10, log));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
@@ -85,10 +86,11 @@ public final class StepJudge {
 
   /** Returns the doubts, at most one per reading. */
   public List<Doubt> judge() {
-    for (ReadingId id :
-        List.of(ReadingId.SUPPLY_VOLTS, ReadingId.SINK_CELSIUS, ReadingId.OPEN_VOLTS)) {
+    for (ReadingId id : List.of(ReadingId.SUPPLY_VOLTS, ReadingId.OPEN_VOLTS)) {
       judgeAlone(id);
     }
+    judgeTemperature(ReadingId.SINK_CELSIUS);
+    judgeTemperature(ReadingId.AMBIENT_CELSIUS);
     judgeTone();
     judgeLoad(ReadingId.LOAD_OHMS);
     judgeLoad(ReadingId.OTHER_LOAD_OHMS);
@@ -114,7 +116,22 @@ public final class StepJudge {
     judgeBy(
         id,
         new Side(density, LEAST_OUTPUT, DoubtWords.Witness.FORECAST),
-        SlipCandidate.plain(entered, decimals(id, entered)));
+        id == ReadingId.SINK_CELSIUS
+            ? SlipCandidate.temperature(entered, decimals(id, entered))
+            : SlipCandidate.plain(entered, decimals(id, entered)));
+  }
+
+  private void judgeTemperature(ReadingId id) {
+    if (!entries.containsKey(id)) {
+      return;
+    }
+    Optional<Doubt> impossible =
+        TemperatureSlip.of(id, entries, Optional.ofNullable(bands.bands().get(id)), target);
+    if (impossible.isPresent()) {
+      doubts.put(id, impossible.get());
+    } else {
+      judgeAlone(id);
+    }
   }
 
   /** Weighs one honest entry against each slip that may have produced it. */

@@ -105,7 +105,6 @@ public final class StandardForecaster implements Forecaster {
         last >= 0
             && known.get(last).target().stepId().equals(target.stepId())
             && known.get(last).readings().keySet().equals(Set.of(ReadingId.LOAD_OHMS));
-    return new Evidence(
-        all.amplifier(), all.bench(), all.conditions(), coldLoad ? known.subList(0, last) : known);
+    return all.withOnly(coldLoad ? known.subList(0, last) : known);
   }
 }

@@ -15,7 +15,6 @@ import loadwalk.bench.Target;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Doubt;
 import loadwalk.forecast.Verdict;
-import loadwalk.numeric.ThermalFit;
 import loadwalk.report.sheet.Sheet.Answer;
 import loadwalk.result.ResultComputation;
 import loadwalk.result.TakenReading;
@@ -181,7 +180,7 @@ final class WalkRecordFold {
         step.status(),
         done ? step.reason() : Optional.empty(),
         temperatures,
-        fit(WarmRun.of(step)),
+        WarmRun.of(step).settling(),
         Steadiness.of(warm, WarmRun.of(step).sinceRest(), step.warmSeconds()));
   }
 
@@ -205,12 +204,5 @@ final class WalkRecordFold {
     TakenReading taken = Results.taken(ReadingId.SINK_CELSIUS, e);
     double tone = state.opened().sequence().toneHertz();
     return ResultComputation.reading(state.opened().bench(), tone, stepId, taken).u();
-  }
-
-  /** A run that left its curve tells no end. */
-  private static Optional<ThermalFit.Settling> fit(WarmRun run) {
-    return run.temperatures().isEmpty() || run.curve().hasBreak()
-        ? Optional.empty()
-        : run.curve().fit().settling();
   }
 }

@@ -19,6 +19,7 @@ import loadwalk.forecast.BriefedBench;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Verdict;
+import loadwalk.forecast.Warmth;
 import org.junit.jupiter.api.Test;
 
 /** What a step that ended before it was measured means for the ones behind it. */
@@ -44,7 +45,8 @@ class EndedCautionsPropertyTest {
     BriefedBench bench = new BriefedBench();
     Evidence plain = bench.evidence();
     Evidence evidence =
-        new Evidence(plain.amplifier(), plain.bench(), plain.conditions(), List.of(), ended);
+        new Evidence(
+            plain.amplifier(), plain.bench(), plain.conditions(), List.of(), ended, Warmth.UNKNOWN);
     return bench.cautions.of(evidence, target, bands, bench.demand);
   }
 

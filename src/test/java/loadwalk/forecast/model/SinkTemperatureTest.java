@@ -4,14 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
+import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Observation;
+import loadwalk.forecast.Warmth;
 import org.junit.jupiter.api.Test;
 
 /** Common practice, no source: how far a heatsink goes from one step to the next. */
@@ -37,6 +41,25 @@ class SinkTemperatureTest {
   }
 
   @Test
+  void band_ofASecondWarmUp_isAroundWhereTheFirstSettled() {
+    Band warm = band(TWICE, WARM_UP, new Warmth(OptionalDouble.of(54.7), 0.4, false)).orElseThrow();
+    assertEquals(54.7, warm.middle());
+    assertTrue(warm.holds(40) && warm.holds(62), "from the last reading to the end");
+    assertFalse(warm.holds(38) || warm.holds(64), "and not three rises beyond");
+  }
+
+  @Test
+  void band_afterARest_reachesDownToTheAir() {
+    Warmth cooled = new Warmth(OptionalDouble.of(54.7), 0.4, true);
+    assertTrue(band(TWICE, Amplifiers.STEREO_2, cooled).orElseThrow().holds(12), "air unread");
+    List<Observation> inAir = new ArrayList<>(TWICE);
+    inAir.add(new Observation(Amplifiers.IDLE, Map.of(ReadingId.AMBIENT_CELSIUS, 24.0)));
+    Band rested = band(inAir, Amplifiers.STEREO_2, cooled).orElseThrow();
+    assertTrue(rested.holds(22) && !rested.holds(20), "no colder than the air");
+    assertTrue(band(inAir, WARM_UP, cooled).orElseThrow().holds(22));
+  }
+
+  @Test
   void band_withoutAReading_isNotTold() {
     Observation other = new Observation(Amplifiers.IDLE, Map.of(ReadingId.SUPPLY_AMPS, 1.9));
     assertTrue(band(List.of(), Amplifiers.STEREO_2).isEmpty());
@@ -46,7 +69,15 @@ class SinkTemperatureTest {
   }
 
   private static Optional<Band> band(List<Observation> walk, Target target) {
-    WalkModel model = new WalkModel(Amplifiers.evidence(Amplifiers.rated(50), walk));
+    return band(walk, target, Warmth.UNKNOWN);
+  }
+
+  private static Optional<Band> band(List<Observation> walk, Target target, Warmth warmth) {
+    Evidence plain = Amplifiers.evidence(Amplifiers.rated(50), walk);
+    WalkModel model =
+        new WalkModel(
+            new Evidence(
+                plain.amplifier(), plain.bench(), plain.conditions(), walk, List.of(), warmth));
     return Optional.ofNullable(model.bands(target).bands().get(ReadingId.SINK_CELSIUS));
   }
 
