@@ -7,6 +7,7 @@ import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.Hold;
+import loadwalk.bench.Source;
 import loadwalk.bench.Supply;
 import loadwalk.bench.Tables;
 import loadwalk.bench.Target;
@@ -95,7 +96,7 @@ final class BenchPlanner {
         target,
         forecast,
         amps.map(a -> shares(bench, a)).orElse(List.of()),
-        amps.map(a -> losses(bench, a)).orElse(List.of()),
+        amps.map(a -> losses(evidence, a)).orElse(List.of()),
         amps.flatMap(a -> terminalVolts(bench, a)),
         amps.map(a -> fuses(evidence, a)).orElse(List.of()),
         wiring(bench, target, forecast),
@@ -114,20 +115,30 @@ final class BenchPlanner {
     return shares;
   }
 
-  private List<StepPlan.LeadLoss> losses(Bench bench, Band amps) {
+  /** The leads never lose more than the source has: no more flows than through a short. */
+  private List<StepPlan.LeadLoss> losses(Evidence evidence, Band amps) {
+    Bench bench = evidence.bench();
+    double most = shortAmps(evidence);
     return bench.leads().stream()
         .map(
             lead -> {
               double ohms = wire.ohms(lead, wire.workingCelsius());
-              Band volts = scaled(amps, ohms);
+              double low = Math.min(most, amps.low());
+              double middle = Math.min(most, amps.middle());
+              double high = Math.min(most, amps.high());
+              Band volts = new Band(low * ohms, middle * ohms, high * ohms);
               Band watts =
-                  new Band(
-                      squared(amps.low()) * ohms,
-                      squared(amps.middle()) * ohms,
-                      squared(amps.high()) * ohms);
+                  new Band(squared(low) * ohms, squared(middle) * ohms, squared(high) * ohms);
               return new StepPlan.LeadLoss(lead.label(), volts, watts);
             })
         .toList();
+  }
+
+  /** Returns the current through the leads with nothing behind them, amperes (Ohm). */
+  private double shortAmps(Evidence evidence) {
+    Source source =
+        evidence.bench().source().orElse(new Source(evidence.conditions().supplyVolts(), 0));
+    return source.volts() / (source.ohms() + wire.ohms(evidence.bench()).orElse(0));
   }
 
   private Optional<Band> terminalVolts(Bench bench, Band amps) {
@@ -183,10 +194,6 @@ final class BenchPlanner {
     } catch (IllegalArgumentException e) {
       return Optional.of(new WiringAnswer.None(e.getMessage(), Optional.empty()));
     }
-  }
-
-  private static Band scaled(Band band, double factor) {
-    return new Band(band.low() * factor, band.middle() * factor, band.high() * factor);
   }
 
   private static double squared(double amps) {

@@ -101,8 +101,18 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     Map<ReadingId, Band> bands = new EnumMap<>(ReadingId.class);
     Band channel = exponential(outlook.logVolts(), 0);
     double factor = bridged ? 2 : 1;
-    Band volts =
-        new Band(factor * channel.low(), factor * channel.middle(), factor * channel.high());
+    Band asked = deliverable(model, exponential(outlook.asked().logAbove(), model.idle().amps()));
+    double ampsDeviation = (asked.high() - asked.low()) / DEVIATIONS_IN_BAND;
+    Band supply = supplyVolts(model, asked.middle(), ampsDeviation, outlook.asked().overload());
+    Bench bench = model.evidence().bench();
+    EnergyBound held =
+        EnergyBound.hold(
+            new Band(factor * channel.low(), factor * channel.middle(), factor * channel.high()),
+            MeterFloor.widen(bench, ReadingId.SUPPLY_AMPS, asked),
+            MeterFloor.widen(bench, ReadingId.SUPPLY_VOLTS, supply),
+            target.ohms(),
+            target.mode().loads());
+    Band volts = held.loadVolts();
     bands.put(ReadingId.OUTPUT_VOLTS, volts);
     Band watts =
         new Band(
@@ -113,17 +123,13 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     if (!bridged) {
       bands.put(ReadingId.OTHER_OUTPUT_VOLTS, spread(volts, 1, OTHER_CHANNEL_SPREAD));
     }
-    Band amps = deliverable(model, exponential(outlook.asked().logAbove(), model.idle().amps()));
-    bands.put(ReadingId.SUPPLY_AMPS, amps);
-    double ampsDeviation = (amps.high() - amps.low()) / DEVIATIONS_IN_BAND;
-    bands.put(
-        ReadingId.SUPPLY_VOLTS,
-        supplyVolts(model, amps.middle(), ampsDeviation, outlook.asked().overload()));
-    bands.put(ReadingId.LOAD_OHMS, WalkReadings.loadBand(model.evidence().bench(), target.ohms()));
+    bands.put(ReadingId.SUPPLY_AMPS, held.amps());
+    bands.put(ReadingId.SUPPLY_VOLTS, supply);
+    bands.put(ReadingId.LOAD_OHMS, WalkReadings.loadBand(bench, target.ohms()));
     SinkTemperature.band(model.evidence(), target)
         .ifPresent(band -> bands.put(ReadingId.SINK_CELSIUS, band));
     Forecast.Demand demand = demand(model, target, outlook, watts);
-    return new StepBands(floored(model.evidence().bench(), bands), demand);
+    return new StepBands(floored(bench, bands), demand);
   }
 
   private static Forecast.Demand demand(
@@ -156,7 +162,7 @@ public record StepBands(Map<ReadingId, Band> bands, Forecast.Demand demand) {
     if (overload > TAIL) {
       low = Math.min(low, WEAKEST_SUPPLY * model.evidence().conditions().supplyVolts());
     }
-    return new Band(low, middle, middle + half);
+    return new Band(Math.max(0, low), middle, middle + half);
   }
 
   /** Returns the band times a factor, widened by the standard deviation of ln of the factor. */

@@ -2,9 +2,11 @@ package loadwalk.forecast.standard;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import loadwalk.bench.ReadingId;
+import loadwalk.bench.Source;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Doubt;
@@ -58,8 +60,7 @@ public final class StandardForecaster implements Forecaster {
   public Forecast forecast(Evidence evidence, Target target) {
     WalkModel model = model(evidence, target);
     StepBands bands = model.bands(target);
-    Forecast.Demand demand =
-        bands.demand().losing(cautions.leadVolts(evidence.bench(), bands.bands()));
+    Forecast.Demand demand = bands.demand().losing(leadVolts(evidence, bands));
     StepCautions.Outcome outcome = cautions.of(evidence, target, bands.bands(), demand);
     return new Forecast(
         target.stepId(),
@@ -70,6 +71,20 @@ public final class StandardForecaster implements Forecaster {
         outcome.verdict(),
         cautions.givesFirst(evidence, target, bands.bands(), demand),
         Basis.sentences(model, target));
+  }
+
+  /** The leads never lose more than the source has. */
+  private Optional<Band> leadVolts(Evidence evidence, StepBands bands) {
+    double most =
+        evidence.bench().source().map(Source::volts).orElse(evidence.conditions().supplyVolts());
+    return cautions
+        .leadVolts(evidence.bench(), bands.bands())
+        .map(
+            lost ->
+                new Band(
+                    Math.min(most, lost.low()),
+                    Math.min(most, lost.middle()),
+                    Math.min(most, lost.high())));
   }
 
   @Override
