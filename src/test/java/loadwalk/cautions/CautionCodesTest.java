@@ -24,8 +24,12 @@ class CautionCodesTest {
   /** A code where a caution or a stress is made, or where a constant keeps it. */
   private static final Pattern CODE =
       Pattern.compile(
-          "(?:new Caution|\\bcaution|\\bunknown|new Stress)\\(\\s*\"([a-z-]+)\""
-              + "|static final String \\w+ = \"([a-z]+(?:-[a-z]+)*)\";");
+          "(?:new Caution|Caution\\.giving|Caution\\.once|\\bcaution|new"
+              + " Stress)\\(\\s*\"([a-z-]+)\"|static final String \\w+ ="
+              + " \"([a-z]+(?:-[a-z]+)*)\";");
+
+  private static final Pattern MAKES =
+      Pattern.compile("new Caution\\(|Caution\\.giving\\(|Caution\\.once\\(|new Stress\\(");
 
   private final Situations situations = Situations.kept();
 
@@ -34,7 +38,7 @@ class CautionCodesTest {
     Set<String> found = new TreeSet<>();
     for (Path file : files()) {
       String text = Files.readString(file);
-      if (text.contains("new Caution(") || text.contains("new Stress(")) {
+      if (MAKES.matcher(text).find()) {
         Matcher matcher = CODE.matcher(text);
         while (matcher.find()) {
           found.add(matcher.group(1) == null ? matcher.group(2) : matcher.group(1));

@@ -74,7 +74,14 @@ record StatedForecast(
             Optional.empty());
     StepCautions.Outcome outcome = cautions.of(evidence, target, readings, demand);
     return new Forecast(
-        step, Band.LEVEL, readings, demand, outcome.cautions(), outcome.verdict(), "As stated.");
+        step,
+        Band.LEVEL,
+        readings,
+        demand,
+        outcome.cautions(),
+        outcome.verdict(),
+        cautions.givesFirst(evidence, target, readings, demand),
+        "As stated.");
   }
 
   @Override

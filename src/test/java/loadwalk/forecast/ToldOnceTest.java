@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import loadwalk.bench.ReadingId;
 import org.junit.jupiter.api.Test;
 
 /** A caution appears once, and again when its number has grown by a third. */
@@ -47,10 +49,35 @@ class ToldOnceTest {
     assertBrief(ToldOnce.after(twice, brief(shock(100))), Verdict.CLEAR);
   }
 
+  private static Forecast opening(String code, Forecast brief) {
+    GivesFirst first =
+        new GivesFirst(code, "what carries", ReadingId.SUPPLY_AMPS, 86, 90, List.of());
+    return new Forecast(
+        brief.stepId(),
+        brief.level(),
+        brief.readings(),
+        brief.demand(),
+        brief.cautions(),
+        brief.verdict(),
+        Optional.of(first),
+        brief.basis());
+  }
+
   @Test
-  void whatMayGive_keepsItsVerdict_thoughItIsNotToldAgain() {
+  void whatMayGive_keepsItsVerdict_thoughTheOpeningLineAloneTellsIt() {
     List<Forecast> before = List.of(brief(supply(Verdict.HEED, 85)));
-    assertBrief(ToldOnce.after(before, brief(supply(Verdict.HEED, 86))), Verdict.HEED);
+    Forecast now = opening("supply-amps", brief(supply(Verdict.HEED, 86)));
+    assertBrief(ToldOnce.after(before, now), Verdict.HEED);
+  }
+
+  @Test
+  void whatMayGive_isToldAgain_whereTheOpeningLineIsAboutAnotherPart() {
+    List<Forecast> before = List.of(brief(supply(Verdict.HEED, 85), lead("plus", 85)));
+    Forecast now = brief(supply(Verdict.HEED, 86), lead("plus", 86));
+    Caution worst = supply(Verdict.HEED, 86);
+    assertBrief(ToldOnce.after(before, opening("bench-fuse", now)), Verdict.HEED, worst);
+    assertBrief(ToldOnce.after(before, now), Verdict.HEED, worst);
+    assertBrief(ToldOnce.after(before, opening("lead-amps", now)), Verdict.HEED);
   }
 
   @Test

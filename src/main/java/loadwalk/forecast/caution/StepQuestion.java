@@ -5,7 +5,6 @@ import java.util.Optional;
 import loadwalk.bench.Amplifier;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
-import loadwalk.bench.Mode;
 import loadwalk.bench.ReadingId;
 import loadwalk.bench.Target;
 import loadwalk.forecast.Band;
@@ -39,11 +38,9 @@ record StepQuestion(
     return target.kind().drives();
   }
 
-  /** Returns whether the step loads the amplifier so hard that the operator must arm it. */
+  /** Returns whether a channel drives a heavy load. */
   boolean heavy() {
-    boolean light =
-        target.mode() == Mode.STEREO
-            && target.mode().channelOhms(target.ohms()) > HEAVY_CHANNEL_OHMS * ROUNDING;
+    boolean light = target.mode().channelOhms(target.ohms()) > HEAVY_CHANNEL_OHMS * ROUNDING;
     return driven() && !light;
   }
 
@@ -51,7 +48,9 @@ record StepQuestion(
   boolean watchesAmps() {
     return bench().meterFor(ReadingId.SUPPLY_AMPS).isPresent()
         || evidence.observations().stream()
-            .anyMatch(o -> o.reading(ReadingId.SUPPLY_AMPS).isPresent());
+            .anyMatch(o -> o.reading(ReadingId.SUPPLY_AMPS).isPresent())
+        || evidence.ended().stream()
+            .anyMatch(ended -> ended.reading(ReadingId.SUPPLY_AMPS).isPresent());
   }
 
   Optional<Band> amps() {
