@@ -91,7 +91,8 @@ final class SupplyCautions {
     }
     double drop =
         step.amps().flatMap(a -> leadVolts(step.bench(), a)).map(Band::middle).orElse(0.0);
-    return highest - drop < TOO_LOW * asked
+    boolean fed = drop <= CANNOT_FEED * asked;
+    return fed && highest - drop < TOO_LOW * asked
         ? Optional.of(tooLow(highest, drop, asked))
         : Optional.empty();
   }
@@ -115,15 +116,21 @@ final class SupplyCautions {
   }
 
   private static Caution tooLow(double set, double drop, double asked) {
-    double left = Math.max(0, set - drop);
+    double left = set - drop;
     String text =
-        Sentence.of(
-            "The supply is set to {} and the leads lose {}: the terminals get about {}, not {}."
-                + " Correct the setting or use heavier leads.",
-            volts(set),
-            volts(drop),
-            volts(left),
-            volts(asked));
+        set < TOO_LOW * asked
+            ? Sentence.of(
+                "The supply is set to {}; the sequence asks for {}. Turn it up, or its ratings do"
+                    + " not apply.",
+                volts(set),
+                volts(asked))
+            : Sentence.of(
+                "The supply is set to {} and the leads lose {}: the terminals get about {}, not"
+                    + " {}. Correct the setting or use heavier leads.",
+                volts(set),
+                volts(drop),
+                volts(left),
+                volts(asked));
     return Caution.once(SETTING, "low", Verdict.CLEAR, text, asked - left);
   }
 
