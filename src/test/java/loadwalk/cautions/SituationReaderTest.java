@@ -15,7 +15,7 @@ class SituationReaderTest {
   private static final String RULE = "| ---".repeat(Situations.COLUMNS.size()) + " |\n";
   private static final String ROW =
       "| A supply too small | Strong | Sound; supplies: 13.8 V 50 A | – | measure stereo 4 Ω"
-          + " | 46–47 A | halt supply-amps | halt | – |\n";
+          + " | 51–52 A | halt supply-amps | halt | – |\n";
 
   private final Situations situations = Situations.kept();
 
@@ -44,7 +44,7 @@ class SituationReaderTest {
           supplies:        ; supply:        ; must name one of
           13.8 V 50 A      ; 13.8 V         ; is not a supply such as
           stereo 4         ; mono 4         ; is not a step such as
-          47 A             ; 47 ampere      ; is not a band such as
+          52 A             ; 52 ampere      ; is not a band such as
           halt supply-amps ; halt supply    ; codes.md knows no «halt supply»
           halt supply-amps ; clear supply-amps ; codes.md knows no «clear supply-amps»
           halt |           ; stop |         ; a verdict is one of

@@ -37,7 +37,9 @@ final class CurrentCautions {
         verdict == Verdict.HEED
             ? heed(step, stress)
             : Sentence.of(
-                "{} {}", draws(stress), step.watchesAmps() ? halt(step, stress) : unseen(stress));
+                "{} {}",
+                draws(stress),
+                stress.isLikely() || step.watchesAmps() ? halt(step, stress) : unseen(stress));
     return Optional.of(
         Caution.giving(
             stress.code(), stress.what(), verdict, text, stress.demand().middle(), stress.share()));

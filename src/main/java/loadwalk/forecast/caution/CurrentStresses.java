@@ -81,7 +81,7 @@ final class CurrentStresses {
   private Bears fuse(FuseCurve curve, double rating, Hold hold) {
     if (hold.isContinuous()) {
       double counted = tables.limit("fuse-continuous-percent") / 100 * rating;
-      return new Bears(counted, rating, rating);
+      return new Bears(counted, rating, counted);
     }
     double lasting = Math.min(MOST_OF_A_FUSE, curve.multipleLasting(hold.seconds()));
     double neverOpens = Math.min(lasting, curve.points().get(0).multiple());

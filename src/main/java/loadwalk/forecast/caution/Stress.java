@@ -47,14 +47,18 @@ public record Stress(String code, String what, String part, Band demand, Bears b
    * @param watched whether the demand is read while the output is raised
    */
   Verdict verdict(boolean watched) {
-    boolean likely = demand.middle() > bears.most();
     boolean unseen = !watched && demand.exceededWith(UNSEEN) > bears.most();
     boolean sudden = demand.exceededWith(UNSEEN) > FAR_BEYOND * bears.counted();
-    if (likely || unseen || sudden) {
+    if (isLikely() || unseen || sudden) {
       return Verdict.HALT;
     }
     double counted = Math.min(bears.counted(), bears.most());
     return demand.exceededWith(WORTH_SAYING) > counted ? Verdict.HEED : Verdict.CLEAR;
+  }
+
+  /** Tells whether it is more likely than not that the part gives. */
+  boolean isLikely() {
+    return demand.middle() > bears.most();
   }
 
   /** Returns the ratio of the upper end of the demand to what can be counted on. */
