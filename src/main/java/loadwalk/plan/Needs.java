@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import loadwalk.bench.AmplifierClass;
 import loadwalk.bench.Bench;
 import loadwalk.bench.Figures;
@@ -165,7 +166,10 @@ final class Needs {
             Figures.three(worstAmps), Figures.three(tables.limit("drop-percent"))));
   }
 
-  /** Returns what to buy for each load that cannot be wired, at its worst-case watts. */
+  /**
+   * Returns what to buy for the loads that cannot be wired, at their worst-case watts: each kind
+   * once, as many as the step takes that needs most of it, for the steps come one after another.
+   */
   private List<String> loads() {
     Map<String, StepPlan> worst = new LinkedHashMap<>();
     for (StepPlan step : steps) {
@@ -173,21 +177,46 @@ final class Needs {
         worst.merge(load(step), step, (a, b) -> watts(b) > watts(a) ? b : a);
       }
     }
+    Map<LoadResistor, List<StepPlan>> byKind = new LinkedHashMap<>();
+    List<String> notFound = new ArrayList<>();
+    for (StepPlan step : worst.values()) {
+      purchase(step)
+          .ifPresentOrElse(
+              kind -> byKind.computeIfAbsent(kind.counted(1), k -> new ArrayList<>()).add(step),
+              () -> notFound.add(notFound(step)));
+    }
     List<String> out = new ArrayList<>();
-    worst.forEach((load, step) -> out.add(missing(load, step)));
+    byKind.forEach((kind, served) -> out.add(buy(kind, served)));
+    out.addAll(notFound);
     return out;
   }
 
-  private static String missing(String load, StepPlan step) {
-    WiringAnswer.None none = step.unwired().orElseThrow();
-    String what =
-        watts(step) > 0
-            ? Sentence.of("{}, {} W each at worst", load, Figures.three(watts(step)))
-            : load;
-    return none.purchase()
-        .map(kind -> Sentence.of("For {}: buy {}.", what, resistors(kind)))
-        .orElseGet(
-            () -> Sentence.of("For {}, nothing to buy was found. {}", what, none.sentence()));
+  private static Optional<LoadResistor> purchase(StepPlan step) {
+    return step.unwired().flatMap(WiringAnswer.None::purchase);
+  }
+
+  private static String buy(LoadResistor kind, List<StepPlan> served) {
+    int count =
+        served.stream()
+            .flatMap(step -> purchase(step).stream())
+            .mapToInt(LoadResistor::count)
+            .max()
+            .orElseThrow();
+    String loads = served.stream().map(Needs::what).collect(Collectors.joining("; "));
+    return Sentence.of("For {}: buy {}.", loads, resistors(kind.counted(count)));
+  }
+
+  private static String notFound(StepPlan step) {
+    return Sentence.of(
+        "For {}, nothing to buy was found. {}",
+        what(step),
+        step.unwired().orElseThrow().sentence());
+  }
+
+  private static String what(StepPlan step) {
+    return watts(step) > 0
+        ? Sentence.of("{}, {} W each at worst", load(step), Figures.three(watts(step)))
+        : load(step);
   }
 
   private static String load(StepPlan step) {

@@ -8,6 +8,7 @@ import loadwalk.bench.Bench;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.LoadResistor;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.ForecastJson;
@@ -45,6 +46,10 @@ public final class PlanJson {
     out.writeStringField("verdict", plan.verdict().word());
     JsonOut.objects(out, "steps", plan.steps(), step -> step(plan, step));
     JsonOut.texts(out, "needs", plan.needs());
+    JsonOut.texts(
+        out,
+        "notSaid",
+        NotSaid.sentences(evidence.amplifier(), evidence.bench(), new Wire(tables)));
     out.writeEndObject();
   }
 

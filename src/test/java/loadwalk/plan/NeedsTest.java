@@ -233,8 +233,8 @@ class NeedsTest {
             .needs();
     assertEquals(
         List.of(
-            "For stereo 4 Ω, 144 W each at worst: buy 3 resistors of 8 Ω, 100 W.",
-            "For bridged 4 Ω, 100 W each at worst: buy 1 resistor of 8 Ω, 100 W."),
+            "For stereo 4 Ω, 144 W each at worst; bridged 4 Ω, 100 W each at worst: buy 3"
+                + " resistors of 8 Ω, 100 W."),
         needs);
   }
 }

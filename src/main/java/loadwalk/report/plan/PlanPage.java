@@ -10,12 +10,14 @@ import loadwalk.bench.Figures;
 import loadwalk.bench.FuseCurve;
 import loadwalk.bench.ResistorDerating;
 import loadwalk.bench.Tables;
+import loadwalk.bench.Wire;
 import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.GivesFirst;
 import loadwalk.forecast.Verdict;
 import loadwalk.plan.BenchPlan;
+import loadwalk.plan.NotSaid;
 import loadwalk.plan.StepPlan;
 import loadwalk.plan.wiring.WiringPicture;
 import loadwalk.plan.wiring.WiringSummary;
@@ -69,6 +71,11 @@ public final class PlanPage {
     if (!plan.needs().isEmpty()) {
       Bullets needs = new Bullets(plan.needs());
       sections.add(new Section("needs", "What the bench needs", List.of(needs)));
+    }
+    List<String> notSaid =
+        NotSaid.sentences(evidence.amplifier(), evidence.bench(), new Wire(tables));
+    if (!notSaid.isEmpty()) {
+      sections.add(new Section("not-said", "What was not said", List.of(new Bullets(notSaid))));
     }
     return new Page(
         Sentence.of("Bench plan for {}", Visible.name(plan.sequence())),
