@@ -81,6 +81,6 @@ public record Caution(
         in.number("severity", told ? OptionalDouble.of(severity) : OptionalDouble.empty())
             .orElse(severity),
         in.number("number", number),
-        gives && !in.flagOr("notice", !gives));
+        !in.flagOr("notice", !gives));
   }
 }

@@ -204,7 +204,11 @@ class FactRoundTripPropertyTest {
       readings.put(one(ReadingId.values()), band());
     }
     double severity = random.nextInt(4) == 0 ? Double.POSITIVE_INFINITY : positive();
-    List<Caution> cautions = List.of(new Caution(text(), one(Verdict.values()), text(), severity));
+    List<Caution> cautions =
+        List.of(
+            new Caution(text(), one(Verdict.values()), text(), severity),
+            Caution.giving(text(), text(), one(Verdict.values()), text(), number(), severity),
+            Caution.once(text(), text(), one(Verdict.values()), text(), number()));
     return new Forecast(
         step,
         positive(),
