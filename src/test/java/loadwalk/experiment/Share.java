@@ -49,7 +49,6 @@ record Share(String what, long hits, long tries, Set<Side> faults) {
     Tally narrow = new Tally();
     run.bridgedHalfWidths.forEach(width -> narrow.add(width <= NARROW));
     add(shares, "bridged bands up to 2.6 % either way", narrow, Side.FEWER, Side.MORE);
-    add(shares, "heavy steps clear though asking too much", run.clearThoughExceeding, Side.MORE);
     return shares;
   }
 

@@ -11,7 +11,7 @@ import loadwalk.forecast.Slip;
 /** Doubts temperatures that no bench has, and names the likeliest slip behind them. */
 final class TemperatureSlip {
   /** What a heatsink may have on a bench, °C: from a cold garage to a thermal cut-out. By hand. */
-  private static final Band SINK = new Band(0, 40, 110);
+  private static final Band SINK = new Band(0, 40, 130);
 
   /** What the air around a bench may have, °C. Chosen by hand. */
   private static final Band AIR = new Band(0, 22, 45);
