@@ -51,7 +51,10 @@ public record BenchPlan(
         .instruction();
   }
 
-  /** Returns an earlier step with the same load, forecast and cautions, if there is one. */
+  /**
+   * Returns an earlier step with the same load, forecast and verdict that tells every caution of
+   * this one, if there is one. What the earlier step told, this one need not tell again.
+   */
   public Optional<StepPlan> sameBefore(StepPlan step) {
     return steps.stream().takeWhile(s -> s != step).filter(s -> same(s, step)).findFirst();
   }
@@ -82,7 +85,8 @@ public record BenchPlan(
         && a.target().mode() == b.target().mode()
         && Double.compare(a.target().ohms(), b.target().ohms()) == 0
         && a.forecast().readings().equals(b.forecast().readings())
-        && a.forecast().cautions().equals(b.forecast().cautions());
+        && a.forecast().verdict() == b.forecast().verdict()
+        && a.forecast().cautions().containsAll(b.forecast().cautions());
   }
 
   /** Returns the most serious verdict of all steps. */

@@ -128,7 +128,7 @@ class PlanCommandTest {
     String bench = file("bench.json", BENCH);
     file("data/ampacity.csv", "gauge,amps,source,how\nAWG 4,1,my own fear,read\n");
     run("rated-conditions", "--amp", amplifier, "--bench", bench);
-    assertTrue(out.toString().contains("good for 1 A continuous"), out.toString());
+    assertTrue(out.toString().contains("carries 1 A. Use a heavier lead"), out.toString());
     file("data/ampacity.csv", "gauge,amps,source,how\nAWG 4,-1,x,read\n");
     assertEquals(2, run("rated-conditions", "--amp", amplifier, "--bench", bench));
     assertEquals("ampacity.csv line 2: column amps must be above 0, got -1\n", err.toString());

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import loadwalk.bench.Battery;
 import loadwalk.bench.Bench;
 import loadwalk.bench.LoadResistor;
@@ -43,8 +44,19 @@ class BenchPlannerTest {
    * 81 A 147.6 mV and 11.96 W. Terminals: 13.8 − 2 · 0.0729 = 13.654 V, at worst 13.505 V.
    * Supplies: 40 · 50/80 = 25 A and 15 A; at worst each at its limit. Fuses of 60 A, 81/60 = 1.35:
    * the amplifier's 30 A blades open in 0.75 s to 10 min (ISO 8820-3 type C at 135 %), the bench's
-   * 29 mm blade in 1 to 30 min. Usable 0.9 · 80 = 72 A. Loads of 144 W at worst, at 75 %: two 8 Ω
-   * in parallel take 72 W each.
+   * 29 mm blade in 1 to 30 min. Usable 0.9 · 80 = 72 A.
+   *
+   * <p>The verdict: the chance is 5 % that 40 · (81/40)^(1.645/1.960) = 72.3 A are passed. That is
+   * less than the 1.25 · 60 = 75 A that fuses bear for a reading, than the 80 A of the supplies,
+   * and than 4/3 · 60 = 80 A: no halt, though no ammeter is entered. 81 A are above 60 A: heed.
+   * Stop where the blades never open, 1.1 · 60 = 66 A and 1.0 · 60 = 60 A.
+   *
+   * <p>Loads of 144 W at worst: two 8 Ω in parallel take 72 W each. One bears 225 K / 72 W = 3.125
+   * K/W. In free air, at 50 W for ever, it comes to 225/50 = 4.5 K/W, half of it, 225/100 = 2.25
+   * K/W, from element to case. The element follows its case in 5 s / ln(1/0.8) = 22.4 s, the case
+   * holds 0.115 kg · 897 = 103.2 J/K. So the rates are 0.04463, 0.00431 and 0.00431 per second,
+   * together those of two exponentials, 0.04935 and 0.00390: 4.5 − 1.823 · e^(−0.04935 t) − 2.677 ·
+   * e^(−0.00390 t) = 3.125 K/W at t = 171 s, longer than a reading of 60 s.
    */
   @Test
   void handWorkedExample_isReproduced() {
@@ -63,11 +75,27 @@ class BenchPlannerTest {
     assertEquals("may never open", step.fuses().get(1).expected().text());
     assertEquals("amplifier-fuse", step.givesFirst().orElseThrow().code());
     assertEquals(-35, step.givesFirst().orElseThrow().marginPercent(), 1e-9);
-    assertEquals(Verdict.HALT, step.forecast().verdict());
+    assertEquals(Verdict.HEED, step.forecast().verdict());
+    assertEquals(List.of(66.0, 60.0), stops(step, "amplifier-fuse", "bench-fuse"));
     WiringAnswer.Found wiring = (WiringAnswer.Found) step.wiring().orElseThrow();
     assertEquals("8 ohm-a || 8 ohm-b", wiring.loads().get(0).formula());
     assertEquals("8 ohm-c || 8 ohm-d", wiring.loads().get(1).formula());
     assertEquals(72, wiring.loads().get(0).hottest(144, LoadResistor::watts).watts(), 1e-9);
+    assertEquals(171, step.wired(TABLES).orElseThrow().burstSeconds(), 0.5);
+  }
+
+  /** Returns the amperes at which to stop for each of some parts, by the code of its caution. */
+  private static List<Double> stops(StepPlan step, String... codes) {
+    return Stream.of(codes)
+        .map(
+            code ->
+                step.stresses().stream()
+                    .filter(stress -> stress.code().equals(code))
+                    .findFirst()
+                    .orElseThrow()
+                    .bears()
+                    .stop())
+        .toList();
   }
 
   @Test

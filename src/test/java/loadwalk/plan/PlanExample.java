@@ -118,6 +118,7 @@ public final class PlanExample {
             demand,
             outcome.cautions(),
             outcome.verdict(),
+            CAUTIONS.givesFirst(evidence, target, now.readings(), demand),
             "as told");
       }
 

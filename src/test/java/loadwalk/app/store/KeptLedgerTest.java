@@ -79,10 +79,10 @@ class KeptLedgerTest {
   private static List<String> otherVolts() {
     List<String> bodies = new ArrayList<>(bodies());
     int at = 0;
-    while (!bodies.get(at).contains("\"reading\":\"outputVolts\"")) {
+    while (!bodies.get(at).matches(".*\"fact\":\"entered\".*\"reading\":\"outputVolts\".*")) {
       at++;
     }
-    String changed = bodies.get(at).replaceAll("1(\\d\\.\\d+)(?= V\"|,)", "2$1");
+    String changed = bodies.get(at).replaceAll("1(\\d[.,]\\d+)(?= V\"|[\",])", "2$1");
     assertNotEquals(bodies.get(at), changed, "no volts were changed");
     bodies.set(at, changed);
     return bodies;

@@ -217,6 +217,7 @@ public final class Walks {
     if (planned.step().warmUp().isPresent()) {
       for (int i = 0; i <= planned.step().warmUp().orElseThrow().minutes() + 30; i++) {
         answerAll(planned.id());
+        standByAll(planned.id(), "the meters show it");
         pass(60);
         hear(new Intent.Finish());
         if (state().step(planned.id()).status() == StepState.Status.DONE) {

@@ -65,7 +65,7 @@ public class PlanPageTest {
     assertEquals(
         List.of(
             "stereo-4",
-            "halt",
+            "heed",
             "20/24",
             "100/144",
             "40/81",
@@ -85,7 +85,7 @@ public class PlanPageTest {
     for (int columns : new int[] {60, 78, 80, 120}) {
       List<String> lines = TextPage.lines(PAGE, columns, false);
       lines.forEach(line -> assertTrue(line.length() <= columns, line));
-      for (String word : List.of("left+ to R1 left, R2 left", "W in 8 ohm-a", "margin -35 %")) {
+      for (String word : List.of("left+ to R1 left, R2 left", "W in 8 ohm-a", "stop at 60 A")) {
         assertTrue(whole.contains(squeezed(List.of(word))), word);
         assertTrue(squeezed(lines).contains(squeezed(List.of(word))), word + " at " + columns);
       }
@@ -118,10 +118,10 @@ public class PlanPageTest {
   void html_andMarkdown_keepTheDrawing() {
     String html = HtmlPage.html(PAGE);
     assertTrue(html.contains("<pre>left+ --+-[R1]-+-- left-\n"), html);
-    assertTrue(html.contains("<h2 id=\"h-step-1\">stereo-4: halt</h2>"), html);
+    assertTrue(html.contains("<h2 id=\"h-step-1\">stereo-4: heed</h2>"), html);
     String markdown = MarkdownPage.text(PAGE);
     assertTrue(markdown.contains("\n```\nleft+ --+-[R1]-+-- left-\n"), markdown);
-    assertTrue(markdown.contains("| stereo-4 | halt | 20/24 | 100/144 |"), markdown);
+    assertTrue(markdown.contains("| stereo-4 | heed | 20/24 | 100/144 |"), markdown);
   }
 
   @Test

@@ -13,6 +13,7 @@ import loadwalk.forecast.Band;
 import loadwalk.forecast.Caution;
 import loadwalk.forecast.Evidence;
 import loadwalk.forecast.Forecast;
+import loadwalk.forecast.GivesFirst;
 import loadwalk.forecast.Verdict;
 import loadwalk.forecast.caution.Bears;
 import loadwalk.forecast.caution.Stress;
@@ -33,6 +34,17 @@ class PlanSnapshotTest {
       PlanExample.plan(PlanExample.STEREO_4, PlanExample.AMPLIFIER, PlanExample.BENCH)
           .steps()
           .get(0);
+
+  private static final GivesFirst FIRST =
+      new GivesFirst(
+          "fuse",
+          "the bench fuse carries",
+          ReadingId.SUPPLY_AMPS,
+          24,
+          30,
+          List.of(
+              new GivesFirst.Stop(ReadingId.SUPPLY_AMPS, 27),
+              new GivesFirst.Stop(ReadingId.SINK_CELSIUS, 75)));
 
   private static BenchPlan plan() {
     List<StepPlan> steps =
@@ -63,6 +75,7 @@ class PlanSnapshotTest {
                 new Caution("b", Verdict.HEED, "It is hot.", 1),
                 new Caution("c", Verdict.CLEAR, "It is long.", 0)),
             Verdict.HALT,
+            Optional.of(FIRST),
             "as told"),
         List.of(
             new StepPlan.SupplyShare(1, 50, 15.04, 27.04),
