@@ -272,6 +272,9 @@ final class BriefPanel {
     if (arms && BriefKeys.onColdLoad(screen, state, planned)) {
       return "This is kept as the cold load; it does not arm the step. Tab: back to arming.";
     }
+    if (BriefKeys.onColdLoad(screen, state, planned)) {
+      return "A number typed here is kept as the cold load. Enter alone starts the step.";
+    }
     boolean lifted = step.liftReason().isPresent();
     if (arms) {
       return lifted

@@ -181,14 +181,8 @@ final class RunPanel {
       if (row >= area.bottom()) {
         return;
       }
-      row =
-          canvas.paragraph(
-              area.column(),
-              row,
-              area.columns(),
-              area.bottom() - row,
-              doubtText(id, doubt),
-              Style.HEED);
+      Area left = new Area(area.column(), row, area.columns(), area.bottom() - row);
+      row = paintDoubt(canvas, id, doubt, left);
     }
     if (step.openDoubts().isEmpty() && row < area.bottom() - 1) {
       row = paintJoint(canvas, program, step, area, row);
@@ -203,29 +197,36 @@ final class RunPanel {
     }
   }
 
+  /** A doubt that has no room loses its end, never the way to answer it. */
+  private static int paintDoubt(Canvas canvas, ReadingId id, Doubt doubt, Area left) {
+    String whole = doubtText(id, doubt);
+    int columns = left.columns();
+    if (left.rows() < 2 || canvas.fold(whole, columns).size() <= left.rows()) {
+      return canvas.paragraph(left.column(), left.row(), columns, left.rows(), whole, Style.HEED);
+    }
+    String told = doubtTold(id, doubt);
+    int last = left.bottom() - 1;
+    canvas.paragraph(left.column(), left.row(), columns, left.rows() - 1, told, Style.HEED);
+    return canvas.paragraph(left.column(), last, columns, 1, doubtAnswer(doubt), Style.HEED);
+  }
+
   private static String doubtText(ReadingId id, Doubt doubt) {
-    return doubt
-        .earlierStep()
-        .map(
-            earlier ->
-                Sentence.of(
-                    "DOUBT, {}: {}{} {} Amend {} (F4) and enter this again, or F7 to stand by it.",
-                    id.label(),
-                    doubt.question(),
-                    doubt.text(),
-                    doubt.lookAt(),
-                    earlier))
-        .orElseGet(
-            () ->
-                Sentence.of(
-                    doubt.slip() == Slip.THD_OFF_LIMIT
-                        ? "DOUBT, {}: {}{} {} Enter it again, say where it was read, or F7 to"
-                            + " stand by it."
-                        : "DOUBT, {}: {}{} {} Enter it again, or F7 to stand by it.",
-                    id.label(),
-                    doubt.question(),
-                    doubt.text(),
-                    doubt.lookAt()));
+    return Sentence.of("{} {}", doubtTold(id, doubt), doubtAnswer(doubt));
+  }
+
+  private static String doubtTold(ReadingId id, Doubt doubt) {
+    return Sentence.of(
+        "DOUBT, {}: {}{} {}", id.label(), doubt.question(), doubt.text(), doubt.lookAt());
+  }
+
+  private static String doubtAnswer(Doubt doubt) {
+    if (doubt.earlierStep().isPresent()) {
+      return Sentence.of(
+          "Amend {} (F4) and enter this again, or F7 to stand by it.", doubt.earlierStep().get());
+    }
+    return doubt.slip() == Slip.THD_OFF_LIMIT
+        ? "Enter it again, say where it was read, or F7 to stand by it."
+        : "Enter it again, or F7 to stand by it.";
   }
 
   /** The live input shows below the doubts, or in the last row where they leave no room. */
