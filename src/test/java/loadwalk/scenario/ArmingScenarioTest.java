@@ -17,7 +17,7 @@ class ArmingScenarioTest {
   @TempDir Path folder;
 
   private BenchSide heed() {
-    return BenchSide.at(folder).warmAtStereoFour().sees("stereo-4 brief: HEED", "> To arm", ARMS);
+    return BenchSide.at(folder).heedAtStereoFour().sees("> To arm", ARMS);
   }
 
   private static List<String> measured(BenchSide bench) {
@@ -34,7 +34,7 @@ class ArmingScenarioTest {
   @Test
   void coldLoad_isReachedOnPurpose_saysSo_andLeadsBackToArming() {
     for (String way : List.of("Tab", "Down", "Up")) {
-      BenchSide bench = BenchSide.at(folder.resolve(way)).warmAtStereoFour();
+      BenchSide bench = BenchSide.at(folder.resolve(way)).heedAtStereoFour();
       bench.press(way).sees("> Load measured cold", KEPT).seesNot(ARMS);
       bench.press("text:4.01", "Enter").sees("first 4.01 Ω", "stereo-4 brief", ARMS);
       assertEquals(List.of("4.01"), measured(bench));
@@ -46,6 +46,29 @@ class ArmingScenarioTest {
   @Test
   void coldLoadLeftEmpty_goesBackToArming_withoutStarting() {
     heed().press("Down", "Enter").sees("> To arm", ARMS).seesNot("stereo-4 running");
+  }
+
+  /** A clear step starts without a load; one that is typed must be the one it needs. */
+  @Test
+  void clearStep_isStartedWithoutALoad_orWithOneThatMatches() {
+    BenchSide bench = BenchSide.at(folder.resolve("without")).warmAtStereoFour();
+    bench.sees("stereo-4 brief: CLEAR", "> Load really connected, in ohms (optional)");
+    bench.press("Enter").sees("stereo-4 running").journalTellsTheSame();
+    assertTrue(bench.step("stereo-4").armedOhms().isEmpty());
+    BenchSide typed = BenchSide.at(folder.resolve("typed")).warmAtStereoFour();
+    typed.press("text:8", "Enter").sees("Check the wiring").seesNot("stereo-4 running");
+    typed.press("Back", "text:4", "Enter").sees("stereo-4 running").journalTellsTheSame();
+    assertEquals(4, typed.step("stereo-4").armedOhms().orElseThrow());
+    assertEquals(List.of(), measured(typed));
+  }
+
+  @Test
+  void coldLoadOfAClearStep_saysWhatEnterDoesThere() {
+    BenchSide bench = BenchSide.at(folder).warmAtStereoFour().sees("Enter starts the step.");
+    bench.press("Tab").sees("A number typed here is kept as the cold load. Enter alone starts");
+    bench.press("text:4.01", "Enter").sees("first 4.01 Ω", "stereo-4 brief");
+    bench.press("Tab", "Enter").sees("stereo-4 running");
+    assertEquals(List.of("4.01"), measured(bench));
   }
 
   @Test

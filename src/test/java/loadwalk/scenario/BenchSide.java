@@ -99,6 +99,19 @@ final class BenchSide {
     return press("Enter", "Enter");
   }
 
+  /**
+   * Starts a walk of the practice amplifier of seed 10: its steps have cautions, so are armed.
+   *
+   * <p>Its heatsink gets so hot that stereo-4 and stereo-2 are HEED.
+   */
+  BenchSide heedAtStereoFour() {
+    press("Enter", "Up", "Up", "Up");
+    for (int seed = 1; seed < 10; seed++) {
+      press("Right");
+    }
+    return press("Enter").warmedUp().idled().sees("stereo-4  brief: HEED");
+  }
+
   /** Starts a practice walk and brings it to the brief of stereo-4, warm. */
   BenchSide warmAtStereoFour() {
     return practising().warmedUp().idled().sees("stereo-4  brief:");

@@ -14,7 +14,7 @@ class PlainLookScenarioTest {
 
   @Test
   void asciiWithoutColour_showsEverythingInWords() {
-    BenchSide bench = BenchSide.plainLooking(folder).warmAtStereoFour();
+    BenchSide bench = BenchSide.plainLooking(folder).heedAtStereoFour();
     bench.sees("brief: HEED", "Connect 4 ohm", "+warm-up").press("text:4", "Enter", "F8");
     bench.sees("stereo-4 running").press("text:1.55 V", "Enter").sees("DOUBT");
     onlyAscii(bench);

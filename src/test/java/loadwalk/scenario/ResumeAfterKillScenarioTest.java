@@ -19,7 +19,7 @@ class ResumeAfterKillScenarioTest {
 
   @Test
   void resume_afterAKillInALoadedStep_keepsTheReadings_andWantsTheLoadAgain() {
-    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    BenchSide bench = BenchSide.at(folder).heedAtStereoFour();
     bench.press("text:4", "Enter", "text:15.5 V", "Enter", "text:15.4", "Enter");
     bench.press("text:13.6");
     bench.killedAndStartedAgain().sees("Resume", "open at stereo-4");

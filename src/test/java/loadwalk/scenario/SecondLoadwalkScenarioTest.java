@@ -13,7 +13,7 @@ class SecondLoadwalkScenarioTest {
 
   @Test
   void second_isToldThatTheWalkIsHeld_andWatches() {
-    BenchSide first = BenchSide.at(folder).warmAtStereoFour();
+    BenchSide first = BenchSide.at(folder).heedAtStereoFour();
     BenchSide second = first.second().sees("open at stereo-4");
     second.press("Up", "Enter").sees("Watching only", "Another Loadwalk has this walk open");
     assertTrue(second.program().program().walk().isEmpty());

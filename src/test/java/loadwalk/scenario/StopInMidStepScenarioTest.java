@@ -19,7 +19,7 @@ class StopInMidStepScenarioTest {
 
   @Test
   void stop_inALoadedStep_asksWhyAfterwards_andTheStepIsArmedAnew() {
-    BenchSide bench = BenchSide.at(folder).warmAtStereoFour();
+    BenchSide bench = BenchSide.at(folder).heedAtStereoFour();
     bench.press("text:4", "Enter", "text:15.5 V", "Enter").sees("stereo-4 running");
     bench.press("text:13", "Esc");
     bench.sees("S T O P", "OUTPUT DOWN", "SUPPLY OFF", "why did you stop?").seesNot("13");
