@@ -56,8 +56,8 @@ class RoughTerminalIT extends InShell {
     if (marked) {
       pane.sees("a long line of words").keys("Enter").sees("F2 note");
     } else {
-      // Its line breaks have begun the step; what followed was not meant for that.
-      pane.sees("were typed before this was on the screen").keys("C-c").sees("S T O P");
+      // Its line breaks ended the note; what followed is no load, so nothing was started.
+      pane.sees("type ohms such as").keys("C-c").sees("S T O P");
     }
     pane.keys("C-c");
     restored(program);

@@ -31,8 +31,8 @@ class ScreensSnapshotTest {
     bench.press("F10", "F10", "F10", "F10", "Home");
     take(pictures, bench.press("Enter"), "practice");
     take(pictures, bench.press("Enter"), "brief-clear");
-    take(pictures, bench.press("Enter", "F8", "wait:9"), "warm-up");
-    take(pictures, bench.press("wait:7", "Enter", "Enter", "F8", "F9"), "brief-heed");
+    take(pictures, bench.press("Enter", "wait:9"), "warm-up");
+    take(pictures, bench.press("wait:7", "Enter", "Enter", "F8", "F9"), "brief-measure");
     take(pictures, bench.press("text:4", "Enter"), "running");
     takeWave(pictures, bench);
     take(pictures, bench.press("text:1.55 V", "Enter"), "doubt");

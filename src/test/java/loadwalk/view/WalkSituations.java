@@ -55,7 +55,7 @@ final class WalkSituations {
         () -> Desk.atHome().opens(Shelf.SHORT, Shelf.NAMED, Shelf.WEAK, OptionalLong.empty()));
     all.put("brief-clear", () -> strongOnStout());
     all.put("brief-note", () -> Desk.atHome().opens(Shelf.NOTED, Shelf.NAMED, Shelf.STOUT));
-    all.put("brief-heed", () -> practiceAtFour());
+    all.put("brief-measure", () -> practiceAtFour());
     all.put("brief-halt", () -> haltedAtFour());
     all.put(
         "brief-halt-lifted", () -> haltedAtFour().press("F7", "text:a short burst only", "Enter"));
@@ -195,7 +195,7 @@ final class WalkSituations {
     all.put("question-skip-refused", () -> drivingAtFour().press("F3", "F3", "Enter"));
     all.put(
         "brief-protected-before",
-        () -> drivingAtFour().press("text:18 V", "Enter", "F3", "text:1 red lamp", "Enter"));
+        () -> runningAtFour().press("text:18 V", "Enter", "F3", "text:1 red lamp", "Enter"));
     all.put("question-lift", () -> haltedAtFour().press("F7"));
     all.put(
         "question-stand-by",
