@@ -25,7 +25,8 @@ class KeysIT extends InShell {
         "{\"format\":\"loadwalk-sequence/1\",\"name\":\"heavy\",\"title\":\"One load\",\"tone\":"
             + "{\"hertz\":40},\"limit\":{\"thdPercent\":1},\"supplyVolts\":13.8,\"steps\":["
             + "{\"do\":\"measure\",\"mode\":\"stereo\",\"ohms\":1}]}");
-    return pane.start("", Shipped.command(home, "walk", "heavy", "--practice", "1"), "To arm");
+    return pane.start(
+        "", Shipped.command(home, "walk", "heavy", "--practice", "1"), "Load really connected");
   }
 
   private String journal() throws Exception {
@@ -154,7 +155,7 @@ class KeysIT extends InShell {
                     "" + program.pid())
                 .redirectErrorStream(true));
     assertTrue(new String(slow.getInputStream().readNBytes(8), UTF_8).startsWith("strace: "));
-    pane.keys("1", "Enter").sees("Waiting for the disk, ", "brief: HEED").keys("1", "Enter");
+    pane.keys("1", "Enter").sees("Waiting for the disk, ", "brief: CLEAR").keys("1", "Enter");
     pane.keys("Escape").sees("S T O P", "OUTPUT DOWN");
     assertFalse(journal().contains("\"stopped\""), "the stop showed only with its record");
     slow.destroy();
